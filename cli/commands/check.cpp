@@ -1,0 +1,27 @@
+#include <fmt/format.h>
+
+#include <ringfill/document/write.hpp>
+#include <ringfill/fault/printable.hpp>
+
+#include "../terminal.hpp"
+#include "commands.hpp"
+#include "planned_job.hpp"
+
+namespace ringfill::cli {
+
+void check_command(const Request& request) {
+    const Plan plan = planned_job(request);
+    const std::string name = request.file == "-" ? "standard input" : request.file;
+    const std::string text =
+        request.json ? write_json(Value::Object{{"format", "ringfill-check/1"},
+                                                {"file", name},
+                                                {"plannable", true},
+                                                {"bores", static_cast<double>(plan.bores.size())},
+                                                {"cautions", static_cast<double>(plan.cautions.size())},
+                                                {"notes", static_cast<double>(plan.notes.size())}})
+                     : fmt::format("{}: can be planned: bores {}, cautions {}, notes {}\n", printable(name),
+                                   plan.bores.size(), plan.cautions.size(), plan.notes.size());
+    deliver(text, request.output);
+}
+
+} // namespace ringfill::cli

@@ -1,0 +1,27 @@
+#include "planned_job.hpp"
+
+#include <ringfill/document/whole_file.hpp>
+#include <ringfill/job/read_job.hpp>
+
+#include "../table_folder.hpp"
+
+namespace ringfill::cli {
+
+Plan planned_job(const Request& request) {
+    const std::string name = request.file == "-" ? "standard input" : request.file;
+    const Document document = parse(name, read_whole(request.file, job_file_limit), Origin::job);
+    Job job = read_job(document);
+    if (request.units)
+        job.units = *request.units;
+    Shelf shelf{{table_folder()}};
+    if (!request.tables.empty())
+        shelf.folders.push_back(request.tables);
+    const Shop shop = read_shop(shelf);
+    try {
+        return plan(job, shop);
+    } catch (const Faulty& faulty) {
+        throw Faulty(faulty.origin(), locate(document, faulty.faults()));
+    }
+}
+
+} // namespace ringfill::cli

@@ -1,0 +1,50 @@
+#include <csignal>
+#include <exception>
+#include <variant>
+
+#include <fmt/format.h>
+
+#include <ringfill/fault/fault.hpp>
+#include <ringfill/fault/printable.hpp>
+
+#include "commands/commands.hpp"
+#include "exit_code.hpp"
+#include "terminal.hpp"
+
+namespace ringfill::cli {
+namespace {
+
+void run(const Request& request) {
+    if (request.command == "take")
+        take_command(request);
+    else if (request.command == "check")
+        check_command(request);
+    else
+        start_command(request);
+}
+
+int answer(int argc, const char* const* argv) {
+    try {
+        const auto asked = read_command_line(argc, argv);
+        if (const Answer* answer = std::get_if<Answer>(&asked))
+            deliver(answer->text, {});
+        else
+            run(std::get<Request>(asked));
+        return planned;
+    } catch (const Faulty& faulty) {
+        complain(fmt::format("{}\n", faulty.what()));
+        return exit_code_of(faulty.origin());
+    } catch (const std::exception& error) {
+        complain(fmt::format("ringfill: a fault of the program, not of your job: {}; please report it with the job file\n",
+                             printable(error.what())));
+        return our_fault;
+    }
+}
+
+} // namespace
+} // namespace ringfill::cli
+
+int main(int argc, char** argv) {
+    std::signal(SIGPIPE, SIG_IGN); // a closed pipe is an error of write(), not a killed program
+    return ringfill::cli::answer(argc, argv);
+}

@@ -1,0 +1,30 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+
+#include <ringfill/units/show.hpp>
+
+namespace ringfill::cli {
+
+/// What the command line asks for.
+struct Request {
+    std::string command;
+    std::string file; ///< the job, or where start writes; "-" is standard input
+    std::string output; ///< empty: standard output
+    std::string tables; ///< a folder of the user's own tables; empty: none
+    std::optional<UnitSystem> units;
+    bool json = false;
+    bool fields = false;
+};
+
+/// A text that answers the command line by itself: help or version.
+struct Answer {
+    std::string text;
+};
+
+/// Reads the command line. Throws Faulty (Origin::command_line).
+std::variant<Request, Answer> read_command_line(int argc, const char* const* argv);
+
+} // namespace ringfill::cli

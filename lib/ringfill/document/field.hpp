@@ -1,0 +1,79 @@
+#pragma once
+
+#include <cstddef>
+#include <span>
+#include <string_view>
+
+namespace ringfill {
+
+struct Record;
+
+/// What a field holds. A quantity is a text with its unit; only a length may be a bare number, in the job's units.
+enum class Kind {
+    text,
+    word,   ///< one of the field's words
+    flag,   ///< true or false
+    count,  ///< a whole number
+    number, ///< a plain number: a ratio, a percentage of composition, a price
+    share,  ///< a percentage with its sign
+    length,
+    volume,
+    mass,
+    speed,
+    volume_flow,
+    current,
+    voltage,
+    power,
+    conductance, ///< heat flow per degree
+    energy_per_length,
+    temperature,
+    angle,
+    turning, ///< revolutions a minute
+    time,
+    sourced,       ///< in tables: a number and its source key, [7850, "EN1993-1-2"]
+    sourced_range, ///< in tables: two numbers and their source key, [2, 12, "practice"]
+    object,
+};
+
+/// How many of them: one, a list, or an object with names of the user's choosing.
+enum class Shape { one, list, named };
+
+/// The values a field may have, in the SI unit of its kind (lists: how many, in `least` and `most`).
+struct Span {
+    double low = 0;
+    double high = 0;
+    bool low_is_open = false; ///< the low end itself is not allowed
+};
+
+/// One field of a document, described once for the reader, the starter job, the help and the schema.
+struct Field {
+    std::string_view name;
+    Kind kind = Kind::text;
+    Shape shape = Shape::one;
+    bool required = false;
+    Span span = {};
+    std::string_view fallback = {};        ///< the value assumed when absent, as a person would write it
+    std::string_view fallback_source = {}; ///< its source key
+    std::string_view help = {};
+    std::string_view sample = {};                ///< what a starter job shows, as JSON
+    bool starts = false;                         ///< not required, yet a starter job has it
+    std::span<const std::string_view> words = {}; ///< for a word; for a quantity, texts allowed beside it
+    const Record* record = nullptr;              ///< of an object
+    std::size_t least = 0;                       ///< of a list
+    std::size_t most = 0;
+};
+
+/// The fields of one object.
+struct Record {
+    std::string_view name;
+    std::string_view help;
+    std::span<const Field> fields;
+
+    /// The field of that name, or null.
+    const Field* find(std::string_view field) const;
+};
+
+/// The kind in words with an example, for help and error messages: `a length such as "90.4 mm"`.
+std::string_view kind_in_words(Kind kind);
+
+} // namespace ringfill

@@ -1,0 +1,169 @@
+#include <ringfill/document/whole_file.hpp>
+
+#include <array>
+#include <cerrno>
+#include <cstring>
+#include <filesystem>
+#include <optional>
+#include <utility>
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <fmt/format.h>
+
+#include <ringfill/fault/fault.hpp>
+
+namespace ringfill {
+namespace {
+
+namespace fs = std::filesystem;
+
+/// A file descriptor that closes itself.
+class Descriptor {
+  public:
+    explicit Descriptor(int number) : number_(number) {}
+    Descriptor(const Descriptor&) = delete;
+    Descriptor& operator=(const Descriptor&) = delete;
+    ~Descriptor() {
+        if (number_ > STDERR_FILENO)
+            ::close(number_);
+    }
+    int number() const { return number_; }
+    /// Closes now and tells whether the system took everything.
+    bool close_checked() { return ::close(std::exchange(number_, -1)) == 0; }
+
+  private:
+    int number_;
+};
+
+std::string remedy_of(int error) {
+    switch (error) {
+    case ENOENT:
+        return "check the name and make the folder first";
+    case EACCES:
+    case EPERM:
+    case EROFS:
+        return "choose a place that you may use";
+    case ENOSPC:
+    case EDQUOT:
+        return "make room or choose another disk";
+    case EISDIR:
+        return "name a file, not a folder";
+    case ENOTDIR:
+        return "a part of the name is a file, not a folder";
+    default:
+        return {};
+    }
+}
+
+[[noreturn]] void fail(const std::string& name, std::string_view what, int error) {
+    throw Faulty(Origin::file, fault_in_file(name, fmt::format("{}: {}", what, std::strerror(error)),
+                                     remedy_of(error)));
+}
+
+/// Writes everything; the error number, or 0.
+int write_all(int descriptor, std::string_view content) {
+    while (!content.empty()) {
+        const ssize_t written = ::write(descriptor, content.data(), content.size());
+        if (written < 0 && errno != EINTR)
+            return errno;
+        if (written > 0)
+            content.remove_prefix(static_cast<std::size_t>(written));
+    }
+    return 0;
+}
+
+/// A new file beside the target, removed again unless it was renamed.
+class Beside {
+  public:
+    explicit Beside(const fs::path& target)
+        : path_((target.parent_path() / fmt::format(".{}.XXXXXX.part", target.filename().string())).string()),
+          descriptor_(::mkstemps(path_.data(), 5)) {}
+    Beside(const Beside&) = delete;
+    Beside& operator=(const Beside&) = delete;
+    ~Beside() {
+        if (made_ && !renamed_)
+            ::unlink(path_.c_str());
+    }
+    bool made() const { return made_; }
+
+    /// The error number of the step that failed, or 0.
+    int become(const fs::path& target, std::string_view content, mode_t mode) {
+        if (const int error = write_all(descriptor_.number(), content))
+            return error;
+        if (::fchmod(descriptor_.number(), mode) != 0 || ::fsync(descriptor_.number()) != 0)
+            return errno;
+        if (!descriptor_.close_checked() || ::rename(path_.c_str(), target.c_str()) != 0)
+            return errno;
+        renamed_ = true;
+        return 0;
+    }
+
+  private:
+    std::string path_;
+    Descriptor descriptor_;
+    bool made_ = descriptor_.number() >= 0;
+    bool renamed_ = false;
+};
+
+/// The mode the target has, or the one a new file gets.
+mode_t mode_of(const fs::path& target) {
+    struct stat status = {};
+    if (::stat(target.c_str(), &status) == 0)
+        return status.st_mode & 07777U;
+    const mode_t mask = ::umask(0);
+    ::umask(mask);
+    return 0666U & ~mask;
+}
+
+void write_directly(const std::string& name, std::string_view content) {
+    const Descriptor file(::open(name.c_str(), O_WRONLY | O_CLOEXEC));
+    if (file.number() < 0)
+        fail(name, "cannot be written", errno);
+    if (const int error = write_all(file.number(), content))
+        fail(name, "cannot be written", error);
+}
+
+} // namespace
+
+std::string read_whole(const std::string& name, std::size_t limit) {
+    const bool standard_input = name == "-";
+    const std::string shown = standard_input ? "standard input" : name;
+    const Descriptor file(standard_input ? STDIN_FILENO : ::open(name.c_str(), O_RDONLY | O_CLOEXEC));
+    if (file.number() < 0)
+        fail(shown, "cannot be read", errno);
+    std::string content;
+    std::array<char, 65536> buffer{};
+    while (content.size() <= limit) {
+        const ssize_t got = ::read(file.number(), buffer.data(), buffer.size());
+        if (got == 0)
+            break;
+        if (got < 0 && errno != EINTR)
+            fail(shown, "cannot be read", errno);
+        if (got > 0)
+            content.append(buffer.data(), static_cast<std::size_t>(got));
+    }
+    return content;
+}
+
+void write_whole(const std::string& name, std::string_view content) {
+    std::error_code ignored;
+    const fs::file_status status = fs::status(name, ignored);
+    if (fs::is_directory(status))
+        fail(name, "cannot be written", EISDIR);
+    if (fs::exists(status) && !fs::is_regular_file(status))
+        return write_directly(name, content);
+    const fs::path target = fs::exists(status) ? fs::canonical(name, ignored) : fs::path(name);
+    if (fs::exists(status) && ::access(target.c_str(), W_OK) != 0)
+        fail(name, "cannot be written", errno);
+    const mode_t mode = mode_of(target);
+    Beside beside(target);
+    if (!beside.made())
+        fail(name, "cannot be written", errno);
+    if (const int error = beside.become(target, content, mode))
+        fail(name, "cannot be written", error);
+}
+
+} // namespace ringfill

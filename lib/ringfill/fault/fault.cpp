@@ -1,0 +1,54 @@
+#include <ringfill/fault/fault.hpp>
+
+#include <utility>
+
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/join.hpp>
+#include <range/v3/view/transform.hpp>
+
+namespace ringfill {
+
+Fault fault_in_file(std::string file, std::string reason, std::string remedy) {
+    Fault fault;
+    fault.place.file = std::move(file);
+    fault.reason = std::move(reason);
+    fault.remedy = std::move(remedy);
+    return fault;
+}
+
+Fault fault_at_path(std::string path, std::string value, std::string reason, std::string remedy) {
+    Fault fault;
+    fault.place.path = std::move(path);
+    fault.value = std::move(value);
+    fault.reason = std::move(reason);
+    fault.remedy = std::move(remedy);
+    return fault;
+}
+
+std::string to_string(const Fault& fault) {
+    std::string text = to_string(fault.place);
+    if (!text.empty())
+        text += ": ";
+    if (!fault.value.empty())
+        text += fault.value + ' ';
+    text += fault.reason;
+    if (!fault.remedy.empty())
+        text += "; " + fault.remedy;
+    if (!fault.excerpt.empty())
+        text += '\n' + fault.excerpt;
+    return text;
+}
+
+Faulty::Faulty(Origin origin, std::vector<Fault> faults) : origin_(origin), faults_(std::move(faults)) {
+    text_ = faults_ | ranges::views::transform([](const Fault& fault) { return to_string(fault); }) |
+            ranges::views::join('\n') | ranges::to<std::string>();
+}
+
+Faulty::Faulty(Origin origin, Fault fault) : Faulty(origin, std::vector<Fault>{std::move(fault)}) {}
+
+void refuse_if_any(Origin origin, const std::vector<Fault>& faults) {
+    if (!faults.empty())
+        throw Faulty(origin, faults);
+}
+
+} // namespace ringfill

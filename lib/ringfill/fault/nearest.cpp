@@ -1,0 +1,61 @@
+#include <ringfill/fault/nearest.hpp>
+
+#include <algorithm>
+#include <cctype>
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+namespace ringfill {
+namespace {
+
+constexpr std::size_t longest_name = 64;
+
+std::string lower(std::string_view text) {
+    std::string low(text);
+    std::transform(low.begin(), low.end(), low.begin(),
+                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    return low;
+}
+
+/// Optimal string alignment distance: edits and swaps of neighbours that turn a into b.
+std::size_t distance(const std::string& a, const std::string& b) {
+    std::vector<std::vector<std::size_t>> d(a.size() + 1, std::vector<std::size_t>(b.size() + 1));
+    for (std::size_t i = 0; i <= a.size(); ++i)
+        d[i][0] = i;
+    for (std::size_t j = 0; j <= b.size(); ++j)
+        d[0][j] = j;
+    for (std::size_t i = 1; i <= a.size(); ++i)
+        for (std::size_t j = 1; j <= b.size(); ++j) {
+            const std::size_t differs = a[i - 1] == b[j - 1] ? 0 : 1;
+            d[i][j] = std::min({d[i - 1][j] + 1, d[i][j - 1] + 1, d[i - 1][j - 1] + differs});
+            if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
+                d[i][j] = std::min(d[i][j], d[i - 2][j - 2] + 1);
+        }
+    return d[a.size()][b.size()];
+}
+
+} // namespace
+
+std::optional<std::string> nearest(std::string_view typed, const std::vector<std::string>& known) {
+    if (typed.size() > longest_name)
+        return std::nullopt;
+    std::optional<std::string> best;
+    std::size_t best_distance = std::max<std::size_t>(1, typed.size() / 3) + 1;
+    for (const std::string& name : known)
+        if (const std::size_t d = distance(lower(typed), lower(name)); d < best_distance) {
+            best = name;
+            best_distance = d;
+        }
+    return best;
+}
+
+std::string suggest(std::string_view typed, const std::vector<std::string>& known) {
+    if (const auto near = nearest(typed, known))
+        return fmt::format("did you mean \"{}\"?", *near);
+    if (known.empty())
+        return "none is known here";
+    return fmt::format("known here: {}", fmt::join(known, ", "));
+}
+
+} // namespace ringfill

@@ -1,0 +1,40 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <ringfill/job/approved.hpp>
+#include <ringfill/units/quantity.hpp>
+
+namespace ringfill {
+
+/// How the torch goes round: closed rings stepped by a pitch, or one helix a layer.
+enum class TorchPath { ring, helix };
+
+/// The settings one or more bores are welded with.
+struct Procedure {
+    std::string name;
+    std::string path; ///< in the job file, such as procedures.main
+    std::string filler; ///< family/name
+    Length wire;        ///< diameter
+    std::vector<Mass> spools;
+    std::string gas;
+    std::optional<Speed> wire_feed;
+    std::optional<Current> current;
+    std::optional<Voltage> voltage;
+    Speed travel;
+    std::optional<Speed> travel_max;
+    std::string transfer;
+    TorchPath torch_path = TorchPath::ring;
+    std::optional<double> efficiency;  ///< deposited share of the wire, over 0 to 1
+    std::optional<double> bead_ratio;  ///< width over crown
+    std::optional<double> pitch_ratio; ///< pitch over width, over 0 to 1
+    std::optional<VolumeFlow> gas_flow;
+    Time gas_before;
+    Time gas_after;
+    std::optional<Length> stick_out;
+    std::optional<Approved> approved;
+};
+
+} // namespace ringfill

@@ -1,0 +1,42 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include <ringfill/units/quantity.hpp>
+
+namespace ringfill {
+
+/// The torch head that goes into the bore.
+struct Torch {
+    std::optional<Length> smallest_bore;
+    std::optional<Length> reach;
+};
+
+/// What heats the boss.
+struct Heater {
+    std::string kind;
+    std::optional<Power> power;       ///< given off by the source
+    std::optional<double> efficiency; ///< share that reaches the metal
+};
+
+/// The portable boring bar and how it is run.
+struct BoringBar {
+    std::vector<Turning> bar_speeds;
+    std::optional<Speed> cutting_speed;
+    std::optional<Length> feed; ///< per revolution
+    std::optional<Length> rough_cut;
+    std::optional<Time> edge_life;
+    std::optional<Length> stroke;
+};
+
+/// What things cost, in one currency.
+struct Prices {
+    std::optional<std::string> currency;
+    std::optional<double> labour_hour;
+    std::vector<std::pair<std::string, double>> wire_kg; ///< by filler
+};
+
+} // namespace ringfill

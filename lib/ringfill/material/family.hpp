@@ -1,0 +1,81 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include <ringfill/table/sourced.hpp>
+
+namespace ringfill {
+
+using Composition = std::vector<std::pair<std::string, Sourced<double>>>; ///< percent by mass, by element
+
+/// A base metal of a family.
+struct Base {
+    std::string name;
+    std::string standard;
+    Sourced<Density> density;
+    Composition composition;
+};
+
+/// How fast a wire melts: feed = a I + b l I², with the stick-out l.
+struct MeltingCurve {
+    Sourced<double> a; ///< [mm/(A s)]
+    Sourced<double> b; ///< [1/(A² s)]
+};
+
+/// Settings at which a wire of one diameter welds well.
+struct Window {
+    std::optional<Sourced<std::pair<Speed, Speed>>> wire_feed;
+    std::optional<Sourced<std::pair<Current, Current>>> current;
+    std::optional<Sourced<std::pair<Speed, Speed>>> travel;
+};
+
+/// One point of a table of wire feed and current.
+struct FeedPoint {
+    Speed feed;
+    Current current;
+    std::string source;
+};
+
+/// What is known of a wire of one diameter.
+struct WireSize {
+    std::string name; ///< the diameter as the table writes it, in mm
+    Length diameter;
+    std::optional<Sourced<LinearMass>> linear_mass; ///< of cored wire
+    std::optional<MeltingCurve> melting;
+    std::vector<FeedPoint> feed_table; ///< rising; instead of a melting curve
+    Window window;
+};
+
+/// A wire of a family.
+struct Filler {
+    std::string name;
+    std::string standard;
+    bool cored = false;
+    std::optional<Sourced<Density>> wire_density; ///< of solid wire
+    Sourced<Density> deposit_density;
+    Sourced<double> efficiency; ///< deposited share of the wire
+    std::vector<std::pair<std::string, Sourced<double>>> efficiency_by_gas;
+    Sourced<double> bead_ratio; ///< bead width over crown
+    Sourced<Length> stick_out;
+    std::vector<std::string> gases; ///< it is used with, by EN ISO 14175 designation; empty: it needs none
+    Composition composition;
+    std::vector<WireSize> sizes; ///< rising in diameter
+};
+
+/// A family of metals: what bores are made of, and what fills them.
+struct Family {
+    std::string name;
+    std::string description;
+    std::vector<Base> bases;
+    std::vector<Filler> fillers;
+    Bibliography sources; ///< the family's own and the common ones
+};
+
+/// Reads a family's table, file after file; a later file corrects or adds entry by entry.
+/// Throws Faulty (Origin::table) with every fault, also for a table that names another family.
+Family read_family(const std::string& name, const std::vector<Document>& files, const Bibliography& sources);
+
+} // namespace ringfill

@@ -1,0 +1,113 @@
+#include <ringfill/plan/plan.hpp>
+
+#include <fmt/format.h>
+
+#include <range/v3/action/push_back.hpp>
+
+#include <ringfill/caution/survey_rules.hpp>
+#include <ringfill/caution/weld_rules.hpp>
+#include <ringfill/plan/plan_bore.hpp>
+#include <ringfill/plan/uses.hpp>
+#include <ringfill/take/take.hpp>
+
+namespace ringfill {
+namespace {
+
+SettingsByProcedure all_settings(const Job& job, const Shop& shop, std::vector<Fault>& faults) {
+    SettingsByProcedure found;
+    for (const Procedure& procedure : job.procedures)
+        if (auto one = settings(procedure, shop, job.units, faults))
+            found.emplace(procedure.name, std::move(*one));
+    return found;
+}
+
+/// Plans every bore whose procedure stands; the faults of all are collected.
+std::vector<BorePlan> plan_bores(const Job& job, const Shop& shop, const SettingsByProcedure& settings,
+                                 std::vector<Fault>& faults) {
+    std::vector<BorePlan> bores;
+    for (const WornBore& bore : job.bores) {
+        find_base(shop.registry, bore.base, bore.path + ".base", faults);
+        const auto own = settings.find(bore.procedure);
+        if (own == settings.end())
+            continue;
+        try {
+            bores.push_back(plan_bore(bore, own->second));
+        } catch (const Faulty& faulty) {
+            ranges::push_back(faults, faulty.faults());
+        }
+    }
+    return bores;
+}
+
+Totals totals(const std::vector<BorePlan>& bores, const std::vector<GasUse>& gases) {
+    Totals sum;
+    for (const BorePlan& bore : bores) {
+        const auto count = static_cast<double>(bore.count);
+        sum.laid += count * bore.metal.laid;
+        sum.wire += count * bore.metal.wire;
+        sum.arc += count * bore.metal.arc;
+    }
+    for (const GasUse& gas : gases)
+        sum.gas += gas.volume;
+    return sum;
+}
+
+void note_bore(Plan& plan, const WornBore& bore, const BorePlan& planned) {
+    if (!bore.boss_diameter)
+        plan.notes.push_back(fmt::format("{}: without boss_diameter the wall is not known: wall, boss mass and heat "
+                                         "balance are left out.",
+                                         bore.name));
+    for (std::size_t i = 0; i < planned.grooves.size(); ++i)
+        if (!(planned.grooves[i].volume > Volume()))
+            plan.notes.push_back(fmt::format("{}: the groove of {} goes with the skim; nothing to fill.", bore.name,
+                                             show(bore.grooves[i].diameter, plan.units)));
+    if (!bore.holes.empty())
+        plan.notes.push_back(fmt::format("{}: plugs for its {} holes are not yet part of what to take.", bore.name,
+                                         bore.holes.size()));
+}
+
+void note_left_out(Plan& plan) {
+    plan.notes.emplace_back("heat: preheat, interpass temperature and temperature sticks are not part of this plan. Take "
+                            "them from the approved welding procedure before the first arc.");
+    plan.notes.emplace_back("time, boring: waits, heating, fuel and boring time are not part of this plan.");
+    plan.notes.emplace_back("quote: prices are used to choose packs only.");
+}
+
+void judge(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
+    for (const Procedure& procedure : job.procedures) {
+        ranges::push_back(plan.notes, settings.at(procedure.name).notes);
+        ranges::push_back(plan.assumed, settings.at(procedure.name).assumed);
+    }
+    for (std::size_t i = 0; i < job.bores.size(); ++i) {
+        const WornBore& bore = job.bores[i];
+        const BorePlan& planned = plan.bores[i];
+        ranges::push_back(plan.cautions, survey_cautions(bore, planned.survey, planned.build, job.units));
+        ranges::push_back(plan.cautions, weld_cautions(bore, planned.build, planned.bead, planned.layering,
+                                                       planned.deposition, job.units));
+        note_bore(plan, bore, planned);
+    }
+    note_left_out(plan);
+}
+
+} // namespace
+
+Plan plan(const Job& job, const Shop& shop) {
+    std::vector<Fault> faults;
+    const SettingsByProcedure settings = all_settings(job, shop, faults);
+    Plan result;
+    result.bores = plan_bores(job, shop, settings, faults);
+    refuse_if_any(Origin::job, faults);
+
+    result.title = job.title;
+    result.units = job.units;
+    result.reserve = job.reserve;
+    const auto wires = wire_uses(job, result.bores, settings);
+    const auto gases = gas_uses(result.bores, settings);
+    result.totals = totals(result.bores, gases);
+    result.take = take(wires, gases, job.reserve, shop.packs, shop.wear_parts, job.units);
+    result.assumed = job.assumed;
+    judge(result, job, settings);
+    return result;
+}
+
+} // namespace ringfill

@@ -1,0 +1,58 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <ringfill/caution/caution.hpp>
+#include <ringfill/job/job.hpp>
+#include <ringfill/plan/shop.hpp>
+#include <ringfill/take/need.hpp>
+#include <ringfill/weld/metal.hpp>
+
+namespace ringfill {
+
+/// Everything worked out for one bore; each figure is for one of its count.
+struct BorePlan {
+    std::string name;
+    std::string procedure;
+    std::string filler;
+    int count = 1;
+    Survey survey;
+    Build build;
+    Deposition deposition;
+    Bead bead; ///< as laid
+    Layering layering;
+    std::vector<Layer> layers;
+    std::vector<FacePad> faces;
+    std::vector<GrooveFill> grooves;
+    Metal metal;
+};
+
+/// All bores together, counts applied.
+struct Totals {
+    Mass laid;
+    Mass wire;
+    Time arc;
+    Volume gas;
+};
+
+/// The whole of what is planned for a job.
+struct Plan {
+    std::string title;
+    UnitSystem units = UnitSystem::metric;
+    double reserve = 0;
+    std::vector<BorePlan> bores;
+    Totals totals;
+    std::vector<Need> take;
+    std::vector<Caution> cautions;
+    std::vector<std::string> notes; ///< what is out of the usual, and what is not part of this plan
+    std::vector<Assumed> assumed;   ///< values that the job left out
+};
+
+/// Plans a job with what stands ready in the shop. Pure: the same job and shop give the same plan.
+/// Throws Faulty (Origin::job) with the faults of all bores and procedures; their places have paths into the job
+/// only, see locate().
+Plan plan(const Job& job, const Shop& shop);
+
+} // namespace ringfill

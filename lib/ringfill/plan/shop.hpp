@@ -1,0 +1,25 @@
+#pragma once
+
+#include <vector>
+
+#include <ringfill/material/registry.hpp>
+#include <ringfill/table/gases.hpp>
+#include <ringfill/table/packs.hpp>
+#include <ringfill/table/shelf.hpp>
+#include <ringfill/table/wear_parts.hpp>
+
+namespace ringfill {
+
+/// What stands ready whatever the job: the material families and the shop's tables.
+struct Shop {
+    Bibliography sources;
+    Registry registry;
+    Packs packs;
+    WearParts wear_parts;
+    std::vector<Gas> gases;
+};
+
+/// Reads every table on the shelf, once. Throws Faulty (Origin::table, Origin::file).
+Shop read_shop(const Shelf& shelf);
+
+} // namespace ringfill

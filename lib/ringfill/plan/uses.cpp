@@ -1,0 +1,98 @@
+#include <ringfill/plan/uses.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+#include <ringfill/weld/gas.hpp>
+
+namespace ringfill {
+namespace {
+
+WireUse& use_of(std::vector<WireUse>& uses, const Settings& settings) {
+    const Procedure& procedure = *settings.procedure;
+    for (WireUse& use : uses)
+        if (use.filler == procedure.filler && std::fabs((use.diameter - procedure.wire).value()) < 1e-6)
+            return use;
+    WireUse use;
+    use.filler = procedure.filler;
+    use.diameter = procedure.wire;
+    use.linear_mass = settings.deposition.linear_mass;
+    uses.push_back(use);
+    return uses.back();
+}
+
+GasUse& use_of(std::vector<GasUse>& uses, const Gas& gas) {
+    for (GasUse& use : uses)
+        if (use.gas == gas.name)
+            return use;
+    GasUse use;
+    use.gas = gas.name;
+    use.holds = gas.holds;
+    uses.push_back(use);
+    return uses.back();
+}
+
+/// One ring of a bore as its first layer lays it, in wire.
+Mass ring_wire(const BorePlan& bore) {
+    const Mass ring = bore.deposition.density * bore.bead.section * ring_path(bore.layers.front().radius_before);
+    return wire_for(ring, 1, bore.deposition);
+}
+
+/// Keeps the trial ring of the largest bore of each procedure.
+void add_trial(WireUse& use, const BorePlan& bore, std::map<std::string, Length>& largest) {
+    const Length radius = bore.layers.front().radius_before;
+    const auto [known, is_new] = largest.emplace(bore.procedure, radius);
+    if (is_new) {
+        use.trials.push_back({bore.procedure, bore.name, ring_wire(bore)});
+        return;
+    }
+    if (radius <= known->second)
+        return;
+    known->second = radius;
+    for (TrialRing& trial : use.trials)
+        if (trial.procedure == bore.procedure)
+            trial = {bore.procedure, bore.name, ring_wire(bore)};
+}
+
+} // namespace
+
+std::vector<WireUse> wire_uses(const Job& job, const std::vector<BorePlan>& bores, const SettingsByProcedure& settings) {
+    std::vector<WireUse> uses;
+    std::map<std::string, Length> largest;
+    for (const BorePlan& bore : bores) {
+        const Settings& own = settings.at(bore.procedure);
+        WireUse& use = use_of(uses, own);
+        const auto count = static_cast<double>(bore.count);
+        use.laid += count * bore.metal.laid;
+        use.wire += count * bore.metal.wire;
+        use.arc += count * bore.metal.arc;
+        use.starts += bore.count * bore.metal.starts;
+        for (const Mass& spool : own.procedure->spools)
+            if (std::find(use.spools.begin(), use.spools.end(), spool) == use.spools.end())
+                use.spools.push_back(spool);
+        for (const auto& [filler, price] : job.prices.wire_kg)
+            if (filler == use.filler)
+                use.price_kg = price;
+        add_trial(use, bore, largest);
+    }
+    return uses;
+}
+
+std::vector<GasUse> gas_uses(const std::vector<BorePlan>& bores, const SettingsByProcedure& settings) {
+    std::vector<GasUse> uses;
+    for (const BorePlan& bore : bores) {
+        const Settings& own = settings.at(bore.procedure);
+        if (!own.gas)
+            continue;
+        GasUse& use = use_of(uses, *own.gas);
+        const Time arc = static_cast<double>(bore.count) * bore.metal.arc;
+        const int starts = bore.count * bore.metal.starts;
+        use.volume += gas_volume(own.gas_flow, arc, starts, own.procedure->gas_before, own.procedure->gas_after);
+        use.flow = std::max(use.flow, own.gas_flow);
+        use.arc += arc;
+        use.starts += starts;
+    }
+    return uses;
+}
+
+} // namespace ringfill

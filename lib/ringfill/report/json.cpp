@@ -1,0 +1,163 @@
+#include <ringfill/report/json.hpp>
+
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/transform.hpp>
+
+#include <ringfill/units/factor.hpp>
+
+namespace ringfill {
+namespace {
+
+double mm(Length length) {
+    return length.value() * 1e3;
+}
+
+double mm2(Area area) {
+    return area.value() * 1e6;
+}
+
+double mm3(Volume volume) {
+    return volume.value() * 1e9;
+}
+
+double degrees(Angle angle) {
+    return angle.value() / factor::degree;
+}
+
+template <class Range, class Make>
+Value list_of(const Range& range, Make make) {
+    return Value(range | ranges::views::transform(make) | ranges::to<Value::List>());
+}
+
+Value survey_object(const Survey& survey) {
+    return Value::Object{{"largest_radius_mm", mm(survey.largest.radius)},
+                         {"largest_radius_clock_deg", degrees(survey.largest.clock)},
+                         {"smallest_radius_mm", mm(survey.smallest.radius)},
+                         {"smallest_radius_clock_deg", degrees(survey.smallest.clock)},
+                         {"worn_volume_mm3", mm3(survey.worn_volume)}};
+}
+
+Value build_object(const BorePlan& bore) {
+    const Build& build = bore.build;
+    Value::Object object{{"skim_diameter_mm", mm(2.0 * build.skim_radius)}, {"skim_volume_mm3", mm3(build.skim_volume)}};
+    if (build.wall)
+        object.push_back({"wall_mm", mm(*build.wall)});
+    object.push_back({"weld_to_diameter_mm", mm(2.0 * build.weld_to_radius)});
+    object.push_back({"build_mm", mm(build.build)});
+    object.push_back({"ring_volume_mm3", mm3(build.ring_volume)});
+    object.push_back({"finished_weld_mm", mm(build.finished_weld)});
+    if (!build.skimmed)
+        object.push_back({"finished_weld_clock_deg", degrees(build.finished_weld_clock)});
+    object.push_back({"extra_stock_mm", mm(build.weld_to_radius - bore.layering.end_radius)});
+    return object;
+}
+
+Value bead_object(const Bead& bead) {
+    return Value::Object{{"section_mm2", mm2(bead.section)},
+                         {"width_mm", mm(bead.width)},
+                         {"crown_mm", mm(bead.crown)},
+                         {"pitch_mm", mm(bead.pitch)},
+                         {"valley_mm", mm(bead.valley)},
+                         {"scale", bead.scale},
+                         {"travel_mm_min", mm(bead.travel * in_si<Time>(factor::minute))}};
+}
+
+Value layer_list(const std::vector<Layer>& layers) {
+    Value::List list;
+    for (std::size_t i = 0; i < layers.size(); ++i) {
+        const Layer& layer = layers[i];
+        list.push_back(Value::Object{{"layer", static_cast<double>(i + 1)},
+                                     {"radius_before_mm", mm(layer.radius_before)},
+                                     {"radius_after_mm", mm(layer.radius_after)},
+                                     {"rings", static_cast<double>(layer.rings)},
+                                     {"path_mm", mm(layer.path)},
+                                     {"laid_kg", layer.laid.value()},
+                                     {"arc_s", layer.arc.value()},
+                                     {"torch_rpm", layer.torch.value() * factor::minute}});
+    }
+    return list;
+}
+
+Value face_object(const FacePad& face) {
+    return Value::Object{{"layers", static_cast<double>(face.layers)},
+                         {"rings", static_cast<double>(face.rings)},
+                         {"scale", face.bead.scale},
+                         {"path_mm", mm(face.path)},
+                         {"laid_kg", face.laid.value()},
+                         {"arc_s", face.arc.value()}};
+}
+
+Value groove_object(const GrooveFill& groove) {
+    return Value::Object{{"volume_mm3", mm3(groove.volume)},
+                         {"path_mm", mm(groove.path)},
+                         {"laid_kg", groove.laid.value()},
+                         {"arc_s", groove.arc.value()}};
+}
+
+Value metal_object(const BorePlan& bore) {
+    return Value::Object{{"laid_kg", bore.metal.laid.value()},
+                         {"kept_kg", bore.metal.kept.value()},
+                         {"kept_share", bore.metal.kept_share},
+                         {"wire_kg", bore.metal.wire.value()},
+                         {"arc_s", bore.metal.arc.value()},
+                         {"starts", static_cast<double>(bore.metal.starts)},
+                         {"deposition_kg_h", bore.deposition.rate.value() * factor::hour}};
+}
+
+Value bore_object(const BorePlan& bore) {
+    Value::Object object{{"name", bore.name},
+                         {"count", static_cast<double>(bore.count)},
+                         {"procedure", bore.procedure},
+                         {"survey", survey_object(bore.survey)},
+                         {"build", build_object(bore)},
+                         {"bead", bead_object(bore.bead)},
+                         {"layers", layer_list(bore.layers)}};
+    if (!bore.faces.empty())
+        object.push_back({"faces", list_of(bore.faces, face_object)});
+    if (!bore.grooves.empty())
+        object.push_back({"grooves", list_of(bore.grooves, groove_object)});
+    object.push_back({"metal", metal_object(bore)});
+    return object;
+}
+
+Value need_object(const Need& line) {
+    const auto packs = [](const PackCount& pack) -> Value {
+        return Value::Object{{"pack", pack.pack}, {"count", static_cast<double>(pack.count)}};
+    };
+    return Value::Object{{"item", line.item},         {"need", line.need},
+                         {"reserve", line.reserve},   {"unit", line.unit},
+                         {"cover", list_of(line.cover, packs)}, {"supplied", line.supplied},
+                         {"spare", line.spare},       {"why", line.why},
+                         {"source", line.source}};
+}
+
+Value caution_object(const Caution& caution) {
+    return Value::Object{{"about", caution.about}, {"when", caution.when},       {"applies", caution.applies},
+                         {"text", caution.text},   {"because", caution.because}, {"source", caution.source}};
+}
+
+Value assumed_object(const Assumed& value) {
+    return Value::Object{{"field", value.path}, {"value", value.value}, {"source", value.source}};
+}
+
+Value totals_object(const Totals& totals) {
+    return Value::Object{{"laid_kg", totals.laid.value()},
+                         {"wire_kg", totals.wire.value()},
+                         {"arc_s", totals.arc.value()},
+                         {"gas_l", totals.gas.value() / factor::litre}};
+}
+
+} // namespace
+
+Value plan_document(const Plan& plan) {
+    return Value::Object{{"format", "ringfill-plan/1"},
+                         {"title", plan.title},
+                         {"bores", list_of(plan.bores, bore_object)},
+                         {"totals", totals_object(plan.totals)},
+                         {"take", list_of(plan.take, need_object)},
+                         {"cautions", list_of(plan.cautions, caution_object)},
+                         {"notes", list_of(plan.notes, [](const std::string& note) { return Value(note); })},
+                         {"assumed", list_of(plan.assumed, assumed_object)}};
+}
+
+} // namespace ringfill

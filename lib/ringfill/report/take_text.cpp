@@ -1,0 +1,110 @@
+#include <ringfill/report/take_text.hpp>
+
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include <ringfill/fault/printable.hpp>
+#include <ringfill/report/columns.hpp>
+#include <ringfill/units/factor.hpp>
+
+namespace ringfill {
+namespace {
+
+constexpr std::size_t longest_name = 22;
+
+std::string amount(double value, const std::string& unit, UnitSystem units) {
+    if (unit == "kg")
+        return show(in_si<Mass>(value), units);
+    if (unit == "L")
+        return show(in_si<Volume>(value * factor::litre), units);
+    return fmt::format("{:.0f}", value);
+}
+
+std::string load(const Need& line) {
+    if (line.unit == "pieces")
+        return fmt::format("{:.0f}", line.supplied);
+    std::string text;
+    for (const PackCount& pack : line.cover)
+        text += fmt::format("{}{} × {}", text.empty() ? "" : " + ", pack.count, printable(pack.pack, 30));
+    return text.empty() ? "no pack known" : text;
+}
+
+std::string head(const Plan& plan, const Style& style) {
+    int bores = 0;
+    for (const BorePlan& bore : plan.bores)
+        bores += bore.count;
+    std::string text = style.strong(wrapped(printable(plan.title), ""));
+    text += fmt::format("{} {} · {} of wire · {} of arc\n", bores, bores == 1 ? "bore" : "bores",
+                        show(plan.totals.wire, plan.units), show(plan.totals.arc));
+    return text;
+}
+
+std::string take_table(const Plan& plan, const Style& style) {
+    std::vector<std::vector<std::string>> rows{{"", "need", "on top", "load"}};
+    for (const Need& line : plan.take)
+        rows.push_back({printable(line.item, 40), amount(line.need, line.unit, plan.units),
+                        amount(line.reserve, line.unit, plan.units), load(line)});
+    std::string text = style.strong("TAKE") + "\n";
+    for (const std::string& line : columns(rows, {false, true, true, false}))
+        text += fmt::format("  {}\n", line.starts_with("wire ") ? style.strong(line) : line);
+    return text;
+}
+
+std::string bore_table(const Plan& plan, const Style& style) {
+    std::vector<std::vector<std::string>> rows{{"bore", "", "skim to", "weld to", "layers × rings", "wire each", "arc each"}};
+    for (const BorePlan& bore : plan.bores)
+        rows.push_back({printable(bore.name, longest_name), bore.count > 1 ? fmt::format("× {}", bore.count) : "",
+                        bore.build.skimmed ? show(2.0 * bore.build.skim_radius, plan.units) : "none",
+                        show(2.0 * bore.layering.end_radius, plan.units),
+                        fmt::format("{} × {}", bore.layering.layers, bore.layers.front().rings),
+                        show(bore.metal.wire, plan.units), show(bore.metal.arc)});
+    std::string text = style.strong("BORES") + "\n";
+    for (const std::string& line : columns(rows, {false, false, true, true, true, true, true}))
+        text += fmt::format("  {}\n", line);
+    return text;
+}
+
+std::string reasons(const Plan& plan, const Style& style) {
+    std::string text = style.strong("WHY SO MUCH") + "\n";
+    for (const Need& line : plan.take)
+        text += wrapped(fmt::format("{}: {}.", printable(line.item, 40), line.why), "- ");
+    return text;
+}
+
+std::string caution_list(const Plan& plan, const Style& style) {
+    std::string text = style.strong("CAUTIONS") + "\n";
+    for (const Caution& caution : plan.cautions)
+        text += wrapped(fmt::format("{}: {} ({})", printable(caution.about, longest_name), caution.text,
+                                    caution.because),
+                        "! ");
+    return text + wrapped("This is hot work: local codes, the approved welding procedure and licensed practice rule "
+                          "over everything here.",
+                          "! ");
+}
+
+std::string note_list(const Plan& plan, const Style& style) {
+    std::string text = style.strong("NOTES") + "\n";
+    for (const std::string& note : plan.notes)
+        text += wrapped(note, "- ");
+    return text;
+}
+
+std::string assumed_list(const Plan& plan, const Style& style) {
+    if (plan.assumed.empty())
+        return {};
+    std::string text = fmt::format("\n{}\n", style.strong("ASSUMED (not in the job file)"));
+    for (const Assumed& value : plan.assumed)
+        text += wrapped(fmt::format("{}: {} [{}]", printable(value.path, 60), value.value, value.source), "- ");
+    return text;
+}
+
+} // namespace
+
+std::string take_text(const Plan& plan, const Style& style) {
+    return head(plan, style) + "\n" + take_table(plan, style) + "\n" + bore_table(plan, style) + "\n" +
+           caution_list(plan, style) + "\n" + reasons(plan, style) + "\n" + note_list(plan, style) +
+           assumed_list(plan, style);
+}
+
+} // namespace ringfill

@@ -1,0 +1,21 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <ringfill/table/sourced.hpp>
+
+namespace ringfill {
+
+/// A shielding gas by its EN ISO 14175 designation.
+struct Gas {
+    std::string name;
+    std::string words;
+    std::string holds; ///< what its cylinders hold: argon, argon_mixture or carbon_dioxide
+    Sourced<double> flow_L_min_per_mm; ///< usual flow for solid wire, per millimetre of its diameter
+};
+
+/// Reads gases.json, file after file; a later file corrects or adds entry by entry. Throws Faulty (Origin::table).
+std::vector<Gas> read_gases(const std::vector<Document>& files, const Bibliography& sources);
+
+} // namespace ringfill

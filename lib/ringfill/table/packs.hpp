@@ -1,0 +1,41 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <ringfill/table/sourced.hpp>
+#include <ringfill/units/show.hpp>
+
+namespace ringfill {
+
+/// A spool of wire as it is sold.
+struct WirePack {
+    std::string name;
+    UnitSystem units = UnitSystem::metric; ///< where it is sold
+    Sourced<Mass> content;
+    bool stocked = true;
+};
+
+/// A cylinder of shielding gas as it is filled.
+struct GasPack {
+    std::string name;
+    UnitSystem units = UnitSystem::metric;
+    std::string holds; ///< argon, argon_mixture or carbon_dioxide
+    Sourced<Volume> content;         ///< at 15 degC and 1 atm, real gas
+    Sourced<double> usable_share;    ///< that may be drawn
+    std::optional<Sourced<VolumeFlow>> draw; ///< steady flow one cylinder gives without freezing its regulator
+    bool stocked = true;
+
+    Volume usable() const { return content.value * usable_share.value; }
+};
+
+struct Packs {
+    std::vector<WirePack> wire;
+    std::vector<GasPack> gas;
+};
+
+/// Reads packs.json, file after file; a later file corrects or adds entry by entry. Throws Faulty (Origin::table).
+Packs read_packs(const std::vector<Document>& files, const Bibliography& sources);
+
+} // namespace ringfill

@@ -1,0 +1,26 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <ringfill/document/document.hpp>
+
+namespace ringfill {
+
+/// The folders tables stand in: the product's own first, then those of the user, whose entries add to or correct it.
+struct Shelf {
+    std::vector<std::string> folders;
+};
+
+/// The files of one table, such as "packs.json", in the order of the folders that have it.
+/// Throws Faulty: Origin::table for broken JSON or when no folder has the file, Origin::file when it cannot be read.
+std::vector<Document> table_files(const Shelf& shelf, const std::string& name);
+
+/// Throws Faulty (Origin::file) for every folder of the shelf that is not there.
+void refuse_missing_folders(const Shelf& shelf);
+
+/// The names of the material families on the shelf (families/NAME.json), in alphabetical order.
+/// A name that is not [a-z][a-z0-9_]{0,39} is skipped.
+std::vector<std::string> family_names(const Shelf& shelf);
+
+} // namespace ringfill

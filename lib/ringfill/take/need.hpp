@@ -1,0 +1,28 @@
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+namespace ringfill {
+
+/// Packs of one kind to load.
+struct PackCount {
+    std::string pack;
+    std::int64_t count = 0;
+};
+
+/// One line of what to take: how much, why, and by which rule.
+struct Need {
+    std::string item;
+    double need = 0;    ///< in the unit, without the reserve
+    double reserve = 0; ///< taken on top
+    std::string unit;   ///< kg, L or pieces
+    std::vector<PackCount> cover;
+    double supplied = 0; ///< what the packs hold that can be used
+    double spare = 0;    ///< supplied over need and reserve
+    std::string why;     ///< with the numbers that made it, in the user's units
+    std::string source;  ///< key of the rule's source
+};
+
+} // namespace ringfill

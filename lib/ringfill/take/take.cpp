@@ -1,0 +1,23 @@
+#include <ringfill/take/take.hpp>
+
+#include <range/v3/action/push_back.hpp>
+
+#include <ringfill/take/take_gas.hpp>
+#include <ringfill/take/take_wear_parts.hpp>
+#include <ringfill/take/take_wire.hpp>
+
+namespace ringfill {
+
+std::vector<Need> take(const std::vector<WireUse>& wires, const std::vector<GasUse>& gases, double reserve,
+                       const Packs& packs, const WearParts& wear, UnitSystem units) {
+    std::vector<Need> lines;
+    for (const WireUse& wire : wires)
+        lines.push_back(take_wire(wire, reserve, packs, wear, units));
+    for (const GasUse& gas : gases)
+        lines.push_back(take_gas(gas, reserve, packs, units));
+    for (const WireUse& wire : wires)
+        ranges::push_back(lines, take_wear_parts(wire, wear, units));
+    return lines;
+}
+
+} // namespace ringfill

@@ -1,0 +1,41 @@
+#include <ringfill/take/take_wear_parts.hpp>
+
+#include <cmath>
+
+#include <fmt/format.h>
+
+namespace ringfill {
+namespace {
+
+Need worn_through(std::string item, Time arc, const Sourced<Time>& life) {
+    Need line;
+    line.item = std::move(item);
+    line.need = std::ceil((arc / life.value).value() - 1e-9);
+    line.reserve = 1;
+    line.unit = "pieces";
+    line.supplied = line.need + line.reserve;
+    line.why = fmt::format("{} of arc, one lasts {}; and one spare", show(arc), show(life.value));
+    line.source = life.source;
+    return line;
+}
+
+} // namespace
+
+std::vector<Need> take_wear_parts(const WireUse& use, const WearParts& wear, UnitSystem units) {
+    const std::string wire = fmt::format("{} {}", use.filler, show_wire(use.diameter, units));
+    std::vector<Need> lines{worn_through("contact tips for " + wire, use.arc, wear.tip_life),
+                            worn_through("gas nozzles for " + wire, use.arc, wear.nozzle_life)};
+    if (use.wire > wear.liner_life.value) {
+        Need line;
+        line.item = "liner for " + wire;
+        line.need = 1;
+        line.unit = "pieces";
+        line.supplied = 1;
+        line.why = fmt::format("{} of wire, one lasts {}", show(use.wire, units), show(wear.liner_life.value, units));
+        line.source = wear.liner_life.source;
+        lines.push_back(line);
+    }
+    return lines;
+}
+
+} // namespace ringfill

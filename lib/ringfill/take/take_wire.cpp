@@ -1,0 +1,85 @@
+#include <ringfill/take/take_wire.hpp>
+
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include <range/v3/algorithm/any_of.hpp>
+
+#include <ringfill/take/cover.hpp>
+
+namespace ringfill {
+namespace {
+
+constexpr double grams = 1e3;
+constexpr double price_units = 1e4; // of a unit of money
+const Mass same_spool = in_si<Mass>(2e-3);
+
+/// The spools on offer: those the feeder takes, by their names in the table if they are there, or the table's own
+/// that are sold where the user is.
+std::vector<WirePack> spools_for(const WireUse& use, const Packs& packs, UnitSystem units) {
+    std::vector<WirePack> offered;
+    for (const Mass& spool : use.spools) {
+        WirePack pack{fmt::format("{:.6g} kg spool", spool.value()), units, {spool, "practice"}, true};
+        for (const WirePack& known : packs.wire)
+            if (std::fabs((known.content.value - spool).value()) < same_spool.value())
+                pack.name = known.name;
+        if (!ranges::any_of(offered, [&](const WirePack& other) { return other.name == pack.name; }))
+            offered.push_back(pack);
+    }
+    if (use.spools.empty())
+        for (const WirePack& pack : packs.wire)
+            if (pack.stocked && pack.units == units)
+                offered.push_back(pack);
+    return offered;
+}
+
+void cover_with(Need& line, const std::vector<WirePack>& spools, std::optional<double> price_kg) {
+    std::vector<PackSize> sizes;
+    for (const WirePack& spool : spools) {
+        const double kg = spool.content.value.value();
+        PackSize size{std::max<std::int64_t>(1, std::llround(std::floor(kg * grams + 1e-6))), std::nullopt};
+        if (price_kg)
+            size.price = std::llround(*price_kg * kg * price_units);
+        sizes.push_back(size);
+    }
+    const double all = line.need + line.reserve;
+    const Cover best = cover(std::llround(std::ceil(all * grams - 1e-6)), sizes);
+    for (std::size_t i = 0; i < spools.size(); ++i)
+        if (best.counts[i] > 0)
+            line.cover.push_back({spools[i].name, best.counts[i]});
+    line.supplied = static_cast<double>(best.supplied) / grams;
+    line.spare = line.supplied - all;
+}
+
+std::string why(const WireUse& use, double reserve, Mass liner, const WearParts& wear, UnitSystem units) {
+    std::string text = fmt::format(
+        "{} for the bores: {} laid plus what the arc loses, and {} starts with 10 cm of trim each; on top {:.3g} %, {} to "
+        "fill a liner of {}",
+        show(use.wire, units), show(use.laid, units), use.starts, 100 * reserve, show(liner, units),
+        show_distance(wear.liner_length.value, units));
+    for (const TrialRing& trial : use.trials)
+        text += fmt::format(", {} for one trial ring the size of {} with {}", show(trial.wire, units), trial.bore,
+                            trial.procedure);
+    return text;
+}
+
+} // namespace
+
+Need take_wire(const WireUse& use, double reserve, const Packs& packs, const WearParts& wear, UnitSystem units) {
+    const Mass liner = use.linear_mass * wear.liner_length.value;
+    Mass on_top = reserve * use.wire + liner;
+    for (const TrialRing& trial : use.trials)
+        on_top += trial.wire;
+    Need line;
+    line.item = fmt::format("wire {} {}", use.filler, show_wire(use.diameter, units));
+    line.need = use.wire.value();
+    line.reserve = on_top.value();
+    line.unit = "kg";
+    line.why = why(use, reserve, liner, wear, units);
+    line.source = "practice";
+    cover_with(line, spools_for(use, packs, units), use.price_kg);
+    return line;
+}
+
+} // namespace ringfill

@@ -1,0 +1,42 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <ringfill/units/quantity.hpp>
+
+namespace ringfill {
+
+/// One ring laid on scrap with each procedure, to see that it welds as planned.
+struct TrialRing {
+    std::string procedure;
+    std::string bore; ///< the largest of that procedure
+    Mass wire;
+};
+
+/// What all bores of a job use of one wire: one filler in one diameter.
+struct WireUse {
+    std::string filler; ///< family/name
+    Length diameter;
+    LinearMass linear_mass;
+    Mass laid;  ///< all bores, counts applied
+    Mass wire;  ///< laid over efficiency, and trims
+    Time arc;
+    int starts = 0;
+    std::vector<Mass> spools; ///< what the feeder takes; empty: every spool of the table
+    std::vector<TrialRing> trials;
+    std::optional<double> price_kg;
+};
+
+/// What all bores use of one shielding gas.
+struct GasUse {
+    std::string gas;
+    std::string holds; ///< the kind of cylinder
+    Volume volume;     ///< at 15 degC and 1 atm, purging and leaks included
+    VolumeFlow flow;   ///< the fastest of its procedures
+    Time arc;
+    int starts = 0;
+};
+
+} // namespace ringfill

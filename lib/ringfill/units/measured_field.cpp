@@ -1,0 +1,104 @@
+#include <ringfill/units/measured_field.hpp>
+
+#include <stdexcept>
+
+#include <fmt/format.h>
+
+#include <ringfill/document/in_span.hpp>
+#include <ringfill/document/write.hpp>
+#include <ringfill/units/factor.hpp>
+#include <ringfill/units/measure.hpp>
+#include <ringfill/units/unit.hpp>
+
+namespace ringfill {
+namespace {
+
+/// A length that lacks nothing but its unit, with the unit of the job and the same length in the other system.
+std::string with_unit(double number, double bare_length) {
+    const bool inch = bare_length == factor::inch;
+    const std::string mm = fmt::format("\"{:.6g} mm\"", inch ? number * 25.4 : number);
+    const std::string in = fmt::format("\"{:.4g} in\"", inch ? number : number / 25.4);
+    return inch ? fmt::format("write {} or {}", in, mm) : fmt::format("write {} or {}", mm, in);
+}
+
+std::optional<double> refuse(const Entry& entry, const Value& value, const std::string& path,
+                             const NotMeasured& fault) {
+    const double bare = entry.reading().bare_length;
+    const bool can_name = fault.bare_length && bare > 0;
+    entry.refuse(value, path, fault.reason, can_name ? with_unit(*fault.bare_length, bare) : fault.remedy);
+    return std::nullopt;
+}
+
+/// The symbol of the unit that ranges of a kind are told in; the kind must have one.
+std::string_view range_unit(Kind kind) {
+    const auto symbols = symbols_of(kind);
+    if (symbols.empty())
+        throw std::logic_error("this kind of field has no unit");
+    return find_unit(symbols.front(), kind)->symbol;
+}
+
+/// A span in the unit that the kind is told in; degrees Celsius have their own zero.
+std::string span_told(const Span& span, Kind kind) {
+    const Unit unit = find_unit(range_unit(kind), kind).value();
+    Span told = span;
+    told.low -= unit.zero;
+    told.high -= unit.zero;
+    return span_in_words(told, unit.symbol, unit.factor);
+}
+
+std::optional<double> in_range(const Entry& entry, const Value& value, const Field& field, const std::string& path,
+                               double si) {
+    if (in_span(si, field.span))
+        return si;
+    entry.refuse(value, path, "is out of range",
+                 fmt::format("give a value {}", span_told(field.span, field.kind)));
+    return std::nullopt;
+}
+
+std::optional<double> measured_value(const Entry& entry, const Value& value, const Field& field,
+                                     const std::string& path) {
+    if (const std::string* text = value.text()) {
+        const auto result = measure(*text, field.kind);
+        if (const auto* fault = std::get_if<NotMeasured>(&result))
+            return refuse(entry, value, path, *fault);
+        return in_range(entry, value, field, path, std::get<double>(result));
+    }
+    if (value.number() && field.kind == Kind::length && entry.reading().bare_length > 0)
+        return in_range(entry, value, field, path, *value.number() * entry.reading().bare_length);
+    if (value.number())
+        entry.refuse(value, path, "has no unit",
+                     fmt::format("write \"{} {}\"", write_number(*value.number()), range_unit(field.kind)));
+    else
+        entry.refuse(value, path, fmt::format("is {}", kind_in_words(value)),
+                     fmt::format("write {}", kind_in_words(field.kind)));
+    return std::nullopt;
+}
+
+} // namespace
+
+std::string range_in_words(const Field& field) {
+    if (field.kind == Kind::count || field.kind == Kind::number)
+        return span_in_words(field.span, "");
+    return symbols_of(field.kind).empty() ? std::string() : span_told(field.span, field.kind);
+}
+
+std::optional<double> measured_si(const Entry& entry, std::string_view name) {
+    const Field& field = entry.field(name);
+    if (const Value* value = entry.find(name))
+        return measured_value(entry, *value, field, entry.path_of(name));
+    if (field.fallback.empty())
+        return std::nullopt;
+    const auto fallback = measure(field.fallback, field.kind);
+    entry.assume(field);
+    return std::get<double>(fallback);
+}
+
+std::vector<double> measured_list_si(const Entry& entry, std::string_view name) {
+    std::vector<double> list;
+    for (const auto& [path, value] : entry.elements(name))
+        if (const auto si = measured_value(entry, *value, entry.field(name), path))
+            list.push_back(*si);
+    return list;
+}
+
+} // namespace ringfill

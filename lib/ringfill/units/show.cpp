@@ -1,0 +1,114 @@
+#include <ringfill/units/show.hpp>
+
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include <ringfill/units/factor.hpp>
+
+namespace ringfill {
+namespace {
+
+/// A number with enough decimals for three significant digits, at most three decimals.
+std::string digits(double number) {
+    const double size = std::fabs(number);
+    const int decimals = size >= 99.95 ? 0 : size >= 9.995 ? 1 : size >= 0.9995 ? 2 : 3;
+    return fmt::format("{:.{}f}", number == 0 ? 0.0 : number, decimals);
+}
+
+/// A fixed number of decimals, and no minus before a zero.
+std::string fixed(double number, int decimals) {
+    const double unit = std::pow(10, -decimals);
+    return fmt::format("{:.{}f}", std::fabs(number) < unit / 2 ? 0.0 : number, decimals);
+}
+
+} // namespace
+
+std::string show(Length length, UnitSystem system) {
+    if (system == UnitSystem::metric)
+        return fixed(length.value() * 1e3, 1) + " mm";
+    return fixed(length.value() / factor::inch, 3) + " in";
+}
+
+std::string show_wire(Length diameter, UnitSystem system) {
+    if (system == UnitSystem::metric)
+        return fmt::format("{:.{}f} mm", diameter.value() * 1e3, std::fabs(std::remainder(diameter.value() * 1e4, 1)) < 1e-6 ? 1 : 2);
+    return show(diameter, system);
+}
+
+std::string show_distance(Length length, UnitSystem system) {
+    if (system == UnitSystem::metric)
+        return digits(length.value()) + " m";
+    return digits(length.value() / factor::foot) + " ft";
+}
+
+std::string show(Area area, UnitSystem system) {
+    if (system == UnitSystem::metric)
+        return fixed(area.value() * 1e6, 1) + " mm²";
+    return fixed(area.value() / (factor::inch * factor::inch), 3) + " in²";
+}
+
+std::string show(Volume volume, UnitSystem system) {
+    if (system == UnitSystem::metric)
+        return fixed(volume.value() / factor::litre, 0) + " L";
+    return digits(volume.value() / factor::cubic_foot) + " ft³";
+}
+
+std::string show(Mass mass, UnitSystem system) {
+    if (system == UnitSystem::metric)
+        return fixed(mass.value(), 2) + " kg";
+    return fixed(mass.value() / factor::pound, 2) + " lb";
+}
+
+std::string show(MassFlow flow, UnitSystem system) {
+    const double kg_h = flow.value() * factor::hour;
+    return system == UnitSystem::metric ? fixed(kg_h, 2) + " kg/h" : fixed(kg_h / factor::pound, 2) + " lb/h";
+}
+
+std::string show(Speed speed, UnitSystem system) {
+    if (system == UnitSystem::metric)
+        return fixed(speed.value() * 1e3 * factor::minute, 0) + " mm/min";
+    return fixed(speed.value() / factor::inch * factor::minute, 1) + " in/min";
+}
+
+std::string show_feed(Speed speed, UnitSystem system) {
+    if (system == UnitSystem::metric)
+        return fixed(speed.value() * factor::minute, 1) + " m/min";
+    return fixed(speed.value() / factor::inch * factor::minute, 0) + " in/min";
+}
+
+std::string show(VolumeFlow flow, UnitSystem system) {
+    if (system == UnitSystem::metric)
+        return digits(flow.value() / factor::litre * factor::minute) + " L/min";
+    return digits(flow.value() / factor::cubic_foot * factor::hour) + " ft³/h";
+}
+
+std::string show(Time time) {
+    const double seconds = time.value();
+    if (seconds < 59.5)
+        return fmt::format("{:.0f} s", seconds);
+    const double minutes = std::round(seconds / factor::minute);
+    if (minutes < 60)
+        return fmt::format("{:.0f} min", minutes);
+    return fmt::format("{:.0f} h {:02.0f} min", std::floor(minutes / 60), std::fmod(minutes, 60));
+}
+
+std::string show(Angle angle) {
+    return fixed(angle.value() / factor::degree, 0) + "°";
+}
+
+std::string show_turning(Turning turning) {
+    return digits(turning.value() * factor::minute) + " rev/min";
+}
+
+std::string show(Current current) {
+    return fixed(current.value(), 0) + " A";
+}
+
+std::string show(Temperature temperature, UnitSystem system) {
+    if (system == UnitSystem::metric)
+        return fixed(temperature.value() - factor::celsius_zero, 0) + " °C";
+    return fixed((temperature.value() - factor::fahrenheit_zero) / factor::kelvin_per_fahrenheit, 0) + " °F";
+}
+
+} // namespace ringfill

@@ -1,0 +1,102 @@
+#include <ringfill/weld/deposition.hpp>
+
+#include <cmath>
+#include <numbers>
+
+#include <fmt/format.h>
+
+#include <ringfill/units/show.hpp>
+#include <ringfill/weld/feed_table.hpp>
+
+namespace ringfill {
+namespace {
+
+/// b l of a melting curve in SI: the coefficients are tabulated for millimetres.
+double quadratic_term(Length stick_out, const MeltingCurve& curve) {
+    return curve.b.value * stick_out.value();
+}
+
+double linear_term(const MeltingCurve& curve) {
+    return curve.a.value * 1e-3;
+}
+
+double efficiency_of(const Procedure& procedure, const Filler& filler) {
+    if (procedure.efficiency)
+        return *procedure.efficiency;
+    for (const auto& [gas, efficiency] : filler.efficiency_by_gas)
+        if (gas == procedure.gas)
+            return efficiency.value;
+    return filler.efficiency.value;
+}
+
+Fault unknown_curve(const Procedure& procedure) {
+    return fault_at_path(procedure.path + ".current", {},
+            fmt::format("gives no wire feed: no melting curve of {} is known", procedure.filler),
+            "write \"wire_feed\" too");
+}
+
+/// Fills in the feed or the current that the job leaves out. False after noting a fault.
+bool complete(Deposition& laid, const Procedure& procedure, const WireSize& size, std::vector<Fault>& faults) {
+    laid.current = procedure.current;
+    if (procedure.wire_feed) {
+        laid.wire_feed = *procedure.wire_feed;
+        if (!laid.current && size.melting)
+            laid.current = current_of(laid.wire_feed, laid.stick_out.value, *size.melting);
+        else if (!laid.current && !size.feed_table.empty())
+            laid.current = current_in_table(laid.wire_feed, size, procedure.path, faults);
+        return faults.empty();
+    }
+    if (size.melting)
+        laid.wire_feed = wire_feed_of(*laid.current, laid.stick_out.value, *size.melting);
+    else if (!size.feed_table.empty())
+        laid.wire_feed = feed_in_table(*laid.current, size, procedure.path, faults).value_or(Speed());
+    else
+        faults.push_back(unknown_curve(procedure));
+    return faults.empty();
+}
+
+} // namespace
+
+LinearMass solid_wire_mass(Length diameter, Density density) {
+    return std::numbers::pi / 4 * diameter * diameter * density;
+}
+
+Speed wire_feed_of(Current current, Length stick_out, const MeltingCurve& curve) {
+    const double amps = current.value();
+    return in_si<Speed>(linear_term(curve) * amps + quadratic_term(stick_out, curve) * amps * amps);
+}
+
+Current current_of(Speed wire_feed, Length stick_out, const MeltingCurve& curve) {
+    const double a = linear_term(curve);
+    const double bl = quadratic_term(stick_out, curve);
+    const double f = wire_feed.value();
+    // The root in the form that does not cancel when b l is small.
+    return in_si<Current>(2 * f / (a + std::sqrt(a * a + 4 * bl * f)));
+}
+
+const WireSize& nearest_size(const Filler& filler, Length diameter) {
+    const WireSize* best = &filler.sizes.front();
+    for (const WireSize& size : filler.sizes)
+        if (std::fabs((size.diameter - diameter).value()) < std::fabs((best->diameter - diameter).value()))
+            best = &size;
+    return *best;
+}
+
+std::optional<Deposition> deposition(const Procedure& procedure, const Filler& filler, std::vector<Fault>& faults) {
+    Deposition laid;
+    const WireSize& size = nearest_size(filler, procedure.wire);
+    laid.linear_mass = filler.cored ? size.linear_mass.value().value
+                                    : solid_wire_mass(procedure.wire, filler.wire_density.value().value);
+    laid.efficiency = efficiency_of(procedure, filler);
+    laid.density = filler.deposit_density.value;
+    laid.stick_out = procedure.stick_out ? Sourced<Length>{*procedure.stick_out, ""} : filler.stick_out;
+    std::vector<Fault> found;
+    const bool known = complete(laid, procedure, size, found);
+    faults.insert(faults.end(), found.begin(), found.end());
+    if (!known)
+        return std::nullopt;
+    laid.rate = laid.linear_mass * laid.wire_feed * laid.efficiency;
+    return laid;
+}
+
+} // namespace ringfill

@@ -1,0 +1,19 @@
+#include <ringfill/weld/groove_fill.hpp>
+
+#include <numbers>
+
+namespace ringfill {
+
+GrooveFill fill_groove(const Groove& groove, Length bore_radius, const Bead& unscaled, const Deposition& deposition) {
+    const Length r = groove.diameter / 2.0;
+    if (r <= bore_radius)
+        return {};
+    GrooveFill fill;
+    fill.volume = std::numbers::pi * (r * r - bore_radius * bore_radius) * groove.width;
+    fill.path = fill.volume / unscaled.section;
+    fill.laid = deposition.density * fill.volume;
+    fill.arc = fill.path / unscaled.travel;
+    return fill;
+}
+
+} // namespace ringfill

@@ -1,0 +1,83 @@
+#include <ringfill/weld/layers.hpp>
+
+#include <cmath>
+#include <cstdint>
+
+#include <boost/math/tools/toms748_solve.hpp>
+
+namespace ringfill {
+namespace {
+
+/// Two radii closer than this are the same: 1e-9 mm.
+const Length same_radius = in_si<Length>(1e-12);
+
+/// Where n layers of a height end [m]; below every radius when the ring closes.
+double end_of(Length start, Length layer_height, int layers) {
+    const auto radii = layer_radii(start, layer_height, layers);
+    return static_cast<int>(radii.size()) > layers ? radii.back().value() : -1.0;
+}
+
+/// The fewest layers that reach the target, 0 when the ring closes first or there would be too many.
+int count_layers(Length start, Length target, Length layer_height) {
+    Length radius = start;
+    for (int n = 1; n <= most_layers; ++n) {
+        const auto next = next_radius(radius, layer_height);
+        if (!next)
+            return 0;
+        if (*next <= target + same_radius)
+            return n;
+        radius = *next;
+    }
+    return 0;
+}
+
+/// The scale at which n layers end on the target. At scale 1 they reach it, at scale 0 they stay at the start.
+double even_scale(Length start, Length target, Length layer_height, int layers) {
+    const auto miss = [&](double scale) { return end_of(start, scale * layer_height, layers) - target.value(); };
+    if (miss(1) >= -same_radius.value())
+        return 1;
+    std::uintmax_t steps = 200;
+    const auto [low, high] =
+        boost::math::tools::toms748_solve(miss, 0.0, 1.0, boost::math::tools::eps_tolerance<double>(50), steps);
+    return (low + high) / 2;
+}
+
+} // namespace
+
+std::optional<Length> next_radius(Length radius, Length layer_height) {
+    const Area left = radius * radius - 2.0 * layer_height * radius;
+    if (!(left > Area()))
+        return std::nullopt;
+    return in_si<Length>(std::sqrt(left.value()));
+}
+
+std::vector<Length> layer_radii(Length start, Length layer_height, int layers) {
+    std::vector<Length> radii{start};
+    for (int n = 0; n < layers; ++n) {
+        const auto next = next_radius(radii.back(), layer_height);
+        if (!next)
+            break;
+        radii.push_back(*next);
+    }
+    return radii;
+}
+
+std::optional<Layering> lay_layers(Length start, Length target, const Bead& unscaled, Speed travel_limit) {
+    Layering result;
+    result.layers = count_layers(start, target, unscaled.layer_height());
+    if (result.layers == 0)
+        return std::nullopt;
+    result.even_scale = even_scale(start, target, unscaled.layer_height(), result.layers);
+    result.scale = result.even_scale;
+    result.end_radius = target;
+    if (unscaled.travel / (result.even_scale * result.even_scale) > travel_limit) {
+        result.scale = std::sqrt((unscaled.travel / travel_limit).value());
+        const auto radii = layer_radii(start, result.scale * unscaled.layer_height(), result.layers);
+        if (static_cast<int>(radii.size()) <= result.layers)
+            return std::nullopt;
+        result.end_radius = radii.back();
+    }
+    return result;
+}
+
+} // namespace ringfill
