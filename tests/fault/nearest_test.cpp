@@ -1,0 +1,25 @@
+#include <catch2/catch.hpp>
+
+#include <ringfill/fault/nearest.hpp>
+
+using namespace ringfill;
+
+TEST_CASE("a mistyped name finds the known one") {
+    const std::vector<std::string> known = {"stock", "skim", "overhang", "finish_diameter"};
+    CHECK(nearest("stok", known) == "stock");
+    CHECK(nearest("sikm", known) == "skim"); // swapped neighbours
+    CHECK(nearest("Overhang", known) == "overhang");
+    CHECK(nearest("finish_diamter", known) == "finish_diameter");
+}
+
+TEST_CASE("a name unlike any other finds nothing") {
+    CHECK_FALSE(nearest("wire", {"stock", "skim"}));
+    CHECK_FALSE(nearest(std::string(10'000, 'a'), {"stock"}));
+    CHECK_FALSE(nearest("stock", {}));
+}
+
+TEST_CASE("the remedy names the nearest or lists what is known") {
+    CHECK(suggest("stok", {"stock", "skim"}) == "did you mean \"stock\"?");
+    CHECK(suggest("zzz", {"stock", "skim"}) == "known here: stock, skim");
+    CHECK(suggest("zzz", {}) == "none is known here");
+}
