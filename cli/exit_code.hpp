@@ -6,8 +6,8 @@ namespace ringfill::cli {
 
 /// The program's exit statuses, as --help and the README list them.
 enum ExitCode : int {
-    planned = 0,      ///< planned; notes and cautions included
-    unplannable = 1,  ///< the job cannot be planned as written
+    planned = 0,     ///< planned; notes and cautions included
+    unplannable = 1, ///< the job cannot be planned as written
     wrong_command = 2,
     broken_table = 3,
     file_trouble = 4,

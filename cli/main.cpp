@@ -35,8 +35,9 @@ int answer(int argc, const char* const* argv) {
         complain(fmt::format("{}\n", faulty.what()));
         return exit_code_of(faulty.origin());
     } catch (const std::exception& error) {
-        complain(fmt::format("ringfill: a fault of the program, not of your job: {}; please report it with the job file\n",
-                             printable(error.what())));
+        complain(fmt::format(
+            "ringfill: a fault of the program, not of your job: {}; please report it with the job file\n",
+            printable(error.what())));
         return our_fault;
     }
 }

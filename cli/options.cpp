@@ -43,27 +43,42 @@ struct CommandRow {
 
 const std::vector<CommandRow>& command_rows() {
     static const std::vector<CommandRow> rows = {
-        {"take", "JOB", true, "what to take in the van: wire, gas, torch parts, and why",
-         "Reads a job file (- for standard input) and prints what to load, bore by bore figures, cautions, notes and "
-         "the values it assumed. This is what `ringfill JOB` does too.\n\nExample: ringfill take job.json --units inch",
+        {"take",
+         "JOB",
+         true,
+         "what to take in the van: wire, gas, torch parts, and why",
+         "Reads a job file (- for standard input) and prints what to load, bore by bore figures, cautions, "
+         "notes and "
+         "the values it assumed. This is what `ringfill JOB` does too.\n\nExample: ringfill take job.json "
+         "--units inch",
          {"--json", "-o,--output", "--units", "--tables"}},
-        {"check", "JOB", true, "read and judge a job file only",
-         "Prints every fault of the file with its line, and exits with 1 if it cannot be planned as written.\n\n"
+        {"check",
+         "JOB",
+         true,
+         "read and judge a job file only",
+         "Prints every fault of the file with its line, and exits with 1 if it cannot be planned as "
+         "written.\n\n"
          "Example: ringfill check job.json && ringfill take job.json",
          {"--json", "-o,--output", "--tables"}},
-        {"start", "FILE", false, "write a commented starter job",
-         "Writes a job that plans as it stands, with every optional field shown once as a comment, to FILE or to "
+        {"start",
+         "FILE",
+         false,
+         "write a commented starter job",
+         "Writes a job that plans as it stands, with every optional field shown once as a comment, to FILE "
+         "or to "
          "standard output. A file that exists is not touched.\n\nExample: ringfill start job.json",
          {"--fields", "--units"}},
     };
     return rows;
 }
 
-constexpr std::string_view exit_statuses =
-    "Exit status: 0 planned, notes and cautions included; 1 the job cannot be planned as written; 2 the command line "
-    "is wrong; 3 a table is broken; 4 a file cannot be read or written; 70 a fault of the program. A reader that closes "
-    "the pipe early (| head) is no fault.\n\nPlans only: local codes, the approved welding procedure and licensed "
-    "practice rule over everything printed.";
+constexpr std::string_view exit_statuses = "Exit status: 0 planned, notes and cautions included; 1 the job "
+                                           "cannot be planned as written; 2 the command line "
+                                           "is wrong; 3 a table is broken; 4 a file cannot be read or "
+                                           "written; 70 a fault of the program. A reader that closes "
+                                           "the pipe early (| head) is no fault.\n\nPlans only: local codes, "
+                                           "the approved welding procedure and licensed "
+                                           "practice rule over everything printed.";
 
 [[noreturn]] void refuse(std::string value, std::string reason, std::string remedy) {
     Fault fault = fault_in_file("ringfill", std::move(reason), std::move(remedy));
@@ -79,14 +94,15 @@ void add_option(CLI::App& command, const OptionRow& row, Request& request) {
     else if (row.names == "--fields")
         command.add_flag(names, request.fields, help);
     else if (row.names == "--units")
-        command.add_option_function<std::string>(
-                   names,
-                   [&request](const std::string& word) {
-                       if (word != "mm" && word != "inch")
-                           refuse(in_quotes(word), "is not a unit system for --units", "write mm or inch");
-                       request.units = word == "inch" ? UnitSystem::inch : UnitSystem::metric;
-                   },
-                   help)
+        command
+            .add_option_function<std::string>(
+                names,
+                [&request](const std::string& word) {
+                    if (word != "mm" && word != "inch")
+                        refuse(in_quotes(word), "is not a unit system for --units", "write mm or inch");
+                    request.units = word == "inch" ? UnitSystem::inch : UnitSystem::metric;
+                },
+                help)
             ->type_name(std::string(row.value));
     else
         command.add_option(names, row.names == "--tables" ? request.tables : request.output, help)
@@ -121,7 +137,8 @@ std::vector<std::string> known_options(const CLI::App& command) {
     if (word.starts_with("-"))
         refuse(in_quotes(word), fmt::format("is not an option of {}", command.get_name()),
                suggest(word, known_options(command)));
-    refuse(in_quotes(word), "is one word too many", fmt::format("see ringfill {} --help", used.empty() ? "" : command.get_name()));
+    refuse(in_quotes(word), "is one word too many",
+           fmt::format("see ringfill {} --help", used.empty() ? "" : command.get_name()));
 }
 
 /// The words with "take" put first when the first one names a file.
@@ -137,7 +154,8 @@ std::vector<std::string> with_default_command(int argc, const char* const* argv)
     std::error_code ignored;
     if (is_command || (first.starts_with("-") && first != "-"))
         return words;
-    if (first != "-" && !std::filesystem::exists(first, ignored) && first.find_first_of("./") == std::string::npos)
+    if (first != "-" && !std::filesystem::exists(first, ignored) &&
+        first.find_first_of("./") == std::string::npos)
         refuse(in_quotes(first), "is not a command", suggest(first, commands));
     words.insert(words.begin(), "take");
     return words;

@@ -11,7 +11,7 @@ namespace ringfill::cli {
 /// What the command line asks for.
 struct Request {
     std::string command;
-    std::string file; ///< the job, or where start writes; "-" is standard input
+    std::string file;   ///< the job, or where start writes; "-" is standard input
     std::string output; ///< empty: standard output
     std::string tables; ///< a folder of the user's own tables; empty: none
     std::optional<UnitSystem> units;

@@ -4,8 +4,8 @@
 
 namespace ringfill::cli {
 
-/// The folder of the product's own tables: ../share/ringfill/tables beside an installed program, else the folder it
-/// was built from.
+/// The folder of the product's own tables: ../share/ringfill/tables beside an installed program, else the
+/// folder it was built from.
 std::string table_folder();
 
 } // namespace ringfill::cli

@@ -32,8 +32,10 @@ void deliver(std::string_view text, const std::string& output) {
         if (errno == EPIPE)
             return;
         if (errno != EINTR)
-            throw Faulty(Origin::file, fault_in_file("standard output", fmt::format("cannot be written: {}", std::strerror(errno)),
-                                             "make room, or write elsewhere with -o FILE"));
+            throw Faulty(Origin::file,
+                         fault_in_file("standard output",
+                                       fmt::format("cannot be written: {}", std::strerror(errno)),
+                                       "make room, or write elsewhere with -o FILE"));
     }
 }
 

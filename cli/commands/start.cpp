@@ -15,7 +15,7 @@ void start_command(const Request& request) {
     std::error_code ignored;
     if (!request.file.empty() && std::filesystem::exists(request.file, ignored))
         throw Faulty(Origin::file, fault_in_file(request.file, "is there already and was not touched",
-                                         "choose another name or move it away first"));
+                                                 "choose another name or move it away first"));
     deliver(starter_job(request.units.value_or(UnitSystem::metric)), request.file);
 }
 

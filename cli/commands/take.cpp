@@ -10,7 +10,8 @@ namespace ringfill::cli {
 
 void take_command(const Request& request) {
     const Plan plan = planned_job(request);
-    deliver(request.json ? write_json(plan_document(plan)) : take_text(plan, style_for(request.output)), request.output);
+    deliver(request.json ? write_json(plan_document(plan)) : take_text(plan, style_for(request.output)),
+            request.output);
 }
 
 } // namespace ringfill::cli

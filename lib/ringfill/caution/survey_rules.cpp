@@ -13,15 +13,19 @@ Caution before(const WornBore& bore, std::string text, std::string because) {
 
 void about_readings(std::vector<Caution>& cautions, const WornBore& bore, const Survey& survey) {
     if (survey.readings == 0)
-        cautions.push_back(before(bore, "Measure at 8 clock positions or more: one diameter does not show an oval.",
+        cautions.push_back(before(bore,
+                                  "Measure at 8 clock positions or more: one diameter does not show an oval.",
                                   "one diameter stands for the whole bore"));
     else if (survey.readings < enough_readings)
-        cautions.push_back(before(bore, "Measure at 8 clock positions or more: an oval between the readings is not seen.",
-                                  fmt::format("{} readings round the bore", survey.readings)));
+        cautions.push_back(
+            before(bore, "Measure at 8 clock positions or more: an oval between the readings is not seen.",
+                   fmt::format("{} readings round the bore", survey.readings)));
     if (survey.two_point)
-        cautions.push_back(before(bore, "Check for three-lobed wear with a three-point gauge or radii from the axis: "
-                                        "two-point readings never show it.",
-                                  "the survey is of two-point diameters"));
+        cautions.push_back(
+            before(bore,
+                   "Check for three-lobed wear with a three-point gauge or radii from the axis: "
+                   "two-point readings never show it.",
+                   "the survey is of two-point diameters"));
 }
 
 void about_weld(std::vector<Caution>& cautions, const WornBore& bore, const Build& build, UnitSystem units) {
@@ -31,31 +35,36 @@ void about_weld(std::vector<Caution>& cautions, const WornBore& bore, const Buil
                                   fmt::format("the worn surface stands {} inside the finish diameter{}",
                                               show(-build.finished_weld, units), where)));
     else if (build.finished_weld < least_finished_weld)
-        cautions.push_back(before(bore, "Skim deeper: the tool would work in the fused line.",
-                                  fmt::format("only {} of weld per side is left after boring{}, under {}",
-                                              show(build.finished_weld, units), where, show(least_finished_weld, units))));
+        cautions.push_back(
+            before(bore, "Skim deeper: the tool would work in the fused line.",
+                   fmt::format("only {} of weld per side is left after boring{}, under {}",
+                               show(build.finished_weld, units), where, show(least_finished_weld, units))));
     if (!build.skimmed)
-        cautions.push_back(before(bore, "Grind or skim to sound, bright metal before welding: grease, rust and "
-                                        "hammered skin make a porous weld.",
+        cautions.push_back(before(bore,
+                                  "Grind or skim to sound, bright metal before welding: grease, rust and "
+                                  "hammered skin make a porous weld.",
                                   "the job welds on the surface as it is"));
 }
 
 } // namespace
 
-std::vector<Caution> survey_cautions(const WornBore& bore, const Survey& survey, const Build& build, UnitSystem units) {
+std::vector<Caution> survey_cautions(const WornBore& bore, const Survey& survey, const Build& build,
+                                     UnitSystem units) {
     std::vector<Caution> cautions;
     about_readings(cautions, bore, survey);
     about_weld(cautions, bore, build, units);
     if (const Length least = least_wall(build.finish_radius); build.wall && *build.wall < least)
-        cautions.push_back(before(bore, "Have the thin wall judged before welding: it may burn through or warp. "
-                                        "Back it up, and lay less heat at a time.",
-                                  fmt::format("{} of wall is left after the skim, under {}", show(*build.wall, units),
-                                              show(least, units))));
+        cautions.push_back(before(bore,
+                                  "Have the thin wall judged before welding: it may burn through or warp. "
+                                  "Back it up, and lay less heat at a time.",
+                                  fmt::format("{} of wall is left after the skim, under {}",
+                                              show(*build.wall, units), show(least, units))));
     for (const Groove& groove : bore.grooves)
         if (groove.diameter / 2.0 - build.finish_radius > build.finished_weld)
-            cautions.push_back(before(bore, "Expect the re-cut groove to run in the fused line or in parent metal.",
-                                      fmt::format("its floor at {} lies deeper than the {} of finished weld per side",
-                                                  show(groove.diameter, units), show(build.finished_weld, units))));
+            cautions.push_back(
+                before(bore, "Expect the re-cut groove to run in the fused line or in parent metal.",
+                       fmt::format("its floor at {} lies deeper than the {} of finished weld per side",
+                                   show(groove.diameter, units), show(build.finished_weld, units))));
     return cautions;
 }
 

@@ -5,7 +5,8 @@
 namespace ringfill {
 
 Speed even_wire_feed(const Deposition& deposition, const Layering& layering, const Bead& as_laid) {
-    const double unscaled_travel_share = as_laid.scale * as_laid.scale; // v₀/v_max, the travel being at its limit
+    const double unscaled_travel_share =
+        as_laid.scale * as_laid.scale; // v₀/v_max, the travel being at its limit
     return deposition.wire_feed * (layering.even_scale * layering.even_scale / unscaled_travel_share);
 }
 
@@ -13,18 +14,20 @@ std::vector<Caution> weld_cautions(const WornBore& bore, const Build& build, con
                                    const Layering& layering, const Deposition& deposition, UnitSystem units) {
     std::vector<Caution> cautions;
     if (bore.stock - as_laid.valley < least_clean_up)
-        cautions.push_back({bore.name, "before", "yes",
-                            "Leave more stock: weld pull and re-setting the bar may leave valleys that do not clean up.",
-                            fmt::format("{} of stock over valleys up to {} deep", show(bore.stock, units),
-                                        show(as_laid.valley, units)),
-                            "practice"});
+        cautions.push_back(
+            {bore.name, "before", "yes",
+             "Leave more stock: weld pull and re-setting the bar may leave valleys that do not clean up.",
+             fmt::format("{} of stock over valleys up to {} deep", show(bore.stock, units),
+                         show(as_laid.valley, units)),
+             "practice"});
     if (const Length extra = build.weld_to_radius - layering.end_radius; extra > much_extra_stock)
-        cautions.push_back({bore.name, "before", "yes",
-                            fmt::format("Lower the wire feed to {} and the layers come out even.",
-                                        show_feed(even_wire_feed(deposition, layering, as_laid), units)),
-                            fmt::format("at the fastest travel of {} the weld ends {} per side inside the size asked for",
-                                        show(as_laid.travel, units), show(extra, units)),
-                            "practice"});
+        cautions.push_back(
+            {bore.name, "before", "yes",
+             fmt::format("Lower the wire feed to {} and the layers come out even.",
+                         show_feed(even_wire_feed(deposition, layering, as_laid), units)),
+             fmt::format("at the fastest travel of {} the weld ends {} per side inside the size asked for",
+                         show(as_laid.travel, units), show(extra, units)),
+             "practice"});
     return cautions;
 }
 

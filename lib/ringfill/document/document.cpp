@@ -34,8 +34,8 @@ Step take_step(std::string_view& path) {
 
 } // namespace
 
-Fault fault_at(const Document& document, std::size_t offset, std::string path, std::string value, std::string reason,
-               std::string remedy) {
+Fault fault_at(const Document& document, std::size_t offset, std::string path, std::string value,
+               std::string reason, std::string remedy) {
     Place place = place_at(document.text, offset);
     place.file = document.file;
     place.path = std::move(path);

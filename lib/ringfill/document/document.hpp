@@ -18,8 +18,8 @@ struct Document {
 };
 
 /// A fault at a byte offset of the document, with line, column and excerpt.
-Fault fault_at(const Document& document, std::size_t offset, std::string path, std::string value, std::string reason,
-               std::string remedy);
+Fault fault_at(const Document& document, std::size_t offset, std::string path, std::string value,
+               std::string reason, std::string remedy);
 
 /// What stands in the text for a value: a text quoted, a number as typed, "a list", "an object".
 std::string as_written(const Document& document, const Value& value);

@@ -12,9 +12,9 @@
 
 namespace ringfill {
 
-/// Builds a document's tree of values from the events of boost::json::basic_parser, with the place of each key and
-/// value. The events carry no places: whoever feeds the parser keeps `token` at the first byte of the token being
-/// read, and `chunk_begin` and `chunk_end` around the bytes being fed.
+/// Builds a document's tree of values from the events of boost::json::basic_parser, with the place of each
+/// key and value. The events carry no places: whoever feeds the parser keeps `token` at the first byte of the
+/// token being read, and `chunk_begin` and `chunk_end` around the bytes being fed.
 class DocumentBuilder {
   public:
     static constexpr std::size_t nowhere = static_cast<std::size_t>(-1);
@@ -31,7 +31,7 @@ class DocumentBuilder {
     std::size_t token = nowhere;
     std::size_t chunk_begin = 0;
     std::size_t chunk_end = 0;
-    bool too_many = false;     ///< the limit of values was reached
+    bool too_many = false; ///< the limit of values was reached
 
     /// The path of the value now being read.
     std::string path() const;
@@ -50,7 +50,9 @@ class DocumentBuilder {
     bool on_string(string_view s, std::size_t, error_code& ec);
     bool on_number_part(string_view, error_code&) { return true; }
     bool on_int64(std::int64_t i, string_view, error_code& ec) { return number(static_cast<double>(i), ec); }
-    bool on_uint64(std::uint64_t u, string_view, error_code& ec) { return number(static_cast<double>(u), ec); }
+    bool on_uint64(std::uint64_t u, string_view, error_code& ec) {
+        return number(static_cast<double>(u), ec);
+    }
     bool on_double(double d, string_view, error_code& ec) { return number(d, ec); }
     bool on_bool(bool b, error_code& ec) { return add(Value(b), chunk_end, ec); }
     bool on_null(error_code& ec) { return add(Value(), chunk_end, ec); }

@@ -31,8 +31,8 @@ void Entry::check_names() const {
                        ranges::to<std::vector>();
     for (const Member& member : *object_->object())
         if (!record_->find(member.name) && reading_->faults.size() < most_faults)
-            reading_->faults.push_back(fault_at(reading_->document, member.name_begin, path_of(member.name), {},
-                                                fmt::format("is not a field of {}", record_->name),
+            reading_->faults.push_back(fault_at(reading_->document, member.name_begin, path_of(member.name),
+                                                {}, fmt::format("is not a field of {}", record_->name),
                                                 suggest(member.name, known)));
     for (const Field& wanted : record_->fields)
         if (wanted.required && !object_->find(wanted.name))
@@ -51,7 +51,8 @@ const Value* Entry::find(std::string_view name) const {
 }
 
 void Entry::refuse(const Value& value, std::string path, std::string reason, std::string remedy) const {
-    const std::string shown = value.object() || value.list() ? std::string() : as_written(reading_->document, value);
+    const std::string shown =
+        value.object() || value.list() ? std::string() : as_written(reading_->document, value);
     if (reading_->faults.size() < most_faults)
         reading_->faults.push_back(fault_at(reading_->document, value.begin, std::move(path), shown,
                                             std::move(reason), std::move(remedy)));
@@ -132,7 +133,8 @@ std::optional<bool> Entry::flag(std::string_view name) const {
     return value ? std::optional(*value->flag()) : std::nullopt;
 }
 
-std::optional<double> Entry::number_in(const Value& value, const Field& wanted, const std::string& path) const {
+std::optional<double> Entry::number_in(const Value& value, const Field& wanted,
+                                       const std::string& path) const {
     if (!value.number()) {
         refuse(value, path, fmt::format("is {}, not a plain number", kind_in_words(value)),
                value.text() ? "write it without quotes and unit" : "write a number");

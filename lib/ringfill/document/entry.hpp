@@ -25,8 +25,8 @@ struct Reading {
 /// Asking for a field that the description does not have is an error of the program (std::logic_error).
 class Entry {
   public:
-    /// Notes each member that the description does not know, with the nearest known name, and each required one
-    /// that is missing.
+    /// Notes each member that the description does not know, with the nearest known name, and each required
+    /// one that is missing.
     Entry(Reading& reading, const Value& object, const Record& record, std::string path);
 
     const std::string& path() const { return path_; }

@@ -8,7 +8,8 @@ namespace ringfill {
 
 struct Record;
 
-/// What a field holds. A quantity is a text with its unit; only a length may be a bare number, in the job's units.
+/// What a field holds. A quantity is a text with its unit; only a length may be a bare number, in the job's
+/// units.
 enum class Kind {
     text,
     word,   ///< one of the field's words
@@ -55,11 +56,11 @@ struct Field {
     std::string_view fallback = {};        ///< the value assumed when absent, as a person would write it
     std::string_view fallback_source = {}; ///< its source key
     std::string_view help = {};
-    std::string_view sample = {};                ///< what a starter job shows, as JSON
-    bool starts = false;                         ///< not required, yet a starter job has it
+    std::string_view sample = {};                 ///< what a starter job shows, as JSON
+    bool starts = false;                          ///< not required, yet a starter job has it
     std::span<const std::string_view> words = {}; ///< for a word; for a quantity, texts allowed beside it
-    const Record* record = nullptr;              ///< of an object
-    std::size_t least = 0;                       ///< of a list
+    const Record* record = nullptr;               ///< of an object
+    std::size_t least = 0;                        ///< of a list
     std::size_t most = 0;
 };
 

@@ -21,7 +21,7 @@ ByteClass class_of(char c) {
     if (c == ' ' || c == '\t' || c == '\r')
         return ByteClass::blank;
     return std::string_view("\n{}[]:,\"/*\\").find(c) == std::string_view::npos ? ByteClass::ordinary
-                                                                               : ByteClass::structural;
+                                                                                : ByteClass::structural;
 }
 
 /// The end of the comment that begins there, its line break or closing sign included.
@@ -31,8 +31,8 @@ std::size_t comment_end(std::string_view text, std::size_t begin) {
     return sign == std::string_view::npos ? text.size() : sign + (line ? 1 : 2);
 }
 
-/// The end of the bytes to feed next: a whole comment, one structural byte, or a run of blank or of ordinary ones.
-/// (Boost.JSON 1.81 loses its way when a line comment before the first value comes in parts.)
+/// The end of the bytes to feed next: a whole comment, one structural byte, or a run of blank or of ordinary
+/// ones. (Boost.JSON 1.81 loses its way when a line comment before the first value comes in parts.)
 std::size_t next_chunk(std::string_view text, std::size_t begin, bool in_text) {
     if (text[begin] == '/' && !in_text)
         return comment_end(text, begin);
@@ -53,7 +53,8 @@ Words in_words(const json::error_code& ec, bool too_many, const DocumentLimits& 
     if (too_many)
         return {fmt::format("the file holds more than {} values", limits.values), "split the job"};
     if (ec == json::error::too_deep)
-        return {fmt::format("brackets are nested deeper than {}", limits.depth), "take out the extra brackets"};
+        return {fmt::format("brackets are nested deeper than {}", limits.depth),
+                "take out the extra brackets"};
     if (ec == json::error::incomplete)
         return {"the file ends too early", "close every bracket and quote"};
     if (ec == json::error::extra_data)
@@ -69,7 +70,8 @@ bool stands_between(char c) {
     return class_of(c) == ByteClass::blank || std::string_view("\n:,/").find(c) != std::string_view::npos;
 }
 
-void feed(json::basic_parser<DocumentBuilder>& parser, Document& document, Origin origin, const DocumentLimits& limits) {
+void feed(json::basic_parser<DocumentBuilder>& parser, Document& document, Origin origin,
+          const DocumentLimits& limits) {
     const std::string_view text = document.text;
     DocumentBuilder& builder = parser.handler();
     json::error_code ec;
@@ -80,7 +82,8 @@ void feed(json::basic_parser<DocumentBuilder>& parser, Document& document, Origi
     };
     while (fed < text.size()) {
         builder.chunk_begin = fed;
-        builder.chunk_end = next_chunk(text, fed, builder.token != DocumentBuilder::nowhere && text[builder.token] == '"');
+        builder.chunk_end =
+            next_chunk(text, fed, builder.token != DocumentBuilder::nowhere && text[builder.token] == '"');
         const std::string_view chunk = text.substr(fed, builder.chunk_end - fed);
         if (builder.token == DocumentBuilder::nowhere && !stands_between(chunk.front()))
             builder.token = fed;
@@ -102,7 +105,8 @@ void feed(json::basic_parser<DocumentBuilder>& parser, Document& document, Origi
 Document parse(std::string file, std::string text, Origin origin, const DocumentLimits& limits) {
     Document document{std::move(file), std::move(text), {}};
     if (document.text.size() > limits.bytes)
-        throw Faulty(origin, fault_in_file(document.file, fmt::format("is larger than {} bytes", limits.bytes),
+        throw Faulty(origin,
+                     fault_in_file(document.file, fmt::format("is larger than {} bytes", limits.bytes),
                                    "split the job into several files"));
     if (document.text.starts_with("\xEF\xBB\xBF"))
         throw Faulty(origin, fault_at(document, 0, {}, {}, "the file starts with a byte-order mark",

@@ -14,9 +14,9 @@ struct DocumentLimits {
     std::size_t values = 400'000;
 };
 
-/// Reads a text as JSON (UTF-8; comments and trailing commas allowed) and remembers where every key and value stands.
-/// Throws Faulty of the given origin: one fault for broken JSON, which ends the reading, and one for each duplicate
-/// key and each number that is not finite.
+/// Reads a text as JSON (UTF-8; comments and trailing commas allowed) and remembers where every key and value
+/// stands. Throws Faulty of the given origin: one fault for broken JSON, which ends the reading, and one for
+/// each duplicate key and each number that is not finite.
 Document parse(std::string file, std::string text, Origin origin, const DocumentLimits& limits = {});
 
 } // namespace ringfill

@@ -16,18 +16,18 @@ struct Value {
     using List = std::vector<Value>;
     using Object = std::vector<Member>; ///< in the order of the text
 
-    std::variant<std::nullptr_t, bool, double, std::string, List, Object> held = nullptr;
+    std::variant<std::nullptr_t, bool, double, std::string, List, Object> held;
     std::size_t begin = 0;
     std::size_t end = 0;
 
-    Value() = default;
-    Value(bool flag) : held(flag) {}
-    Value(double number) : held(number) {}
-    Value(std::string text) : held(std::move(text)) {}
-    Value(std::string_view text) : held(std::string(text)) {}
-    Value(const char* text) : held(std::string(text)) {}
-    Value(List list) : held(std::move(list)) {}
-    Value(Object object) : held(std::move(object)) {}
+    Value();
+    Value(bool flag);
+    Value(double number);
+    Value(std::string text);
+    Value(std::string_view text);
+    Value(const char* text);
+    Value(List list);
+    Value(Object object);
 
     const std::string* text() const { return std::get_if<std::string>(&held); }
     const double* number() const { return std::get_if<double>(&held); }
@@ -45,6 +45,16 @@ struct Member {
     Value value;
     std::size_t name_begin = 0;
 };
+
+// Here, where both types are whole.
+inline Value::Value() = default;
+inline Value::Value(bool flag) : held(flag) {}
+inline Value::Value(double number) : held(number) {}
+inline Value::Value(std::string text) : held(std::move(text)) {}
+inline Value::Value(std::string_view text) : held(std::string(text)) {}
+inline Value::Value(const char* text) : held(std::string(text)) {}
+inline Value::Value(List list) : held(std::move(list)) {}
+inline Value::Value(Object object) : held(std::move(object)) {}
 
 /// What a value is, in words a person uses: "a text", "a number", "a list".
 std::string_view kind_in_words(const Value& value);

@@ -59,8 +59,8 @@ std::string remedy_of(int error) {
 }
 
 [[noreturn]] void fail(const std::string& name, std::string_view what, int error) {
-    throw Faulty(Origin::file, fault_in_file(name, fmt::format("{}: {}", what, std::strerror(error)),
-                                     remedy_of(error)));
+    throw Faulty(Origin::file,
+                 fault_in_file(name, fmt::format("{}: {}", what, std::strerror(error)), remedy_of(error)));
 }
 
 /// Writes everything; the error number, or 0.

@@ -25,7 +25,8 @@ Fault fault_in_file(std::string file, std::string reason, std::string remedy);
 /// A fault at a path of a document that is not at hand; locate() finds the line later.
 Fault fault_at_path(std::string path, std::string value, std::string reason, std::string remedy);
 
-/// "job.json:14:22: bores[1].worn.diameter: "90.4" has no unit; write "90.4 mm"", then the excerpt if there is one.
+/// "job.json:14:22: bores[1].worn.diameter: "90.4" has no unit; write "90.4 mm"", then the excerpt if there
+/// is one.
 std::string to_string(const Fault& fault);
 
 /// More faults of one file than this are not told: by then something else is wrong.

@@ -18,7 +18,8 @@ struct Place {
 /// Line and column of a byte offset in a text; an offset past the end is the end.
 Place place_at(std::string_view text, std::size_t offset);
 
-/// The place as people and editors read it: "job.json:14:22: bores[1].worn.diameter", parts not known left out.
+/// The place as people and editors read it: "job.json:14:22: bores[1].worn.diameter", parts not known left
+/// out.
 std::string to_string(const Place& place);
 
 /// The path of a member of an object: "bores[1]" and "worn" give "bores[1].worn".

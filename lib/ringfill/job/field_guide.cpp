@@ -34,15 +34,18 @@ void write(std::string& text, const Record& record, const std::string& path) {
         text += fmt::format("{}\n    {}.\n    {}.\n", own, field.help, facts(field));
         if (field.record)
             write(text, *field.record,
-                  own + (field.shape == Shape::list ? "[]" : field.shape == Shape::named ? ".NAME" : ""));
+                  own + (field.shape == Shape::list    ? "[]"
+                         : field.shape == Shape::named ? ".NAME"
+                                                       : ""));
     }
 }
 
 } // namespace
 
 std::string field_guide() {
-    std::string text = "Fields of a ringfill-job/1 file (JSON; comments and trailing commas are allowed).\n"
-                       "A quantity is a text with its unit; a bare number is a length in the job's units.\n\n";
+    std::string text =
+        "Fields of a ringfill-job/1 file (JSON; comments and trailing commas are allowed).\n"
+        "A quantity is a text with its unit; a bare number is a length in the job's units.\n\n";
     write(text, job_record, "");
     return text;
 }

@@ -15,7 +15,7 @@ enum class TorchPath { ring, helix };
 /// The settings one or more bores are welded with.
 struct Procedure {
     std::string name;
-    std::string path; ///< in the job file, such as procedures.main
+    std::string path;   ///< in the job file, such as procedures.main
     std::string filler; ///< family/name
     Length wire;        ///< diameter
     std::vector<Mass> spools;

@@ -60,7 +60,8 @@ void check_sizes(const WornBore& bore, const Entry& entry) {
         entry.refuse("boss_diameter", "is not larger than the finish diameter",
                      "measure the outside diameter of the boss");
     if (bore.stock >= bore.finish_diameter / 2.0)
-        entry.refuse("stock", "leaves no bore to weld to", "write the stock per side, less than the finish radius");
+        entry.refuse("stock", "leaves no bore to weld to",
+                     "write the stock per side, less than the finish radius");
 }
 
 } // namespace

@@ -9,9 +9,9 @@ namespace ringfill {
 /// The largest job file that is read [bytes].
 inline constexpr std::size_t job_file_limit = DocumentLimits{}.bytes;
 
-/// Reads a job from its document. Throws Faulty (Origin::job) with every fault of the file: unknown, missing and
-/// doubled fields, wrong kinds, missing units, values out of range, names that refer to nothing, and worn surfaces
-/// that do not make sense (section 1 of the computation).
+/// Reads a job from its document. Throws Faulty (Origin::job) with every fault of the file: unknown, missing
+/// and doubled fields, wrong kinds, missing units, values out of range, names that refer to nothing, and worn
+/// surfaces that do not make sense (section 1 of the computation).
 Job read_job(const Document& document);
 
 } // namespace ringfill

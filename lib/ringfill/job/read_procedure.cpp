@@ -17,7 +17,8 @@ Approved read_approved(const Entry& entry) {
         approved.heat_input = {band[0], band[1]};
     }
     if (const auto post_heat = entry.object("post_heat"))
-        approved.post_heat = {measured<Temperature>(*post_heat, "temperature"), measured<Time>(*post_heat, "time")};
+        approved.post_heat = {measured<Temperature>(*post_heat, "temperature"),
+                              measured<Time>(*post_heat, "time")};
     return approved;
 }
 

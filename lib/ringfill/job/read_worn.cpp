@@ -33,7 +33,8 @@ void check_depth(const Entry& entry, Length depth, std::optional<Length> length,
     if (length && depth > *length)
         entry.refuse("depth", "lies outside the bore", "measure the depth from the near face");
     if (!before.empty() && depth <= before.back().depth)
-        entry.refuse("depth", "is not deeper than the station before it", "list the stations from the near face on");
+        entry.refuse("depth", "is not deeper than the station before it",
+                     "list the stations from the near face on");
 }
 
 Stations read_stations(const Entry& worn, std::optional<Length> length) {
@@ -94,7 +95,8 @@ std::optional<Worn> read_worn(const Entry& entry, std::optional<Length> length) 
     }
     for (const char* field : {"offset", "offset_clock"})
         if (entry.has(field))
-            entry.refuse(field, "stands beside radii", "take it out: radii are measured from the target axis already");
+            entry.refuse(field, "stands beside radii",
+                         "take it out: radii are measured from the target axis already");
     return WornRadii{std::move(stations.list)};
 }
 

@@ -6,7 +6,8 @@
 
 namespace ringfill::spans {
 
-// What is not absurd, in SI. Sizes, speeds, feeds and counts are over 0; skim, stock, overhang, offset and depth may be 0.
+// What is not absurd, in SI. Sizes, speeds, feeds and counts are over 0; skim, stock, overhang, offset and
+// depth may be 0.
 inline constexpr double absurd_length = 10; // m
 
 inline constexpr Span size{0, absurd_length, true};
@@ -19,20 +20,20 @@ inline constexpr Span percent{0, 100};
 inline constexpr Span ratio{0, 1, true};
 inline constexpr Span share{0, 10};
 inline constexpr Span shape{0, 50, true};
-inline constexpr Span speed{0, 100, true};      // m/s
-inline constexpr Span current{0, 2'000, true};  // A
-inline constexpr Span voltage{0, 200, true};    // V
-inline constexpr Span flow{0, 0.01, true};      // m3/s, 600 L/min
-inline constexpr Span gas_time{0, 600};         // s
-inline constexpr Span time{0, 864'000, true};   // s, ten days
-inline constexpr Span power{0, 1e6, true};      // W
-inline constexpr Span carry_off{0, 1e5};        // W/K
-inline constexpr Span heat_input{0, 1e8, true}; // J/m, 100 kJ/mm
+inline constexpr Span speed{0, 100, true};         // m/s
+inline constexpr Span current{0, 2'000, true};     // A
+inline constexpr Span voltage{0, 200, true};       // V
+inline constexpr Span flow{0, 0.01, true};         // m3/s, 600 L/min
+inline constexpr Span gas_time{0, 600};            // s
+inline constexpr Span time{0, 864'000, true};      // s, ten days
+inline constexpr Span power{0, 1e6, true};         // W
+inline constexpr Span carry_off{0, 1e5};           // W/K
+inline constexpr Span heat_input{0, 1e8, true};    // J/m, 100 kJ/mm
 inline constexpr Span temperature{213.15, 973.15}; // K, -60 to 700 degC
 inline constexpr Span turn{0, 2 * std::numbers::pi};
-inline constexpr Span turning{0, 100, true};    // rev/s
-inline constexpr Span mass{0, 2'000, true};     // kg
-inline constexpr Span room{0, 1e7, true};       // m3
+inline constexpr Span turning{0, 100, true}; // rev/s
+inline constexpr Span mass{0, 2'000, true};  // kg
+inline constexpr Span room{0, 1e7, true};    // m3
 inline constexpr Span price{0, 1e7};
 
 } // namespace ringfill::spans

@@ -50,7 +50,8 @@ void write_field(Page& page, const Field& field, std::string_view sample) {
         page.line(fmt::format("{}{}", page.commented ? "" : "// ", explanation(field)));
         write_object(page, field);
     } else {
-        page.line(fmt::format("{:<40} // {}", fmt::format("\"{}\": {},", field.name, sample), explanation(field)));
+        page.line(
+            fmt::format("{:<40} // {}", fmt::format("\"{}\": {},", field.name, sample), explanation(field)));
     }
     page.commented = was_commented;
 }
@@ -64,11 +65,14 @@ void write_fields(Page& page, const Record& record) {
 
 std::string starter_job(UnitSystem units) {
     Page page;
-    page.text = "// A job for ringfill. Change what differs from your bores; a line that begins with // is only shown:\n"
-                "// take the // away to use it. Lengths: \"90.4 mm\", \"3-9/16 in\"; temperatures: \"4 degC\", \"40 degF\".\n"
+    page.text = "// A job for ringfill. Change what differs from your bores; a line that begins with // is "
+                "only shown:\n"
+                "// take the // away to use it. Lengths: \"90.4 mm\", \"3-9/16 in\"; temperatures: \"4 "
+                "degC\", \"40 degF\".\n"
                 "{\n";
     for (const Field& field : job_record.fields)
-        write_field(page, field, field.name == "units" && units == UnitSystem::inch ? "\"inch\"" : field.sample);
+        write_field(page, field,
+                    field.name == "units" && units == UnitSystem::inch ? "\"inch\"" : field.sample);
     return page.text + "}\n";
 }
 

@@ -16,8 +16,8 @@ struct WornDiameter {
     Angle offset_clock; ///< where the wear is deepest, clockwise from 12 o'clock
 };
 
-/// Readings round the bore at one depth from the near face, at equal clock steps from 12 o'clock: radii from the
-/// target axis over the whole turn, or two-point diameters over half a turn.
+/// Readings round the bore at one depth from the near face, at equal clock steps from 12 o'clock: radii from
+/// the target axis over the whole turn, or two-point diameters over half a turn.
 struct WornStation {
     Length depth;
     std::vector<Length> readings;

@@ -18,8 +18,8 @@ struct WornBore {
     std::string path; ///< in the job file, such as bores[1]
     int count = 1;
     std::optional<std::string> line;
-    std::string axis; ///< horizontal or vertical
-    std::string base; ///< family/grade
+    std::string axis;                                        ///< horizontal or vertical
+    std::string base;                                        ///< family/grade
     std::vector<std::pair<std::string, double>> composition; ///< percent by mass
     Length finish_diameter;
     std::optional<std::string> size_class;

@@ -17,18 +17,20 @@ namespace {
 constexpr double metre_a_minute = 1 / factor::minute;
 
 template <class Quantity>
-std::optional<Sourced<std::pair<Quantity, Quantity>>> range_of(const SourcedReader& reader, std::string_view field,
-                                                               double factor) {
+std::optional<Sourced<std::pair<Quantity, Quantity>>> range_of(const SourcedReader& reader,
+                                                               std::string_view field, double factor) {
     const auto found = reader.range(field);
     if (!found)
         return std::nullopt;
     return Sourced<std::pair<Quantity, Quantity>>{
-        {in_si<Quantity>(found->value.first * factor), in_si<Quantity>(found->value.second * factor)}, found->source};
+        {in_si<Quantity>(found->value.first * factor), in_si<Quantity>(found->value.second * factor)},
+        found->source};
 }
 
 Window read_window(const Entry& entry, const Bibliography& sources) {
     const SourcedReader reader(entry, sources);
-    return {range_of<Speed>(reader, "wire_feed_m_min", metre_a_minute), range_of<Current>(reader, "current_A", 1),
+    return {range_of<Speed>(reader, "wire_feed_m_min", metre_a_minute),
+            range_of<Current>(reader, "current_A", 1),
             range_of<Speed>(reader, "travel_mm_min", 1e-3 * metre_a_minute)};
 }
 
@@ -83,7 +85,8 @@ void check_mass(const Filler& filler, const Entry& entry) {
                      "solid wire needs the density of the wire");
     for (const WireSize& size : filler.sizes)
         if (filler.cored && !size.linear_mass)
-            entry.refuse("diameters_mm", fmt::format("gives no linear_mass_kg_m for {}", printable(size.name, 20)),
+            entry.refuse("diameters_mm",
+                         fmt::format("gives no linear_mass_kg_m for {}", printable(size.name, 20)),
                          "cored wire needs its mass per metre");
 }
 
@@ -94,7 +97,8 @@ Filler read_filler(const std::string& name, const Entry& entry, const Bibliograp
     filler.standard = entry.text("standard").value_or("");
     filler.cored = entry.word("form") == "cored";
     filler.wire_density = reader.quantity<Density>("wire_density_kg_m3", 1);
-    filler.deposit_density = reader.quantity<Density>("deposit_density_kg_m3", 1).value_or(Sourced<Density>{});
+    filler.deposit_density =
+        reader.quantity<Density>("deposit_density_kg_m3", 1).value_or(Sourced<Density>{});
     filler.efficiency = reader.number("efficiency").value_or(Sourced<double>{});
     filler.efficiency_by_gas = reader.named("efficiency_by_gas");
     filler.bead_ratio = reader.number("bead_ratio").value_or(Sourced<double>{});

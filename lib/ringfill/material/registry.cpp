@@ -25,13 +25,13 @@ template <class Row>
 const Row* find_row(const Registry& registry, std::vector<Row> Family::*rows, const std::string& name,
                     std::string_view what, const std::string& path, std::vector<Fault>& faults) {
     for (const Family& family : registry.families)
-        if (name.size() > family.name.size() && name.starts_with(family.name) && name[family.name.size()] == '/')
+        if (name.size() > family.name.size() && name.starts_with(family.name) &&
+            name[family.name.size()] == '/')
             for (const Row& row : family.*rows)
                 if (name.substr(family.name.size() + 1) == row.name)
                     return &row;
-    faults.push_back(fault_at_path(path, in_quotes(name),
-                      fmt::format("is not a known {}", what),
-                      suggest(name, full_names(registry, rows))));
+    faults.push_back(fault_at_path(path, in_quotes(name), fmt::format("is not a known {}", what),
+                                   suggest(name, full_names(registry, rows))));
     return nullptr;
 }
 
@@ -40,7 +40,8 @@ const Row* find_row(const Registry& registry, std::vector<Row> Family::*rows, co
 Registry read_registry(const Shelf& shelf, const Bibliography& sources) {
     Registry registry;
     for (const std::string& name : family_names(shelf))
-        registry.families.push_back(read_family(name, table_files(shelf, "families/" + name + ".json"), sources));
+        registry.families.push_back(
+            read_family(name, table_files(shelf, "families/" + name + ".json"), sources));
     return registry;
 }
 

@@ -54,21 +54,23 @@ Totals totals(const std::vector<BorePlan>& bores, const std::vector<GasUse>& gas
 
 void note_bore(Plan& plan, const WornBore& bore, const BorePlan& planned) {
     if (!bore.boss_diameter)
-        plan.notes.push_back(fmt::format("{}: without boss_diameter the wall is not known: wall, boss mass and heat "
-                                         "balance are left out.",
-                                         bore.name));
+        plan.notes.push_back(
+            fmt::format("{}: without boss_diameter the wall is not known: wall, boss mass and heat "
+                        "balance are left out.",
+                        bore.name));
     for (std::size_t i = 0; i < planned.grooves.size(); ++i)
         if (!(planned.grooves[i].volume > Volume()))
-            plan.notes.push_back(fmt::format("{}: the groove of {} goes with the skim; nothing to fill.", bore.name,
-                                             show(bore.grooves[i].diameter, plan.units)));
+            plan.notes.push_back(fmt::format("{}: the groove of {} goes with the skim; nothing to fill.",
+                                             bore.name, show(bore.grooves[i].diameter, plan.units)));
     if (!bore.holes.empty())
-        plan.notes.push_back(fmt::format("{}: plugs for its {} holes are not yet part of what to take.", bore.name,
-                                         bore.holes.size()));
+        plan.notes.push_back(fmt::format("{}: plugs for its {} holes are not yet part of what to take.",
+                                         bore.name, bore.holes.size()));
 }
 
 void note_left_out(Plan& plan) {
-    plan.notes.emplace_back("heat: preheat, interpass temperature and temperature sticks are not part of this plan. Take "
-                            "them from the approved welding procedure before the first arc.");
+    plan.notes.emplace_back(
+        "heat: preheat, interpass temperature and temperature sticks are not part of this plan. Take "
+        "them from the approved welding procedure before the first arc.");
     plan.notes.emplace_back("time, boring: waits, heating, fuel and boring time are not part of this plan.");
     plan.notes.emplace_back("quote: prices are used to choose packs only.");
 }

@@ -51,8 +51,8 @@ struct Plan {
 };
 
 /// Plans a job with what stands ready in the shop. Pure: the same job and shop give the same plan.
-/// Throws Faulty (Origin::job) with the faults of all bores and procedures; their places have paths into the job
-/// only, see locate().
+/// Throws Faulty (Origin::job) with the faults of all bores and procedures; their places have paths into the
+/// job only, see locate().
 Plan plan(const Job& job, const Shop& shop);
 
 } // namespace ringfill

@@ -18,9 +18,10 @@ std::vector<FacePad> lay_faces(const WornBore& bore, const Settings& settings) {
                                       settings.travel_limit, settings.deposition))
             pads.push_back(*pad);
         else
-            faults.push_back(fault_at_path(element_path(bore.path + ".faces", i) + ".inner", {},
-                              "leaves no room for the overhang inside it, or the bead is far too small for the pad",
-                              "check the inner diameter, the overhang and the wire feed"));
+            faults.push_back(fault_at_path(
+                element_path(bore.path + ".faces", i) + ".inner", {},
+                "leaves no room for the overhang inside it, or the bead is far too small for the pad",
+                "check the inner diameter, the overhang and the wire feed"));
     }
     refuse_if_any(Origin::job, faults);
     return pads;
@@ -38,17 +39,19 @@ BorePlan plan_bore(const WornBore& bore, const Settings& settings) {
     plan.survey = survey(bore.worn, bore.length);
     plan.build = prepare(bore, plan.survey);
 
-    const auto layering =
-        lay_layers(plan.build.skim_radius, plan.build.weld_to_radius, settings.unscaled, settings.travel_limit);
+    const auto layering = lay_layers(plan.build.skim_radius, plan.build.weld_to_radius, settings.unscaled,
+                                     settings.travel_limit);
     if (!layering || (plan.build.welded_length / settings.unscaled.pitch).value() > most_rings)
         throw Faulty(Origin::job, ring_closes(bore, settings.unscaled));
     plan.layering = *layering;
     plan.bead = scaled(settings.unscaled, layering->scale);
-    plan.layers = lay(bore, plan.build, plan.bead, *layering, settings.procedure->torch_path, settings.deposition);
+    plan.layers =
+        lay(bore, plan.build, plan.bead, *layering, settings.procedure->torch_path, settings.deposition);
 
     plan.faces = lay_faces(bore, settings);
     for (const Groove& groove : bore.grooves)
-        plan.grooves.push_back(fill_groove(groove, plan.build.mean_radius, settings.unscaled, settings.deposition));
+        plan.grooves.push_back(
+            fill_groove(groove, plan.build.mean_radius, settings.unscaled, settings.deposition));
     plan.metal = metal(bore, plan.build, plan.layers, plan.faces, plan.grooves, settings.deposition);
     return plan;
 }

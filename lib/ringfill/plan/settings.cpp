@@ -30,10 +30,11 @@ bool find_gas(Settings& found, const Shop& shop, std::vector<Fault>& faults) {
     const auto known = shop.gases | ranges::views::transform(&Gas::name) | ranges::to<std::vector>();
     const bool needs_gas = name == no_gas;
     faults.push_back(fault_at_path(found.procedure->path + ".gas", in_quotes(name),
-                      needs_gas ? fmt::format("does not shield {}", found.procedure->filler)
-                                : std::string("is not a known gas"),
-                      needs_gas ? fmt::format("use one of {}", fmt::join(found.filler->gases, ", "))
-                                : suggest(name, known)));
+                                   needs_gas ? fmt::format("does not shield {}", found.procedure->filler)
+                                             : std::string("is not a known gas"),
+                                   needs_gas
+                                       ? fmt::format("use one of {}", fmt::join(found.filler->gases, ", "))
+                                       : suggest(name, known)));
     return false;
 }
 
@@ -41,33 +42,34 @@ template <class Quantity, class Show>
 void note_window(Settings& found, std::string_view what, Quantity value,
                  const std::optional<Sourced<std::pair<Quantity, Quantity>>>& window, Show show_value) {
     if (window && (value < window->value.first || value > window->value.second))
-        found.notes.push_back(fmt::format(
-            "procedure {}: {} of {} is outside the usual {} to {} for {} [{}].", found.procedure->name, what,
-            show_value(value), show_value(window->value.first), show_value(window->value.second),
-            found.procedure->filler, window->source));
+        found.notes.push_back(fmt::format("procedure {}: {} of {} is outside the usual {} to {} for {} [{}].",
+                                          found.procedure->name, what, show_value(value),
+                                          show_value(window->value.first), show_value(window->value.second),
+                                          found.procedure->filler, window->source));
 }
 
 void note_settings(Settings& found, UnitSystem units) {
     const Procedure& procedure = *found.procedure;
     const WireSize& size = *found.size;
     if (std::fabs((size.diameter - procedure.wire).value()) > 1e-6)
-        found.notes.push_back(fmt::format("procedure {}: {} has no row for {} wire; the limits of {} are used.",
-                                          procedure.name, procedure.filler, show_wire(procedure.wire, units),
-                                          show_wire(size.diameter, units)));
+        found.notes.push_back(
+            fmt::format("procedure {}: {} has no row for {} wire; the limits of {} are used.", procedure.name,
+                        procedure.filler, show_wire(procedure.wire, units), show_wire(size.diameter, units)));
     note_window(found, "a wire feed", found.deposition.wire_feed, size.window.wire_feed,
                 [units](Speed s) { return show_feed(s, units); });
     if (found.deposition.current)
         note_window(found, "a current", *found.deposition.current, size.window.current,
                     [](Current c) { return show(c); });
-    note_window(found, "a travel", procedure.travel, size.window.travel, [units](Speed s) { return show(s, units); });
+    note_window(found, "a travel", procedure.travel, size.window.travel,
+                [units](Speed s) { return show(s, units); });
     if (found.pitch_ratio < lowest_usual_pitch_ratio || found.pitch_ratio > highest_usual_pitch_ratio)
-        found.notes.push_back(fmt::format("procedure {}: a pitch of {:.3g} of the bead width is outside the usual {} to {}.",
-                                          procedure.name, found.pitch_ratio, lowest_usual_pitch_ratio,
-                                          highest_usual_pitch_ratio));
+        found.notes.push_back(fmt::format(
+            "procedure {}: a pitch of {:.3g} of the bead width is outside the usual {} to {}.",
+            procedure.name, found.pitch_ratio, lowest_usual_pitch_ratio, highest_usual_pitch_ratio));
     if (found.gas && ranges::find(found.filler->gases, procedure.gas) == found.filler->gases.end())
-        found.notes.push_back(fmt::format("procedure {}: {} is not a gas that {} is usually welded with ({}).",
-                                          procedure.name, procedure.gas, procedure.filler,
-                                          fmt::join(found.filler->gases, ", ")));
+        found.notes.push_back(
+            fmt::format("procedure {}: {} is not a gas that {} is usually welded with ({}).", procedure.name,
+                        procedure.gas, procedure.filler, fmt::join(found.filler->gases, ", ")));
 }
 
 /// The fastest travel: the procedure's, else v₀/0.75, never over the filler's window, never under v₀ itself.
@@ -82,10 +84,12 @@ void assume_filler(Settings& found, UnitSystem units) {
     const Procedure& procedure = *found.procedure;
     const Filler& filler = *found.filler;
     const auto assume = [&](std::string_view field, std::string value, std::string source) {
-        found.assumed.push_back({procedure.path + "." + std::string(field), std::move(value), std::move(source)});
+        found.assumed.push_back(
+            {procedure.path + "." + std::string(field), std::move(value), std::move(source)});
     };
     if (!procedure.efficiency) {
-        const auto by_gas = ranges::find(filler.efficiency_by_gas, procedure.gas, [](const auto& e) { return e.first; });
+        const auto by_gas =
+            ranges::find(filler.efficiency_by_gas, procedure.gas, [](const auto& e) { return e.first; });
         assume("efficiency", fmt::format("{:.3g}", found.deposition.efficiency),
                by_gas == filler.efficiency_by_gas.end() ? filler.efficiency.source : by_gas->second.source);
     }
@@ -97,8 +101,7 @@ void assume_filler(Settings& found, UnitSystem units) {
         assume("stick_out", show(found.deposition.stick_out.value, units), filler.stick_out.source);
     if (!procedure.wire_feed)
         assume("wire_feed", show_feed(found.deposition.wire_feed, units) + " from the current",
-               found.size->melting ? found.size->melting->a.source
-                                              : found.size->feed_table.front().source);
+               found.size->melting ? found.size->melting->a.source : found.size->feed_table.front().source);
     if (!procedure.travel_max)
         assume("travel_max", show(found.travel_limit, units), "ISO15614-1");
     if (found.gas && !procedure.gas_flow)

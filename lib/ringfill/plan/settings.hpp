@@ -15,24 +15,24 @@ namespace ringfill {
 struct Settings {
     const Procedure* procedure = nullptr;
     const Filler* filler = nullptr;
-    const Gas* gas = nullptr; ///< null: the wire needs none
+    const Gas* gas = nullptr;       ///< null: the wire needs none
     const WireSize* size = nullptr; ///< the filler's row for the wire, or the nearest one
     Deposition deposition;
     double bead_ratio = 0;
     double pitch_ratio = 0;
-    Bead unscaled;       ///< the bead at κ = 1
-    Speed travel_limit;  ///< v_max
+    Bead unscaled;      ///< the bead at κ = 1
+    Speed travel_limit; ///< v_max
     VolumeFlow gas_flow;
     std::vector<Assumed> assumed;
     std::vector<std::string> notes;
 };
 
-/// The share of the heat input that a faster travel may take away at most: a quarter [EN ISO 15614-1:2017+A1:2019,
-/// 8.4.7; read in a reproduction].
+/// The share of the heat input that a faster travel may take away at most: a quarter [EN ISO
+/// 15614-1:2017+A1:2019, 8.4.7; read in a reproduction].
 inline constexpr double least_heat_share = 0.75;
 
-/// The settings of a procedure, or nothing after noting the faults: a filler or gas that is not known, a wire feed
-/// that cannot be found.
+/// The settings of a procedure, or nothing after noting the faults: a filler or gas that is not known, a wire
+/// feed that cannot be found.
 std::optional<Settings> settings(const Procedure& procedure, const Shop& shop, UnitSystem units,
                                  std::vector<Fault>& faults);
 

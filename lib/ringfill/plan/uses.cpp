@@ -34,7 +34,8 @@ GasUse& use_of(std::vector<GasUse>& uses, const Gas& gas) {
 
 /// One ring of a bore as its first layer lays it, in wire.
 Mass ring_wire(const BorePlan& bore) {
-    const Mass ring = bore.deposition.density * bore.bead.section * ring_path(bore.layers.front().radius_before);
+    const Mass ring =
+        bore.deposition.density * bore.bead.section * ring_path(bore.layers.front().radius_before);
     return wire_for(ring, 1, bore.deposition);
 }
 
@@ -56,7 +57,8 @@ void add_trial(WireUse& use, const BorePlan& bore, std::map<std::string, Length>
 
 } // namespace
 
-std::vector<WireUse> wire_uses(const Job& job, const std::vector<BorePlan>& bores, const SettingsByProcedure& settings) {
+std::vector<WireUse> wire_uses(const Job& job, const std::vector<BorePlan>& bores,
+                               const SettingsByProcedure& settings) {
     std::vector<WireUse> uses;
     std::map<std::string, Length> largest;
     for (const BorePlan& bore : bores) {
@@ -87,7 +89,8 @@ std::vector<GasUse> gas_uses(const std::vector<BorePlan>& bores, const SettingsB
         GasUse& use = use_of(uses, *own.gas);
         const Time arc = static_cast<double>(bore.count) * bore.metal.arc;
         const int starts = bore.count * bore.metal.starts;
-        use.volume += gas_volume(own.gas_flow, arc, starts, own.procedure->gas_before, own.procedure->gas_after);
+        use.volume +=
+            gas_volume(own.gas_flow, arc, starts, own.procedure->gas_before, own.procedure->gas_after);
         use.flow = std::max(use.flow, own.gas_flow);
         use.arc += arc;
         use.starts += starts;

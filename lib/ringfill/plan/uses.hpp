@@ -13,7 +13,8 @@ namespace ringfill {
 using SettingsByProcedure = std::map<std::string, Settings, std::less<>>;
 
 /// What all bores use of each wire, in the order of the job, counts applied.
-std::vector<WireUse> wire_uses(const Job& job, const std::vector<BorePlan>& bores, const SettingsByProcedure& settings);
+std::vector<WireUse> wire_uses(const Job& job, const std::vector<BorePlan>& bores,
+                               const SettingsByProcedure& settings);
 
 /// What all bores use of each shielding gas, likewise.
 std::vector<GasUse> gas_uses(const std::vector<BorePlan>& bores, const SettingsByProcedure& settings);

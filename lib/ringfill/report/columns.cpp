@@ -14,7 +14,8 @@ std::string padded(const std::string& cell, std::size_t width, bool right) {
 
 } // namespace
 
-std::vector<std::string> columns(const std::vector<std::vector<std::string>>& rows, const std::vector<bool>& right) {
+std::vector<std::string> columns(const std::vector<std::vector<std::string>>& rows,
+                                 const std::vector<bool>& right) {
     std::vector<std::size_t> widths(right.size(), 0);
     for (const auto& row : rows)
         for (std::size_t c = 0; c < row.size(); ++c)
@@ -37,7 +38,8 @@ std::string wrapped(std::string_view text, std::string_view first, std::size_t w
     bool empty = true;
     while (!text.empty()) {
         const std::string word = printable(text.substr(0, text.find(' ')), width - indent - 1);
-        text.remove_prefix(std::min(text.size(), text.find(' ') == std::string_view::npos ? text.size() : text.find(' ') + 1));
+        text.remove_prefix(std::min(
+            text.size(), text.find(' ') == std::string_view::npos ? text.size() : text.find(' ') + 1));
         if (!empty && count_characters(line) + 1 + count_characters(word) > width) {
             result += line + '\n';
             line = std::string(indent, ' ');

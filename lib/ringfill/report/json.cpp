@@ -39,7 +39,8 @@ Value survey_object(const Survey& survey) {
 
 Value build_object(const BorePlan& bore) {
     const Build& build = bore.build;
-    Value::Object object{{"skim_diameter_mm", mm(2.0 * build.skim_radius)}, {"skim_volume_mm3", mm3(build.skim_volume)}};
+    Value::Object object{{"skim_diameter_mm", mm(2.0 * build.skim_radius)},
+                         {"skim_volume_mm3", mm3(build.skim_volume)}};
     if (build.wall)
         object.push_back({"wall_mm", mm(*build.wall)});
     object.push_back({"weld_to_diameter_mm", mm(2.0 * build.weld_to_radius)});
@@ -124,10 +125,14 @@ Value need_object(const Need& line) {
     const auto packs = [](const PackCount& pack) -> Value {
         return Value::Object{{"pack", pack.pack}, {"count", static_cast<double>(pack.count)}};
     };
-    return Value::Object{{"item", line.item},         {"need", line.need},
-                         {"reserve", line.reserve},   {"unit", line.unit},
-                         {"cover", list_of(line.cover, packs)}, {"supplied", line.supplied},
-                         {"spare", line.spare},       {"why", line.why},
+    return Value::Object{{"item", line.item},
+                         {"need", line.need},
+                         {"reserve", line.reserve},
+                         {"unit", line.unit},
+                         {"cover", list_of(line.cover, packs)},
+                         {"supplied", line.supplied},
+                         {"spare", line.spare},
+                         {"why", line.why},
                          {"source", line.source}};
 }
 

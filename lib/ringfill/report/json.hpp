@@ -7,8 +7,8 @@
 
 namespace ringfill {
 
-/// The plan as a ringfill-plan/1 document: names with their unit, numbers in SI or the trade's metric units, members
-/// in a fixed order. What was not worked out is absent; the notes say why.
+/// The plan as a ringfill-plan/1 document: names with their unit, numbers in SI or the trade's metric units,
+/// members in a fixed order. What was not worked out is absent; the notes say why.
 Value plan_document(const Plan& plan);
 
 } // namespace ringfill

@@ -52,9 +52,11 @@ std::string take_table(const Plan& plan, const Style& style) {
 }
 
 std::string bore_table(const Plan& plan, const Style& style) {
-    std::vector<std::vector<std::string>> rows{{"bore", "", "skim to", "weld to", "layers × rings", "wire each", "arc each"}};
+    std::vector<std::vector<std::string>> rows{
+        {"bore", "", "skim to", "weld to", "layers × rings", "wire each", "arc each"}};
     for (const BorePlan& bore : plan.bores)
-        rows.push_back({printable(bore.name, longest_name), bore.count > 1 ? fmt::format("× {}", bore.count) : "",
+        rows.push_back({printable(bore.name, longest_name),
+                        bore.count > 1 ? fmt::format("× {}", bore.count) : "",
                         bore.build.skimmed ? show(2.0 * bore.build.skim_radius, plan.units) : "none",
                         show(2.0 * bore.layering.end_radius, plan.units),
                         fmt::format("{} × {}", bore.layering.layers, bore.layers.front().rings),
@@ -75,12 +77,13 @@ std::string reasons(const Plan& plan, const Style& style) {
 std::string caution_list(const Plan& plan, const Style& style) {
     std::string text = style.strong("CAUTIONS") + "\n";
     for (const Caution& caution : plan.cautions)
-        text += wrapped(fmt::format("{}: {} ({})", printable(caution.about, longest_name), caution.text,
-                                    caution.because),
-                        "! ");
-    return text + wrapped("This is hot work: local codes, the approved welding procedure and licensed practice rule "
-                          "over everything here.",
-                          "! ");
+        text += wrapped(
+            fmt::format("{}: {} ({})", printable(caution.about, longest_name), caution.text, caution.because),
+            "! ");
+    return text +
+           wrapped("This is hot work: local codes, the approved welding procedure and licensed practice rule "
+                   "over everything here.",
+                   "! ");
 }
 
 std::string note_list(const Plan& plan, const Style& style) {
@@ -95,7 +98,8 @@ std::string assumed_list(const Plan& plan, const Style& style) {
         return {};
     std::string text = fmt::format("\n{}\n", style.strong("ASSUMED (not in the job file)"));
     for (const Assumed& value : plan.assumed)
-        text += wrapped(fmt::format("{}: {} [{}]", printable(value.path, 60), value.value, value.source), "- ");
+        text +=
+            wrapped(fmt::format("{}: {} [{}]", printable(value.path, 60), value.value, value.source), "- ");
     return text;
 }
 

@@ -12,12 +12,12 @@ struct ClockRadius {
     Angle clock;
 };
 
-/// Section inside an outline given by N radii at equal clock steps, (π/N) Σ r² [m²]: the trapezoid rule on ½∮r²dθ,
-/// exact while the outline has lobes of fewer than N/2 waves.
+/// Section inside an outline given by N radii at equal clock steps, (π/N) Σ r² [m²]: the trapezoid rule on
+/// ½∮r²dθ, exact while the outline has lobes of fewer than N/2 waves.
 Area section(const std::vector<Length>& radii);
 
-/// The trigonometric polynomial through N radii at equal clock steps from 12 o'clock; for even N the Nyquist term is
-/// a pure cosine. It shows the deepest wear between the readings, as far as N readings can.
+/// The trigonometric polynomial through N radii at equal clock steps from 12 o'clock; for even N the Nyquist
+/// term is a pure cosine. It shows the deepest wear between the readings, as far as N readings can.
 class Interpolant {
   public:
     /// At least one radius. One reading is a circle.
@@ -26,8 +26,8 @@ class Interpolant {
     /// The radius at a clock position [m].
     Length operator()(Angle clock) const;
 
-    /// The mean radius and the coefficients of cos(jθ) and sin(jθ), j = 1, 2, … [m]; the last cosine of an even N is
-    /// the Nyquist term, its sine is 0.
+    /// The mean radius and the coefficients of cos(jθ) and sin(jθ), j = 1, 2, … [m]; the last cosine of an
+    /// even N is the Nyquist term, its sine is 0.
     Length mean() const { return mean_; }
     const std::vector<Length>& cosines() const { return cosines_; }
     const std::vector<Length>& sines() const { return sines_; }
@@ -38,7 +38,8 @@ class Interpolant {
     std::vector<Length> sines_;
 };
 
-/// The largest radius of an outline [m]: of the interpolant on 720 equal angles from 12 o'clock, and of the readings.
+/// The largest radius of an outline [m]: of the interpolant on 720 equal angles from 12 o'clock, and of the
+/// readings.
 ClockRadius largest(const std::vector<Length>& radii);
 
 /// The smallest radius, likewise.

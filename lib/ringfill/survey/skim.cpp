@@ -21,12 +21,14 @@ std::string both(Length length) {
 void refuse_unweldable(const WornBore& bore, const Build& build) {
     std::vector<Fault> faults;
     if (build.skim_radius <= build.finish_radius)
-        faults.push_back(fault_at_path(bore.path + ".worn", {},
-                          fmt::format("{} cleans up at {}, not over its finish diameter {}: it needs no weld",
-                                      bore.name, both(2.0 * build.skim_radius), both(2.0 * build.finish_radius)),
-                          "check the readings and the finish diameter, or bore it to size without welding"));
+        faults.push_back(fault_at_path(
+            bore.path + ".worn", {},
+            fmt::format("{} cleans up at {}, not over its finish diameter {}: it needs no weld", bore.name,
+                        both(2.0 * build.skim_radius), both(2.0 * build.finish_radius)),
+            "check the readings and the finish diameter, or bore it to size without welding"));
     if (build.wall && *build.wall <= Length())
-        faults.push_back(fault_at_path(bore.path + ".boss_diameter", {},
+        faults.push_back(
+            fault_at_path(bore.path + ".boss_diameter", {},
                           fmt::format("{} is skimmed to {}, which leaves no wall in a boss of {}", bore.name,
                                       both(2.0 * build.skim_radius), both(*bore.boss_diameter)),
                           "check the boss diameter and the readings, or skim less"));
@@ -57,7 +59,8 @@ Build prepare(const WornBore& bore, const Survey& survey) {
         build.finished_weld_clock = survey.smallest.clock;
     }
     build.ring_volume =
-        pi * (build.mean_radius * build.mean_radius - build.weld_to_radius * build.weld_to_radius) * build.welded_length;
+        pi * (build.mean_radius * build.mean_radius - build.weld_to_radius * build.weld_to_radius) *
+        build.welded_length;
     if (bore.boss_diameter)
         build.wall = *bore.boss_diameter / 2.0 - build.skim_radius;
     refuse_unweldable(bore, build);

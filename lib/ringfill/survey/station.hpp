@@ -16,8 +16,8 @@ struct Station {
 /// Stations of radii, as read.
 std::vector<Station> stations_of(const WornRadii& worn);
 
-/// Stations of two-point diameters: half of each reading at its clock position and at the one opposite, then moved
-/// by the offset, which is exact for a round outline.
+/// Stations of two-point diameters: half of each reading at its clock position and at the one opposite, then
+/// moved by the offset, which is exact for a round outline.
 std::vector<Station> stations_of(const WornDiameters& worn);
 
 } // namespace ringfill

@@ -14,8 +14,8 @@ Volume between(const Station& a, const Station& b) {
 }
 
 Survey survey_stations(const std::vector<Station>& stations, Length length) {
-    Survey result{largest(stations.front().radii), smallest(stations.front().radii), worn_volume(stations, length),
-                  stations.front().radii.size(), false};
+    Survey result{largest(stations.front().radii), smallest(stations.front().radii),
+                  worn_volume(stations, length), stations.front().radii.size(), false};
     for (const Station& station : stations) {
         if (const ClockRadius r = largest(station.radii); r.radius > result.largest.radius)
             result.largest = r;
@@ -28,7 +28,8 @@ Survey survey_stations(const std::vector<Station>& stations, Length length) {
 Survey survey_form(const WornDiameter& worn, Length length) {
     const Length r = worn.diameter / 2.0;
     const double half_turn = std::numbers::pi;
-    const double opposite = worn.offset_clock.value() + (worn.offset_clock.value() < half_turn ? half_turn : -half_turn);
+    const double opposite =
+        worn.offset_clock.value() + (worn.offset_clock.value() < half_turn ? half_turn : -half_turn);
     return {{r + worn.offset, worn.offset_clock},
             {r - worn.offset, in_si<Angle>(opposite)},
             std::numbers::pi * r * r * length,

@@ -17,7 +17,10 @@ constexpr std::array gas_words = {"argon"sv, "argon_mixture"sv, "carbon_dioxide"
 constexpr std::array gas_fields = {
     Field{.name = "words", .required = true, .span = words, .sample = R"("argon")"},
     Field{.name = "holds", .kind = Kind::word, .required = true, .sample = R"("argon")", .words = gas_words},
-    Field{.name = "flow_L_min_per_mm", .kind = Kind::sourced, .required = true, .span = flow,
+    Field{.name = "flow_L_min_per_mm",
+          .kind = Kind::sourced,
+          .required = true,
+          .span = flow,
           .sample = R"([12, "practice"])"},
     Field{.name = "composition_source", .required = true, .span = words, .sample = R"("ISO14175")"},
 };
@@ -25,10 +28,18 @@ constexpr Record gas_record{"a gas", "", gas_fields};
 
 constexpr std::array format = {"ringfill-gases/1"sv};
 constexpr std::array file_fields = {
-    Field{.name = "format", .kind = Kind::word, .required = true, .sample = R"("ringfill-gases/1")", .words = format},
+    Field{.name = "format",
+          .kind = Kind::word,
+          .required = true,
+          .sample = R"("ringfill-gases/1")",
+          .words = format},
     Field{.name = "description", .required = true, .span = words, .sample = R"("what it holds")"},
     Field{.name = "sources", .kind = Kind::object, .shape = Shape::named, .record = &source_record},
-    Field{.name = "gases", .kind = Kind::object, .shape = Shape::named, .required = true, .sample = "{ ... }",
+    Field{.name = "gases",
+          .kind = Kind::object,
+          .shape = Shape::named,
+          .required = true,
+          .sample = "{ ... }",
           .record = &gas_record},
 };
 constexpr Record file_record{"the table of gases", "", file_fields};
@@ -44,8 +55,10 @@ std::vector<Gas> read_gases(const std::vector<Document>& files, const Bibliograp
             Bibliography known = sources;
             add_sources(known, entry);
             for (const auto& [name, row] : entry.named_objects("gases"))
-                put_row(gases, Gas{name, row.text("words").value_or(""), row.word("holds").value_or(""),
-                                   SourcedReader(row, known).number("flow_L_min_per_mm").value_or(Sourced<double>{})});
+                put_row(
+                    gases,
+                    Gas{name, row.text("words").value_or(""), row.word("holds").value_or(""),
+                        SourcedReader(row, known).number("flow_L_min_per_mm").value_or(Sourced<double>{})});
         }
         refuse_if_any(Origin::table, reading.faults);
     }

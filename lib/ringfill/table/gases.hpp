@@ -11,11 +11,12 @@ namespace ringfill {
 struct Gas {
     std::string name;
     std::string words;
-    std::string holds; ///< what its cylinders hold: argon, argon_mixture or carbon_dioxide
+    std::string holds;                 ///< what its cylinders hold: argon, argon_mixture or carbon_dioxide
     Sourced<double> flow_L_min_per_mm; ///< usual flow for solid wire, per millimetre of its diameter
 };
 
-/// Reads gases.json, file after file; a later file corrects or adds entry by entry. Throws Faulty (Origin::table).
+/// Reads gases.json, file after file; a later file corrects or adds entry by entry. Throws Faulty
+/// (Origin::table).
 std::vector<Gas> read_gases(const std::vector<Document>& files, const Bibliography& sources);
 
 } // namespace ringfill

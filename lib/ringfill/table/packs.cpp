@@ -21,7 +21,10 @@ constexpr std::array gas_words = {"argon"sv, "argon_mixture"sv, "carbon_dioxide"
 
 constexpr std::array wire_fields = {
     Field{.name = "units", .kind = Kind::word, .required = true, .sample = R"("mm")", .words = unit_words},
-    Field{.name = "content_kg", .kind = Kind::sourced, .required = true, .span = kilograms,
+    Field{.name = "content_kg",
+          .kind = Kind::sourced,
+          .required = true,
+          .span = kilograms,
           .sample = R"([15, "ISO544"])"},
     Field{.name = "note", .span = words},
     Field{.name = "stocked", .kind = Kind::flag, .sample = "true"},
@@ -31,11 +34,20 @@ constexpr Record wire_record{"a spool", "", wire_fields};
 constexpr std::array gas_fields = {
     Field{.name = "units", .kind = Kind::word, .required = true, .sample = R"("mm")", .words = unit_words},
     Field{.name = "holds", .kind = Kind::word, .required = true, .sample = R"("argon")", .words = gas_words},
-    Field{.name = "content_L", .kind = Kind::sourced, .required = true, .span = litres,
+    Field{.name = "content_L",
+          .kind = Kind::sourced,
+          .required = true,
+          .span = litres,
           .sample = R"([10580, "own"])"},
-    Field{.name = "usable_share", .kind = Kind::sourced, .required = true, .span = share,
+    Field{.name = "usable_share",
+          .kind = Kind::sourced,
+          .required = true,
+          .span = share,
           .sample = R"([0.975, "practice"])"},
-    Field{.name = "draw_L_min", .kind = Kind::sourced, .span = litres_a_minute, .sample = R"([10, "practice"])"},
+    Field{.name = "draw_L_min",
+          .kind = Kind::sourced,
+          .span = litres_a_minute,
+          .sample = R"([10, "practice"])"},
     Field{.name = "note", .span = words},
     Field{.name = "stocked", .kind = Kind::flag, .sample = "true"},
 };
@@ -43,11 +55,23 @@ constexpr Record gas_record{"a cylinder", "", gas_fields};
 
 constexpr std::array format = {"ringfill-packs/1"sv};
 constexpr std::array file_fields = {
-    Field{.name = "format", .kind = Kind::word, .required = true, .sample = R"("ringfill-packs/1")", .words = format},
+    Field{.name = "format",
+          .kind = Kind::word,
+          .required = true,
+          .sample = R"("ringfill-packs/1")",
+          .words = format},
     Field{.name = "description", .required = true, .span = words, .sample = R"("what it holds")"},
     Field{.name = "sources", .kind = Kind::object, .shape = Shape::named, .record = &source_record},
-    Field{.name = "wire", .kind = Kind::object, .shape = Shape::named, .sample = "{ ... }", .record = &wire_record},
-    Field{.name = "gas", .kind = Kind::object, .shape = Shape::named, .sample = "{ ... }", .record = &gas_record},
+    Field{.name = "wire",
+          .kind = Kind::object,
+          .shape = Shape::named,
+          .sample = "{ ... }",
+          .record = &wire_record},
+    Field{.name = "gas",
+          .kind = Kind::object,
+          .shape = Shape::named,
+          .sample = "{ ... }",
+          .record = &gas_record},
 };
 constexpr Record file_record{"the table of packs", "", file_fields};
 

@@ -21,10 +21,11 @@ struct WirePack {
 struct GasPack {
     std::string name;
     UnitSystem units = UnitSystem::metric;
-    std::string holds; ///< argon, argon_mixture or carbon_dioxide
-    Sourced<Volume> content;         ///< at 15 degC and 1 atm, real gas
-    Sourced<double> usable_share;    ///< that may be drawn
-    std::optional<Sourced<VolumeFlow>> draw; ///< steady flow one cylinder gives without freezing its regulator
+    std::string holds;            ///< argon, argon_mixture or carbon_dioxide
+    Sourced<Volume> content;      ///< at 15 degC and 1 atm, real gas
+    Sourced<double> usable_share; ///< that may be drawn
+    std::optional<Sourced<VolumeFlow>>
+        draw; ///< steady flow one cylinder gives without freezing its regulator
     bool stocked = true;
 
     Volume usable() const { return content.value * usable_share.value; }
@@ -35,7 +36,8 @@ struct Packs {
     std::vector<GasPack> gas;
 };
 
-/// Reads packs.json, file after file; a later file corrects or adds entry by entry. Throws Faulty (Origin::table).
+/// Reads packs.json, file after file; a later file corrects or adds entry by entry. Throws Faulty
+/// (Origin::table).
 Packs read_packs(const std::vector<Document>& files, const Bibliography& sources);
 
 } // namespace ringfill

@@ -17,9 +17,9 @@ namespace fs = std::filesystem;
 
 bool is_family_name(const std::string& name) {
     const auto lower = [](char c) { return c >= 'a' && c <= 'z'; };
-    return !name.empty() && name.size() <= 40 && lower(name.front()) && std::all_of(name.begin(), name.end(), [&](char c) {
-        return lower(c) || (c >= '0' && c <= '9') || c == '_';
-    });
+    return !name.empty() && name.size() <= 40 && lower(name.front()) &&
+           std::all_of(name.begin(), name.end(),
+                       [&](char c) { return lower(c) || (c >= '0' && c <= '9') || c == '_'; });
 }
 
 } // namespace
@@ -33,8 +33,11 @@ std::vector<Document> table_files(const Shelf& shelf, const std::string& name) {
             files.push_back(parse(path, read_whole(path, DocumentLimits{}.bytes), Origin::table));
     }
     if (files.empty())
-        throw Faulty(Origin::table, fault_in_file(name, fmt::format("is in none of the table folders ({})", fmt::join(shelf.folders, ", ")),
-                                          "install the tables again or name their folder with --tables"));
+        throw Faulty(
+            Origin::table,
+            fault_in_file(name,
+                          fmt::format("is in none of the table folders ({})", fmt::join(shelf.folders, ", ")),
+                          "install the tables again or name their folder with --tables"));
     return files;
 }
 

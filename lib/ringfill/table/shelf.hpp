@@ -7,13 +7,15 @@
 
 namespace ringfill {
 
-/// The folders tables stand in: the product's own first, then those of the user, whose entries add to or correct it.
+/// The folders tables stand in: the product's own first, then those of the user, whose entries add to or
+/// correct it.
 struct Shelf {
     std::vector<std::string> folders;
 };
 
 /// The files of one table, such as "packs.json", in the order of the folders that have it.
-/// Throws Faulty: Origin::table for broken JSON or when no folder has the file, Origin::file when it cannot be read.
+/// Throws Faulty: Origin::table for broken JSON or when no folder has the file, Origin::file when it cannot
+/// be read.
 std::vector<Document> table_files(const Shelf& shelf, const std::string& name);
 
 /// Throws Faulty (Origin::file) for every folder of the shelf that is not there.

@@ -24,15 +24,24 @@ constexpr std::array source_fields = {
 
 constexpr std::array format = {"ringfill-sources/1"sv};
 constexpr std::array file_fields = {
-    Field{.name = "format", .kind = Kind::word, .required = true, .sample = R"("ringfill-sources/1")", .words = format},
+    Field{.name = "format",
+          .kind = Kind::word,
+          .required = true,
+          .sample = R"("ringfill-sources/1")",
+          .words = format},
     Field{.name = "description", .required = true, .span = words, .sample = R"("what it holds")"},
-    Field{.name = "sources", .kind = Kind::object, .shape = Shape::named, .required = true, .sample = "{ ... }",
+    Field{.name = "sources",
+          .kind = Kind::object,
+          .shape = Shape::named,
+          .required = true,
+          .sample = "{ ... }",
           .record = &source_record},
 };
 constexpr Record file_record{"the bibliography", "", file_fields};
 
 bool same(const Source& a, const Source& b) {
-    return a.title == b.title && a.edition == b.edition && a.place == b.place && a.kind == b.kind && a.seen == b.seen;
+    return a.title == b.title && a.edition == b.edition && a.place == b.place && a.kind == b.kind &&
+           a.seen == b.seen;
 }
 
 } // namespace
@@ -49,7 +58,8 @@ void add_sources(Bibliography& sources, const Entry& table) {
         source.seen = entry.word("seen").value_or("");
         const auto [known, is_new] = sources.emplace(key, source);
         if (!is_new && !same(known->second, source))
-            entry.refuse(entry.value(), entry.path(), "is already the key of another source", "choose another key");
+            entry.refuse(entry.value(), entry.path(), "is already the key of another source",
+                         "choose another key");
     }
 }
 

@@ -25,8 +25,8 @@ using Bibliography = std::map<std::string, Source, std::less<>>;
 /// The description of a block of sources, for every table that has one.
 extern const Record source_record;
 
-/// Adds a table's own block of sources (field "sources") to the bibliography; noted: a key that is there already with
-/// another meaning, and a second meaning for the reserved keys practice and own.
+/// Adds a table's own block of sources (field "sources") to the bibliography; noted: a key that is there
+/// already with another meaning, and a second meaning for the reserved keys practice and own.
 void add_sources(Bibliography& sources, const Entry& table);
 
 /// Reads the bibliography of the tables, file after file. Throws Faulty (Origin::table).

@@ -69,7 +69,8 @@ std::vector<std::pair<std::string, Sourced<double>>> SourcedReader::named(std::s
     if (!value || !value->object())
         return found;
     for (const Member& member : *value->object())
-        if (auto sourced = one(member.value, row_.field(field), member_path(row_.path_of(field), member.name)))
+        if (auto sourced =
+                one(member.value, row_.field(field), member_path(row_.path_of(field), member.name)))
             found.emplace_back(member.name, std::move(*sourced));
     return found;
 }

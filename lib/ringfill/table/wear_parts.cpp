@@ -31,10 +31,18 @@ constexpr Record parts_record{"parts", "", parts_fields};
 
 constexpr std::array format = {"ringfill-wear_parts/1"sv};
 constexpr std::array file_fields = {
-    Field{.name = "format", .kind = Kind::word, .required = true, .sample = R"("ringfill-wear_parts/1")", .words = format},
+    Field{.name = "format",
+          .kind = Kind::word,
+          .required = true,
+          .sample = R"("ringfill-wear_parts/1")",
+          .words = format},
     Field{.name = "description", .required = true, .span = words, .sample = R"("what it holds")"},
     Field{.name = "sources", .kind = Kind::object, .shape = Shape::named, .record = &source_record},
-    Field{.name = "parts", .kind = Kind::object, .required = true, .sample = "{ ... }", .record = &parts_record},
+    Field{.name = "parts",
+          .kind = Kind::object,
+          .required = true,
+          .sample = "{ ... }",
+          .record = &parts_record},
 };
 constexpr Record file_record{"the table of wear parts", "", file_fields};
 

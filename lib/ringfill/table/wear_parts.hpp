@@ -14,8 +14,8 @@ struct WearParts {
     Sourced<Length> liner_length;
 };
 
-/// Reads wear_parts.json, file after file; a later file corrects part by part. Throws Faulty (Origin::table), also
-/// when a figure is in none of the files.
+/// Reads wear_parts.json, file after file; a later file corrects part by part. Throws Faulty (Origin::table),
+/// also when a figure is in none of the files.
 WearParts read_wear_parts(const std::vector<Document>& files, const Bibliography& sources);
 
 } // namespace ringfill

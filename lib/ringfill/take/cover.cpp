@@ -46,8 +46,8 @@ Cover counted(std::vector<std::int64_t> counts, const std::vector<PackSize>& pac
     return result;
 }
 
-/// What smaller packs put in the place of largest ones take away: for each shortfall the fewest smaller packs that
-/// make it, and one of them.
+/// What smaller packs put in the place of largest ones take away: for each shortfall the fewest smaller packs
+/// that make it, and one of them.
 struct Shortfalls {
     std::vector<std::int32_t> fewest;
     std::vector<std::size_t> last_pack;
@@ -70,8 +70,8 @@ Shortfalls shortfalls(const Reduced& reduced, std::int64_t most) {
     return table;
 }
 
-/// Without prices. With n packs the supply is n × largest less a shortfall, so the search is over shortfalls of at
-/// most twice the largest pack, however large the need.
+/// Without prices. With n packs the supply is n × largest less a shortfall, so the search is over shortfalls
+/// of at most twice the largest pack, however large the need.
 std::vector<std::int64_t> least_left_over(const Reduced& reduced) {
     const std::int64_t fewest = (reduced.need + reduced.largest - 1) / reduced.largest;
     const Shortfalls table = shortfalls(reduced, (fewest + 1) * reduced.largest - reduced.need);
@@ -141,8 +141,9 @@ Costs costs(const Reduced& reduced, const std::vector<PackSize>& packs, std::int
     return table;
 }
 
-/// With prices. Fewer than c other packs stand beside the cheapest one of content c in some best cover (of c others
-/// a part sums to a multiple of c, and the cheapest pack does that no worse), so a large need starts with it.
+/// With prices. Fewer than c other packs stand beside the cheapest one of content c in some best cover (of c
+/// others a part sums to a multiple of c, and the cheapest pack does that no worse), so a large need starts
+/// with it.
 std::vector<std::int64_t> least_cost(Reduced reduced, const std::vector<PackSize>& packs) {
     const std::size_t best = cheapest(reduced, packs);
     const std::int64_t c = reduced.contents[best];
@@ -152,7 +153,8 @@ std::vector<std::int64_t> least_cost(Reduced reduced, const std::vector<PackSize
     const Costs table = costs(reduced, packs, reduced.need + reduced.largest);
     auto amount = static_cast<std::size_t>(reduced.need);
     for (std::size_t a = amount; a < table.packs.size(); ++a)
-        if (table.packs[a] != unreachable && (table.packs[amount] == unreachable || table.cost[a] < table.cost[amount]))
+        if (table.packs[a] != unreachable &&
+            (table.packs[amount] == unreachable || table.cost[a] < table.cost[amount]))
             amount = a;
     std::vector<std::int64_t> counts(packs.size(), 0);
     counts[best] = first;
@@ -170,7 +172,8 @@ Cover cover(std::int64_t need, const std::vector<PackSize>& packs) {
     if (need <= 0 || packs.empty())
         return counted(std::vector<std::int64_t>(packs.size(), 0), packs);
     const Reduced reduced = reduce(need, packs);
-    const bool priced = packs.size() < 256 && ranges::all_of(packs, [](const PackSize& p) { return p.price.has_value(); });
+    const bool priced =
+        packs.size() < 256 && ranges::all_of(packs, [](const PackSize& p) { return p.price.has_value(); });
     return counted(priced ? least_cost(reduced, packs) : least_left_over(reduced), packs);
 }
 

@@ -30,7 +30,8 @@ std::int64_t at_once(const GasPack& pack, VolumeFlow flow) {
 }
 
 /// Adds smallest cylinders until as many stand ready as the flow needs; says so in the reason.
-void meet_flow(Need& line, Cover& best, const std::vector<GasPack>& cylinders, VolumeFlow flow, UnitSystem units) {
+void meet_flow(Need& line, Cover& best, const std::vector<GasPack>& cylinders, VolumeFlow flow,
+               UnitSystem units) {
     std::size_t smallest = 0;
     std::int64_t needed = 1;
     for (std::size_t i = 0; i < cylinders.size(); ++i) {
@@ -40,9 +41,10 @@ void meet_flow(Need& line, Cover& best, const std::vector<GasPack>& cylinders, V
     }
     if (needed <= 1)
         return;
-    line.why += fmt::format("; {} is more than one cylinder gives without freezing its regulator: {} together, or a "
-                            "heated regulator",
-                            show(flow, units), needed);
+    line.why +=
+        fmt::format("; {} is more than one cylinder gives without freezing its regulator: {} together, or a "
+                    "heated regulator",
+                    show(flow, units), needed);
     if (const std::int64_t more = needed - best.packs; more > 0) {
         best.counts[smallest] += more;
         best.supplied += more * whole_litres(cylinders[smallest]);
@@ -62,9 +64,10 @@ Need take_gas(const GasUse& use, double reserve, const Packs& packs, UnitSystem 
     line.reserve = reserve * line.need;
     line.unit = "L";
     line.source = "practice";
-    line.why = fmt::format("up to {} over {} of arc and {} starts with gas before and after, 5 % for purging and leaks; "
-                           "on top {:.3g} %",
-                           show(use.flow, units), show(use.arc), use.starts, 100 * reserve);
+    line.why = fmt::format(
+        "up to {} over {} of arc and {} starts with gas before and after, 5 % for purging and leaks; "
+        "on top {:.3g} %",
+        show(use.flow, units), show(use.arc), use.starts, 100 * reserve);
     std::vector<PackSize> sizes;
     for (const GasPack& cylinder : cylinders)
         sizes.push_back({whole_litres(cylinder), std::nullopt});

@@ -31,7 +31,8 @@ std::vector<Need> take_wear_parts(const WireUse& use, const WearParts& wear, Uni
         line.need = 1;
         line.unit = "pieces";
         line.supplied = 1;
-        line.why = fmt::format("{} of wire, one lasts {}", show(use.wire, units), show(wear.liner_life.value, units));
+        line.why = fmt::format("{} of wire, one lasts {}", show(use.wire, units),
+                               show(wear.liner_life.value, units));
         line.source = wear.liner_life.source;
         lines.push_back(line);
     }

@@ -15,8 +15,8 @@ constexpr double grams = 1e3;
 constexpr double price_units = 1e4; // of a unit of money
 const Mass same_spool = in_si<Mass>(2e-3);
 
-/// The spools on offer: those the feeder takes, by their names in the table if they are there, or the table's own
-/// that are sold where the user is.
+/// The spools on offer: those the feeder takes, by their names in the table if they are there, or the table's
+/// own that are sold where the user is.
 std::vector<WirePack> spools_for(const WireUse& use, const Packs& packs, UnitSystem units) {
     std::vector<WirePack> offered;
     for (const Mass& spool : use.spools) {
@@ -53,20 +53,21 @@ void cover_with(Need& line, const std::vector<WirePack>& spools, std::optional<d
 }
 
 std::string why(const WireUse& use, double reserve, Mass liner, const WearParts& wear, UnitSystem units) {
-    std::string text = fmt::format(
-        "{} for the bores: {} laid plus what the arc loses, and {} starts with 10 cm of trim each; on top {:.3g} %, {} to "
-        "fill a liner of {}",
-        show(use.wire, units), show(use.laid, units), use.starts, 100 * reserve, show(liner, units),
-        show_distance(wear.liner_length.value, units));
+    std::string text = fmt::format("{} for the bores: {} laid plus what the arc loses, and {} starts with 10 "
+                                   "cm of trim each; on top {:.3g} %, {} to "
+                                   "fill a liner of {}",
+                                   show(use.wire, units), show(use.laid, units), use.starts, 100 * reserve,
+                                   show(liner, units), show_distance(wear.liner_length.value, units));
     for (const TrialRing& trial : use.trials)
-        text += fmt::format(", {} for one trial ring the size of {} with {}", show(trial.wire, units), trial.bore,
-                            trial.procedure);
+        text += fmt::format(", {} for one trial ring the size of {} with {}", show(trial.wire, units),
+                            trial.bore, trial.procedure);
     return text;
 }
 
 } // namespace
 
-Need take_wire(const WireUse& use, double reserve, const Packs& packs, const WearParts& wear, UnitSystem units) {
+Need take_wire(const WireUse& use, double reserve, const Packs& packs, const WearParts& wear,
+               UnitSystem units) {
     const Mass liner = use.linear_mass * wear.liner_length.value;
     Mass on_top = reserve * use.wire + liner;
     for (const TrialRing& trial : use.trials)

@@ -20,8 +20,8 @@ struct WireUse {
     std::string filler; ///< family/name
     Length diameter;
     LinearMass linear_mass;
-    Mass laid;  ///< all bores, counts applied
-    Mass wire;  ///< laid over efficiency, and trims
+    Mass laid; ///< all bores, counts applied
+    Mass wire; ///< laid over efficiency, and trims
     Time arc;
     int starts = 0;
     std::vector<Mass> spools; ///< what the feeder takes; empty: every spool of the table

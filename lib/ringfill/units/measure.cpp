@@ -87,8 +87,8 @@ std::optional<double> take_number(std::string_view& rest) {
     return number;
 }
 
-/// The text at the front that stands for a unit: up to the next blank, or up to the next digit if that is what makes
-/// it a unit of the kind (1ft6in).
+/// The text at the front that stands for a unit: up to the next blank, or up to the next digit if that is
+/// what makes it a unit of the kind (1ft6in).
 std::string_view take_symbol(std::string_view& rest, Kind kind) {
     std::string_view symbol = rest.substr(0, rest.find(' '));
     if (const std::string_view letters = symbol.substr(0, symbol.find_first_of("0123456789", 1));
@@ -105,7 +105,8 @@ std::string example_of(Kind kind) {
 }
 
 NotMeasured no_number(std::string_view typed, Kind kind) {
-    return {typed.empty() ? "is empty" : "does not begin with a number", fmt::format("write {}", example_of(kind))};
+    return {typed.empty() ? "is empty" : "does not begin with a number",
+            fmt::format("write {}", example_of(kind))};
 }
 
 NotMeasured no_unit(std::string_view typed, double number, Kind kind) {
@@ -175,7 +176,8 @@ std::variant<double, NotMeasured> measure(std::string_view text, Kind kind) {
         const auto next = take_part(plain, rest, kind);
         const Part* part = std::get_if<Part>(&next);
         if (!part || kind == Kind::temperature || part->unit.factor >= sum.unit.factor)
-            return NotMeasured{"goes on after the unit", fmt::format("write one quantity: {}", example_of(kind))};
+            return NotMeasured{"goes on after the unit",
+                               fmt::format("write one quantity: {}", example_of(kind))};
         sum = {sum.value + part->value, part->unit};
     }
     const double value = (negative ? -sum.value : sum.value) + zero;

@@ -13,7 +13,8 @@
 namespace ringfill {
 namespace {
 
-/// A length that lacks nothing but its unit, with the unit of the job and the same length in the other system.
+/// A length that lacks nothing but its unit, with the unit of the job and the same length in the other
+/// system.
 std::string with_unit(double number, double bare_length) {
     const bool inch = bare_length == factor::inch;
     const std::string mm = fmt::format("\"{:.6g} mm\"", inch ? number * 25.4 : number);
@@ -46,8 +47,8 @@ std::string span_told(const Span& span, Kind kind) {
     return span_in_words(told, unit.symbol, unit.factor);
 }
 
-std::optional<double> in_range(const Entry& entry, const Value& value, const Field& field, const std::string& path,
-                               double si) {
+std::optional<double> in_range(const Entry& entry, const Value& value, const Field& field,
+                               const std::string& path, double si) {
     if (in_span(si, field.span))
         return si;
     entry.refuse(value, path, "is out of range",

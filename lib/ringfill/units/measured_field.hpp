@@ -32,8 +32,8 @@ std::vector<Quantity> measured_list(const Entry& entry, std::string_view name) {
     return list;
 }
 
-/// The range of a field in words, in the unit that its kind is told in: "over 0 mm and at most 10000 mm"; empty for
-/// a kind without numbers.
+/// The range of a field in words, in the unit that its kind is told in: "over 0 mm and at most 10000 mm";
+/// empty for a kind without numbers.
 std::string range_in_words(const Field& field);
 
 } // namespace ringfill

@@ -22,7 +22,8 @@ namespace ringfill {
 namespace units = boost::units;
 namespace si = boost::units::si;
 
-// Every quantity inside the library, in SI. A quantity is eight bytes; a sum of a length and a mass does not compile.
+// Every quantity inside the library, in SI. A quantity is eight bytes; a sum of a length and a mass does not
+// compile.
 using Length = units::quantity<si::length>;
 using Area = units::quantity<si::area>;
 using Volume = units::quantity<si::volume>;
@@ -40,7 +41,8 @@ using Conductance = units::quantity<units::divide_typeof_helper<si::power, si::t
 using EnergyPerLength = units::quantity<si::force>; ///< J/m, which is the newton
 using Angle = units::quantity<si::plane_angle>;
 using Turning = units::quantity<si::frequency>; ///< revolutions a second
-using Temperature = units::quantity<units::absolute<si::temperature>>; ///< a point on the scale, never a difference
+using Temperature =
+    units::quantity<units::absolute<si::temperature>>; ///< a point on the scale, never a difference
 
 /// A quantity from its value in the SI unit of its kind.
 template <class Quantity>

@@ -32,7 +32,8 @@ std::string show(Length length, UnitSystem system) {
 
 std::string show_wire(Length diameter, UnitSystem system) {
     if (system == UnitSystem::metric)
-        return fmt::format("{:.{}f} mm", diameter.value() * 1e3, std::fabs(std::remainder(diameter.value() * 1e4, 1)) < 1e-6 ? 1 : 2);
+        return fmt::format("{:.{}f} mm", diameter.value() * 1e3,
+                           std::fabs(std::remainder(diameter.value() * 1e4, 1)) < 1e-6 ? 1 : 2);
     return show(diameter, system);
 }
 

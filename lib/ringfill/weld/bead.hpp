@@ -20,12 +20,13 @@ struct Bead {
     Length layer_height() const { return section / pitch; }
 };
 
-/// The pitch that a procedure takes unless it says otherwise: two thirds of the width, which makes a flat top of
-/// parabolic beads [Suryakumar].
+/// The pitch that a procedure takes unless it says otherwise: two thirds of the width, which makes a flat top
+/// of parabolic beads [Suryakumar].
 inline constexpr double usual_pitch_ratio = 2.0 / 3.0;
 
-/// Outside this range of pitch over width a layer is lumpy or wasteful; 0.738 is the tangent-overlap limit [Ding,
-/// Pan, Cuiuri, Li: Robotics and Computer-Integrated Manufacturing 31, 2015; from memory], 0.55 common practice.
+/// Outside this range of pitch over width a layer is lumpy or wasteful; 0.738 is the tangent-overlap limit
+/// [Ding, Pan, Cuiuri, Li: Robotics and Computer-Integrated Manufacturing 31, 2015; from memory], 0.55 common
+/// practice.
 inline constexpr double lowest_usual_pitch_ratio = 0.55;
 inline constexpr double highest_usual_pitch_ratio = 0.738;
 

@@ -31,12 +31,13 @@ double efficiency_of(const Procedure& procedure, const Filler& filler) {
 
 Fault unknown_curve(const Procedure& procedure) {
     return fault_at_path(procedure.path + ".current", {},
-            fmt::format("gives no wire feed: no melting curve of {} is known", procedure.filler),
-            "write \"wire_feed\" too");
+                         fmt::format("gives no wire feed: no melting curve of {} is known", procedure.filler),
+                         "write \"wire_feed\" too");
 }
 
 /// Fills in the feed or the current that the job leaves out. False after noting a fault.
-bool complete(Deposition& laid, const Procedure& procedure, const WireSize& size, std::vector<Fault>& faults) {
+bool complete(Deposition& laid, const Procedure& procedure, const WireSize& size,
+              std::vector<Fault>& faults) {
     laid.current = procedure.current;
     if (procedure.wire_feed) {
         laid.wire_feed = *procedure.wire_feed;
@@ -82,7 +83,8 @@ const WireSize& nearest_size(const Filler& filler, Length diameter) {
     return *best;
 }
 
-std::optional<Deposition> deposition(const Procedure& procedure, const Filler& filler, std::vector<Fault>& faults) {
+std::optional<Deposition> deposition(const Procedure& procedure, const Filler& filler,
+                                     std::vector<Fault>& faults) {
     Deposition laid;
     const WireSize& size = nearest_size(filler, procedure.wire);
     laid.linear_mass = filler.cored ? size.linear_mass.value().value

@@ -11,12 +11,12 @@ namespace ringfill {
 
 /// How fast a procedure lays metal (sections 4 and 6 of the computation).
 struct Deposition {
-    LinearMass linear_mass;  ///< μ, of the wire
-    double efficiency = 0;   ///< η, deposited share of the wire
-    Density density;         ///< ρ, of the deposit
-    Speed wire_feed;         ///< f
+    LinearMass linear_mass;         ///< μ, of the wire
+    double efficiency = 0;          ///< η, deposited share of the wire
+    Density density;                ///< ρ, of the deposit
+    Speed wire_feed;                ///< f
     std::optional<Current> current; ///< I, when given or when the filler's melting curve is known
-    MassFlow rate;           ///< ṁ = μ f η
+    MassFlow rate;                  ///< ṁ = μ f η
     Sourced<Length> stick_out;
 };
 
@@ -32,9 +32,10 @@ Current current_of(Speed wire_feed, Length stick_out, const MeltingCurve& curve)
 /// The row of a filler's table for a wire diameter: its own, or else the nearest. A filler has at least one.
 const WireSize& nearest_size(const Filler& filler, Length diameter);
 
-/// Works out the deposition of a procedure with its filler. A feed or current that is left out follows from the
-/// other by the filler's melting curve or feed table; outside the table, or with neither known, nothing comes back
-/// and a fault is noted. A diameter that the filler does not have takes the nearest row.
-std::optional<Deposition> deposition(const Procedure& procedure, const Filler& filler, std::vector<Fault>& faults);
+/// Works out the deposition of a procedure with its filler. A feed or current that is left out follows from
+/// the other by the filler's melting curve or feed table; outside the table, or with neither known, nothing
+/// comes back and a fault is noted. A diameter that the filler does not have takes the nearest row.
+std::optional<Deposition> deposition(const Procedure& procedure, const Filler& filler,
+                                     std::vector<Fault>& faults);
 
 } // namespace ringfill

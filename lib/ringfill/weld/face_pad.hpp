@@ -4,24 +4,25 @@
 #include <vector>
 
 #include <ringfill/job/face.hpp>
-#include <ringfill/weld/deposition.hpp>
 #include <ringfill/weld/bead.hpp>
+#include <ringfill/weld/deposition.hpp>
 
 namespace ringfill {
 
 /// A worn boss face as it is built up: concentric rings, all layers alike (section 7).
 struct FacePad {
     int layers = 0;
-    int rings = 0;     ///< a layer
-    Bead bead;         ///< as laid
+    int rings = 0;      ///< a layer
+    Bead bead;          ///< as laid
     Length extra_build; ///< built over what was asked, because the travel could not be faster
-    Length path;       ///< of all layers
+    Length path;        ///< of all layers
     Mass laid;
     Time arc;
 };
 
 /// Lays a pad of the face's build and the machining stock, from inner to outer diameter and past both by the
-/// overhang. Nothing when the overhang reaches past the middle, D_i/2 ≤ o, or the bead is far too small for the pad.
+/// overhang. Nothing when the overhang reaches past the middle, D_i/2 ≤ o, or the bead is far too small for
+/// the pad.
 /// @param unscaled the bead at κ = 1. @param travel_limit v_max, at least v₀.
 std::optional<FacePad> lay_face(const Face& face, Length stock, Length overhang, const Bead& unscaled,
                                 Speed travel_limit, const Deposition& deposition);

@@ -9,7 +9,8 @@ namespace {
 
 /// y at x between the points of a rising table, or nothing outside it.
 template <class X, class Y>
-std::optional<Y> between_points(X x, const std::vector<FeedPoint>& points, X FeedPoint::*xs, Y FeedPoint::*ys) {
+std::optional<Y> between_points(X x, const std::vector<FeedPoint>& points, X FeedPoint::*xs,
+                                Y FeedPoint::*ys) {
     for (std::size_t i = 1; i < points.size(); ++i)
         if (points[i - 1].*xs <= x && x <= points[i].*xs) {
             const double share = (x - points[i - 1].*xs) / (points[i].*xs - points[i - 1].*xs);
@@ -25,9 +26,10 @@ std::optional<Speed> feed_in_table(Current current, const WireSize& size, const 
     const auto feed = between_points(current, size.feed_table, &FeedPoint::current, &FeedPoint::feed);
     if (!feed)
         faults.push_back(fault_at_path(path + ".current", show(current),
-                          fmt::format("is outside the filler's table, {} to {}", show(size.feed_table.front().current),
-                                      show(size.feed_table.back().current)),
-                          "choose a current in the table or write \"wire_feed\" too"));
+                                       fmt::format("is outside the filler's table, {} to {}",
+                                                   show(size.feed_table.front().current),
+                                                   show(size.feed_table.back().current)),
+                                       "choose a current in the table or write \"wire_feed\" too"));
     return feed;
 }
 
@@ -35,7 +37,8 @@ std::optional<Current> current_in_table(Speed feed, const WireSize& size, const 
                                         std::vector<Fault>& faults) {
     const auto current = between_points(feed, size.feed_table, &FeedPoint::feed, &FeedPoint::current);
     if (!current)
-        faults.push_back(fault_at_path(path + ".wire_feed", show_feed(feed, UnitSystem::metric),
+        faults.push_back(
+            fault_at_path(path + ".wire_feed", show_feed(feed, UnitSystem::metric),
                           fmt::format("is outside the filler's table, {} to {}",
                                       show_feed(size.feed_table.front().feed, UnitSystem::metric),
                                       show_feed(size.feed_table.back().feed, UnitSystem::metric)),

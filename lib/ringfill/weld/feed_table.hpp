@@ -9,8 +9,8 @@
 
 namespace ringfill {
 
-/// Wire feed at a current by linear interpolation in the wire's table [m/s]; never extrapolated: outside it nothing
-/// comes back and a fault that prints the range is noted.
+/// Wire feed at a current by linear interpolation in the wire's table [m/s]; never extrapolated: outside it
+/// nothing comes back and a fault that prints the range is noted.
 std::optional<Speed> feed_in_table(Current current, const WireSize& size, const std::string& path,
                                    std::vector<Fault>& faults);
 

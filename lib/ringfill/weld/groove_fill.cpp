@@ -4,7 +4,8 @@
 
 namespace ringfill {
 
-GrooveFill fill_groove(const Groove& groove, Length bore_radius, const Bead& unscaled, const Deposition& deposition) {
+GrooveFill fill_groove(const Groove& groove, Length bore_radius, const Bead& unscaled,
+                       const Deposition& deposition) {
     const Length r = groove.diameter / 2.0;
     if (r <= bore_radius)
         return {};

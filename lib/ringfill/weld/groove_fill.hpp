@@ -15,6 +15,7 @@ struct GrooveFill {
 
 /// Fills a groove down to the skimmed bore: V = π (r_g² − r_s²) × width.
 /// @param bore_radius r_s, or without a skim the mean radius r̄. @param unscaled the bead at κ = 1.
-GrooveFill fill_groove(const Groove& groove, Length bore_radius, const Bead& unscaled, const Deposition& deposition);
+GrooveFill fill_groove(const Groove& groove, Length bore_radius, const Bead& unscaled,
+                       const Deposition& deposition);
 
 } // namespace ringfill

@@ -31,14 +31,17 @@ int count_layers(Length start, Length target, Length layer_height) {
     return 0;
 }
 
-/// The scale at which n layers end on the target. At scale 1 they reach it, at scale 0 they stay at the start.
+/// The scale at which n layers end on the target. At scale 1 they reach it, at scale 0 they stay at the
+/// start.
 double even_scale(Length start, Length target, Length layer_height, int layers) {
-    const auto miss = [&](double scale) { return end_of(start, scale * layer_height, layers) - target.value(); };
+    const auto miss = [&](double scale) {
+        return end_of(start, scale * layer_height, layers) - target.value();
+    };
     if (miss(1) >= -same_radius.value())
         return 1;
     std::uintmax_t steps = 200;
-    const auto [low, high] =
-        boost::math::tools::toms748_solve(miss, 0.0, 1.0, boost::math::tools::eps_tolerance<double>(50), steps);
+    const auto [low, high] = boost::math::tools::toms748_solve(
+        miss, 0.0, 1.0, boost::math::tools::eps_tolerance<double>(50), steps);
     return (low + high) / 2;
 }
 

@@ -9,10 +9,11 @@ namespace ringfill {
 
 /// How many layers fill a ring, and how the bead is scaled so that they come out even (section 5).
 struct Layering {
-    int layers = 0;        ///< n
-    double scale = 1;      ///< κ as laid
-    double even_scale = 1; ///< κ*, the scale that would end on r_t; the same unless the travel was too fast for it
-    Length end_radius;     ///< r_end; r_t unless the travel was too fast
+    int layers = 0;   ///< n
+    double scale = 1; ///< κ as laid
+    double even_scale =
+        1; ///< κ*, the scale that would end on r_t; the same unless the travel was too fast for it
+    Length end_radius; ///< r_end; r_t unless the travel was too fast
 };
 
 /// More layers than this are refused: the bead is far too small for the ring.
@@ -25,9 +26,9 @@ std::optional<Length> next_radius(Length radius, Length layer_height);
 /// The radius before each of n layers and after the last one, n + 1 radii; fewer when the ring closes.
 std::vector<Length> layer_radii(Length start, Length layer_height, int layers);
 
-/// Lays even layers from r_s to r_t: the fewest that reach it at κ = 1, then the κ ≤ 1 that ends on it, or, if that
-/// would need a faster travel than the limit, κ = √(v₀/v_max).
-/// Nothing comes back when the ring closes or needs more than `most_layers`.
+/// Lays even layers from r_s to r_t: the fewest that reach it at κ = 1, then the κ ≤ 1 that ends on it, or,
+/// if that would need a faster travel than the limit, κ = √(v₀/v_max). Nothing comes back when the ring
+/// closes or needs more than `most_layers`.
 /// @param unscaled the bead at κ = 1. @param travel_limit v_max, at least v₀.
 std::optional<Layering> lay_layers(Length start, Length target, const Bead& unscaled, Speed travel_limit);
 

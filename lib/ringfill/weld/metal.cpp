@@ -5,11 +5,13 @@
 namespace ringfill {
 
 Mass wire_for(Mass laid, int starts, const Deposition& deposition) {
-    return laid / deposition.efficiency + static_cast<double>(starts) * in_si<Length>(trim_a_start) * deposition.linear_mass;
+    return laid / deposition.efficiency +
+           static_cast<double>(starts) * in_si<Length>(trim_a_start) * deposition.linear_mass;
 }
 
 Metal metal(const WornBore& bore, const Build& build, const std::vector<Layer>& layers,
-            const std::vector<FacePad>& faces, const std::vector<GrooveFill>& grooves, const Deposition& deposition) {
+            const std::vector<FacePad>& faces, const std::vector<GrooveFill>& grooves,
+            const Deposition& deposition) {
     Metal sum;
     for (const Layer& layer : layers) {
         sum.laid += layer.laid;
@@ -17,7 +19,8 @@ Metal metal(const WornBore& bore, const Build& build, const std::vector<Layer>& 
         ++sum.starts;
     }
     const Length r_f = build.finish_radius;
-    sum.kept = deposition.density * std::numbers::pi * (build.mean_radius * build.mean_radius - r_f * r_f) * bore.length;
+    sum.kept = deposition.density * std::numbers::pi * (build.mean_radius * build.mean_radius - r_f * r_f) *
+               bore.length;
     sum.kept_share = (sum.kept / sum.laid).value();
     for (const FacePad& face : faces) {
         sum.laid += face.laid;

@@ -4,8 +4,8 @@
 
 namespace ringfill {
 
-std::vector<Layer> lay(const WornBore& bore, const Build& build, const Bead& as_laid, const Layering& layering,
-                       TorchPath path, const Deposition& deposition) {
+std::vector<Layer> lay(const WornBore& bore, const Build& build, const Bead& as_laid,
+                       const Layering& layering, TorchPath path, const Deposition& deposition) {
     const auto radii = layer_radii(build.mean_radius, as_laid.layer_height(), layering.layers);
     if (static_cast<int>(radii.size()) <= layering.layers)
         throw Faulty(Origin::job, ring_closes(bore, as_laid));

@@ -19,9 +19,9 @@ struct Layer {
     Turning torch;
 };
 
-/// The layers of a bore, one by one, from the mean radius (r_s, or r̄ without a skim) inwards with the bead as laid.
-/// Throws Faulty (Origin::job) when the ring closes on the way.
-std::vector<Layer> lay(const WornBore& bore, const Build& build, const Bead& as_laid, const Layering& layering,
-                       TorchPath path, const Deposition& deposition);
+/// The layers of a bore, one by one, from the mean radius (r_s, or r̄ without a skim) inwards with the bead as
+/// laid. Throws Faulty (Origin::job) when the ring closes on the way.
+std::vector<Layer> lay(const WornBore& bore, const Build& build, const Bead& as_laid,
+                       const Layering& layering, TorchPath path, const Deposition& deposition);
 
 } // namespace ringfill
