@@ -102,8 +102,11 @@ void assume_filler(Settings& found, UnitSystem units) {
     if (!procedure.wire_feed)
         assume("wire_feed", show_feed(found.deposition.wire_feed, units) + " from the current",
                found.size->melting ? found.size->melting->a.source : found.size->feed_table.front().source);
-    if (!procedure.travel_max)
-        assume("travel_max", show(found.travel_limit, units), "ISO15614-1");
+    if (!procedure.travel_max) {
+        const bool clipped = found.travel_limit < procedure.travel / least_heat_share;
+        assume("travel_max", show(found.travel_limit, units),
+               clipped ? found.size->window.travel->source : "ISO15614-1");
+    }
     if (found.gas && !procedure.gas_flow)
         assume("gas_flow", show(found.gas_flow, units), found.gas->flow_L_min_per_mm.source);
 }

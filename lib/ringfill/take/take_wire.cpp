@@ -7,6 +7,7 @@
 #include <range/v3/algorithm/any_of.hpp>
 
 #include <ringfill/take/cover.hpp>
+#include <ringfill/weld/metal.hpp>
 
 namespace ringfill {
 namespace {
@@ -53,10 +54,11 @@ void cover_with(Need& line, const std::vector<WirePack>& spools, std::optional<d
 }
 
 std::string why(const WireUse& use, double reserve, Mass liner, const WearParts& wear, UnitSystem units) {
-    std::string text = fmt::format("{} for the bores: {} laid plus what the arc loses, and {} starts with 10 "
-                                   "cm of trim each; on top {:.3g} %, {} to "
-                                   "fill a liner of {}",
-                                   show(use.wire, units), show(use.laid, units), use.starts, 100 * reserve,
+    std::string text = fmt::format("{} for the bores: {} laid plus what the arc loses, and {} starts with {} "
+                                   "of trim each; on top {:.3g} %, "
+                                   "{} to fill a liner of {}",
+                                   show(use.wire, units), show(use.laid, units), use.starts,
+                                   show(in_si<Length>(trim_a_start), units), 100 * reserve,
                                    show(liner, units), show_distance(wear.liner_length.value, units));
     for (const TrialRing& trial : use.trials)
         text += fmt::format(", {} for one trial ring the size of {} with {}", show(trial.wire, units),
