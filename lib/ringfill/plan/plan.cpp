@@ -69,8 +69,7 @@ void note_bore(Plan& plan, const WornBore& bore, const BorePlan& planned) {
 
 void note_left_out(Plan& plan) {
     plan.notes.emplace_back(
-        "heat: preheat, interpass temperature and temperature sticks are not part of this plan. Take "
-        "them from the approved welding procedure before the first arc.");
+        "heat: preheat, interpass temperature and temperature sticks are not part of this plan.");
     plan.notes.emplace_back("time, boring: waits, heating, fuel and boring time are not part of this plan.");
     plan.notes.emplace_back("quote: prices are used to choose packs only.");
 }

@@ -81,8 +81,9 @@ std::string caution_list(const Plan& plan, const Style& style) {
             fmt::format("{}: {} ({})", printable(caution.about, longest_name), caution.text, caution.because),
             "! ");
     return text +
-           wrapped("This is hot work: local codes, the approved welding procedure and licensed practice rule "
-                   "over everything here.",
+           wrapped("This is hot work, and this plan has no preheat in it: take preheat and interpass "
+                   "temperature from the approved welding procedure before the first arc. Local codes, the "
+                   "approved procedure and licensed practice rule over everything here.",
                    "! ");
 }
 
