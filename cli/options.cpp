@@ -27,7 +27,7 @@ struct OptionRow {
 constexpr std::array option_rows = {
     OptionRow{"--json", "", "print the whole result as JSON (ringfill-plan/1)"},
     OptionRow{"-o,--output", "FILE", "write to FILE: beside it first, then renamed over it"},
-    OptionRow{"--units", "mm|inch", "show in these units instead of the job's"},
+    OptionRow{"--units", "mm|inch", "show in these units; start: write a job in them"},
     OptionRow{"--tables", "DIR", "your own tables; their entries add to or correct ours"},
     OptionRow{"--fields", "", "list every field of a job file: kind, range, default, meaning"},
 };
@@ -35,6 +35,7 @@ constexpr std::array option_rows = {
 struct CommandRow {
     std::string_view name;
     std::string_view file;
+    std::string_view file_help;
     bool file_required;
     std::string_view summary;
     std::string_view more;
@@ -45,40 +46,48 @@ const std::vector<CommandRow>& command_rows() {
     static const std::vector<CommandRow> rows = {
         {"take",
          "JOB",
+         "the job file, or - for standard input",
          true,
          "what to take in the van: wire, gas, torch parts, and why",
-         "Reads a job file (- for standard input) and prints what to load, bore by bore figures, cautions, "
-         "notes and "
-         "the values it assumed. This is what `ringfill JOB` does too.\n\nExample: ringfill take job.json "
-         "--units inch",
+         "Reads a job file and prints what to load, the figures of each bore, cautions,\n"
+         "notes and the values it assumed. This is what ringfill JOB does too.\n\n"
+         "Example: ringfill take job.json --units inch",
          {"--json", "-o,--output", "--units", "--tables"}},
         {"check",
          "JOB",
+         "the job file, or - for standard input",
          true,
          "read and judge a job file only",
-         "Prints every fault of the file with its line, and exits with 1 if it cannot be planned as "
-         "written.\n\n"
+         "Prints every fault of the file with its line, and exits with 1 if it cannot be\n"
+         "planned as written.\n\n"
          "Example: ringfill check job.json && ringfill take job.json",
          {"--json", "-o,--output", "--tables"}},
         {"start",
          "FILE",
+         "where to write; standard output when left out",
          false,
          "write a commented starter job",
-         "Writes a job that plans as it stands, with every optional field shown once as a comment, to FILE "
-         "or to "
-         "standard output. A file that exists is not touched.\n\nExample: ringfill start job.json",
+         "Writes a job that plans as it stands, with every optional field shown once as a\n"
+         "comment. A file that exists is not touched.\n\n"
+         "Example: ringfill start job.json",
          {"--fields", "--units"}},
     };
     return rows;
 }
 
-constexpr std::string_view exit_statuses = "Exit status: 0 planned, notes and cautions included; 1 the job "
-                                           "cannot be planned as written; 2 the command line "
-                                           "is wrong; 3 a table is broken; 4 a file cannot be read or "
-                                           "written; 70 a fault of the program. A reader that closes "
-                                           "the pipe early (| head) is no fault.\n\nPlans only: local codes, "
-                                           "the approved welding procedure and licensed "
-                                           "practice rule over everything printed.";
+constexpr std::string_view example = "Example: ringfill start job.json (then edit it), and ringfill job.json";
+
+constexpr std::string_view exit_statuses =
+    "Exit status:\n"
+    "  0   planned; notes and cautions included\n"
+    "  1   the job cannot be planned as written\n"
+    "  2   the command line is wrong\n"
+    "  3   a table is broken\n"
+    "  4   a file cannot be read or written\n"
+    "  70  a fault of the program\n"
+    "A reader that closes the pipe early (| head) is no fault.\n\n"
+    "Plans only: local codes, the approved welding procedure and licensed practice\n"
+    "rule over everything printed.";
 
 [[noreturn]] void refuse(std::string value, std::string reason, std::string remedy) {
     Fault fault = fault_in_file("ringfill", std::move(reason), std::move(remedy));
@@ -103,15 +112,19 @@ void add_option(CLI::App& command, const OptionRow& row, Request& request) {
                     request.units = word == "inch" ? UnitSystem::inch : UnitSystem::metric;
                 },
                 help)
+            ->take_last()
             ->type_name(std::string(row.value));
     else
         command.add_option(names, row.names == "--tables" ? request.tables : request.output, help)
+            ->take_last()
             ->type_name(std::string(row.value));
 }
 
 void add_command(CLI::App& app, const CommandRow& row, Request& request) {
     CLI::App* command = app.add_subcommand(std::string(row.name), std::string(row.summary));
-    command->add_option(std::string(row.file), request.file)->type_name("")->required(row.file_required);
+    command->add_option(std::string(row.file), request.file, std::string(row.file_help))
+        ->type_name("")
+        ->required(row.file_required);
     for (const std::string_view names : row.options)
         for (const OptionRow& option : option_rows)
             if (option.names == names)
@@ -128,12 +141,31 @@ std::vector<std::string> known_options(const CLI::App& command) {
     return names;
 }
 
+bool is_option_of_a_command(const CLI::App& app, const std::string& word) {
+    const auto commands = app.get_subcommands([](const CLI::App*) { return true; });
+    return std::any_of(commands.begin(), commands.end(),
+                       [&](const CLI::App* one) { return one->get_option_no_throw(word) != nullptr; });
+}
+
+/// An option that stands without the value it takes.
+[[noreturn]] void refuse_lone_option(const CLI::ArgumentMismatch& error) {
+    const std::string what = error.what();
+    const std::string name = what.substr(0, what.find(':'));
+    for (const OptionRow& row : option_rows)
+        if (row.names.ends_with(name))
+            refuse(in_quotes(name), "has no value", fmt::format("write {} {}", name, row.value));
+    refuse({}, printable(what), "see ringfill --help");
+}
+
 /// Words after the command that it does not take.
 [[noreturn]] void refuse_extras(const CLI::App& app) {
     const auto used = app.get_subcommands();
     const CLI::App& command = used.empty() ? app : *used.front();
     const auto extras = app.remaining(true);
     const std::string word = extras.empty() ? std::string() : extras.front();
+    if (word.starts_with("-") && used.empty() && is_option_of_a_command(app, word))
+        refuse(in_quotes(word), "stands before the command",
+               "write it after, as in ringfill take JOB --json");
     if (word.starts_with("-"))
         refuse(in_quotes(word), fmt::format("is not an option of {}", command.get_name()),
                suggest(word, known_options(command)));
@@ -169,7 +201,7 @@ std::variant<Request, Answer> read_command_line(int argc, const char* const* arg
     app.get_formatter()->column_width(28);
     app.set_version_flag("--version", fmt::format("ringfill {}", version), "print the version");
     app.require_subcommand(0, 1);
-    app.footer("\n" + std::string(exit_statuses));
+    app.footer(fmt::format("\n{}\n\n{}", example, exit_statuses));
     for (const CommandRow& row : command_rows())
         add_command(app, row, request);
     std::vector<std::string> words = with_default_command(argc, argv);
@@ -177,17 +209,27 @@ std::variant<Request, Answer> read_command_line(int argc, const char* const* arg
     try {
         app.parse(words);
     } catch (const CLI::CallForHelp&) {
-        const auto used = app.get_subcommands();
-        return Answer{used.empty() ? app.help() : used.front()->help()};
+        return Answer{app.help()};
     } catch (const CLI::CallForVersion& call) {
         return Answer{std::string(call.what()) + "\n"};
     } catch (const CLI::ExtrasError&) {
         refuse_extras(app);
+    } catch (const CLI::RequiredError&) {
+        const std::string command = app.get_subcommands().front()->get_name();
+        refuse(command, "needs a job file",
+               fmt::format("write ringfill {} JOB, or - for standard input", command));
+    } catch (const CLI::ArgumentMismatch& error) {
+        refuse_lone_option(error);
     } catch (const CLI::ParseError& error) {
         refuse({}, printable(error.what()), "see ringfill --help");
     }
     if (request.command.empty())
         refuse({}, "no command was given", "see ringfill --help");
+    if (request.command != "start" && request.file.empty())
+        refuse("\"\"", "names no file", "write the name of the job file, or - for standard input");
+    for (std::string* name : {&request.output, &request.file})
+        if (*name == "-" && (name == &request.output || request.command == "start"))
+            name->clear(); // - is standard output where a result goes
     return request;
 }
 

@@ -18,8 +18,8 @@ struct Row {
 
 // Printed MIG welding handbook, section 7, page 7-10 (deposition rate): table of wire length per pound. Read in the
 // source. The densities are the nominal ones of the same trade, not printed there; the lengths fit them within 0.1
-// to 1.5 %, so 1.5 % is the tolerance. Two rows of the table are left out: the 0.045 in steel and the aluminium row
-// printed under 3/64 in, which belongs to 0.045 in (the row below).
+// to 1.5 %, so 1.5 % is the tolerance. The aluminium length printed under 3/64 in stands here at 0.045 in, which it
+// fits; the lengths of 0.045 in mild steel and 1/16 in stainless could not be read.
 constexpr Row printed[] = {
     {"mild steel", 0.030, 0.2836, 4956},     {"mild steel", 0.035, 0.2836, 3648},
     {"mild steel", 0.0625, 0.2836, 1152},    {"mild steel", 0.09375, 0.2836, 516},

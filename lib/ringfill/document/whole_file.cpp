@@ -38,16 +38,20 @@ class Descriptor {
     int number_;
 };
 
-std::string remedy_of(int error) {
+enum class Doing { reading, writing };
+
+std::string remedy_of(int error, Doing doing) {
     switch (error) {
     case ENOENT:
-        return "check the name and make the folder first";
+        return doing == Doing::reading ? "check the name" : "check the name and make the folder first";
     case EACCES:
     case EPERM:
     case EROFS:
-        return "choose a place that you may use";
+        return doing == Doing::reading ? "ask its owner for leave to read it"
+                                       : "choose a place that you may use";
     case ENOSPC:
     case EDQUOT:
+    case EFBIG:
         return "make room or choose another disk";
     case EISDIR:
         return "name a file, not a folder";

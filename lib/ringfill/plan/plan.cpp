@@ -4,6 +4,7 @@
 
 #include <range/v3/action/push_back.hpp>
 
+#include <ringfill/caution/hot_work.hpp>
 #include <ringfill/caution/survey_rules.hpp>
 #include <ringfill/caution/weld_rules.hpp>
 #include <ringfill/plan/plan_bore.hpp>
@@ -76,6 +77,9 @@ void note_left_out(Plan& plan) {
 
 void judge(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
     for (const Procedure& procedure : job.procedures) {
+        if (procedure.approved)
+            plan.notes.push_back(fmt::format("procedure {}: the approved procedure {} rules.", procedure.name,
+                                             procedure.approved->reference));
         ranges::push_back(plan.notes, settings.at(procedure.name).notes);
         ranges::push_back(plan.assumed, settings.at(procedure.name).assumed);
     }
@@ -87,6 +91,7 @@ void judge(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
                                                        planned.deposition, job.units));
         note_bore(plan, bore, planned);
     }
+    plan.cautions.push_back(hot_work());
     note_left_out(plan);
 }
 

@@ -80,11 +80,7 @@ std::string caution_list(const Plan& plan, const Style& style) {
         text += wrapped(
             fmt::format("{}: {} ({})", printable(caution.about, longest_name), caution.text, caution.because),
             "! ");
-    return text +
-           wrapped("This is hot work, and this plan has no preheat in it: take preheat and interpass "
-                   "temperature from the approved welding procedure before the first arc. Local codes, the "
-                   "approved procedure and licensed practice rule over everything here.",
-                   "! ");
+    return text;
 }
 
 std::string note_list(const Plan& plan, const Style& style) {

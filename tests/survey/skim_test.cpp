@@ -1,0 +1,153 @@
+#include <catch2/catch.hpp>
+
+#include <ringfill/fault/fault.hpp>
+#include <ringfill/survey/skim.hpp>
+
+#include "survey/judge.hpp"
+
+using namespace ringfill;
+using namespace ringfill::testing;
+using Catch::WithinAbs;
+using Catch::WithinRel;
+
+namespace {
+
+constexpr double pi = std::numbers::pi;
+
+Length mm(double value) {
+    return millimetres(value);
+}
+
+/// A bore of 90 mm and 100 mm long, worn to 93.4 mm and 0.4 mm to one side.
+WornBore arm_root() {
+    WornBore bore;
+    bore.name = "arm root";
+    bore.path = "bores[0]";
+    bore.finish_diameter = mm(90);
+    bore.length = mm(100);
+    bore.boss_diameter = mm(180);
+    bore.worn = WornDiameter{mm(93.4), mm(0.4), Angle()};
+    bore.skim = mm(0.5);
+    bore.stock = mm(2);
+    bore.overhang = mm(3);
+    return bore;
+}
+
+Build prepared(const WornBore& bore) {
+    return prepare(bore, survey(bore.worn, bore.length));
+}
+
+std::string refusal(const WornBore& bore) {
+    try {
+        prepared(bore);
+    } catch (const Faulty& faulty) {
+        CHECK(faulty.origin() == Origin::job);
+        return faulty.what();
+    }
+    return "not refused";
+}
+
+} // namespace
+
+// Worked by hand from sections 2 and 3 of the computation: r_max = 46.7 + 0.4, r_s = 47.1 + 0.5 = 47.6 mm,
+// r_f = 45, r_t = 43, H = 4.6, L_w = 106, wall = 90 - 47.6.
+TEST_CASE("a skimmed bore is prepared for welding") {
+    const Build build = prepared(arm_root());
+    CHECK(build.skimmed);
+    CHECK_THAT(in_mm(build.skim_radius), WithinAbs(47.6, 1e-12));
+    CHECK_THAT(in_mm3(build.skim_volume), WithinRel(pi * 100 * (47.6 * 47.6 - 46.7 * 46.7), 1e-12));
+    CHECK(build.mean_radius == build.skim_radius);
+    CHECK_THAT(in_mm(build.finish_radius), WithinAbs(45, 1e-12));
+    CHECK_THAT(in_mm(build.weld_to_radius), WithinAbs(43, 1e-12));
+    CHECK_THAT(in_mm(build.build), WithinAbs(4.6, 1e-12));
+    CHECK_THAT(in_mm(build.welded_length), WithinAbs(106, 1e-12));
+    CHECK_THAT(in_mm3(build.ring_volume), WithinRel(pi * 106 * (47.6 * 47.6 - 43.0 * 43.0), 1e-12));
+    CHECK_THAT(in_mm(build.finished_weld), WithinAbs(2.6, 1e-12));
+    REQUIRE(build.wall);
+    CHECK_THAT(in_mm(*build.wall), WithinAbs(42.4, 1e-12));
+}
+
+TEST_CASE("a skim of nothing bores to the deepest wear") {
+    WornBore bore = arm_root();
+    bore.skim = Length();
+    const Build build = prepared(bore);
+    CHECK(build.skimmed);
+    CHECK_THAT(in_mm(build.skim_radius), WithinAbs(47.1, 1e-12));
+    CHECK_THAT(in_mm3(build.skim_volume), WithinRel(pi * 100 * (47.1 * 47.1 - 46.7 * 46.7), 1e-11));
+}
+
+// Section 2, "none": r_s is r_max for build and wall, nothing is skimmed, and metal is counted from the radius whose
+// cylinder holds the worn volume: 46.7 mm here. The thinnest weld lies opposite the offset.
+TEST_CASE("without a skim metal is counted from the mean radius") {
+    WornBore bore = arm_root();
+    bore.skim.reset();
+    const Build build = prepared(bore);
+    CHECK_FALSE(build.skimmed);
+    CHECK_THAT(in_mm(build.skim_radius), WithinAbs(47.1, 1e-12));
+    CHECK(build.skim_volume == Volume());
+    CHECK_THAT(in_mm(build.mean_radius), WithinAbs(46.7, 1e-12));
+    CHECK_THAT(in_mm(build.build), WithinAbs(4.1, 1e-12));
+    CHECK_THAT(in_mm3(build.ring_volume), WithinRel(pi * 106 * (46.7 * 46.7 - 43.0 * 43.0), 1e-12));
+    CHECK_THAT(in_mm(build.finished_weld), WithinAbs(1.3, 1e-12));
+    CHECK_THAT(build.finished_weld_clock.value(), WithinRel(pi, 1e-15));
+    CHECK_THAT(in_mm(*build.wall), WithinAbs(42.9, 1e-12));
+}
+
+TEST_CASE("without a skim the finished weld is negative where parent metal stands proud") {
+    WornBore bore = arm_root();
+    bore.skim.reset();
+    bore.worn = WornDiameter{mm(91), mm(0.8), Angle()};
+    CHECK_THAT(in_mm(prepared(bore).finished_weld), WithinAbs(-0.3, 1e-12));
+}
+
+TEST_CASE("without the boss there is no wall") {
+    WornBore bore = arm_root();
+    bore.boss_diameter.reset();
+    CHECK_FALSE(prepared(bore).wall);
+}
+
+TEST_CASE("the least wall is 6 mm or a fifth of the finish radius") {
+    CHECK_THAT(in_mm(least_wall(mm(20))), WithinAbs(6, 1e-12));
+    CHECK_THAT(in_mm(least_wall(mm(30))), WithinAbs(6, 1e-12));
+    CHECK_THAT(in_mm(least_wall(mm(45))), WithinAbs(9, 1e-12));
+}
+
+TEST_CASE("a bore that cleans up at its finish size is refused") {
+    WornBore bore = arm_root();
+    bore.worn = WornDiameter{mm(88.6), Length(), Angle()};
+    CHECK(refusal(bore) ==
+          "bores[0].worn: arm root cleans up at 89.6 mm (3.528 in), not over its finish diameter 90.0 mm (3.543 in): "
+          "it needs no weld; check the readings and the finish diameter, or bore it to size without welding");
+}
+
+TEST_CASE("a bore that cleans up exactly at its finish size is refused too, and just over it is not") {
+    WornBore bore = arm_root();
+    bore.skim = Length();
+    bore.worn = WornDiameter{mm(90), Length(), Angle()};
+    CHECK(refusal(bore) ==
+          "bores[0].worn: arm root cleans up at 90.0 mm (3.543 in), not over its finish diameter 90.0 mm (3.543 in): "
+          "it needs no weld; check the readings and the finish diameter, or bore it to size without welding");
+    bore.worn = WornDiameter{mm(90.001), Length(), Angle()};
+    CHECK(refusal(bore) == "not refused");
+}
+
+TEST_CASE("a skim that leaves no wall is refused") {
+    WornBore bore = arm_root();
+    bore.boss_diameter = mm(95);
+    CHECK(refusal(bore) ==
+          "bores[0].boss_diameter: arm root is skimmed to 95.2 mm (3.748 in), which leaves no wall in a boss of 95.0 "
+          "mm (3.740 in); check the boss diameter and the readings, or skim less");
+    bore.boss_diameter = mm(95.21);
+    CHECK(refusal(bore) == "not refused");
+}
+
+TEST_CASE("both refusals of a bore come at once") {
+    WornBore bore = arm_root();
+    bore.finish_diameter = mm(96);
+    bore.boss_diameter = mm(95);
+    CHECK(refusal(bore) ==
+          "bores[0].worn: arm root cleans up at 95.2 mm (3.748 in), not over its finish diameter 96.0 mm (3.780 in): "
+          "it needs no weld; check the readings and the finish diameter, or bore it to size without welding\n"
+          "bores[0].boss_diameter: arm root is skimmed to 95.2 mm (3.748 in), which leaves no wall in a boss of 95.0 "
+          "mm (3.740 in); check the boss diameter and the readings, or skim less");
+}
