@@ -23,3 +23,15 @@ TEST_CASE("the remedy names the nearest or lists what is known") {
     CHECK(suggest("zzz", {"stock", "skim"}) == "known here: stock, skim");
     CHECK(suggest("zzz", {}) == "none is known here");
 }
+
+TEST_CASE("one wrong letter alone is no likeness") {
+    CHECK_FALSE(nearest("x", {"m", "h"}));
+    CHECK_FALSE(nearest("", {"m", "h"}));
+    CHECK(nearest("M", {"m", "h"}) == "m");
+    CHECK(nearest("mn", {"mm", "cm"}) == "mm");
+}
+
+TEST_CASE("of two names equally near the first is taken") {
+    CHECK(nearest("stack", {"stock", "stick"}) == "stock");
+    CHECK(nearest("stack", {"stick", "stock"}) == "stick");
+}

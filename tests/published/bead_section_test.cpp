@@ -26,16 +26,16 @@ Speed centimetres_a_minute(double value) {
 
 } // namespace
 
-// Graduate Aptitude Test in Engineering, Production and Industrial Engineering, 2003: 1.2 mm wire at 4 m/min and a
-// travel of 18 cm/min. Question and options read (16.3, 25.1, 30.3 and 38.6 mm2); the key was not, 25.1 is the one
-// that mass balance picks. Half of the last printed digit and the rounding of pi: 0.06.
+// Graduate Aptitude Test in Engineering, Production and Industrial Engineering, 2003: 1.2 mm wire at 4 m/min
+// and a travel of 18 cm/min. Question and options read (16.3, 25.1, 30.3 and 38.6 mm2); the key was not, 25.1
+// is the one that mass balance picks. Half of the last printed digit and the rounding of pi: 0.06.
 TEST_CASE("the bead section from feed and travel is the option of an examination question") {
     const Bead laid = bead(lossless(1.2, 4), centimetres_a_minute(18), 3, usual_pitch_ratio);
     CHECK_THAT(laid.section.value() * 1e6, WithinAbs(25.1, 0.06));
 }
 
-// Graduate Aptitude Test in Engineering, Mechanical Engineering, 2017, question 23 with its official answer, read:
-// at twice the travel the bead section is half. Exact.
+// Graduate Aptitude Test in Engineering, Mechanical Engineering, 2017, question 23 with its official answer,
+// read: at twice the travel the bead section is half. Exact.
 TEST_CASE("twice the travel halves the bead section") {
     const Deposition laid = lossless(1.2, 4);
     const Area slow = bead(laid, centimetres_a_minute(18), 3, usual_pitch_ratio).section;

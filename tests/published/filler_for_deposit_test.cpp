@@ -15,10 +15,11 @@ struct Row {
     double printed_filler;
 };
 
-// Electrode requirement table for fillet welds, W = D/(1 - L), as reprinted on a technical page of the trade; its
-// rows by losses of 45 % (covered electrodes), 20 % (flux-cored) and 10 % (solid wire). Read in the source. The
-// tolerance is one unit of the last digit and a tenth; the last row is printed 0.003 too high, beyond its own
-// formula, and keeps a tolerance of 0.0041. Left out: the 3/16 in fillet, whose deposit is misprinted.
+// Electrode requirement table for fillet welds, W = D/(1 - L), as reprinted on a technical page of the trade;
+// its rows by losses of 45 % (covered electrodes), 20 % (flux-cored) and 10 % (solid wire). Read in the
+// source. The tolerance is one unit of the last digit and a tenth; the last row is printed 0.003 too high,
+// beyond its own formula, and keeps a tolerance of 0.0041. Left out: the 3/16 in fillet, whose deposit is
+// misprinted.
 constexpr Row printed[] = {
     {0.027, 0.45, 0.049}, {0.027, 0.20, 0.034}, {0.027, 0.10, 0.030}, {0.106, 0.45, 0.193},
     {0.106, 0.20, 0.133}, {0.106, 0.10, 0.118}, {0.166, 0.45, 0.302}, {0.166, 0.20, 0.208},

@@ -29,8 +29,8 @@ TEST_CASE("an eccentric circle is R + e towards its offset and R - e opposite") 
                WithinRel(std::sqrt(51.0 * 51.0 - 0.36), 1e-14));
 }
 
-// Closed form of the mean, (2/pi) R E(e/R), by the elliptic integral of the C++ library; for R 51 and e 0.6 mm the
-// mean weld over 50 mm is 0.99823525 mm.
+// Closed form of the mean, (2/pi) R E(e/R), by the elliptic integral of the C++ library; for R 51 and e 0.6
+// mm the mean weld over 50 mm is 0.99823525 mm.
 TEST_CASE("the mean radius of an eccentric circle is a complete elliptic integral") {
     const auto r = [](double theta) {
         return in_mm(eccentric_radius(millimetres(51), millimetres(0.6), in_si<Angle>(theta)));

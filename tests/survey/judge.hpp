@@ -13,11 +13,13 @@ namespace ringfill::testing {
 
 inline constexpr double turn = 2 * std::numbers::pi;
 
-/// Integral of a smooth function by GSL's adaptive quadrature, to a relative 1e-11: the outside judge of sections and
-/// volumes.
+/// Integral of a smooth function by GSL's adaptive quadrature, to a relative 1e-11: the outside judge of
+/// sections and volumes.
 inline double integral(const std::function<double(double)>& f, double from, double to) {
     gsl_function call;
-    call.function = [](double x, void* of) { return (*static_cast<const std::function<double(double)>*>(of))(x); };
+    call.function = [](double x, void* of) {
+        return (*static_cast<const std::function<double(double)>*>(of))(x);
+    };
     call.params = const_cast<std::function<double(double)>*>(&f);
     gsl_integration_workspace* space = gsl_integration_workspace_alloc(1000);
     double result = 0;

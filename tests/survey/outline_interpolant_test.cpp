@@ -42,15 +42,15 @@ struct Waves {
 Waves waves_of(const std::vector<Length>& readings) {
     const std::size_t n = readings.size();
     std::vector<double> data;
-    for (const Length r : readings)
+    for (const Length& r : readings)
         data.push_back(in_mm(r));
     gsl_fft_real_wavetable* table = gsl_fft_real_wavetable_alloc(n);
     gsl_fft_real_workspace* space = gsl_fft_real_workspace_alloc(n);
     gsl_fft_real_transform(data.data(), 1, n, table, space);
     gsl_fft_real_workspace_free(space);
     gsl_fft_real_wavetable_free(table);
-    // Half-complex order: real part of wave 0, then real and imaginary part of waves 1, 2, ...; the last wave of an
-    // even N is real. The sign of the imaginary part is that of exp(-i).
+    // Half-complex order: real part of wave 0, then real and imaginary part of waves 1, 2, ...; the last wave
+    // of an even N is real. The sign of the imaginary part is that of exp(-i).
     Waves waves;
     const double share = 1.0 / static_cast<double>(n);
     waves.mean = data[0] * share;
@@ -100,9 +100,9 @@ TEST_CASE("the Nyquist wave of an even number of readings is a pure cosine") {
     CHECK_THAT(in_mm(outline(in_si<Angle>(turn / 8))), WithinAbs(50, 1e-12));
 }
 
-// A dense search with GSL's coefficients, 36,000 angles, every one of the library's 720 among them. The library may
-// miss the true maximum by at most the sagitta of half a step of its grid, h^2/8 times the largest curvature, for
-// which the sum of j^2 times the amplitudes is a bound.
+// A dense search with GSL's coefficients, 36,000 angles, every one of the library's 720 among them. The
+// library may miss the true maximum by at most the sagitta of half a step of its grid, h^2/8 times the
+// largest curvature, for which the sum of j^2 times the amplitudes is a bound.
 TEST_CASE("largest and smallest are those of a dense search, to the sagitta of half a degree") {
     constexpr int dense = 36'000;
     for (std::size_t n = 3; n <= 64; ++n) {
@@ -111,7 +111,8 @@ TEST_CASE("largest and smallest are those of a dense search, to the sagitta of h
         const Waves waves = waves_of(readings);
         double curvature = 0;
         for (std::size_t j = 0; j < waves.cosines.size(); ++j)
-            curvature += static_cast<double>((j + 1) * (j + 1)) * std::hypot(waves.cosines[j], waves.sines[j]);
+            curvature +=
+                static_cast<double>((j + 1) * (j + 1)) * std::hypot(waves.cosines[j], waves.sines[j]);
         double high = 0;
         double low = 1e9;
         double grid_high = 0;
@@ -125,7 +126,7 @@ TEST_CASE("largest and smallest are those of a dense search, to the sagitta of h
                 grid_low = std::min(grid_low, r);
             }
         }
-        for (const Length r : readings) {
+        for (const Length& r : readings) {
             grid_high = std::max(grid_high, in_mm(r));
             grid_low = std::min(grid_low, in_mm(r));
         }

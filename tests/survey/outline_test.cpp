@@ -22,14 +22,15 @@ double ellipse(double theta) {
 }
 
 double lobed(double theta) {
-    return 51 + 0.30 * std::cos(2 * theta + 0.4) + 0.15 * std::cos(3 * theta + 1.1) + 0.05 * std::cos(5 * theta + 2);
+    return 51 + 0.30 * std::cos(2 * theta + 0.4) + 0.15 * std::cos(3 * theta + 1.1) +
+           0.05 * std::cos(5 * theta + 2);
 }
 
 } // namespace
 
-// Closed form: a circle's area does not depend on where one looks at it from, pi 51^2 mm2; 317.30086 mm2 over a
-// target of 50 mm. Expected error of the trapezoid rule: r is analytic, its N-th wave falls as (e/R)^N, far under
-// 1e-12 for 16 readings; the rest is rounding.
+// Closed form: a circle's area does not depend on where one looks at it from, pi 51^2 mm2; 317.30086 mm2 over
+// a target of 50 mm. Expected error of the trapezoid rule: r is analytic, its N-th wave falls as (e/R)^N, far
+// under 1e-12 for 16 readings; the rest is rounding.
 TEST_CASE("an eccentric circle has the section of the circle") {
     const double found = in_mm2(section(readings_of(eccentric, 16)));
     CHECK_THAT(found, WithinRel(pi * 51 * 51, 1e-13));
@@ -37,8 +38,8 @@ TEST_CASE("an eccentric circle has the section of the circle") {
     CHECK_THAT(found, WithinRel(section_inside(eccentric), 1e-10)); // GSL quadrature
 }
 
-// Closed form: pi a b; 381.01236 mm2 over a target of 50 mm. Expected error: r^2 falls as ((a-b)/(a+b))^(N/2) from
-// wave to wave, 1e-17 for 16 readings.
+// Closed form: pi a b; 381.01236 mm2 over a target of 50 mm. Expected error: r^2 falls as ((a-b)/(a+b))^(N/2)
+// from wave to wave, 1e-17 for 16 readings.
 TEST_CASE("an ellipse has the section pi a b") {
     const double found = in_mm2(section(readings_of(ellipse, 16)));
     CHECK_THAT(found, WithinRel(pi * 51.6 * 50.8, 1e-13));
@@ -46,9 +47,9 @@ TEST_CASE("an ellipse has the section pi a b") {
     CHECK_THAT(found, WithinRel(section_inside(ellipse), 1e-10)); // GSL quadrature
 }
 
-// Closed form: pi (R0^2 + half the sum of the squared amplitudes), whatever the phases; 317.48150 mm2 over 50 mm.
-// r^2 has waves up to the 10th, so 11 readings are exact; with 10 readings the 10th wave is taken for a constant,
-// 0.05^2/2 cos(4) of it, and the section comes out wrong by pi times that.
+// Closed form: pi (R0^2 + half the sum of the squared amplitudes), whatever the phases; 317.48150 mm2 over 50
+// mm. r^2 has waves up to the 10th, so 11 readings are exact; with 10 readings the 10th wave is taken for a
+// constant, 0.05^2/2 cos(4) of it, and the section comes out wrong by pi times that.
 TEST_CASE("a lobed outline is exact from 11 readings on and not with 10") {
     const double exact = pi * (51 * 51 + (0.09 + 0.0225 + 0.0025) / 2);
     for (const std::size_t readings : {11u, 12u, 16u, 36u, 360u})
@@ -74,8 +75,8 @@ TEST_CASE("the eccentric circle is largest towards its offset and smallest oppos
     CHECK_THAT(smallest(readings).clock.value(), WithinRel(pi, 1e-15));
 }
 
-// Worked by hand: r = 50 + 0.3 cos(2 (theta - 30 deg)). Read every 45 deg it is never seen at its deepest, 30 and
-// 210 deg; the interpolant finds it there, on its grid of half degrees.
+// Worked by hand: r = 50 + 0.3 cos(2 (theta - 30 deg)). Read every 45 deg it is never seen at its deepest, 30
+// and 210 deg; the interpolant finds it there, on its grid of half degrees.
 TEST_CASE("the deepest wear is found between the readings") {
     const auto oval = [](double theta) { return 50 + 0.3 * std::cos(2 * (theta - turn / 12)); };
     const auto readings = readings_of(oval, 8);

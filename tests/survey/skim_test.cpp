@@ -76,8 +76,8 @@ TEST_CASE("a skim of nothing bores to the deepest wear") {
     CHECK_THAT(in_mm3(build.skim_volume), WithinRel(pi * 100 * (47.1 * 47.1 - 46.7 * 46.7), 1e-11));
 }
 
-// Section 2, "none": r_s is r_max for build and wall, nothing is skimmed, and metal is counted from the radius whose
-// cylinder holds the worn volume: 46.7 mm here. The thinnest weld lies opposite the offset.
+// Section 2, "none": r_s is r_max for build and wall, nothing is skimmed, and metal is counted from the
+// radius whose cylinder holds the worn volume: 46.7 mm here. The thinnest weld lies opposite the offset.
 TEST_CASE("without a skim metal is counted from the mean radius") {
     WornBore bore = arm_root();
     bore.skim.reset();
@@ -116,7 +116,8 @@ TEST_CASE("a bore that cleans up at its finish size is refused") {
     WornBore bore = arm_root();
     bore.worn = WornDiameter{mm(88.6), Length(), Angle()};
     CHECK(refusal(bore) ==
-          "bores[0].worn: arm root cleans up at 89.6 mm (3.528 in), not over its finish diameter 90.0 mm (3.543 in): "
+          "bores[0].worn: arm root cleans up at 89.6 mm (3.528 in), not over its finish diameter 90.0 mm "
+          "(3.543 in): "
           "it needs no weld; check the readings and the finish diameter, or bore it to size without welding");
 }
 
@@ -125,7 +126,8 @@ TEST_CASE("a bore that cleans up exactly at its finish size is refused too, and 
     bore.skim = Length();
     bore.worn = WornDiameter{mm(90), Length(), Angle()};
     CHECK(refusal(bore) ==
-          "bores[0].worn: arm root cleans up at 90.0 mm (3.543 in), not over its finish diameter 90.0 mm (3.543 in): "
+          "bores[0].worn: arm root cleans up at 90.0 mm (3.543 in), not over its finish diameter 90.0 mm "
+          "(3.543 in): "
           "it needs no weld; check the readings and the finish diameter, or bore it to size without welding");
     bore.worn = WornDiameter{mm(90.001), Length(), Angle()};
     CHECK(refusal(bore) == "not refused");
@@ -134,9 +136,9 @@ TEST_CASE("a bore that cleans up exactly at its finish size is refused too, and 
 TEST_CASE("a skim that leaves no wall is refused") {
     WornBore bore = arm_root();
     bore.boss_diameter = mm(95);
-    CHECK(refusal(bore) ==
-          "bores[0].boss_diameter: arm root is skimmed to 95.2 mm (3.748 in), which leaves no wall in a boss of 95.0 "
-          "mm (3.740 in); check the boss diameter and the readings, or skim less");
+    CHECK(refusal(bore) == "bores[0].boss_diameter: arm root is skimmed to 95.2 mm (3.748 in), which leaves "
+                           "no wall in a boss of 95.0 "
+                           "mm (3.740 in); check the boss diameter and the readings, or skim less");
     bore.boss_diameter = mm(95.21);
     CHECK(refusal(bore) == "not refused");
 }
@@ -146,8 +148,10 @@ TEST_CASE("both refusals of a bore come at once") {
     bore.finish_diameter = mm(96);
     bore.boss_diameter = mm(95);
     CHECK(refusal(bore) ==
-          "bores[0].worn: arm root cleans up at 95.2 mm (3.748 in), not over its finish diameter 96.0 mm (3.780 in): "
+          "bores[0].worn: arm root cleans up at 95.2 mm (3.748 in), not over its finish diameter 96.0 mm "
+          "(3.780 in): "
           "it needs no weld; check the readings and the finish diameter, or bore it to size without welding\n"
-          "bores[0].boss_diameter: arm root is skimmed to 95.2 mm (3.748 in), which leaves no wall in a boss of 95.0 "
+          "bores[0].boss_diameter: arm root is skimmed to 95.2 mm (3.748 in), which leaves no wall in a boss "
+          "of 95.0 "
           "mm (3.740 in); check the boss diameter and the readings, or skim less");
 }

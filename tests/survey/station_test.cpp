@@ -29,7 +29,8 @@ TEST_CASE("stations of radii are as read") {
 }
 
 TEST_CASE("a two-point diameter stands half at its clock position and half opposite") {
-    const auto stations = stations_of(WornDiameters{{{mm(5), {mm(93.4), mm(92.1), mm(92.6)}}}, Length(), Angle()});
+    const auto stations =
+        stations_of(WornDiameters{{{mm(5), {mm(93.4), mm(92.1), mm(92.6)}}}, Length(), Angle()});
     REQUIRE(stations.size() == 1);
     CHECK(stations[0].depth == mm(5));
     const std::vector<double> expected = {46.7, 46.05, 46.3, 46.7, 46.05, 46.3};
@@ -38,12 +39,13 @@ TEST_CASE("a two-point diameter stands half at its clock position and half oppos
         CHECK_THAT(in_mm(stations[0].radii[i]), WithinAbs(expected[i], 1e-12));
 }
 
-// By the definition of a circle: a round bore of 93.4 mm whose centre lies 0.4 mm off towards 70 deg is, seen from
-// the target axis, at every clock position a point 46.7 mm from that centre.
+// By the definition of a circle: a round bore of 93.4 mm whose centre lies 0.4 mm off towards 70 deg is, seen
+// from the target axis, at every clock position a point 46.7 mm from that centre.
 TEST_CASE("a round outline of diameters with an offset is the true circle") {
     const double towards = turn * 70 / 360;
     for (const std::size_t count : {2u, 3u, 4u, 8u, 180u}) {
-        const WornDiameters worn{{{mm(5), std::vector<Length>(count, mm(93.4))}}, mm(0.4), in_si<Angle>(towards)};
+        const WornDiameters worn{
+            {{mm(5), std::vector<Length>(count, mm(93.4))}}, mm(0.4), in_si<Angle>(towards)};
         const auto stations = stations_of(worn);
         const auto& radii = stations.front().radii;
         REQUIRE(radii.size() == 2 * count);
@@ -58,7 +60,8 @@ TEST_CASE("a round outline of diameters with an offset is the true circle") {
     }
 }
 
-// Closed forms: area pi R^2, deepest R + e towards 45 deg, which 4 diameters (8 radii) have among their readings.
+// Closed forms: area pi R^2, deepest R + e towards 45 deg, which 4 diameters (8 radii) have among their
+// readings.
 TEST_CASE("the offset of round diameters shows in the deepest wear and not in the area") {
     const WornDiameters worn{{{mm(5), std::vector<Length>(4, mm(93.4))}}, mm(0.4), in_si<Angle>(turn / 8)};
     const auto radii = stations_of(worn).front().radii;

@@ -42,7 +42,8 @@ std::vector<Station> random_stations(std::size_t count, std::size_t readings, st
     return stations;
 }
 
-/// Radius of one clock reading at a depth, by the words of the rule: linear between stations, constant beyond.
+/// Radius of one clock reading at a depth, by the words of the rule: linear between stations, constant
+/// beyond.
 double radius_at(const std::vector<Station>& stations, std::size_t reading, double z) {
     if (z <= in_mm(stations.front().depth))
         return in_mm(stations.front().radii[reading]);
@@ -91,7 +92,8 @@ TEST_CASE("stations on both faces leave nothing beyond them") {
     CHECK_THAT(in_mm3(worn_volume(worn, mm(100))), WithinRel(volume_by_quadrature(worn, 100), 1e-10));
 }
 
-// Closed form pi L/3 (R1^2 + R1 R2 + R2^2): 51.5 to 50.6 mm over 60 mm holds 20012.5735 mm3 over a target of 50 mm.
+// Closed form pi L/3 (R1^2 + R1 R2 + R2^2): 51.5 to 50.6 mm over 60 mm holds 20012.5735 mm3 over a target of
+// 50 mm.
 TEST_CASE("two round stations at the faces are the frustum of a cone") {
     const double found = in_mm3(worn_volume({round(0, 51.5), round(60, 50.6)}, mm(60)));
     CHECK_THAT(found, WithinRel(pi * 20 * (51.5 * 51.5 + 51.5 * 50.6 + 50.6 * 50.6), 1e-13));
@@ -100,15 +102,16 @@ TEST_CASE("two round stations at the faces are the frustum of a cone") {
     CHECK_THAT(found, WithinRel(integral(section_at, 0, 60), 1e-10)); // GSL quadrature
 }
 
-// Closed form pi L (Re^2 + 4/3 Re s + 8/15 s^2): Re 50.3, s 0.9 over 60 mm, 17130.8534 mm3 over 50 mm. Chords of a
-// parabola of curvature r'' = -8 s/L^2 lie inside it by h^2 |r''|/12 on average, so with spans of h the volume is
-// short by 2 pi r L h^2 |r''|/12: 3.2 mm3 at h = 1 mm. Expected error of that estimate, from the spread of r and the
-// next order: 1 %.
+// Closed form pi L (Re^2 + 4/3 Re s + 8/15 s^2): Re 50.3, s 0.9 over 60 mm, 17130.8534 mm3 over 50 mm. Chords
+// of a parabola of curvature r'' = -8 s/L^2 lie inside it by h^2 |r''|/12 on average, so with spans of h the
+// volume is short by 2 pi r L h^2 |r''|/12: 3.2 mm3 at h = 1 mm. Expected error of that estimate, from the
+// spread of r and the next order: 1 %.
 TEST_CASE("round stations in a barrel fall short of it by the sagitta of their chords") {
     const double exact = pi * 60 * (50.3 * 50.3 + 4.0 / 3 * 50.3 * 0.9 + 8.0 / 15 * 0.81);
     CHECK_THAT(exact - pi * 2500 * 60, WithinAbs(17130.8534, 5e-5));
     const auto radius = [](double z) { return 50.3 + 0.9 * (1 - std::pow(2 * z / 60 - 1, 2)); };
-    CHECK_THAT(exact, WithinRel(integral([&](double z) { return pi * std::pow(radius(z), 2); }, 0, 60), 1e-10));
+    CHECK_THAT(exact,
+               WithinRel(integral([&](double z) { return pi * std::pow(radius(z), 2); }, 0, 60), 1e-10));
     for (const int spans : {6, 15, 60, 600}) {
         INFO(spans << " spans");
         std::vector<Station> stations;
@@ -121,8 +124,8 @@ TEST_CASE("round stations in a barrel fall short of it by the sagitta of their c
     }
 }
 
-// Closed forms for a circle of 51 mm, 0.6 mm off, over 80 mm: 25384.069 mm3 over a target of 50 mm; thickest 1.6,
-// thinnest 0.4 mm.
+// Closed forms for a circle of 51 mm, 0.6 mm off, over 80 mm: 25384.069 mm3 over a target of 50 mm;
+// thickest 1.6, thinnest 0.4 mm.
 TEST_CASE("one diameter with an offset is an eccentric cylinder") {
     const Survey found = survey(WornDiameter{mm(102), mm(0.6), in_si<Angle>(turn / 3)}, mm(80));
     CHECK_THAT(in_mm3(found.worn_volume) - pi * 2500 * 80, WithinAbs(25384.069, 5e-4));
@@ -135,12 +138,15 @@ TEST_CASE("one diameter with an offset is an eccentric cylinder") {
     const auto section_at = [](double theta) {
         return std::pow(in_mm(eccentric_radius(mm(51), mm(0.6), in_si<Angle>(theta))), 2) / 2;
     };
-    CHECK_THAT(in_mm3(found.worn_volume), WithinRel(80 * integral(section_at, 0, turn), 1e-10)); // GSL quadrature
+    CHECK_THAT(in_mm3(found.worn_volume),
+               WithinRel(80 * integral(section_at, 0, turn), 1e-10)); // GSL quadrature
 }
 
 TEST_CASE("the thin side lies opposite the offset on either half of the clock") {
     const auto clock = [](double share) {
-        return survey(WornDiameter{mm(102), mm(0.6), in_si<Angle>(turn * share)}, mm(80)).smallest.clock.value() / turn;
+        return survey(WornDiameter{mm(102), mm(0.6), in_si<Angle>(turn * share)}, mm(80))
+                   .smallest.clock.value() /
+               turn;
     };
     CHECK_THAT(clock(0), WithinAbs(0.5, 1e-15));
     CHECK_THAT(clock(0.25), WithinAbs(0.75, 1e-15));
@@ -157,6 +163,8 @@ TEST_CASE("the largest and smallest radius may stand at different stations") {
     CHECK(found.smallest.radius <= mm(45));
     CHECK_THAT(found.largest.clock.value(), WithinAbs(turn * 2 / 8, turn / 720 * 2));
     CHECK_THAT(found.smallest.clock.value(), WithinAbs(turn * 5 / 8, turn / 720 * 2));
+    CHECK(found.largest_station == 1);
+    CHECK(found.smallest_station == 0);
     CHECK(found.readings == 8);
     CHECK_FALSE(found.two_point);
 }

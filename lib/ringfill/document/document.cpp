@@ -9,27 +9,31 @@
 namespace ringfill {
 namespace {
 
-/// Takes the next step off a path: a name up to '.' or '[', or an index between brackets.
-struct Step {
-    std::string_view name;
-    std::size_t index = 0;
-    bool is_index = false;
-};
-
-Step take_step(std::string_view& path) {
-    if (!path.empty() && path.front() == '.')
-        path.remove_prefix(1);
-    Step step;
-    if (!path.empty() && path.front() == '[') {
+/// The member or element that a path begins with, or null; takes it off the path. A name of the user's
+/// choosing may hold points and brackets: the longest name that fits is meant.
+const Value* take_step(const Value& here, std::string_view& path) {
+    if (path.front() == '[') {
         const std::size_t close = std::min(path.find(']'), path.size());
-        std::from_chars(path.data() + 1, path.data() + close, step.index);
-        step.is_index = true;
+        std::size_t index = std::string_view::npos;
+        std::from_chars(path.data() + 1, path.data() + close, index);
         path.remove_prefix(std::min(close + 1, path.size()));
-        return step;
+        const auto* list = here.list();
+        return list && index < list->size() ? &(*list)[index] : nullptr;
     }
-    step.name = path.substr(0, path.find_first_of(".["));
-    path.remove_prefix(step.name.size());
-    return step;
+    if (path.front() == '.')
+        path.remove_prefix(1);
+    const Member* found = nullptr;
+    if (const auto* members = here.object())
+        for (const Member& member : *members) {
+            const std::size_t size = member.name.size();
+            const bool ends =
+                path.size() == size || (path.size() > size && (path[size] == '.' || path[size] == '['));
+            if (ends && path.starts_with(member.name) && (!found || size > found->name.size()))
+                found = &member;
+        }
+    if (found)
+        path.remove_prefix(found->name.size());
+    return found ? &found->value : nullptr;
 }
 
 } // namespace
@@ -54,12 +58,7 @@ std::string as_written(const Document& document, const Value& value) {
 const Value& value_at(const Document& document, std::string_view path) {
     const Value* here = &document.root;
     while (!path.empty()) {
-        const Step step = take_step(path);
-        const Value* next = nullptr;
-        if (!step.is_index)
-            next = here->find(step.name);
-        else if (const auto* list = here->list(); list && step.index < list->size())
-            next = &(*list)[step.index];
+        const Value* next = take_step(*here, path);
         if (!next)
             break;
         here = next;

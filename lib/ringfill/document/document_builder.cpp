@@ -14,9 +14,13 @@ namespace json = boost::json;
 
 std::string DocumentBuilder::path() const {
     std::string text;
-    for (const Open& open : open_)
-        text = open.is_list ? element_path(text, open.value.list()->size())
-                            : member_path(text, &open == &open_.back() ? key_ : open.key_within);
+    for (const Open& open : open_) {
+        const std::string& key = &open == &open_.back() ? key_ : open.key_within;
+        if (open.is_list)
+            text = element_path(text, open.value.list()->size());
+        else if (!key.empty())
+            text = member_path(text, key);
+    }
     return text;
 }
 
@@ -106,14 +110,14 @@ void DocumentBuilder::put_member(Value::Object& members, Value value) {
             return;
         }
     if (members.size() == most_members)
-        too_many = true;
+        too_many_members = true;
     else
         members.push_back({std::exchange(key_, {}), std::move(value), key_begin_});
 }
 
 bool DocumentBuilder::count(json::error_code& ec) {
     too_many = too_many || values_left_ == 0;
-    if (too_many) {
+    if (too_many || too_many_members) {
         ec = json::make_error_code(json::error::array_too_large);
         return false;
     }

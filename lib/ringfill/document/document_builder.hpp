@@ -31,7 +31,8 @@ class DocumentBuilder {
     std::size_t token = nowhere;
     std::size_t chunk_begin = 0;
     std::size_t chunk_end = 0;
-    bool too_many = false; ///< the limit of values was reached
+    bool too_many = false;         ///< the limit of values was reached
+    bool too_many_members = false; ///< an object has more than most_members
 
     /// The path of the value now being read.
     std::string path() const;

@@ -51,8 +51,8 @@ const Value* Entry::find(std::string_view name) const {
 }
 
 void Entry::refuse(const Value& value, std::string path, std::string reason, std::string remedy) const {
-    const std::string shown =
-        value.object() || value.list() ? std::string() : as_written(reading_->document, value);
+    const bool speaks = value.text() || value.number();
+    const std::string shown = speaks ? as_written(reading_->document, value) : std::string();
     if (reading_->faults.size() < most_faults)
         reading_->faults.push_back(fault_at(reading_->document, value.begin, std::move(path), shown,
                                             std::move(reason), std::move(remedy)));
@@ -75,7 +75,9 @@ const Value* Entry::of_kind(std::string_view name, bool fits, const Value* value
     const Field& wanted = field(name);
     refuse(*value, path_of(name),
            fmt::format("is {}, not {}", kind_in_words(*value),
-                       wanted.shape == Shape::list ? "a list" : kind_in_words(wanted.kind)),
+                       wanted.shape == Shape::list    ? "a list"
+                       : wanted.shape == Shape::named ? kind_in_words(Kind::object)
+                                                      : kind_in_words(wanted.kind)),
            fmt::format("write it like {}", wanted.sample));
     return nullptr;
 }

@@ -12,9 +12,9 @@ bool in_span(double number, const Span& span) {
 std::string span_in_words(const Span& span, std::string_view unit, double factor) {
     const std::string_view gap = unit.empty() ? "" : " ";
     if (span.low_is_open)
-        return fmt::format("over {:.6g}{}{} and at most {:.6g}{}{}", span.low / factor, gap, unit,
+        return fmt::format("over {:.9g}{}{} and at most {:.9g}{}{}", span.low / factor, gap, unit,
                            span.high / factor, gap, unit);
-    return fmt::format("from {:.6g}{}{} to {:.6g}{}{}", span.low / factor, gap, unit, span.high / factor, gap,
+    return fmt::format("from {:.9g}{}{} to {:.9g}{}{}", span.low / factor, gap, unit, span.high / factor, gap,
                        unit);
 }
 

@@ -1,5 +1,6 @@
 #include <ringfill/document/parse.hpp>
 
+#include <algorithm>
 #include <string_view>
 #include <utility>
 #include <vector>
@@ -24,18 +25,19 @@ ByteClass class_of(char c) {
                                                                                 : ByteClass::structural;
 }
 
-/// The end of the comment that begins there, its line break or closing sign included.
+/// The end of the comment that begins there: `begin` itself when none does, npos when it is not closed.
 std::size_t comment_end(std::string_view text, std::size_t begin) {
-    const bool line = text.substr(begin, 2) == "//";
-    const std::size_t sign = line ? text.find('\n', begin) : text.find("*/", begin + 2);
-    return sign == std::string_view::npos ? text.size() : sign + (line ? 1 : 2);
+    const std::string_view sign = text.substr(begin, 2);
+    if (sign == "//")
+        return std::min(text.size(), text.find('\n', begin));
+    if (sign != "/*")
+        return begin;
+    const std::size_t close = text.find("*/", begin + 2);
+    return close == std::string_view::npos ? close : close + 2;
 }
 
-/// The end of the bytes to feed next: a whole comment, one structural byte, or a run of blank or of ordinary
-/// ones. (Boost.JSON 1.81 loses its way when a line comment before the first value comes in parts.)
-std::size_t next_chunk(std::string_view text, std::size_t begin, bool in_text) {
-    if (text[begin] == '/' && !in_text)
-        return comment_end(text, begin);
+/// The end of the bytes to feed next: one structural byte, or a run of blank or of ordinary ones.
+std::size_t chunk_end(std::string_view text, std::size_t begin) {
     const ByteClass kind = class_of(text[begin]);
     std::size_t end = begin + 1;
     while (kind != ByteClass::structural && end < text.size() && class_of(text[end]) == kind)
@@ -49,8 +51,11 @@ struct Words {
 };
 
 /// Boost.JSON's error in words for the person who typed the file.
-Words in_words(const json::error_code& ec, bool too_many, const DocumentLimits& limits) {
-    if (too_many)
+Words in_words(const json::error_code& ec, const DocumentBuilder& builder, const DocumentLimits& limits) {
+    if (builder.too_many_members)
+        return {fmt::format("an object holds more than {} fields", DocumentBuilder::most_members),
+                "split it"};
+    if (builder.too_many)
         return {fmt::format("the file holds more than {} values", limits.values), "split the job"};
     if (ec == json::error::too_deep)
         return {fmt::format("brackets are nested deeper than {}", limits.depth),
@@ -77,15 +82,24 @@ void feed(json::basic_parser<DocumentBuilder>& parser, Document& document, Origi
     json::error_code ec;
     std::size_t fed = 0;
     const auto refuse = [&](std::size_t offset) {
-        const Words words = in_words(ec, builder.too_many, limits);
+        const bool breaks = offset < text.size() && text[offset] == '\n';
+        const bool in_text = builder.token != DocumentBuilder::nowhere && text[builder.token] == '"';
+        const Words words = breaks && in_text
+                                ? Words{"a text does not end on its line", "close it with a quote"}
+                                : in_words(ec, builder, limits);
         throw Faulty(origin, fault_at(document, offset, builder.path(), {}, words.reason, words.remedy));
     };
     while (fed < text.size()) {
+        const bool in_text = builder.token != DocumentBuilder::nowhere && text[builder.token] == '"';
+        const std::size_t after_comment = in_text ? fed : comment_end(text, fed);
+        if (after_comment == std::string_view::npos)
+            break;
+        const bool is_comment = after_comment > fed;
         builder.chunk_begin = fed;
-        builder.chunk_end =
-            next_chunk(text, fed, builder.token != DocumentBuilder::nowhere && text[builder.token] == '"');
-        const std::string_view chunk = text.substr(fed, builder.chunk_end - fed);
-        if (builder.token == DocumentBuilder::nowhere && !stands_between(chunk.front()))
+        builder.chunk_end = is_comment ? after_comment : chunk_end(text, fed);
+        // A comment is fed as the blank it stands for: Boost.JSON 1.81 misses the end of /***/.
+        const std::string_view chunk = is_comment ? " " : text.substr(fed, builder.chunk_end - fed);
+        if (builder.token == DocumentBuilder::nowhere && !is_comment && !stands_between(chunk.front()))
             builder.token = fed;
         const std::size_t taken = parser.write_some(true, chunk.data(), chunk.size(), ec);
         if (!ec && taken < chunk.size())
@@ -94,9 +108,13 @@ void feed(json::basic_parser<DocumentBuilder>& parser, Document& document, Origi
             refuse(fed + taken);
         fed = builder.chunk_end;
     }
+    if (fed < text.size()) { // a comment that is not closed
+        ec = json::make_error_code(json::error::incomplete);
+        refuse(text.size());
+    }
     builder.chunk_begin = builder.chunk_end = text.size();
     parser.write_some(false, text.data(), 0, ec);
-    if (ec)
+    if (ec || builder.too_many_members)
         refuse(text.size());
 }
 
@@ -113,7 +131,6 @@ Document parse(std::string file, std::string text, Origin origin, const Document
                                       "save it as UTF-8 without one"));
     std::vector<Fault> faults;
     json::parse_options options;
-    options.allow_comments = true;
     options.allow_trailing_commas = true;
     options.max_depth = limits.depth;
     json::basic_parser<DocumentBuilder> parser(options, document, faults, limits.values);

@@ -47,7 +47,7 @@ std::string remedy_of(int error, Doing doing) {
     case EACCES:
     case EPERM:
     case EROFS:
-        return doing == Doing::reading ? "ask its owner for leave to read it"
+        return doing == Doing::reading ? "choose a file that you may read"
                                        : "choose a place that you may use";
     case ENOSPC:
     case EDQUOT:
@@ -62,9 +62,10 @@ std::string remedy_of(int error, Doing doing) {
     }
 }
 
-[[noreturn]] void fail(const std::string& name, std::string_view what, int error) {
-    throw Faulty(Origin::file,
-                 fault_in_file(name, fmt::format("{}: {}", what, std::strerror(error)), remedy_of(error)));
+[[noreturn]] void fail(const std::string& name, Doing doing, int error) {
+    const std::string_view what = doing == Doing::reading ? "cannot be read" : "cannot be written";
+    throw Faulty(Origin::file, fault_in_file(name, fmt::format("{}: {}", what, std::strerror(error)),
+                                             remedy_of(error, doing)));
 }
 
 /// Writes everything; the error number, or 0.
@@ -125,9 +126,9 @@ mode_t mode_of(const fs::path& target) {
 void write_directly(const std::string& name, std::string_view content) {
     const Descriptor file(::open(name.c_str(), O_WRONLY | O_CLOEXEC));
     if (file.number() < 0)
-        fail(name, "cannot be written", errno);
+        fail(name, Doing::writing, errno);
     if (const int error = write_all(file.number(), content))
-        fail(name, "cannot be written", error);
+        fail(name, Doing::writing, error);
 }
 
 } // namespace
@@ -137,7 +138,7 @@ std::string read_whole(const std::string& name, std::size_t limit) {
     const std::string shown = standard_input ? "standard input" : name;
     const Descriptor file(standard_input ? STDIN_FILENO : ::open(name.c_str(), O_RDONLY | O_CLOEXEC));
     if (file.number() < 0)
-        fail(shown, "cannot be read", errno);
+        fail(shown, Doing::reading, errno);
     std::string content;
     std::array<char, 65536> buffer{};
     while (content.size() <= limit) {
@@ -145,7 +146,7 @@ std::string read_whole(const std::string& name, std::size_t limit) {
         if (got == 0)
             break;
         if (got < 0 && errno != EINTR)
-            fail(shown, "cannot be read", errno);
+            fail(shown, Doing::reading, errno);
         if (got > 0)
             content.append(buffer.data(), static_cast<std::size_t>(got));
     }
@@ -156,18 +157,18 @@ void write_whole(const std::string& name, std::string_view content) {
     std::error_code ignored;
     const fs::file_status status = fs::status(name, ignored);
     if (fs::is_directory(status))
-        fail(name, "cannot be written", EISDIR);
+        fail(name, Doing::writing, EISDIR);
     if (fs::exists(status) && !fs::is_regular_file(status))
         return write_directly(name, content);
     const fs::path target = fs::exists(status) ? fs::canonical(name, ignored) : fs::path(name);
     if (fs::exists(status) && ::access(target.c_str(), W_OK) != 0)
-        fail(name, "cannot be written", errno);
+        fail(name, Doing::writing, errno);
     const mode_t mode = mode_of(target);
     Beside beside(target);
     if (!beside.made())
-        fail(name, "cannot be written", errno);
+        fail(name, Doing::writing, errno);
     if (const int error = beside.become(target, content, mode))
-        fail(name, "cannot be written", error);
+        fail(name, Doing::writing, error);
 }
 
 } // namespace ringfill

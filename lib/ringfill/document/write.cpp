@@ -9,31 +9,38 @@
 
 #include <range/v3/algorithm/all_of.hpp>
 
+#include <ringfill/fault/printable.hpp>
+
 namespace ringfill {
 namespace {
 
+/// A character as \uXXXX, in two halves where it needs them.
+void write_escaped(std::string& out, std::uint32_t code) {
+    if (code < 0x10000) {
+        out += fmt::format("\\u{:04x}", code);
+        return;
+    }
+    const std::uint32_t rest = code - 0x10000;
+    out += fmt::format("\\u{:04x}\\u{:04x}", 0xD800 + (rest >> 10U), 0xDC00 + (rest & 0x3FFU));
+}
+
+/// What could disturb a terminal is escaped, so that a result can be looked at; a reader gets the same text.
 void write_text(std::string& out, std::string_view text) {
     out += '"';
-    for (const char c : text)
-        switch (c) {
-        case '"':
-            out += "\\\"";
-            break;
-        case '\\':
-            out += "\\\\";
-            break;
-        case '\n':
+    for (std::size_t i = 0; i < text.size();) {
+        const Character c = character_at(text, i);
+        if (c.code == '"' || c.code == '\\')
+            out += '\\';
+        if (c.code == '\n')
             out += "\\n";
-            break;
-        case '\t':
+        else if (c.code == '\t')
             out += "\\t";
-            break;
-        default:
-            if (static_cast<unsigned char>(c) < 0x20 || c == 0x7F)
-                out += fmt::format("\\u{:04x}", static_cast<unsigned>(static_cast<unsigned char>(c)));
-            else
-                out += c;
-        }
+        else if (disturbs(c.code))
+            write_escaped(out, c.code);
+        else
+            out += text.substr(i, c.bytes);
+        i += c.bytes;
+    }
     out += '"';
 }
 

@@ -2,11 +2,20 @@
 
 #include <utility>
 
+#include <range/v3/algorithm/stable_sort.hpp>
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/join.hpp>
 #include <range/v3/view/transform.hpp>
 
+#include <ringfill/fault/printable.hpp>
+
 namespace ringfill {
+
+namespace {
+
+constexpr std::size_t longest_words = 1'000;
+
+} // namespace
 
 Fault fault_in_file(std::string file, std::string reason, std::string remedy) {
     Fault fault;
@@ -31,15 +40,17 @@ std::string to_string(const Fault& fault) {
         text += ": ";
     if (!fault.value.empty())
         text += fault.value + ' ';
-    text += fault.reason;
+    text += printable(fault.reason, longest_words); // names of the user's choosing stand in both
     if (!fault.remedy.empty())
-        text += "; " + fault.remedy;
+        text += "; " + printable(fault.remedy, longest_words);
     if (!fault.excerpt.empty())
         text += '\n' + fault.excerpt;
     return text;
 }
 
 Faulty::Faulty(Origin origin, std::vector<Fault> faults) : origin_(origin), faults_(std::move(faults)) {
+    ranges::stable_sort(faults_, {},
+                        [](const Fault& fault) { return std::pair(fault.place.line, fault.place.column); });
     text_ = faults_ | ranges::views::transform([](const Fault& fault) { return to_string(fault); }) |
             ranges::views::join('\n') | ranges::to<std::string>();
 }

@@ -40,7 +40,8 @@ enum class Origin {
     file,         ///< a file cannot be read or written
 };
 
-/// The one exception of this library: everything found wrong in one go, at least one fault.
+/// The one exception of this library: everything found wrong in one go, at least one fault, in the order of
+/// the file.
 class Faulty : public std::exception {
   public:
     Faulty(Origin origin, std::vector<Fault> faults);

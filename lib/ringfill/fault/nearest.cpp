@@ -41,7 +41,8 @@ std::optional<std::string> nearest(std::string_view typed, const std::vector<std
     if (typed.size() > longest_name)
         return std::nullopt;
     std::optional<std::string> best;
-    std::size_t best_distance = std::max<std::size_t>(1, typed.size() / 3) + 1;
+    // At least one letter must be right.
+    std::size_t best_distance = std::min(typed.size(), std::max<std::size_t>(1, typed.size() / 3) + 1);
     for (const std::string& name : known)
         if (const std::size_t d = distance(lower(typed), lower(name)); d < best_distance) {
             best = name;

@@ -5,16 +5,12 @@
 namespace ringfill {
 namespace {
 
-struct Character {
-    std::uint32_t code = 0xFFFD;
-    std::size_t bytes = 1;
-};
-
 bool continues(std::string_view text, std::size_t i) {
     return i < text.size() && (static_cast<unsigned char>(text[i]) & 0xC0U) == 0x80U;
 }
 
-/// The character at byte i, or U+FFFD of one byte where the text is no UTF-8.
+} // namespace
+
 Character character_at(std::string_view text, std::size_t i) {
     const auto lead = static_cast<unsigned char>(text[i]);
     if (lead < 0x80)
@@ -44,8 +40,6 @@ bool disturbs(std::uint32_t code) {
     const bool invisible = code == 0x200B || code == 0xFEFF || (code >= 0xE0000 && code <= 0xE007F);
     return control || separator || direction || invisible || code == 0xFFFD;
 }
-
-} // namespace
 
 std::size_t count_characters(std::string_view utf8) {
     std::size_t count = 0;

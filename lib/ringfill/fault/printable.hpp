@@ -1,10 +1,24 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <string>
 #include <string_view>
 
 namespace ringfill {
+
+/// One character of a UTF-8 text: its code point and how many bytes it takes.
+struct Character {
+    std::uint32_t code = 0xFFFD;
+    std::size_t bytes = 1;
+};
+
+/// The character at a byte of a text, or U+FFFD of one byte where the text is no UTF-8.
+Character character_at(std::string_view utf8, std::size_t byte);
+
+/// Whether a character could disturb a terminal or reorder a line: a control character, a line break, a mark
+/// of writing direction, something invisible, or the stand-in for what is no UTF-8.
+bool disturbs(std::uint32_t code);
 
 /// Number of characters (code points) of a UTF-8 text; each byte that is no UTF-8 counts as one.
 std::size_t count_characters(std::string_view utf8);

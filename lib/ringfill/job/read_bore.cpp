@@ -55,10 +55,13 @@ std::vector<Hole> read_holes(const Entry& bore, std::optional<Length> length) {
     return holes;
 }
 
-void check_sizes(const WornBore& bore, const Entry& entry) {
+void check_boss(const WornBore& bore, const Entry& entry) {
     if (bore.boss_diameter && *bore.boss_diameter <= bore.finish_diameter)
         entry.refuse("boss_diameter", "is not larger than the finish diameter",
                      "measure the outside diameter of the boss");
+}
+
+void check_stock(const WornBore& bore, const Entry& entry) {
     if (bore.stock >= bore.finish_diameter / 2.0)
         entry.refuse("stock", "leaves no bore to weld to",
                      "write the stock per side, less than the finish radius");
@@ -96,8 +99,10 @@ WornBore read_bore(const Entry& entry) {
     bore.faces = read_faces(entry);
     bore.grooves = read_grooves(entry, length);
     bore.holes = read_holes(entry, length);
+    if (finish)
+        check_boss(bore, entry);
     if (finish && stock)
-        check_sizes(bore, entry);
+        check_stock(bore, entry);
     return bore;
 }
 

@@ -47,7 +47,7 @@ void resolve_procedure(WornBore& bore, const Entry& entry, const std::vector<std
     for (const std::string& name : names)
         if (name == bore.procedure)
             return;
-    if (!bore.procedure.empty())
+    if (!bore.procedure.empty() && !names.empty())
         entry.refuse("procedure", "is not one of the procedures", suggest(bore.procedure, names));
 }
 

@@ -47,8 +47,8 @@ Procedure read_procedure(const std::string& name, const Entry& entry) {
     procedure.current = measured<Current>(entry, "current");
     procedure.voltage = measured<Voltage>(entry, "voltage");
     const auto travel = measured<Speed>(entry, "travel");
-    procedure.travel_max = travel ? measured<Speed>(entry, "travel_max") : std::nullopt;
-    procedure.travel = travel.value_or(in_si<Speed>(1));
+    procedure.travel_max = measured<Speed>(entry, "travel_max");
+    procedure.travel = travel.value_or(procedure.travel_max.value_or(in_si<Speed>(1)));
     procedure.transfer = entry.word("transfer").value_or("");
     procedure.torch_path = entry.word("path") == "helix" ? TorchPath::helix : TorchPath::ring;
     procedure.efficiency = entry.number("efficiency");

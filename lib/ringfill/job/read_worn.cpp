@@ -15,7 +15,7 @@ struct Stations {
     Length smallest_reading;
 };
 
-/// One station's readings, or nothing if it gives neither form or both.
+/// One station's readings, or nothing if it gives neither form or both, or a reading is faulty.
 std::optional<std::vector<Length>> read_readings(const Entry& entry, bool& are_radii) {
     const bool radii = entry.has("radii");
     if (radii == entry.has("diameters")) {
@@ -25,7 +25,12 @@ std::optional<std::vector<Length>> read_readings(const Entry& entry, bool& are_r
         return std::nullopt;
     }
     are_radii = radii;
-    return measured_list<Length>(entry, radii ? "radii" : "diameters");
+    const char* field = radii ? "radii" : "diameters";
+    auto readings = measured_list<Length>(entry, field);
+    const auto* typed = entry.find(field)->list();
+    if (!typed || readings.size() < typed->size())
+        return std::nullopt;
+    return readings;
 }
 
 void check_depth(const Entry& entry, Length depth, std::optional<Length> length,
@@ -43,7 +48,7 @@ Stations read_stations(const Entry& worn, std::optional<Length> length) {
         bool are_radii = false;
         const auto depth = measured<Length>(entry, "depth");
         const auto readings = read_readings(entry, are_radii);
-        if (!depth || !readings || readings->empty())
+        if (!depth || !readings)
             continue;
         check_depth(entry, *depth, length, stations.list);
         if (!stations.list.empty() && are_radii != stations.are_radii)

@@ -146,6 +146,7 @@ Family read_family(const std::string& name, const std::vector<Document>& files, 
     for (const Document& file : files) {
         Reading reading{file};
         const Entry entry(reading, file.root, family_record, "");
+        family.files.push_back(file.file);
         if (has_signature(entry))
             read_file(family, entry);
         refuse_if_any(Origin::table, reading.faults);

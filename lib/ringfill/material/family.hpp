@@ -71,7 +71,8 @@ struct Family {
     std::string description;
     std::vector<Base> bases;
     std::vector<Filler> fillers;
-    Bibliography sources; ///< the family's own and the common ones
+    Bibliography sources;           ///< the family's own and the common ones
+    std::vector<std::string> files; ///< its tables were read from
 };
 
 /// Reads a family's table, file after file; a later file corrects or adds entry by entry.

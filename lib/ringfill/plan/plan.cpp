@@ -1,15 +1,20 @@
 #include <ringfill/plan/plan.hpp>
 
+#include <map>
+
 #include <fmt/format.h>
 
 #include <range/v3/action/push_back.hpp>
 
 #include <ringfill/caution/hot_work.hpp>
+#include <ringfill/caution/position_rules.hpp>
 #include <ringfill/caution/survey_rules.hpp>
 #include <ringfill/caution/weld_rules.hpp>
 #include <ringfill/plan/plan_bore.hpp>
+#include <ringfill/plan/plan_working.hpp>
 #include <ringfill/plan/uses.hpp>
 #include <ringfill/take/take.hpp>
+#include <ringfill/weld/torch_fit.hpp>
 
 namespace ringfill {
 namespace {
@@ -22,17 +27,22 @@ SettingsByProcedure all_settings(const Job& job, const Shop& shop, std::vector<F
     return found;
 }
 
-/// Plans every bore whose procedure stands; the faults of all are collected.
+/// Plans every bore whose procedure stands and judges the others as far as it goes; the faults of all are
+/// collected.
 std::vector<BorePlan> plan_bores(const Job& job, const Shop& shop, const SettingsByProcedure& settings,
                                  std::vector<Fault>& faults) {
     std::vector<BorePlan> bores;
     for (const WornBore& bore : job.bores) {
         find_base(shop.registry, bore.base, bore.path + ".base", faults);
         const auto own = settings.find(bore.procedure);
-        if (own == settings.end())
-            continue;
         try {
+            if (own == settings.end()) {
+                prepare(bore, survey(bore.worn, bore.length));
+                continue;
+            }
             bores.push_back(plan_bore(bore, own->second));
+            ranges::push_back(
+                faults, torch_faults(bore, job.torch, bores.back().build, bores.back().layering, job.units));
         } catch (const Faulty& faulty) {
             ranges::push_back(faults, faulty.faults());
         }
@@ -63,9 +73,19 @@ void note_bore(Plan& plan, const WornBore& bore, const BorePlan& planned) {
         if (!(planned.grooves[i].volume > Volume()))
             plan.notes.push_back(fmt::format("{}: the groove of {} goes with the skim; nothing to fill.",
                                              bore.name, show(bore.grooves[i].diameter, plan.units)));
-    if (!bore.holes.empty())
-        plan.notes.push_back(fmt::format("{}: plugs for its {} holes are not yet part of what to take.",
-                                         bore.name, bore.holes.size()));
+}
+
+/// Bores of one line share a set-up of the bar.
+void note_lines(Plan& plan, const Job& job) {
+    std::map<std::string, std::string> lines;
+    for (const WornBore& bore : job.bores)
+        if (bore.line) {
+            std::string& names = lines[*bore.line];
+            names += fmt::format("{}{}{}", names.empty() ? "" : ", ", bore.name,
+                                 bore.count > 1 ? fmt::format(" × {}", bore.count) : "");
+        }
+    for (const auto& [line, names] : lines)
+        plan.notes.push_back(fmt::format("line {}: {} are bored in one set-up of the bar.", line, names));
 }
 
 void note_left_out(Plan& plan) {
@@ -89,9 +109,12 @@ void judge(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
         ranges::push_back(plan.cautions, survey_cautions(bore, planned.survey, planned.build, job.units));
         ranges::push_back(plan.cautions, weld_cautions(bore, planned.build, planned.bead, planned.layering,
                                                        planned.deposition, job.units));
+        ranges::push_back(plan.cautions,
+                          position_cautions(bore, procedure_of(job, bore), planned.bead, job.units));
         note_bore(plan, bore, planned);
     }
     plan.cautions.push_back(hot_work());
+    note_lines(plan, job);
     note_left_out(plan);
 }
 
@@ -111,8 +134,10 @@ Plan plan(const Job& job, const Shop& shop) {
     const auto gases = gas_uses(result.bores, settings);
     result.totals = totals(result.bores, gases);
     result.take = take(wires, gases, job.reserve, shop.packs, shop.wear_parts, job.units);
+    ranges::push_back(result.take, take_holes(hole_uses(job), job.units));
     result.assumed = job.assumed;
     judge(result, job, settings);
+    result.working = plan_working(job, result, settings);
     return result;
 }
 

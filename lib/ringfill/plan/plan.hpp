@@ -18,6 +18,7 @@ struct BorePlan {
     std::string procedure;
     std::string filler;
     int count = 1;
+    TorchPath torch_path = TorchPath::ring;
     Survey survey;
     Build build;
     Deposition deposition;
@@ -47,6 +48,7 @@ struct Plan {
     std::vector<Need> take;
     std::vector<Caution> cautions;
     std::vector<std::string> notes; ///< what is out of the usual, and what is not part of this plan
+    std::vector<Working> working;   ///< how every figure was reached
     std::vector<Assumed> assumed;   ///< values that the job left out
 };
 

@@ -35,6 +35,7 @@ BorePlan plan_bore(const WornBore& bore, const Settings& settings) {
     plan.count = bore.count;
     plan.procedure = bore.procedure;
     plan.filler = settings.procedure->filler;
+    plan.torch_path = settings.procedure->torch_path;
     plan.deposition = settings.deposition;
     plan.survey = survey(bore.worn, bore.length);
     plan.build = prepare(bore, plan.survey);

@@ -19,13 +19,13 @@ namespace {
 
 constexpr std::string_view no_gas = "none";
 
-/// The gas of a procedure; null for none. False after noting that it is not known.
+/// The gas of a procedure; null for none. False after noting that it is not known. The filler may be unknown.
 bool find_gas(Settings& found, const Shop& shop, std::vector<Fault>& faults) {
     const std::string& name = found.procedure->gas;
     for (const Gas& gas : shop.gases)
         if (gas.name == name)
             found.gas = &gas;
-    if (found.gas || (name == no_gas && found.filler->gases.empty()))
+    if (found.gas || (name == no_gas && (!found.filler || found.filler->gases.empty())))
         return true;
     const auto known = shop.gases | ranges::views::transform(&Gas::name) | ranges::to<std::vector>();
     const bool needs_gas = name == no_gas;
@@ -118,9 +118,9 @@ std::optional<Settings> settings(const Procedure& procedure, const Shop& shop, U
     Settings found;
     found.procedure = &procedure;
     found.filler = find_filler(shop.registry, procedure.filler, procedure.path + ".filler", faults);
+    const bool gas_known = find_gas(found, shop, faults);
     if (!found.filler)
         return std::nullopt;
-    const bool gas_known = find_gas(found, shop, faults);
     const auto laid = deposition(procedure, *found.filler, faults);
     if (!gas_known || !laid)
         return std::nullopt;

@@ -67,6 +67,8 @@ std::vector<WireUse> wire_uses(const Job& job, const std::vector<BorePlan>& bore
         const auto count = static_cast<double>(bore.count);
         use.laid += count * bore.metal.laid;
         use.wire += count * bore.metal.wire;
+        use.counts.push_back(count);
+        use.wire_each.push_back(bore.metal.wire);
         use.arc += count * bore.metal.arc;
         use.starts += bore.count * bore.metal.starts;
         for (const Mass& spool : own.procedure->spools)
@@ -80,6 +82,14 @@ std::vector<WireUse> wire_uses(const Job& job, const std::vector<BorePlan>& bore
     return uses;
 }
 
+std::vector<HoleUse> hole_uses(const Job& job) {
+    std::vector<HoleUse> uses;
+    for (const WornBore& bore : job.bores)
+        for (const Hole& hole : bore.holes)
+            uses.push_back({bore.name, hole.diameter, bore.count, hole.other_end == "fitting"});
+    return uses;
+}
+
 std::vector<GasUse> gas_uses(const std::vector<BorePlan>& bores, const SettingsByProcedure& settings) {
     std::vector<GasUse> uses;
     for (const BorePlan& bore : bores) {
@@ -87,13 +97,15 @@ std::vector<GasUse> gas_uses(const std::vector<BorePlan>& bores, const SettingsB
         if (!own.gas)
             continue;
         GasUse& use = use_of(uses, *own.gas);
-        const Time arc = static_cast<double>(bore.count) * bore.metal.arc;
-        const int starts = bore.count * bore.metal.starts;
-        use.volume +=
-            gas_volume(own.gas_flow, arc, starts, own.procedure->gas_before, own.procedure->gas_after);
+        const auto count = static_cast<double>(bore.count);
+        const Volume each = gas_volume(own.gas_flow, bore.metal.arc, bore.metal.starts,
+                                       own.procedure->gas_before, own.procedure->gas_after);
+        use.counts.push_back(count);
+        use.volume_each.push_back(each);
+        use.volume += count * each;
         use.flow = std::max(use.flow, own.gas_flow);
-        use.arc += arc;
-        use.starts += starts;
+        use.arc += count * bore.metal.arc;
+        use.starts += bore.count * bore.metal.starts;
     }
     return uses;
 }

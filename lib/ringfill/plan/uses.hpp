@@ -6,6 +6,7 @@
 
 #include <ringfill/plan/plan.hpp>
 #include <ringfill/plan/settings.hpp>
+#include <ringfill/take/take_holes.hpp>
 #include <ringfill/take/uses.hpp>
 
 namespace ringfill {
@@ -15,6 +16,9 @@ using SettingsByProcedure = std::map<std::string, Settings, std::less<>>;
 /// What all bores use of each wire, in the order of the job, counts applied.
 std::vector<WireUse> wire_uses(const Job& job, const std::vector<BorePlan>& bores,
                                const SettingsByProcedure& settings);
+
+/// The holes that open into the bores, by bore and diameter, counts applied.
+std::vector<HoleUse> hole_uses(const Job& job);
 
 /// What all bores use of each shielding gas, likewise.
 std::vector<GasUse> gas_uses(const std::vector<BorePlan>& bores, const SettingsByProcedure& settings);

@@ -37,9 +37,11 @@ std::string wrapped(std::string_view text, std::string_view first, std::size_t w
     std::string line(first);
     bool empty = true;
     while (!text.empty()) {
-        const std::string word = printable(text.substr(0, text.find(' ')), width - indent - 1);
-        text.remove_prefix(std::min(
-            text.size(), text.find(' ') == std::string_view::npos ? text.size() : text.find(' ') + 1));
+        const std::size_t end = std::min(text.find(' '), text.size());
+        const std::string word = printable(text.substr(0, end), width - indent - 1);
+        text.remove_prefix(std::min(end + 1, text.size()));
+        if (word.empty())
+            continue;
         if (!empty && count_characters(line) + 1 + count_characters(word) > width) {
             result += line + '\n';
             line = std::string(indent, ' ');
@@ -48,6 +50,7 @@ std::string wrapped(std::string_view text, std::string_view first, std::size_t w
         line += (empty ? "" : " ") + word;
         empty = false;
     }
+    line.erase(line.find_last_not_of(' ') + 1); // an empty text leaves the blanks of its beginning
     return result + line + '\n';
 }
 

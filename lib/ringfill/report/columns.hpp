@@ -13,8 +13,8 @@ std::vector<std::string> columns(const std::vector<std::vector<std::string>>& ro
                                  const std::vector<bool>& right);
 
 /// A text broken at blanks so that no line is longer than `width` characters; the first line begins with
-/// `first`, the others with as many blanks. A word that is too long stands alone and is cut. Ends in a line
-/// break.
+/// `first`, the others with as many blanks. Several blanks between words are one. A word that is too long
+/// stands alone and is cut. Ends in a line break.
 std::string wrapped(std::string_view text, std::string_view first, std::size_t width = 79);
 
 } // namespace ringfill

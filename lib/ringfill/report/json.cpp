@@ -3,26 +3,11 @@
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
-#include <ringfill/units/factor.hpp>
+#include <ringfill/report/working_json.hpp>
+#include <ringfill/units/metric.hpp>
 
 namespace ringfill {
 namespace {
-
-double mm(Length length) {
-    return length.value() * 1e3;
-}
-
-double mm2(Area area) {
-    return area.value() * 1e6;
-}
-
-double mm3(Volume volume) {
-    return volume.value() * 1e9;
-}
-
-double degrees(Angle angle) {
-    return angle.value() / factor::degree;
-}
 
 template <class Range, class Make>
 Value list_of(const Range& range, Make make) {
@@ -125,15 +110,18 @@ Value need_object(const Need& line) {
     const auto packs = [](const PackCount& pack) -> Value {
         return Value::Object{{"pack", pack.pack}, {"count", static_cast<double>(pack.count)}};
     };
-    return Value::Object{{"item", line.item},
+    Value::Object object{{"item", line.item},
                          {"need", line.need},
                          {"reserve", line.reserve},
                          {"unit", line.unit},
-                         {"cover", list_of(line.cover, packs)},
-                         {"supplied", line.supplied},
-                         {"spare", line.spare},
-                         {"why", line.why},
-                         {"source", line.source}};
+                         {"cover", list_of(line.cover, packs)}};
+    if (line.pack_known) {
+        object.push_back({"supplied", line.supplied});
+        object.push_back({"spare", line.spare});
+    }
+    object.push_back({"why", line.why});
+    object.push_back({"source", line.source});
+    return object;
 }
 
 Value caution_object(const Caution& caution) {
@@ -162,7 +150,8 @@ Value plan_document(const Plan& plan) {
                          {"take", list_of(plan.take, need_object)},
                          {"cautions", list_of(plan.cautions, caution_object)},
                          {"notes", list_of(plan.notes, [](const std::string& note) { return Value(note); })},
-                         {"assumed", list_of(plan.assumed, assumed_object)}};
+                         {"assumed", list_of(plan.assumed, assumed_object)},
+                         {"working", working_list(plan.working)}};
 }
 
 } // namespace ringfill

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include <ringfill/fault/printable.hpp>
+#include <ringfill/report/caution_list.hpp>
 #include <ringfill/report/columns.hpp>
 #include <ringfill/units/factor.hpp>
 
@@ -12,6 +13,7 @@ namespace ringfill {
 namespace {
 
 constexpr std::size_t longest_name = 22;
+constexpr std::size_t longest_title = 120; // three lines at most, so that the wire stays at the top
 
 std::string amount(double value, const std::string& unit, UnitSystem units) {
     if (unit == "kg")
@@ -34,36 +36,45 @@ std::string head(const Plan& plan, const Style& style) {
     int bores = 0;
     for (const BorePlan& bore : plan.bores)
         bores += bore.count;
-    std::string text = style.strong(wrapped(printable(plan.title), ""));
+    std::string text = style.strong(wrapped(printable(plan.title, longest_title), ""));
     text += fmt::format("{} {} · {} of wire · {} of arc\n", bores, bores == 1 ? "bore" : "bores",
                         show(plan.totals.wire, plan.units), show(plan.totals.arc));
     return text;
 }
 
 std::string take_table(const Plan& plan, const Style& style) {
-    std::vector<std::vector<std::string>> rows{{"", "need", "on top", "load"}};
+    std::vector<std::vector<std::string>> rows{{"", "need", "on top"}};
     for (const Need& line : plan.take)
         rows.push_back({printable(line.item, 40), amount(line.need, line.unit, plan.units),
-                        amount(line.reserve, line.unit, plan.units), load(line)});
+                        amount(line.reserve, line.unit, plan.units)});
     std::string text = style.strong("TAKE") + "\n";
-    for (const std::string& line : columns(rows, {false, true, true, false}))
-        text += fmt::format("  {}\n", line.starts_with("wire ") ? style.strong(line) : line);
+    const auto lines = columns(rows, {false, true, true});
+    text += fmt::format("  {}\n", lines.front());
+    for (std::size_t i = 0; i < plan.take.size(); ++i) {
+        const std::string both =
+            fmt::format("  {}\n{}", lines[i + 1], wrapped(load(plan.take[i]), "    load "));
+        text += lines[i + 1].starts_with("wire ") ? style.strong(both) : both;
+    }
     return text;
 }
 
 std::string bore_table(const Plan& plan, const Style& style) {
     std::vector<std::vector<std::string>> rows{
-        {"bore", "", "skim to", "weld to", "layers × rings", "wire each", "arc each"}};
+        {"skim to", "weld to", "layers × rings", "wire each", "arc each"}};
     for (const BorePlan& bore : plan.bores)
-        rows.push_back({printable(bore.name, longest_name),
-                        bore.count > 1 ? fmt::format("× {}", bore.count) : "",
-                        bore.build.skimmed ? show(2.0 * bore.build.skim_radius, plan.units) : "none",
+        rows.push_back({bore.build.skimmed ? show(2.0 * bore.build.skim_radius, plan.units) : "none",
                         show(2.0 * bore.layering.end_radius, plan.units),
                         fmt::format("{} × {}", bore.layering.layers, bore.layers.front().rings),
                         show(bore.metal.wire, plan.units), show(bore.metal.arc)});
     std::string text = style.strong("BORES") + "\n";
-    for (const std::string& line : columns(rows, {false, false, true, true, true, true, true}))
-        text += fmt::format("  {}\n", line);
+    const auto lines = columns(rows, {true, true, true, true, true});
+    text += fmt::format("    {}\n", lines.front());
+    for (std::size_t i = 0; i < plan.bores.size(); ++i) {
+        const BorePlan& bore = plan.bores[i];
+        text +=
+            wrapped(printable(bore.name) + (bore.count > 1 ? fmt::format(" × {}", bore.count) : ""), "  ");
+        text += fmt::format("    {}\n", lines[i + 1]);
+    }
     return text;
 }
 
@@ -71,15 +82,6 @@ std::string reasons(const Plan& plan, const Style& style) {
     std::string text = style.strong("WHY SO MUCH") + "\n";
     for (const Need& line : plan.take)
         text += wrapped(fmt::format("{}: {}.", printable(line.item, 40), line.why), "- ");
-    return text;
-}
-
-std::string caution_list(const Plan& plan, const Style& style) {
-    std::string text = style.strong("CAUTIONS") + "\n";
-    for (const Caution& caution : plan.cautions)
-        text += wrapped(
-            fmt::format("{}: {} ({})", printable(caution.about, longest_name), caution.text, caution.because),
-            "! ");
     return text;
 }
 

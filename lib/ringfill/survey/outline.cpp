@@ -11,7 +11,6 @@ namespace ringfill {
 namespace {
 
 constexpr double turn = 2 * std::numbers::pi;
-constexpr int search_angles = 720;
 
 Angle clock_of(std::size_t i, std::size_t count) {
     return in_si<Angle>(turn * static_cast<double>(i) / static_cast<double>(count));

@@ -38,6 +38,9 @@ class Interpolant {
     std::vector<Length> sines_;
 };
 
+/// The equal angles from 12 o'clock that an extreme radius is searched on.
+inline constexpr int search_angles = 720;
+
 /// The largest radius of an outline [m]: of the interpolant on 720 equal angles from 12 o'clock, and of the
 /// readings.
 ClockRadius largest(const std::vector<Length>& radii);

@@ -1,5 +1,6 @@
 #include <ringfill/survey/worn_surface.hpp>
 
+#include <cmath>
 #include <numbers>
 
 namespace ringfill {
@@ -14,27 +15,32 @@ Volume between(const Station& a, const Station& b) {
 }
 
 Survey survey_stations(const std::vector<Station>& stations, Length length) {
-    Survey result{largest(stations.front().radii), smallest(stations.front().radii),
-                  worn_volume(stations, length), stations.front().radii.size(), false};
-    for (const Station& station : stations) {
-        if (const ClockRadius r = largest(station.radii); r.radius > result.largest.radius)
+    Survey result;
+    result.largest = largest(stations.front().radii);
+    result.smallest = smallest(stations.front().radii);
+    result.worn_volume = worn_volume(stations, length);
+    result.readings = stations.front().radii.size();
+    for (std::size_t i = 1; i < stations.size(); ++i) {
+        if (const ClockRadius r = largest(stations[i].radii); r.radius > result.largest.radius) {
             result.largest = r;
-        if (const ClockRadius r = smallest(station.radii); r.radius < result.smallest.radius)
+            result.largest_station = i;
+        }
+        if (const ClockRadius r = smallest(stations[i].radii); r.radius < result.smallest.radius) {
             result.smallest = r;
+            result.smallest_station = i;
+        }
     }
     return result;
 }
 
 Survey survey_form(const WornDiameter& worn, Length length) {
     const Length r = worn.diameter / 2.0;
-    const double half_turn = std::numbers::pi;
-    const double opposite =
-        worn.offset_clock.value() + (worn.offset_clock.value() < half_turn ? half_turn : -half_turn);
-    return {{r + worn.offset, worn.offset_clock},
-            {r - worn.offset, in_si<Angle>(opposite)},
-            std::numbers::pi * r * r * length,
-            0,
-            false};
+    const double turn = 2 * std::numbers::pi;
+    Survey result;
+    result.largest = {r + worn.offset, in_si<Angle>(std::fmod(worn.offset_clock.value(), turn))};
+    result.smallest = {r - worn.offset, in_si<Angle>(std::fmod(worn.offset_clock.value() + turn / 2, turn))};
+    result.worn_volume = std::numbers::pi * r * r * length;
+    return result;
 }
 
 Survey survey_form(const WornRadii& worn, Length length) {

@@ -10,11 +10,13 @@ namespace ringfill {
 
 /// What the survey of a worn bore says (section 1 of the computation).
 struct Survey {
-    ClockRadius largest;      ///< r_max
-    ClockRadius smallest;     ///< r_min
-    Volume worn_volume;       ///< V_worn, inside the worn surface over the length of the bore
-    std::size_t readings = 0; ///< round the bore at each station; 0 when one diameter stands for all
-    bool two_point = false;   ///< from two-point diameters, which never show three-lobed wear
+    ClockRadius largest;              ///< r_max
+    ClockRadius smallest;             ///< r_min
+    Volume worn_volume;               ///< V_worn, inside the worn surface over the length of the bore
+    std::size_t readings = 0;         ///< round the bore at each station; 0 when one diameter stands for all
+    std::size_t largest_station = 0;  ///< where r_max stands
+    std::size_t smallest_station = 0; ///< where r_min stands
+    bool two_point = false;           ///< from two-point diameters, which never show three-lobed wear
 };
 
 /// Volume inside the worn surface over the length L [m³]. Between two stations the radius is linear in depth

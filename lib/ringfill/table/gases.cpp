@@ -44,6 +44,13 @@ constexpr std::array file_fields = {
 };
 constexpr Record file_record{"the table of gases", "", file_fields};
 
+Gas read_gas(const std::string& name, const Entry& row, const Bibliography& sources) {
+    const SourcedReader reader(row, sources);
+    return {name, row.text("words").value_or(""), row.word("holds").value_or(""),
+            reader.source_key("composition_source"),
+            reader.number("flow_L_min_per_mm").value_or(Sourced<double>{})};
+}
+
 } // namespace
 
 std::vector<Gas> read_gases(const std::vector<Document>& files, const Bibliography& sources) {
@@ -55,10 +62,7 @@ std::vector<Gas> read_gases(const std::vector<Document>& files, const Bibliograp
             Bibliography known = sources;
             add_sources(known, entry);
             for (const auto& [name, row] : entry.named_objects("gases"))
-                put_row(
-                    gases,
-                    Gas{name, row.text("words").value_or(""), row.word("holds").value_or(""),
-                        SourcedReader(row, known).number("flow_L_min_per_mm").value_or(Sourced<double>{})});
+                put_row(gases, read_gas(name, row, known));
         }
         refuse_if_any(Origin::table, reading.faults);
     }

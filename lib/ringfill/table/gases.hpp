@@ -12,6 +12,7 @@ struct Gas {
     std::string name;
     std::string words;
     std::string holds;                 ///< what its cylinders hold: argon, argon_mixture or carbon_dioxide
+    std::string composition_source;    ///< key of the bibliography
     Sourced<double> flow_L_min_per_mm; ///< usual flow for solid wire, per millimetre of its diameter
 };
 

@@ -40,6 +40,11 @@ std::optional<Sourced<double>> SourcedReader::number(std::string_view field) con
     return value ? one(*value, row_.field(field), row_.path_of(field)) : std::nullopt;
 }
 
+std::string SourcedReader::source_key(std::string_view field) const {
+    const Value* value = row_.find(field);
+    return value ? key(*value, row_.path_of(field)).value_or("") : "";
+}
+
 std::optional<Sourced<std::pair<double, double>>> SourcedReader::range(std::string_view field) const {
     const Value* value = row_.find(field);
     if (!value)
@@ -66,8 +71,14 @@ std::optional<Sourced<std::pair<double, double>>> SourcedReader::range(std::stri
 std::vector<std::pair<std::string, Sourced<double>>> SourcedReader::named(std::string_view field) const {
     std::vector<std::pair<std::string, Sourced<double>>> found;
     const Value* value = row_.find(field);
-    if (!value || !value->object())
+    if (!value)
         return found;
+    if (!value->object()) {
+        row_.refuse(*value, row_.path_of(field),
+                    fmt::format("is {}, not an object in braces", kind_in_words(*value)),
+                    fmt::format("write it like {}", row_.field(field).sample));
+        return found;
+    }
     for (const Member& member : *value->object())
         if (auto sourced =
                 one(member.value, row_.field(field), member_path(row_.path_of(field), member.name)))

@@ -35,6 +35,8 @@ class SourcedReader {
     }
     /// A field of the kind Kind::sourced_range: [low, high, source key].
     std::optional<Sourced<std::pair<double, double>>> range(std::string_view field) const;
+    /// A field that holds nothing but a source key; empty when absent or not known.
+    std::string source_key(std::string_view field) const;
     /// A named field of values: { "C": [0.46, source key], … }.
     std::vector<std::pair<std::string, Sourced<double>>> named(std::string_view field) const;
 

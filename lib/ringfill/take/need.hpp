@@ -4,6 +4,8 @@
 #include <string>
 #include <vector>
 
+#include <ringfill/working/working.hpp>
+
 namespace ringfill {
 
 /// Packs of one kind to load.
@@ -19,10 +21,16 @@ struct Need {
     double reserve = 0; ///< taken on top
     std::string unit;   ///< kg, L or pieces
     std::vector<PackCount> cover;
-    double supplied = 0; ///< what the packs hold that can be used
-    double spare = 0;    ///< supplied over need and reserve
-    std::string why;     ///< with the numbers that made it, in the user's units
-    std::string source;  ///< key of the rule's source
+    bool pack_known = true; ///< false: no pack of the table holds it, and the next two mean nothing
+    double supplied = 0;    ///< what the packs hold that can be used
+    double spare = 0;       ///< supplied over need and reserve
+    std::string why;        ///< with the numbers that made it, in the user's units
+    std::string source;     ///< key of the rule's source
+    std::vector<Working> working = {}; ///< of need, reserve, supplied and spare
 };
+
+/// Adds the workings of what the packs supply and what is spare.
+/// @param counts how many of each pack. @param contents what each holds that can be used, in the line's unit.
+void work_supply(Need& line, std::vector<double> counts, std::vector<double> contents);
 
 } // namespace ringfill

@@ -7,19 +7,37 @@
 
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/filter.hpp>
+#include <range/v3/view/transform.hpp>
 
 #include <ringfill/take/cover.hpp>
-#include <ringfill/units/factor.hpp>
+#include <ringfill/units/metric.hpp>
 
 namespace ringfill {
 namespace {
 
-double litres(Volume volume) {
-    return volume.value() / factor::litre;
-}
-
 std::int64_t whole_litres(const GasPack& pack) {
     return std::max<std::int64_t>(1, std::llround(std::floor(litres(pack.usable()) + 1e-9)));
+}
+
+double as_number(std::int64_t whole) {
+    return static_cast<double>(whole);
+}
+
+/// How need and reserve were reached.
+std::vector<Working> need_working(const GasUse& use, const Need& line, double reserve) {
+    return {{"need",
+             "sum(n*V)",
+             {{"n", use.counts},
+              {"V", use.volume_each | ranges::views::transform(litres) | ranges::to<std::vector>(), "L"}},
+             line.need,
+             "L",
+             "own"},
+            {"reserve",
+             "share*need",
+             {{"share", reserve}, {"need", line.need, "L"}},
+             line.reserve,
+             "L",
+             "practice"}};
 }
 
 /// How many of a pack must flow at once, 1 when its flow has no limit.
@@ -81,7 +99,13 @@ Need take_gas(const GasUse& use, double reserve, const Packs& packs, UnitSystem 
         if (best.counts[i] > 0)
             line.cover.push_back({cylinders[i].name, best.counts[i]});
     line.supplied = static_cast<double>(best.supplied);
-    line.spare = cylinders.empty() ? 0 : line.supplied - all;
+    line.pack_known = !cylinders.empty();
+    line.spare = line.pack_known ? line.supplied - all : 0;
+    line.working = need_working(use, line, reserve);
+    if (line.pack_known)
+        work_supply(line, best.counts | ranges::views::transform(as_number) | ranges::to<std::vector>(),
+                    sizes | ranges::views::transform([](const PackSize& s) { return as_number(s.content); }) |
+                        ranges::to<std::vector>());
     return line;
 }
 

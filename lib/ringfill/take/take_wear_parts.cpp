@@ -16,6 +16,15 @@ Need worn_through(std::string item, Time arc, const Sourced<Time>& life) {
     line.supplied = line.need + line.reserve;
     line.why = fmt::format("{} of arc, one lasts {}; and one spare", show(arc), show(life.value));
     line.source = life.source;
+    line.working = {
+        {"need",
+         "ceil(t/life - 1e-9)",
+         {{"t", arc.value(), "s"}, {"life", life.value.value(), "s"}},
+         line.need,
+         "pieces",
+         life.source},
+        {"reserve", "0*need + 1", {{"need", line.need, "pieces"}}, line.reserve, "pieces", "practice"}};
+    work_supply(line, {line.supplied}, {1});
     return line;
 }
 
@@ -34,6 +43,15 @@ std::vector<Need> take_wear_parts(const WireUse& use, const WearParts& wear, Uni
         line.why = fmt::format("{} of wire, one lasts {}", show(use.wire, units),
                                show(wear.liner_life.value, units));
         line.source = wear.liner_life.source;
+        line.working = {
+            {"need",
+             "max(min(floor(m/life), 1), 0)",
+             {{"m", use.wire.value(), "kg"}, {"life", wear.liner_life.value.value(), "kg"}},
+             line.need,
+             "pieces",
+             wear.liner_life.source},
+            {"reserve", "0*need", {{"need", line.need, "pieces"}}, line.reserve, "pieces", "practice"}};
+        work_supply(line, {line.supplied}, {1});
         lines.push_back(line);
     }
     return lines;

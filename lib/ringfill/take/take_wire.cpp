@@ -5,6 +5,8 @@
 #include <fmt/format.h>
 
 #include <range/v3/algorithm/any_of.hpp>
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/transform.hpp>
 
 #include <ringfill/take/cover.hpp>
 #include <ringfill/weld/metal.hpp>
@@ -36,6 +38,10 @@ std::vector<WirePack> spools_for(const WireUse& use, const Packs& packs, UnitSys
 }
 
 void cover_with(Need& line, const std::vector<WirePack>& spools, std::optional<double> price_kg) {
+    if (spools.empty()) {
+        line.why += "; no spool of wire is in the table of packs";
+        return;
+    }
     std::vector<PackSize> sizes;
     for (const WirePack& spool : spools) {
         const double kg = spool.content.value.value();
@@ -51,6 +57,38 @@ void cover_with(Need& line, const std::vector<WirePack>& spools, std::optional<d
             line.cover.push_back({spools[i].name, best.counts[i]});
     line.supplied = static_cast<double>(best.supplied) / grams;
     line.spare = line.supplied - all;
+    std::vector<double> counts;
+    std::vector<double> contents;
+    for (std::size_t i = 0; i < sizes.size(); ++i) {
+        counts.push_back(static_cast<double>(best.counts[i]));
+        contents.push_back(static_cast<double>(sizes[i].content) / grams);
+    }
+    work_supply(line, std::move(counts), std::move(contents));
+}
+
+/// How need and reserve were reached.
+std::vector<Working> need_working(const WireUse& use, const Need& line, double reserve,
+                                  const WearParts& wear) {
+    const auto kilograms = [](const auto& masses) {
+        return masses | ranges::views::transform([](Mass mass) { return mass.value(); }) |
+               ranges::to<std::vector<double>>();
+    };
+    return {{"need",
+             "sum(n*m)",
+             {{"n", use.counts}, {"m", kilograms(use.wire_each), "kg"}},
+             line.need,
+             "kg",
+             "own"},
+            {"reserve",
+             "share*need + mu*l + sum(m_trial)",
+             {{"share", reserve},
+              {"need", line.need, "kg"},
+              {"mu", use.linear_mass.value(), "kg/m"},
+              {"l", wear.liner_length.value.value(), "m"},
+              {"m_trial", kilograms(use.trials | ranges::views::transform(&TrialRing::wire)), "kg"}},
+             line.reserve,
+             "kg",
+             wear.liner_length.source}};
 }
 
 std::string why(const WireUse& use, double reserve, Mass liner, const WearParts& wear, UnitSystem units) {
@@ -81,6 +119,7 @@ Need take_wire(const WireUse& use, double reserve, const Packs& packs, const Wea
     line.unit = "kg";
     line.why = why(use, reserve, liner, wear, units);
     line.source = "practice";
+    line.working = need_working(use, line, reserve, wear);
     cover_with(line, spools_for(use, packs, units), use.price_kg);
     return line;
 }

@@ -20,8 +20,10 @@ struct WireUse {
     std::string filler; ///< family/name
     Length diameter;
     LinearMass linear_mass;
-    Mass laid; ///< all bores, counts applied
-    Mass wire; ///< laid over efficiency, and trims
+    Mass laid;                   ///< all bores, counts applied
+    Mass wire;                   ///< laid over efficiency, and trims
+    std::vector<double> counts;  ///< of the bores that use it
+    std::vector<Mass> wire_each; ///< for one of each
     Time arc;
     int starts = 0;
     std::vector<Mass> spools; ///< what the feeder takes; empty: every spool of the table
@@ -32,9 +34,11 @@ struct WireUse {
 /// What all bores use of one shielding gas.
 struct GasUse {
     std::string gas;
-    std::string holds; ///< the kind of cylinder
-    Volume volume;     ///< at 15 degC and 1 atm, purging and leaks included
-    VolumeFlow flow;   ///< the fastest of its procedures
+    std::string holds;               ///< the kind of cylinder
+    std::vector<double> counts;      ///< of the bores that use it
+    std::vector<Volume> volume_each; ///< for one of each
+    Volume volume;                   ///< at 15 degC and 1 atm, purging and leaks included
+    VolumeFlow flow;                 ///< the fastest of its procedures
     Time arc;
     int starts = 0;
 };

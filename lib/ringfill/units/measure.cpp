@@ -1,5 +1,6 @@
 #include <ringfill/units/measure.hpp>
 
+#include <algorithm>
 #include <charconv>
 #include <cmath>
 #include <optional>
@@ -8,6 +9,7 @@
 
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/fault/printable.hpp>
+#include <ringfill/units/factor.hpp>
 #include <ringfill/units/typed_text.hpp>
 #include <ringfill/units/unit.hpp>
 
@@ -25,15 +27,19 @@ void skip_blanks(std::string_view& rest) {
         rest.remove_prefix(1);
 }
 
-/// A number without sign at the front of a text: digits, point, exponent. Takes it off.
+/// A number without sign at the front of a text: digits, point, exponent. Takes it off. One too large to hold
+/// is infinite, one too small is 0.
 std::optional<double> take_decimal(std::string_view& rest) {
     if (rest.empty() || (!is_digit(rest.front()) && rest.front() != '.'))
         return std::nullopt;
     double number = 0;
     const auto [end, error] = std::from_chars(rest.data(), rest.data() + rest.size(), number);
-    if (error != std::errc() || !std::isfinite(number))
+    if (error == std::errc::invalid_argument)
         return std::nullopt;
-    rest.remove_prefix(static_cast<std::size_t>(end - rest.data()));
+    const std::string_view typed = rest.substr(0, static_cast<std::size_t>(end - rest.data()));
+    rest.remove_prefix(typed.size());
+    if (error == std::errc::result_out_of_range)
+        number = typed.find('-') == std::string_view::npos ? HUGE_VAL : 0.0;
     return number;
 }
 
@@ -87,12 +93,12 @@ std::optional<double> take_number(std::string_view& rest) {
     return number;
 }
 
-/// The text at the front that stands for a unit: up to the next blank, or up to the next digit if that is
-/// what makes it a unit of the kind (1ft6in).
+/// The text at the front that stands for a unit: up to the next blank, or up to the next digit or dash if
+/// that is what makes it a unit of the kind (1ft6in, 1'-6").
 std::string_view take_symbol(std::string_view& rest, Kind kind) {
     std::string_view symbol = rest.substr(0, rest.find(' '));
-    if (const std::string_view letters = symbol.substr(0, symbol.find_first_of("0123456789", 1));
-        !find_unit(symbol, kind) && find_unit(letters, kind))
+    if (const std::string_view letters = symbol.substr(0, symbol.find_first_of("0123456789-", 1));
+        !find_unit(symbol) && find_unit(letters, kind))
         symbol = letters;
     rest.remove_prefix(symbol.size());
     return symbol;
@@ -104,9 +110,36 @@ std::string example_of(Kind kind) {
     return such == std::string_view::npos ? std::string(words) : std::string(words.substr(such + 8));
 }
 
+/// The kind without its example: "a length".
+std::string_view name_of(Kind kind) {
+    const std::string_view words = kind_in_words(kind);
+    return words.substr(0, words.find(" such as "));
+}
+
+/// What to write instead of an unknown unit: the nearest one, or all of the kind, each in one spelling.
+std::string known_units(std::string_view symbol, Kind kind) {
+    if (nearest(symbol, symbols_of(kind)))
+        return suggest(symbol, symbols_of(kind));
+    std::vector<std::string> told;
+    std::vector<std::pair<double, double>> scales;
+    for (const std::string& known : symbols_of(kind)) {
+        const Unit unit = find_unit(known, kind).value();
+        if (const std::pair scale(unit.factor, unit.zero);
+            std::find(scales.begin(), scales.end(), scale) == scales.end()) {
+            scales.push_back(scale);
+            told.push_back(known);
+        }
+    }
+    return suggest(symbol, told);
+}
+
 NotMeasured no_number(std::string_view typed, Kind kind) {
     return {typed.empty() ? "is empty" : "does not begin with a number",
             fmt::format("write {}", example_of(kind))};
+}
+
+NotMeasured too_large(Kind kind) {
+    return {"is too large", fmt::format("write {}", example_of(kind))};
 }
 
 NotMeasured no_unit(std::string_view typed, double number, Kind kind) {
@@ -119,17 +152,32 @@ NotMeasured no_unit(std::string_view typed, double number, Kind kind) {
 NotMeasured not_this_unit(std::string_view symbol, Kind kind) {
     const std::string shown = in_quotes(symbol);
     if (find_unit(symbol))
-        return {fmt::format("has the unit {}, which does not measure {}", shown, kind_in_words(kind)),
+        return {fmt::format("has the unit {}, which does not measure {}", shown, name_of(kind)),
                 fmt::format("write {}", example_of(kind))};
-    return {fmt::format("has the unit {}, which is not known", shown), suggest(symbol, symbols_of(kind))};
+    return {fmt::format("has the unit {}, which is not known", shown), known_units(symbol, kind)};
+}
+
+/// Whether a text goes on with a fraction over 0, or with the end of one: "-1/0", "/ 0".
+bool is_over_zero(std::string_view rest) {
+    rest.remove_prefix(std::min(rest.find_first_not_of("- "), rest.size()));
+    take_whole(rest);
+    skip_blanks(rest);
+    if (rest.empty() || rest.front() != '/')
+        return false;
+    rest.remove_prefix(1);
+    skip_blanks(rest);
+    return take_whole(rest) == 0.0;
 }
 
 /// The fault of what stands after a number where only a unit may stand.
-NotMeasured wrong_after_number(std::string_view typed, std::string_view rest, Kind kind) {
+NotMeasured wrong_after_number(std::string_view rest, Kind kind) {
     if (rest.front() == ',')
-        return {"has a comma", "write decimals with a point and no digit groups: \"1250.5 mm\""};
-    if (rest.front() == '/' && typed.find("/0") != std::string_view::npos)
+        return {"has a comma", fmt::format("write decimals with a point and no digit groups: \"1250.5 {}\"",
+                                           symbols_of(kind).front())};
+    if (is_over_zero(rest))
         return {"has a fraction over 0", fmt::format("write {}", example_of(kind))};
+    if (is_digit(rest.front()) || (rest.front() == '-' && rest.size() > 1 && is_digit(rest[1])))
+        return {"has two numbers before its unit", fmt::format("write one number: {}", example_of(kind))};
     std::string_view ahead = rest;
     return not_this_unit(take_symbol(ahead, kind), kind);
 }
@@ -143,16 +191,24 @@ std::variant<Part, NotMeasured> take_part(std::string_view typed, std::string_vi
     const auto number = take_number(rest);
     if (!number)
         return no_number(typed, kind);
+    if (!std::isfinite(*number))
+        return too_large(kind);
     skip_blanks(rest);
     if (rest.empty())
         return no_unit(typed, *number, kind);
     std::string_view ahead = rest;
     const auto unit = find_unit(take_symbol(ahead, kind), kind);
     if (!unit)
-        return wrong_after_number(typed, rest, kind);
+        return wrong_after_number(rest, kind);
     rest = ahead;
     skip_blanks(rest);
     return Part{*number * unit->factor, *unit};
+}
+
+NotMeasured signed_fault(NotMeasured fault, bool negative) {
+    if (fault.bare_length && negative)
+        fault.bare_length = -*fault.bare_length;
+    return fault;
 }
 
 } // namespace
@@ -169,10 +225,12 @@ std::variant<double, NotMeasured> measure(std::string_view text, Kind kind) {
 
     const auto first = take_part(plain, rest, kind);
     if (const auto* fault = std::get_if<NotMeasured>(&first))
-        return *fault;
+        return signed_fault(*fault, negative);
     Part sum = std::get<Part>(first);
     const double zero = sum.unit.zero;
     while (!rest.empty()) {
+        if (rest.front() == '-' && sum.unit.kind == Kind::length && sum.unit.factor == factor::foot)
+            rest.remove_prefix(1); // 1'-6"
         const auto next = take_part(plain, rest, kind);
         const Part* part = std::get_if<Part>(&next);
         if (!part || kind == Kind::temperature || part->unit.factor >= sum.unit.factor)
@@ -182,7 +240,7 @@ std::variant<double, NotMeasured> measure(std::string_view text, Kind kind) {
     }
     const double value = (negative ? -sum.value : sum.value) + zero;
     if (!std::isfinite(value))
-        return NotMeasured{"is too large", fmt::format("write {}", example_of(kind))};
+        return too_large(kind);
     return value;
 }
 

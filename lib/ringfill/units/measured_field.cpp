@@ -6,6 +6,7 @@
 
 #include <ringfill/document/in_span.hpp>
 #include <ringfill/document/write.hpp>
+#include <ringfill/fault/printable.hpp>
 #include <ringfill/units/factor.hpp>
 #include <ringfill/units/measure.hpp>
 #include <ringfill/units/unit.hpp>
@@ -22,11 +23,26 @@ std::string with_unit(double number, double bare_length) {
     return inch ? fmt::format("write {} or {}", in, mm) : fmt::format("write {} or {}", mm, in);
 }
 
-std::optional<double> refuse(const Entry& entry, const Value& value, const std::string& path,
-                             const NotMeasured& fault) {
+/// The remedy for any other quantity without its unit: where a kind has several units none is chosen for the
+/// user.
+std::string with_some_unit(std::string_view number, Kind kind) {
+    const auto symbols = symbols_of(kind);
+    return symbols.size() == 1 ? fmt::format("write \"{} {}\"", number, symbols.front())
+                               : fmt::format("write {}", kind_in_words(kind));
+}
+
+std::optional<double> refuse(const Entry& entry, const Value& value, const Field& field,
+                             const std::string& path, const NotMeasured& fault) {
     const double bare = entry.reading().bare_length;
-    const bool can_name = fault.bare_length && bare > 0;
-    entry.refuse(value, path, fault.reason, can_name ? with_unit(*fault.bare_length, bare) : fault.remedy);
+    std::string remedy = fault.remedy;
+    if (fault.bare_length && bare > 0)
+        remedy = with_unit(*fault.bare_length, bare);
+    else if (fault.reason == "has no unit" && field.kind != Kind::length)
+        remedy = with_some_unit(printable(*value.text(), 40), field.kind);
+    else
+        for (const std::string_view word : field.words)
+            remedy += fmt::format(", or \"{}\"", word);
+    entry.refuse(value, path, fault.reason, remedy);
     return std::nullopt;
 }
 
@@ -61,14 +77,13 @@ std::optional<double> measured_value(const Entry& entry, const Value& value, con
     if (const std::string* text = value.text()) {
         const auto result = measure(*text, field.kind);
         if (const auto* fault = std::get_if<NotMeasured>(&result))
-            return refuse(entry, value, path, *fault);
+            return refuse(entry, value, field, path, *fault);
         return in_range(entry, value, field, path, std::get<double>(result));
     }
     if (value.number() && field.kind == Kind::length && entry.reading().bare_length > 0)
         return in_range(entry, value, field, path, *value.number() * entry.reading().bare_length);
     if (value.number())
-        entry.refuse(value, path, "has no unit",
-                     fmt::format("write \"{} {}\"", write_number(*value.number()), range_unit(field.kind)));
+        entry.refuse(value, path, "has no unit", with_some_unit(write_number(*value.number()), field.kind));
     else
         entry.refuse(value, path, fmt::format("is {}", kind_in_words(value)),
                      fmt::format("write {}", kind_in_words(field.kind)));

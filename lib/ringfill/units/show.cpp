@@ -9,17 +9,18 @@
 namespace ringfill {
 namespace {
 
+/// A fixed number of decimals, and no minus before a zero.
+std::string fixed(double number, int decimals) {
+    std::string text = fmt::format("{:.{}f}", number, decimals);
+    if (text.starts_with('-') && text.find_first_not_of("-0.") == std::string::npos)
+        text.erase(0, 1);
+    return text;
+}
+
 /// A number with enough decimals for three significant digits, at most three decimals.
 std::string digits(double number) {
     const double size = std::fabs(number);
-    const int decimals = size >= 99.95 ? 0 : size >= 9.995 ? 1 : size >= 0.9995 ? 2 : 3;
-    return fmt::format("{:.{}f}", number == 0 ? 0.0 : number, decimals);
-}
-
-/// A fixed number of decimals, and no minus before a zero.
-std::string fixed(double number, int decimals) {
-    const double unit = std::pow(10, -decimals);
-    return fmt::format("{:.{}f}", std::fabs(number) < unit / 2 ? 0.0 : number, decimals);
+    return fixed(number, size >= 99.95 ? 0 : size >= 9.995 ? 1 : size >= 0.9995 ? 2 : 3);
 }
 
 } // namespace

@@ -15,12 +15,22 @@ constexpr std::array signs = {
     Sign{"\u2012", "-"},    // figure dash
     Sign{"\u2013", "-"},    // en dash
     Sign{"\u2014", "-"},    // em dash
+    Sign{"\u2015", "-"},    // horizontal bar
+    Sign{"\uFF0D", "-"},    // full-width hyphen
     Sign{"\u2044", "/"},    // fraction slash
     Sign{"\u2215", "/"},    // division slash
     Sign{"\u00A0", " "},    // no-break space
     Sign{"\u2009", " "},    // thin space
     Sign{"\u202F", " "},    // narrow no-break space
     Sign{"\u2007", " "},    // figure space
+    Sign{"\u2002", " "},    // en space
+    Sign{"\u2003", " "},    // em space
+    Sign{"\u2004", " "},    // third of an em
+    Sign{"\u2005", " "},    // quarter of an em
+    Sign{"\u2006", " "},    // sixth of an em
+    Sign{"\u2008", " "},    // punctuation space
+    Sign{"\u200A", " "},    // hair space
+    Sign{"\u3000", " "},    // ideographic space
     Sign{"\u00BC", " 1/4"}, // ¼
     Sign{"\u00BD", " 1/2"}, // ½
     Sign{"\u00BE", " 3/4"}, // ¾

@@ -3,8 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include <ringfill/weld/path.hpp>
-
 namespace ringfill {
 namespace {
 
@@ -33,6 +31,8 @@ std::optional<FacePad> lay_face(const Face& face, Length stock, Length overhang,
     pad.rings = steps((face.outer - face.inner) / 2.0 + 2.0 * overhang, pad.bead.pitch);
     if (pad.rings == 0)
         return std::nullopt;
+    pad.first_radius = innermost + 0.5 * pad.bead.pitch;
+    pad.last_radius = innermost + (pad.rings - 0.5) * pad.bead.pitch;
     for (int i = 1; i <= pad.rings; ++i)
         pad.path += ring_path(innermost + (i - 0.5) * pad.bead.pitch);
     pad.path *= pad.layers;

@@ -6,6 +6,7 @@
 #include <ringfill/job/face.hpp>
 #include <ringfill/weld/bead.hpp>
 #include <ringfill/weld/deposition.hpp>
+#include <ringfill/weld/path.hpp>
 
 namespace ringfill {
 
@@ -18,6 +19,11 @@ struct FacePad {
     Length path;        ///< of all layers
     Mass laid;
     Time arc;
+    Length first_radius; ///< of the innermost ring
+    Length last_radius;  ///< of the outermost ring
+
+    Turning first_torch() const { return torch_speed(bead.travel, first_radius); }
+    Turning last_torch() const { return torch_speed(bead.travel, last_radius); }
 };
 
 /// Lays a pad of the face's build and the machining stock, from inner to outer diameter and past both by the

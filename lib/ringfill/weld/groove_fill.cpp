@@ -2,6 +2,8 @@
 
 #include <numbers>
 
+#include <ringfill/weld/path.hpp>
+
 namespace ringfill {
 
 GrooveFill fill_groove(const Groove& groove, Length bore_radius, const Bead& unscaled,
@@ -14,6 +16,8 @@ GrooveFill fill_groove(const Groove& groove, Length bore_radius, const Bead& uns
     fill.path = fill.volume / unscaled.section;
     fill.laid = deposition.density * fill.volume;
     fill.arc = fill.path / unscaled.travel;
+    fill.travel = unscaled.travel;
+    fill.torch = torch_speed(unscaled.travel, r);
     return fill;
 }
 

@@ -11,6 +11,8 @@ struct GrooveFill {
     Length path;
     Mass laid;
     Time arc;
+    Speed travel;
+    Turning torch; ///< on the floor of the groove
 };
 
 /// Fills a groove down to the skimmed bore: V = π (r_g² − r_s²) × width.

@@ -1,0 +1,59 @@
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/transform.hpp>
+
+#include <ringfill/fault/nearest.hpp>
+#include <ringfill/fault/printable.hpp>
+#include <ringfill/plan/shop.hpp>
+#include <ringfill/report/materials_text.hpp>
+
+#include "../table_folder.hpp"
+#include "../terminal.hpp"
+#include "commands.hpp"
+
+namespace ringfill::cli {
+namespace {
+
+[[noreturn]] void refuse(const std::string& name, std::string_view what, const std::vector<std::string>& known) {
+    Fault fault = fault_in_file("ringfill", fmt::format("is not a known {}", what), suggest(name, known));
+    fault.value = in_quotes(name);
+    throw Faulty(Origin::command_line, std::move(fault));
+}
+
+const Family& family_of(const Registry& registry, const std::string& name) {
+    for (const Family& family : registry.families)
+        if (family.name == name)
+            return family;
+    refuse(name, "family", registry.families | ranges::views::transform(&Family::name) | ranges::to<std::vector>());
+}
+
+std::string entry_text(const Family& family, const std::string& name) {
+    std::vector<std::string> known;
+    for (const Base& base : family.bases) {
+        if (base.name == name)
+            return base_text(family, base);
+        known.push_back(base.name);
+    }
+    for (const Filler& filler : family.fillers) {
+        if (filler.name == name)
+            return filler_text(family, filler);
+        known.push_back(filler.name);
+    }
+    refuse(name, "base metal or filler of " + family.name, known);
+}
+
+} // namespace
+
+void materials_command(const Request& request) {
+    const Shop shop = read_shop(shelf_for(request.tables));
+    const std::size_t slash = request.file.find('/');
+    std::string text;
+    if (request.file.empty())
+        text = families_text(shop.registry);
+    else if (const Family& family = family_of(shop.registry, request.file.substr(0, slash)); slash == std::string::npos)
+        text = family_text(family);
+    else
+        text = entry_text(family, request.file.substr(slash + 1));
+    deliver(text, request.output);
+}
+
+} // namespace ringfill::cli

@@ -1,0 +1,97 @@
+#include <ringfill/plan/plan_working.hpp>
+
+#include <functional>
+
+#include <range/v3/action/push_back.hpp>
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/transform.hpp>
+
+#include <ringfill/survey/survey_working.hpp>
+#include <ringfill/units/metric.hpp>
+#include <ringfill/weld/gas.hpp>
+#include <ringfill/weld/weld_working.hpp>
+
+namespace ringfill {
+namespace {
+
+std::vector<Working> bore_working(const WornBore& bore, const BorePlan& planned, const Settings& settings) {
+    const WeldFigures weld{bore,
+                           planned.build,
+                           planned.deposition,
+                           settings.unscaled,
+                           planned.bead,
+                           planned.layering,
+                           settings.bead_ratio,
+                           settings.pitch_ratio,
+                           planned.torch_path,
+                           settings.travel_limit,
+                           settings.procedure->bead_ratio ? "own" : settings.filler->bead_ratio.source};
+    std::vector<Working> work = survey_working(bore, planned.survey);
+    ranges::push_back(work, build_working(bore, planned.survey, planned.build));
+    ranges::push_back(work, bead_working(weld));
+    ranges::push_back(work, layers_working(weld, planned.layers));
+    ranges::push_back(work, faces_working(weld, planned.faces));
+    ranges::push_back(work, grooves_working(weld, planned.grooves));
+    ranges::push_back(work,
+                      metal_working(weld, planned.layers, planned.faces, planned.grooves, planned.metal));
+    return work;
+}
+
+/// One value of each bore, in a list.
+std::vector<double> each(const Plan& plan, const std::function<double(const BorePlan&)>& value) {
+    return plan.bores | ranges::views::transform(value) | ranges::to<std::vector>();
+}
+
+/// A total that is the sum of one figure over the bores, counts applied.
+Working total(const Plan& plan, const Input& counts, std::string figure, std::string symbol, std::string unit,
+              double value, const std::function<double(const BorePlan&)>& one) {
+    return {std::move(figure),
+            "sum(n*" + symbol + ")",
+            {counts, {symbol, each(plan, one), unit}},
+            value,
+            unit,
+            "own"};
+}
+
+std::vector<Working> totals_working(const Plan& plan, const SettingsByProcedure& settings) {
+    const Input counts{"n", each(plan, [](const BorePlan& bore) { return static_cast<double>(bore.count); })};
+    const auto of_gas = [&](const std::function<double(const Settings&)>& value) {
+        return each(plan, [&](const BorePlan& bore) { return value(settings.at(bore.procedure)); });
+    };
+    return under(
+        "totals",
+        {total(plan, counts, "laid_kg", "m", "kg", plan.totals.laid.value(),
+               [](const BorePlan& bore) { return bore.metal.laid.value(); }),
+         total(plan, counts, "wire_kg", "m", "kg", plan.totals.wire.value(),
+               [](const BorePlan& bore) { return bore.metal.wire.value(); }),
+         total(plan, counts, "arc_s", "t", "s", plan.totals.arc.value(),
+               [](const BorePlan& bore) { return bore.metal.arc.value(); }),
+         {"gas_l",
+          "sum(n*Q*(t + k*(t_before + t_after))/60)*(1 + leaks)",
+          {counts,
+           {"Q", of_gas([](const Settings& s) { return s.gas ? l_min(s.gas_flow) : 0.0; }), "L/min"},
+           {"t", each(plan, [](const BorePlan& bore) { return bore.metal.arc.value(); }), "s"},
+           {"k", each(plan, [](const BorePlan& bore) { return static_cast<double>(bore.metal.starts); })},
+           {"t_before", of_gas([](const Settings& s) { return s.procedure->gas_before.value(); }), "s"},
+           {"t_after", of_gas([](const Settings& s) { return s.procedure->gas_after.value(); }), "s"},
+           {"leaks", purge_and_leaks}},
+          litres(plan.totals.gas),
+          "L",
+          "practice"}});
+}
+
+} // namespace
+
+std::vector<Working> plan_working(const Job& job, const Plan& plan, const SettingsByProcedure& settings) {
+    std::vector<Working> work;
+    for (std::size_t i = 0; i < plan.bores.size(); ++i)
+        ranges::push_back(
+            work, under(element_path("bores", i),
+                        bore_working(job.bores[i], plan.bores[i], settings.at(plan.bores[i].procedure))));
+    ranges::push_back(work, totals_working(plan, settings));
+    for (std::size_t i = 0; i < plan.take.size(); ++i)
+        ranges::push_back(work, under(element_path("take", i), plan.take[i].working));
+    return work;
+}
+
+} // namespace ringfill

@@ -1,0 +1,40 @@
+#include <ringfill/report/csv.hpp>
+
+#include <string_view>
+
+#include <ringfill/document/write.hpp>
+
+namespace ringfill {
+namespace {
+
+std::string text_cell(const std::string& text) {
+    const bool formula =
+        !text.empty() && std::string_view("=+-@\t\r\n").find(text.front()) != std::string_view::npos;
+    const std::string safe = formula ? "'" + text : text;
+    if (safe.find_first_of("\",\r\n") == std::string::npos)
+        return safe;
+    std::string cell = "\"";
+    for (const char c : safe) {
+        cell += c;
+        if (c == '"')
+            cell += c;
+    }
+    return cell + '"';
+}
+
+} // namespace
+
+std::string csv(const std::vector<std::vector<Cell>>& rows) {
+    std::string text;
+    for (const auto& row : rows) {
+        for (std::size_t i = 0; i < row.size(); ++i) {
+            text += i ? "," : "";
+            const auto* number = std::get_if<double>(&row[i]);
+            text += number ? write_number(*number) : text_cell(std::get<std::string>(row[i]));
+        }
+        text += "\r\n";
+    }
+    return text;
+}
+
+} // namespace ringfill

@@ -1,0 +1,38 @@
+#include <ringfill/report/working_json.hpp>
+
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/transform.hpp>
+
+namespace ringfill {
+namespace {
+
+Value input_object(const Input& input) {
+    Value::Object object;
+    if (input.is_list)
+        object.push_back({"value", Value(input.values | ranges::to<Value::List>())});
+    else
+        object.push_back({"value", input.values.front()});
+    if (!input.unit.empty())
+        object.push_back({"unit", input.unit});
+    return object;
+}
+
+Value working_object(const Working& work) {
+    Value::Object inputs;
+    for (const Input& input : work.inputs)
+        inputs.push_back({input.symbol, input_object(input)});
+    Value::Object object{
+        {"figure", work.figure}, {"formula", work.formula}, {"inputs", inputs}, {"value", work.value}};
+    if (!work.unit.empty())
+        object.push_back({"unit", work.unit});
+    object.push_back({"source", work.source});
+    return object;
+}
+
+} // namespace
+
+Value working_list(const std::vector<Working>& workings) {
+    return Value(workings | ranges::views::transform(working_object) | ranges::to<Value::List>());
+}
+
+} // namespace ringfill

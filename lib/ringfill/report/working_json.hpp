@@ -1,0 +1,14 @@
+#pragma once
+
+#include <vector>
+
+#include <ringfill/document/value.hpp>
+#include <ringfill/working/working.hpp>
+
+namespace ringfill {
+
+/// Workings as a list for the result: figure, formula, inputs by symbol with value and unit, value, unit,
+/// source.
+Value working_list(const std::vector<Working>& workings);
+
+} // namespace ringfill

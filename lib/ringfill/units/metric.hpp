@@ -1,0 +1,40 @@
+#pragma once
+
+#include <ringfill/units/factor.hpp>
+#include <ringfill/units/quantity.hpp>
+
+namespace ringfill {
+
+// Quantities as the numbers that results, tables and workings write: the trade's metric units.
+inline double mm(Length length) {
+    return length.value() * 1e3;
+}
+inline double mm2(Area area) {
+    return area.value() * 1e6;
+}
+inline double mm3(Volume volume) {
+    return volume.value() * 1e9;
+}
+inline double litres(Volume volume) {
+    return volume.value() / factor::litre;
+}
+inline double mm_min(Speed speed) {
+    return speed.value() * 1e3 * factor::minute;
+}
+inline double m_min(Speed speed) {
+    return speed.value() * factor::minute;
+}
+inline double l_min(VolumeFlow flow) {
+    return flow.value() / factor::litre * factor::minute;
+}
+inline double rev_min(Turning turning) {
+    return turning.value() * factor::minute;
+}
+inline double kg_h(MassFlow flow) {
+    return flow.value() * factor::hour;
+}
+inline double degrees(Angle angle) {
+    return angle.value() / factor::degree;
+}
+
+} // namespace ringfill

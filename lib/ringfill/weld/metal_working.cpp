@@ -1,0 +1,86 @@
+#include <ringfill/weld/weld_working.hpp>
+
+#include <ringfill/units/metric.hpp>
+
+namespace ringfill {
+namespace {
+
+/// Mass and time of every pass of a bore, in one list each.
+struct Passes {
+    std::vector<double> layer_kg;
+    std::vector<double> all_kg;
+    std::vector<double> all_s;
+    double face_layers = 0;
+    double grooves = 0;
+};
+
+Passes passes_of(const std::vector<Layer>& layers, const std::vector<FacePad>& faces,
+                 const std::vector<GrooveFill>& grooves) {
+    Passes passes;
+    const auto add = [&](Mass laid, Time arc) {
+        passes.all_kg.push_back(laid.value());
+        passes.all_s.push_back(arc.value());
+    };
+    for (const Layer& layer : layers)
+        add(layer.laid, layer.arc);
+    passes.layer_kg = passes.all_kg;
+    for (const FacePad& face : faces) {
+        add(face.laid, face.arc);
+        passes.face_layers += face.layers;
+    }
+    for (const GrooveFill& groove : grooves) {
+        add(groove.laid, groove.arc);
+        passes.grooves += groove.volume > Volume() ? 1 : 0;
+    }
+    return passes;
+}
+
+} // namespace
+
+std::vector<Working> metal_working(const WeldFigures& weld, const std::vector<Layer>& layers,
+                                   const std::vector<FacePad>& faces, const std::vector<GrooveFill>& grooves,
+                                   const Metal& metal) {
+    const Passes passes = passes_of(layers, faces, grooves);
+    const Input eta{"eta", weld.deposition.efficiency};
+    const Input mu{"mu", weld.deposition.linear_mass.value(), "kg/m"};
+    return under("metal",
+                 {{"laid_kg", "sum(m)", {{"m", passes.all_kg, "kg"}}, metal.laid.value(), "kg", "own"},
+                  {"kept_kg",
+                   "rho*pi*(r_m^2 - r_f^2)*L*1e-9",
+                   {{"rho", weld.deposition.density.value(), "kg/m3"},
+                    {"r_m", mm(weld.build.mean_radius), "mm"},
+                    {"r_f", mm(weld.build.finish_radius), "mm"},
+                    {"L", mm(weld.bore.length), "mm"}},
+                   metal.kept.value(),
+                   "kg",
+                   "own"},
+                  {"kept_share",
+                   "m_kept/sum(m)",
+                   {{"m_kept", metal.kept.value(), "kg"}, {"m", passes.layer_kg, "kg"}},
+                   metal.kept_share,
+                   "",
+                   "own"},
+                  {"wire_kg",
+                   "m/eta + n*0.1*mu",
+                   {{"m", metal.laid.value(), "kg"}, eta, {"n", static_cast<double>(metal.starts)}, mu},
+                   metal.wire.value(),
+                   "kg",
+                   "practice"},
+                  {"arc_s", "sum(t)", {{"t", passes.all_s, "s"}}, metal.arc.value(), "s", "own"},
+                  {"starts",
+                   "n_layers + n_face_layers + n_grooves",
+                   {{"n_layers", static_cast<double>(layers.size())},
+                    {"n_face_layers", passes.face_layers},
+                    {"n_grooves", passes.grooves}},
+                   static_cast<double>(metal.starts),
+                   "",
+                   "own"},
+                  {"deposition_kg_h",
+                   "60*mu*f*eta",
+                   {mu, {"f", m_min(weld.deposition.wire_feed), "m/min"}, eta},
+                   kg_h(weld.deposition.rate),
+                   "kg/h",
+                   "own"}});
+}
+
+} // namespace ringfill

@@ -1,0 +1,106 @@
+#include <ringfill/weld/weld_working.hpp>
+
+#include <ringfill/fault/place.hpp>
+#include <ringfill/units/metric.hpp>
+
+namespace ringfill {
+namespace {
+
+/// Metal and time of a pass from its way.
+std::vector<Working> metal_and_time(const WeldFigures& weld, const Bead& bead, Length path, Mass laid,
+                                    Time arc) {
+    const Input way{"l", mm(path), "mm"};
+    return {{"laid_kg",
+             "rho*A*l*1e-9",
+             {{"rho", weld.deposition.density.value(), "kg/m3"}, {"A", mm2(bead.section), "mm2"}, way},
+             laid.value(),
+             "kg",
+             "own"},
+            {"arc_s", "60*l/v", {way, {"v", mm_min(bead.travel), "mm/min"}}, arc.value(), "s", "own"}};
+}
+
+std::vector<Working> face_working(const WeldFigures& weld, const Face& face, const FacePad& pad) {
+    const Input thickness{"t", mm(face.build), "mm"};
+    const Input stock{"s", mm(weld.bore.stock), "mm"};
+    const Input inner{"D_i", mm(face.inner), "mm"};
+    const Input overhang{"o", mm(weld.bore.overhang), "mm"};
+    const Input pitch{"p", mm(pad.bead.pitch), "mm"};
+    const Input layers{"n", static_cast<double>(pad.layers)};
+    const Input flat{"h_0", mm(weld.unscaled.layer_height()), "mm"};
+    std::vector<Working> work = {{"layers",
+                                  "ceil((t + s)/h_0 - 1e-9)",
+                                  {thickness, stock, flat},
+                                  static_cast<double>(pad.layers),
+                                  "",
+                                  "own"},
+                                 {"rings",
+                                  "ceil(((D_o - D_i)/2 + 2*o)/p - 1e-9)",
+                                  {{"D_o", mm(face.outer), "mm"}, inner, overhang, pitch},
+                                  static_cast<double>(pad.rings),
+                                  "",
+                                  "own"},
+                                 {"scale",
+                                  "max((t + s)/(n*h_0), sqrt(v_0/v_max))",
+                                  {thickness,
+                                   stock,
+                                   layers,
+                                   flat,
+                                   {"v_0", mm_min(weld.unscaled.travel), "mm/min"},
+                                   {"v_max", mm_min(weld.travel_limit), "mm/min"}},
+                                  pad.bead.scale,
+                                  "",
+                                  "own"},
+                                 {"path_mm",
+                                  "n*2*pi*(N*(D_i/2 - o) + N^2*p/2)*(1 + 10/360)",
+                                  {layers, {"N", static_cast<double>(pad.rings)}, inner, overhang, pitch},
+                                  mm(pad.path),
+                                  "mm",
+                                  "practice"}};
+    const auto rest = metal_and_time(weld, pad.bead, pad.path, pad.laid, pad.arc);
+    work.insert(work.end(), rest.begin(), rest.end());
+    return work;
+}
+
+std::vector<Working> groove_working(const WeldFigures& weld, const Groove& groove, const GrooveFill& fill) {
+    std::vector<Working> work = {
+        {"volume_mm3",
+         "pi*max(r_g^2 - r_b^2, 0)*b",
+         {{"r_g", mm(groove.diameter / 2.0), "mm"},
+          {"r_b", mm(weld.build.mean_radius), "mm"},
+          {"b", mm(groove.width), "mm"}},
+         mm3(fill.volume),
+         "mm3",
+         "own"},
+        {"path_mm",
+         "V/A_0",
+         {{"V", mm3(fill.volume), "mm3"}, {"A_0", mm2(weld.unscaled.section), "mm2"}},
+         mm(fill.path),
+         "mm",
+         "own"}};
+    const auto rest = metal_and_time(weld, weld.unscaled, fill.path, fill.laid, fill.arc);
+    work.insert(work.end(), rest.begin(), rest.end());
+    return work;
+}
+
+} // namespace
+
+std::vector<Working> faces_working(const WeldFigures& weld, const std::vector<FacePad>& faces) {
+    std::vector<Working> work;
+    for (std::size_t i = 0; i < faces.size(); ++i) {
+        const auto one = under(element_path("faces", i), face_working(weld, weld.bore.faces[i], faces[i]));
+        work.insert(work.end(), one.begin(), one.end());
+    }
+    return work;
+}
+
+std::vector<Working> grooves_working(const WeldFigures& weld, const std::vector<GrooveFill>& grooves) {
+    std::vector<Working> work;
+    for (std::size_t i = 0; i < grooves.size(); ++i) {
+        const auto one =
+            under(element_path("grooves", i), groove_working(weld, weld.bore.grooves[i], grooves[i]));
+        work.insert(work.end(), one.begin(), one.end());
+    }
+    return work;
+}
+
+} // namespace ringfill

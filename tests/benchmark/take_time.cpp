@@ -1,0 +1,74 @@
+// Wall time and memory of `ringfill take` on a job, against a program that only links the same libraries and
+// exits. Runs of the two take turns, so that whatever else the machine does weighs on both. Not a test: it
+// prints figures.
+//   take_time RINGFILL JOB EMPTY_PROGRAM [RUNS]
+#include <algorithm>
+#include <chrono>
+#include <cstdio>
+#include <cstdlib>
+#include <string>
+#include <vector>
+
+#include <fcntl.h>
+#include <sys/resource.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+namespace {
+
+struct Run {
+    double milliseconds = 0;
+    long kilobytes = 0;
+};
+
+Run run_once(std::vector<std::string> words) {
+    std::vector<char*> argv;
+    for (std::string& word : words)
+        argv.push_back(word.data());
+    argv.push_back(nullptr);
+    const auto begin = std::chrono::steady_clock::now();
+    const pid_t child = ::fork();
+    if (child == 0) {
+        ::dup2(::open("/dev/null", O_WRONLY), STDOUT_FILENO);
+        ::execv(argv.front(), argv.data());
+        ::_exit(127);
+    }
+    int status = 0;
+    rusage used = {};
+    ::wait4(child, &status, 0, &used);
+    const std::chrono::duration<double, std::milli> took = std::chrono::steady_clock::now() - begin;
+    if (!WIFEXITED(status) || WEXITSTATUS(status) != 0) {
+        std::fprintf(stderr, "%s did not run\n", words.front().c_str());
+        std::exit(1);
+    }
+    return {took.count(), used.ru_maxrss};
+}
+
+double median(std::vector<Run> runs) {
+    std::nth_element(runs.begin(), runs.begin() + static_cast<std::ptrdiff_t>(runs.size() / 2), runs.end(),
+                     [](const Run& a, const Run& b) { return a.milliseconds < b.milliseconds; });
+    return runs[runs.size() / 2].milliseconds;
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    if (argc < 4) {
+        std::fprintf(stderr, "take_time RINGFILL JOB EMPTY_PROGRAM [RUNS]\n");
+        return 2;
+    }
+    const int count = argc > 4 ? std::atoi(argv[4]) : 300;
+    std::vector<Run> take;
+    std::vector<Run> empty;
+    for (int i = 0; i < count; ++i) {
+        take.push_back(run_once({argv[1], "take", argv[2]}));
+        empty.push_back(run_once({argv[3]}));
+    }
+    const long memory = std::max_element(take.begin(), take.end(), [](const Run& a, const Run& b) {
+                            return a.kilobytes < b.kilobytes;
+                        })->kilobytes;
+    std::printf(
+        "median of %d runs: take %.2f ms, empty program %.2f ms, ratio %.2f; take uses %.1f MB at most\n",
+        count, median(take), median(empty), median(take) / median(empty), static_cast<double>(memory) / 1024);
+    return 0;
+}

@@ -1,0 +1,87 @@
+#include <catch2/catch.hpp>
+
+#include <string>
+
+#include <fmt/format.h>
+
+#include <ringfill/document/parse.hpp>
+
+#include "document/refused.hpp"
+
+using namespace ringfill;
+using namespace ringfill::testing;
+
+namespace {
+
+std::string refused(const std::string& text, const DocumentLimits& limits = {}) {
+    return refusal(Origin::table, [&] { parse("t.json", text, Origin::table, limits); });
+}
+
+/// A text so many times over.
+std::string repeated(std::string_view text, std::size_t count) {
+    std::string all;
+    for (std::size_t i = 0; i < count; ++i)
+        all.append(text);
+    return all;
+}
+
+std::string in_marks(std::size_t letters) {
+    return fmt::format("\"{:x>{}}\"", "", letters);
+}
+
+std::string object_of(std::size_t members) {
+    std::string text;
+    for (std::size_t i = 0; i < members; ++i)
+        text.append(fmt::format("{}\"k{}\": 0", i ? ",\n" : "", i));
+    return fmt::format("{{{}}}", text);
+}
+
+} // namespace
+
+TEST_CASE("a file of the largest size is read, one byte more is not") {
+    CHECK(refused("[1]  ", {5, 24, 10}) == "accepted");
+    CHECK(refused("[1]   ", {5, 24, 10}) ==
+          "t.json: is larger than 5 bytes; split the job into several files");
+}
+
+TEST_CASE("brackets may be nested 24 deep, not deeper") {
+    const auto lists = [](std::size_t depth) { return fmt::format("{:[>{}}{:]>{}}", "", depth, "", depth); };
+    CHECK(refused(lists(24)) == "accepted");
+    CHECK(refused(lists(25)) == fmt::format("t.json:1:25: {}: brackets are nested deeper than 24; take out "
+                                            "the extra brackets\n    {}\n{:28}^",
+                                            repeated("[0]", 24), lists(25), ""));
+    CHECK(refused(fmt::format("{}1{}", repeated("{\"a\":", 24), repeated("}", 24))) == "accepted");
+    CHECK(refused(repeated("[", 100'000)).substr(0, 12) == "t.json:1:25:");
+}
+
+TEST_CASE("too many values are refused at the first one too many") {
+    CHECK(refused("[1, 2, {}]", {100, 24, 4}) == "accepted");
+    CHECK(refused("[1, 2, 3, {}]", {100, 24, 4}) == "t.json:1:11: [3]: the file holds more than 4 values; "
+                                                    "split the job\n    [1, 2, 3, {}]\n              ^");
+}
+
+TEST_CASE("an object holds 2000 fields and not one more, wherever it stands") {
+    CHECK(refused(object_of(2'000)) == "accepted");
+    const std::string reason = "an object holds more than 2000 fields; split it\n";
+    CHECK(refused(object_of(2'001)).find(reason) != std::string::npos);
+    CHECK(refused(fmt::format("[{}, 1]", object_of(2'001))).find(reason) != std::string::npos);
+    CHECK(refused(object_of(2'002)).find(reason) != std::string::npos);
+}
+
+TEST_CASE("a text of a million bytes is read, a longer one is not") {
+    CHECK(refused(in_marks(1'000'000)) == "accepted");
+    CHECK(refused(in_marks(1'000'001)).find("a text is too long; shorten it\n") != std::string::npos);
+    CHECK(refused(fmt::format("{{{}: 1}}", in_marks(4'096))) == "accepted");
+    CHECK(refused(fmt::format("{{{}: 1}}", in_marks(4'097))).find("a text is too long; shorten it\n") !=
+          std::string::npos);
+}
+
+TEST_CASE("no more faults are told than anyone reads") {
+    const std::string text = fmt::format("{{\"a\": 0{}}}", repeated(",\n\"a\": 0", 300));
+    try {
+        parse("t.json", text, Origin::table);
+        FAIL("accepted");
+    } catch (const Faulty& faulty) {
+        CHECK(faulty.faults().size() == most_faults);
+    }
+}

@@ -1,0 +1,80 @@
+#include <catch2/catch.hpp>
+
+#include <cmath>
+#include <limits>
+#include <random>
+#include <stdexcept>
+
+#include <ringfill/document/parse.hpp>
+#include <ringfill/document/write.hpp>
+
+using namespace ringfill;
+using Catch::WithinRel;
+
+TEST_CASE("numbers are written as people write them") {
+    CHECK(write_number(0) == "0");
+    CHECK(write_number(-0.0) == "0");
+    CHECK(write_number(0.1) == "0.1");
+    CHECK(write_number(100) == "100");
+    CHECK(write_number(-90.4) == "-90.4");
+    CHECK(write_number(1.0 / 3) == "0.333333333333");
+    CHECK(write_number(2e6 / 3) == "666666.666667");
+    CHECK(write_number(0.1 + 0.2) == "0.3");
+    CHECK(write_number(0.00001) == "0.00001");
+    CHECK(write_number(123456789012345) == "123456789012000");
+    CHECK(write_number(999999999999.9) == "1000000000000");
+    CHECK(write_number(999999.9999996) == "1000000");
+    CHECK(write_number(1e-6) == "1e-06");
+    CHECK(write_number(1e300) == "1e+300");
+}
+
+TEST_CASE("a number written and read back keeps twelve digits") {
+    std::mt19937 random(7);
+    std::uniform_real_distribution<double> digits(-1, 1);
+    std::uniform_int_distribution<int> size(-300, 300);
+    for (int i = 0; i < 5'000; ++i) {
+        const double number = digits(random) * std::pow(10.0, i % 2 ? size(random) : size(random) / 30);
+        const std::string text = write_number(number);
+        INFO(text);
+        CHECK_THAT(std::stod(text),
+                   WithinRel(number, 5.001e-12)); // half of the twelfth digit of 1.00000000000
+        CHECK_THAT(*parse("n", text, Origin::job).root.number(), WithinRel(number, 5.002e-12));
+    }
+}
+
+TEST_CASE("a number that is not finite never reaches a result") {
+    for (const double number :
+         {std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity(),
+          std::numeric_limits<double>::quiet_NaN()}) {
+        CHECK_THROWS_AS(write_number(number), std::logic_error);
+        CHECK_THROWS_AS(write_json(Value(Value::List{Value(number)})), std::logic_error);
+    }
+}
+
+TEST_CASE("texts are written so that they read back the same") {
+    const std::string all = std::string("\"\\/\b\f\n\r\t\x01\x1F\x7F½″\U0001F527") + '\0' + "end";
+    CHECK(write_json(Value(all)) ==
+          "\"\\\"\\\\/\\u0008\\u000c\\n\\u000d\\t\\u0001\\u001f\\u007f½″\U0001F527\\u0000end\"\n");
+    CHECK(*parse("t", write_json(Value(all)), Origin::job).root.text() == all);
+}
+
+TEST_CASE("the layout is two blanks of indent, members in order, plain lists on one line") {
+    const Value document(
+        Value::Object{{"b", Value(1.0), 0},
+                      {"a", Value(Value::List{Value(1.0), Value(true), Value(), Value("x")}), 0},
+                      {"o",
+                       Value(Value::Object{
+                           {"in\"ner", Value(Value::List{Value(Value::List{}), Value(Value::Object{})}), 0}}),
+                       0}});
+    CHECK(write_json(document) == "{\n"
+                                  "  \"b\": 1,\n"
+                                  "  \"a\": [1, true, null, \"x\"],\n"
+                                  "  \"o\": {\n"
+                                  "    \"in\\\"ner\": [\n"
+                                  "      [],\n"
+                                  "      {}\n"
+                                  "    ]\n"
+                                  "  }\n"
+                                  "}\n");
+    CHECK(write_json(parse("again", write_json(document), Origin::job).root) == write_json(document));
+}

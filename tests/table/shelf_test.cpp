@@ -1,0 +1,102 @@
+#include <catch2/catch.hpp>
+
+#include <ringfill/table/gases.hpp>
+#include <ringfill/table/packs.hpp>
+#include <ringfill/table/shelf.hpp>
+#include <ringfill/table/wear_parts.hpp>
+
+#include "document/own_folder.hpp"
+#include "document/refused.hpp"
+
+using namespace ringfill;
+using namespace ringfill::testing;
+
+namespace {
+
+Bibliography sources() {
+    return read_sources(table_files(Shelf{{RINGFILL_TABLES}}, "sources.json"));
+}
+
+const WirePack* spool(const Packs& packs, const std::string& name) {
+    for (const WirePack& pack : packs.wire)
+        if (pack.name == name)
+            return &pack;
+    return nullptr;
+}
+
+} // namespace
+
+TEST_CASE("a second folder corrects an entry and adds one") {
+    const OwnFolder folder;
+    folder.put("packs.json", R"({"format": "ringfill-packs/1", "description": "of this shop", "wire": {
+        "15 kg spool": {"units": "mm", "content_kg": [14.5, "practice"], "stocked": false},
+        "1 kg spool": {"units": "mm", "content_kg": [1, "practice"]}}})");
+    const Shelf shelf{{RINGFILL_TABLES, folder.path()}};
+    const Packs before = read_packs(table_files(Shelf{{RINGFILL_TABLES}}, "packs.json"), sources());
+    const Packs after = read_packs(table_files(shelf, "packs.json"), sources());
+    CHECK(after.wire.size() == before.wire.size() + 1);
+    CHECK(after.gas.size() == before.gas.size());
+    REQUIRE(spool(after, "15 kg spool"));
+    CHECK(spool(after, "15 kg spool")->content.value == 14.5 * units::si::kilogram);
+    CHECK(spool(after, "15 kg spool")->content.source == "practice");
+    CHECK_FALSE(spool(after, "15 kg spool")->stocked);
+    REQUIRE(spool(after, "1 kg spool"));
+    CHECK(spool(after, "1 kg spool")->stocked);
+    CHECK(spool(after, "5 kg spool")->content.value == spool(before, "5 kg spool")->content.value);
+}
+
+TEST_CASE("a wear part is corrected figure by figure") {
+    const OwnFolder folder;
+    folder.put("wear_parts.json", R"({"format": "ringfill-wear_parts/1", "description": "of this shop",
+        "parts": {"nozzle": {"arc_life_h": [50, "practice"]}}})");
+    const WearParts before =
+        read_wear_parts(table_files(Shelf{{RINGFILL_TABLES}}, "wear_parts.json"), sources());
+    const WearParts after =
+        read_wear_parts(table_files(Shelf{{RINGFILL_TABLES, folder.path()}}, "wear_parts.json"), sources());
+    CHECK(after.nozzle_life.value.value() == 50 * 3'600.0);
+    CHECK(after.tip_life.value == before.tip_life.value);
+    CHECK(after.liner_length.value == before.liner_length.value);
+}
+
+TEST_CASE("a table that no folder has is missing") {
+    const OwnFolder folder;
+    CHECK(refusal(Origin::table, [&] { table_files(Shelf{{folder.path()}}, "packs.json"); }) ==
+          "packs.json: is in none of the table folders (" + folder.path() +
+              "); install the tables again or name their folder with --tables");
+}
+
+TEST_CASE("a table of broken JSON names its file") {
+    const OwnFolder folder;
+    folder.put("packs.json", "{");
+    CHECK(refusal(Origin::table,
+                  [&] {
+                      table_files(Shelf{{RINGFILL_TABLES, folder.path()}}, "packs.json");
+                  }) == folder / "packs.json" +
+                            ":1:2: the file ends too early; close every bracket and quote\n    {\n     ^");
+}
+
+TEST_CASE("folders that are not there are all named") {
+    const OwnFolder folder;
+    folder.put("file", "");
+    CHECK_NOTHROW(refuse_missing_folders(Shelf{{RINGFILL_TABLES, folder.path()}}));
+    CHECK(refusal(Origin::file,
+                  [&] {
+                      refuse_missing_folders(Shelf{{folder / "no", folder / "file"}});
+                  }) == folder / "no" + ": is not a folder of tables; check the name\n" + folder / "file" +
+                            ": is not a folder of tables; check the name");
+}
+
+TEST_CASE("families are found in every folder, once each, by names that are names") {
+    const OwnFolder first;
+    const OwnFolder second;
+    for (const std::string name :
+         {"steel.json", "b2_x.json", "Steel.json", "2b.json", "a-b.json", "note.txt"})
+        first.put("families/" + name, "{}");
+    second.put("families/steel.json", "{}");
+    second.put("families/aluminium.json", "{}");
+    second.put("families/" + std::string(40, 'a') + ".json", "{}");
+    second.put("families/" + std::string(41, 'a') + ".json", "{}");
+    CHECK(family_names(Shelf{{first.path(), second.path()}}) ==
+          std::vector<std::string>{std::string(40, 'a'), "aluminium", "b2_x", "steel"});
+    CHECK(family_names(Shelf{{first / "no"}}).empty());
+}

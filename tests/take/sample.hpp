@@ -1,0 +1,90 @@
+#pragma once
+
+#include <ringfill/take/take.hpp>
+#include <ringfill/units/factor.hpp>
+
+namespace ringfill::testing {
+
+inline Mass kg(double value) {
+    return in_si<Mass>(value);
+}
+
+inline Time hours(double value) {
+    return in_si<Time>(value * factor::hour);
+}
+
+inline Volume litres(double value) {
+    return in_si<Volume>(value * factor::litre);
+}
+
+inline VolumeFlow litres_a_minute(double value) {
+    return in_si<VolumeFlow>(value * factor::litre / factor::minute);
+}
+
+/// Spools and cylinders in round numbers, for both sides of the ocean.
+inline Packs round_packs() {
+    constexpr auto mm = UnitSystem::metric;
+    constexpr auto inch = UnitSystem::inch;
+    Packs packs;
+    packs.wire = {{"5 kg spool", mm, {kg(5), "a"}, true},
+                  {"15 kg spool", mm, {kg(15), "a"}, true},
+                  {"10 lb spool", inch, {kg(4.535), "a"}, true}};
+    packs.gas = {{"small mixture", mm, "argon_mixture", {litres(2000), "a"}, {0.9, "a"}, {}, true},
+                 {"large mixture", mm, "argon_mixture", {litres(10'000), "a"}, {0.9, "a"}, {}, true},
+                 {"small dioxide",
+                  mm,
+                  "carbon_dioxide",
+                  {litres(5000), "a"},
+                  {0.8, "a"},
+                  Sourced{litres_a_minute(10), "a"},
+                  true},
+                 {"large dioxide",
+                  mm,
+                  "carbon_dioxide",
+                  {litres(20'000), "a"},
+                  {0.8, "a"},
+                  Sourced{litres_a_minute(10), "a"},
+                  true},
+                 {"inch mixture", inch, "argon_mixture", {litres(9000), "a"}, {0.9, "a"}, {}, true}};
+    return packs;
+}
+
+inline WearParts round_lives() {
+    return {{hours(2), "tips"}, {hours(20), "nozzles"}, {kg(100), "liners"}, {in_si<Length>(4), "liners"}};
+}
+
+/// 5.5 kg of 1.2 mm wire for 5 kg laid in 12 starts and 5 hours; a trial ring takes 0.11 kg.
+inline WireUse wire_use() {
+    WireUse use;
+    use.filler = "steel/X1";
+    use.diameter = millimetres(1.2);
+    use.linear_mass = in_si<LinearMass>(0.01);
+    use.laid = kg(5);
+    use.wire = kg(5.5);
+    use.arc = hours(5);
+    use.starts = 12;
+    use.trials = {{"main", "arm root", kg(0.11)}};
+    return use;
+}
+
+/// 1000 L of a gas at 14.4 L/min in an hour and 12 starts.
+inline GasUse gas_use(const std::string& gas, const std::string& holds) {
+    GasUse use;
+    use.gas = gas;
+    use.holds = holds;
+    use.volume = litres(1000);
+    use.flow = litres_a_minute(14.4);
+    use.arc = hours(1);
+    use.starts = 12;
+    return use;
+}
+
+/// A cover in words: "2 x 5 kg spool, 1 x 15 kg spool".
+inline std::string cover_in_words(const Need& line) {
+    std::string text;
+    for (const PackCount& pack : line.cover)
+        text += (text.empty() ? "" : ", ") + std::to_string(pack.count) + " x " + pack.pack;
+    return text;
+}
+
+} // namespace ringfill::testing

@@ -1,0 +1,60 @@
+#include <catch2/catch.hpp>
+
+#include <ringfill/take/take_holes.hpp>
+
+using namespace ringfill;
+
+namespace {
+
+std::vector<std::string> lines_of(const std::vector<HoleUse>& holes, UnitSystem units = UnitSystem::metric) {
+    std::vector<std::string> lines;
+    for (const Need& line : take_holes(holes, units)) {
+        CHECK(line.supplied == line.need + line.reserve);
+        CHECK(line.spare == 0);
+        CHECK(line.source == "practice");
+        lines.push_back(std::to_string(static_cast<int>(line.need)) + " + " +
+                        std::to_string(static_cast<int>(line.reserve)) + ' ' + line.unit + " | " + line.item +
+                        " | " + line.why);
+    }
+    return lines;
+}
+
+HoleUse use_of(const std::string& bore, double diameter_mm, int holes, bool fitting) {
+    HoleUse use;
+    use.bore = bore;
+    use.diameter = millimetres(diameter_mm);
+    use.holes = holes;
+    use.fitting = fitting;
+    return use;
+}
+
+using Lines = std::vector<std::string>;
+
+} // namespace
+
+TEST_CASE("no holes take nothing") {
+    CHECK(lines_of({}).empty());
+}
+
+// Worked by hand: 2 + 4 holes of 10 mm, the four with fittings, and one of 6 mm.
+TEST_CASE("holes take a rod each, a drill a diameter and a new fitting where one was") {
+    CHECK(lines_of({use_of("arm root", 10, 2, false), use_of("link", 6, 1, false),
+                    use_of("boom foot", 10, 4, true)}) ==
+          Lines{"6 + 1 pieces | copper or carbon rod 10.0 mm to plug holes | one in each hole before welding "
+                "(2 in arm root, "
+                "4 in boom foot); and one spare",
+                "1 + 0 pieces | drill 10.0 mm | to reopen the plugged holes after boring",
+                "4 + 1 pieces | fittings for holes of 10.0 mm | heat ruins the old ones; and one spare",
+                "1 + 1 pieces | copper or carbon rod 6.0 mm to plug holes | one in each hole before welding "
+                "(1 in link); and "
+                "one spare",
+                "1 + 0 pieces | drill 6.0 mm | to reopen the plugged holes after boring"});
+}
+
+TEST_CASE("in inch units holes are told in inches") {
+    CHECK(lines_of({use_of("link", 6.35, 1, false)}, UnitSystem::inch) ==
+          Lines{"1 + 1 pieces | copper or carbon rod 0.250 in to plug holes | one in each hole before "
+                "welding (1 in link); "
+                "and one spare",
+                "1 + 0 pieces | drill 0.250 in | to reopen the plugged holes after boring"});
+}
