@@ -1,5 +1,7 @@
 #include <csignal>
 #include <exception>
+#include <map>
+#include <string_view>
 #include <variant>
 
 #include <fmt/format.h>
@@ -15,12 +17,11 @@ namespace ringfill::cli {
 namespace {
 
 void run(const Request& request) {
-    if (request.command == "take")
-        take_command(request);
-    else if (request.command == "check")
-        check_command(request);
-    else
-        start_command(request);
+    static const std::map<std::string_view, void (*)(const Request&)> commands = {
+        {"take", take_command},   {"passes", passes_command},       {"check", check_command},
+        {"start", start_command}, {"materials", materials_command},
+    };
+    commands.at(request.command)(request);
 }
 
 int answer(int argc, const char* const* argv) {

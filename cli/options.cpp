@@ -1,9 +1,7 @@
 #include "options.hpp"
 
 #include <algorithm>
-#include <array>
 #include <filesystem>
-#include <map>
 #include <vector>
 
 #include <CLI/CLI.hpp>
@@ -14,80 +12,12 @@
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/version.hpp>
 
+#include "command_rows.hpp"
+
 namespace ringfill::cli {
 namespace {
 
-/// Every option, once. A command lists the ones it takes by name.
-struct OptionRow {
-    std::string_view names;
-    std::string_view value; ///< empty: a flag
-    std::string_view help;
-};
-
-constexpr std::array option_rows = {
-    OptionRow{"--json", "", "print the whole result as JSON (ringfill-plan/1)"},
-    OptionRow{"-o,--output", "FILE", "write to FILE: beside it first, then renamed over it"},
-    OptionRow{"--units", "mm|inch", "show in these units; start: write a job in them"},
-    OptionRow{"--tables", "DIR", "your own tables; their entries add to or correct ours"},
-    OptionRow{"--fields", "", "list every field of a job file: kind, range, default, meaning"},
-};
-
-struct CommandRow {
-    std::string_view name;
-    std::string_view file;
-    std::string_view file_help;
-    bool file_required;
-    std::string_view summary;
-    std::string_view more;
-    std::vector<std::string_view> options;
-};
-
-const std::vector<CommandRow>& command_rows() {
-    static const std::vector<CommandRow> rows = {
-        {"take",
-         "JOB",
-         "the job file, or - for standard input",
-         true,
-         "what to take in the van: wire, gas, torch parts, and why",
-         "Reads a job file and prints what to load, the figures of each bore, cautions,\n"
-         "notes and the values it assumed. This is what ringfill JOB does too.\n\n"
-         "Example: ringfill take job.json --units inch",
-         {"--json", "-o,--output", "--units", "--tables"}},
-        {"check",
-         "JOB",
-         "the job file, or - for standard input",
-         true,
-         "read and judge a job file only",
-         "Prints every fault of the file with its line, and exits with 1 if it cannot be\n"
-         "planned as written.\n\n"
-         "Example: ringfill check job.json && ringfill take job.json",
-         {"--json", "-o,--output", "--tables"}},
-        {"start",
-         "FILE",
-         "where to write; standard output when left out",
-         false,
-         "write a commented starter job",
-         "Writes a job that plans as it stands, with every optional field shown once as a\n"
-         "comment. A file that exists is not touched.\n\n"
-         "Example: ringfill start job.json",
-         {"--fields", "--units"}},
-    };
-    return rows;
-}
-
 constexpr std::string_view example = "Example: ringfill start job.json (then edit it), and ringfill job.json";
-
-constexpr std::string_view exit_statuses =
-    "Exit status:\n"
-    "  0   planned; notes and cautions included\n"
-    "  1   the job cannot be planned as written\n"
-    "  2   the command line is wrong\n"
-    "  3   a table is broken\n"
-    "  4   a file cannot be read or written\n"
-    "  70  a fault of the program\n"
-    "A reader that closes the pipe early (| head) is no fault.\n\n"
-    "Plans only: local codes, the approved welding procedure and licensed practice\n"
-    "rule over everything printed.";
 
 [[noreturn]] void refuse(std::string value, std::string reason, std::string remedy) {
     Fault fault = fault_in_file("ringfill", std::move(reason), std::move(remedy));
@@ -100,6 +30,10 @@ void add_option(CLI::App& command, const OptionRow& row, Request& request) {
     const std::string help(row.help);
     if (row.names == "--json")
         command.add_flag(names, request.json, help);
+    else if (row.names == "--csv")
+        command.add_flag(names, request.csv, help);
+    else if (row.names == "--working")
+        command.add_flag(names, request.working, help);
     else if (row.names == "--fields")
         command.add_flag(names, request.fields, help);
     else if (row.names == "--units")
@@ -122,11 +56,11 @@ void add_option(CLI::App& command, const OptionRow& row, Request& request) {
 
 void add_command(CLI::App& app, const CommandRow& row, Request& request) {
     CLI::App* command = app.add_subcommand(std::string(row.name), std::string(row.summary));
-    command->add_option(std::string(row.file), request.file, std::string(row.file_help))
+    command->add_option(std::string(row.word), request.file, std::string(row.word_help))
         ->type_name("")
-        ->required(row.file_required);
+        ->required(row.word_required);
     for (const std::string_view names : row.options)
-        for (const OptionRow& option : option_rows)
+        for (const OptionRow& option : option_rows())
             if (option.names == names)
                 add_option(*command, option, request);
     command->footer("\n" + std::string(row.more) + "\n\n" + std::string(exit_statuses));
@@ -151,7 +85,7 @@ bool is_option_of_a_command(const CLI::App& app, const std::string& word) {
 [[noreturn]] void refuse_lone_option(const CLI::ArgumentMismatch& error) {
     const std::string what = error.what();
     const std::string name = what.substr(0, what.find(':'));
-    for (const OptionRow& row : option_rows)
+    for (const OptionRow& row : option_rows())
         if (row.names.ends_with(name))
             refuse(in_quotes(name), "has no value", fmt::format("write {} {}", name, row.value));
     refuse({}, printable(what), "see ringfill --help");
@@ -225,7 +159,9 @@ std::variant<Request, Answer> read_command_line(int argc, const char* const* arg
     }
     if (request.command.empty())
         refuse({}, "no command was given", "see ringfill --help");
-    if (request.command != "start" && request.file.empty())
+    if (request.json && request.csv)
+        refuse("--csv", "stands beside --json", "choose one of the two");
+    if (request.command != "start" && request.command != "materials" && request.file.empty())
         refuse("\"\"", "names no file", "write the name of the job file, or - for standard input");
     for (std::string* name : {&request.output, &request.file})
         if (*name == "-" && (name == &request.output || request.command == "start"))

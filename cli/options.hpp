@@ -11,11 +11,13 @@ namespace ringfill::cli {
 /// What the command line asks for.
 struct Request {
     std::string command;
-    std::string file;   ///< the job, or where start writes; "-" is standard input
+    std::string file;   ///< the job ("-": standard input), where start writes, or the name of a material
     std::string output; ///< empty: standard output
     std::string tables; ///< a folder of the user's own tables; empty: none
     std::optional<UnitSystem> units;
     bool json = false;
+    bool csv = false;
+    bool working = false;
     bool fields = false;
 };
 

@@ -14,4 +14,11 @@ std::string table_folder() {
     return RINGFILL_TABLES;
 }
 
+Shelf shelf_for(const std::string& users_folder) {
+    Shelf shelf{{table_folder()}};
+    if (!users_folder.empty())
+        shelf.folders.push_back(users_folder);
+    return shelf;
+}
+
 } // namespace ringfill::cli

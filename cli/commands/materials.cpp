@@ -1,3 +1,5 @@
+#include <fmt/format.h>
+
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
@@ -13,7 +15,8 @@
 namespace ringfill::cli {
 namespace {
 
-[[noreturn]] void refuse(const std::string& name, std::string_view what, const std::vector<std::string>& known) {
+[[noreturn]] void refuse(const std::string& name, std::string_view what,
+                         const std::vector<std::string>& known) {
     Fault fault = fault_in_file("ringfill", fmt::format("is not a known {}", what), suggest(name, known));
     fault.value = in_quotes(name);
     throw Faulty(Origin::command_line, std::move(fault));
@@ -23,7 +26,8 @@ const Family& family_of(const Registry& registry, const std::string& name) {
     for (const Family& family : registry.families)
         if (family.name == name)
             return family;
-    refuse(name, "family", registry.families | ranges::views::transform(&Family::name) | ranges::to<std::vector>());
+    refuse(name, "family",
+           registry.families | ranges::views::transform(&Family::name) | ranges::to<std::vector>());
 }
 
 std::string entry_text(const Family& family, const std::string& name) {
@@ -49,7 +53,8 @@ void materials_command(const Request& request) {
     std::string text;
     if (request.file.empty())
         text = families_text(shop.registry);
-    else if (const Family& family = family_of(shop.registry, request.file.substr(0, slash)); slash == std::string::npos)
+    else if (const Family& family = family_of(shop.registry, request.file.substr(0, slash));
+             slash == std::string::npos)
         text = family_text(family);
     else
         text = entry_text(family, request.file.substr(slash + 1));

@@ -13,10 +13,7 @@ Plan planned_job(const Request& request) {
     Job job = read_job(document);
     if (request.units)
         job.units = *request.units;
-    Shelf shelf{{table_folder()}};
-    if (!request.tables.empty())
-        shelf.folders.push_back(request.tables);
-    const Shop shop = read_shop(shelf);
+    const Shop shop = read_shop(shelf_for(request.tables));
     try {
         return plan(job, shop);
     } catch (const Faulty& faulty) {

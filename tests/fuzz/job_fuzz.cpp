@@ -24,11 +24,13 @@ void check_faults(const Faulty& faulty) {
 
 } // namespace
 
-/// Whatever the file holds, it is planned with finite numbers alone, or refused as Faulty; nothing else is thrown.
+/// Whatever the file holds, it is planned with finite numbers alone, or refused as Faulty; nothing else is
+/// thrown.
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     const Shop& ready = testing::shop();
     try {
-        const Document document = parse("job.json", std::string(reinterpret_cast<const char*>(data), size), Origin::job);
+        const Document document =
+            parse("job.json", std::string(reinterpret_cast<const char*>(data), size), Origin::job);
         const Plan planned = plan(read_job(document), ready);
         if (write_json(plan_document(planned)).empty())
             std::abort();

@@ -14,10 +14,21 @@ using namespace ringfill;
 
 namespace {
 
-constexpr std::array kinds = {Kind::share,       Kind::length,      Kind::volume,            Kind::mass,
-                              Kind::speed,       Kind::volume_flow, Kind::current,           Kind::voltage,
-                              Kind::power,       Kind::conductance, Kind::energy_per_length, Kind::temperature,
-                              Kind::angle,       Kind::turning,     Kind::time};
+constexpr std::array kinds = {Kind::share,
+                              Kind::length,
+                              Kind::volume,
+                              Kind::mass,
+                              Kind::speed,
+                              Kind::volume_flow,
+                              Kind::current,
+                              Kind::voltage,
+                              Kind::power,
+                              Kind::conductance,
+                              Kind::energy_per_length,
+                              Kind::temperature,
+                              Kind::angle,
+                              Kind::turning,
+                              Kind::time};
 
 void require(bool holds) {
     if (!holds)
@@ -37,7 +48,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         }
         const auto& fault = std::get<NotMeasured>(result);
         require(!fault.reason.empty() && !fault.remedy.empty());
-        require(printable(fault.reason, 1'000) == fault.reason && printable(fault.remedy, 2'000) == fault.remedy);
+        require(printable(fault.reason, 1'000) == fault.reason &&
+                printable(fault.remedy, 2'000) == fault.remedy);
         require(!fault.bare_length || std::isfinite(*fault.bare_length));
     }
     return 0;

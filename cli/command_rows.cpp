@@ -1,0 +1,87 @@
+#include "command_rows.hpp"
+
+namespace ringfill::cli {
+namespace {
+
+constexpr std::string_view job = "JOB";
+constexpr std::string_view job_help = "the job file, or - for standard input";
+
+} // namespace
+
+constinit const std::string_view exit_statuses =
+    "Exit status:\n"
+    "  0   planned; notes and cautions included\n"
+    "  1   the job cannot be planned as written\n"
+    "  2   the command line is wrong\n"
+    "  3   a table is broken\n"
+    "  4   a file cannot be read or written\n"
+    "  70  a fault of the program\n"
+    "A reader that closes the pipe early (| head) is no fault.\n\n"
+    "Plans only: local codes, the approved welding procedure and licensed practice\n"
+    "rule over everything printed.";
+
+const std::vector<OptionRow>& option_rows() {
+    static const std::vector<OptionRow> rows = {
+        {"--json", "", "print the whole result as JSON (ringfill-plan/1)"},
+        {"--csv", "", "print this view as comma-separated values"},
+        {"--working", "", "show how each figure was reached: formula, inputs, source"},
+        {"-o,--output", "FILE", "write to FILE: beside it first, then renamed over it"},
+        {"--units", "mm|inch", "show in these units; start: write a job in them"},
+        {"--tables", "DIR", "your own tables; their entries add to or correct ours"},
+        {"--fields", "", "list every field of a job file: kind, range, default, meaning"},
+    };
+    return rows;
+}
+
+const std::vector<CommandRow>& command_rows() {
+    static const std::vector<CommandRow> rows = {
+        {"take",
+         job,
+         job_help,
+         true,
+         "what to take in the van: wire, gas, torch parts, and why",
+         "Reads a job file and prints what to load, the figures of each bore, cautions,\n"
+         "notes and the values it assumed. This is what ringfill JOB does too.\n\n"
+         "Example: ringfill take job.json --units inch",
+         {"--json", "--csv", "--working", "-o,--output", "--units", "--tables"}},
+        {"passes",
+         job,
+         job_help,
+         true,
+         "layers, rings, pitch, travel and torch speeds, bore by bore",
+         "Reads a job file and prints what to set on the torch and what each layer, face\n"
+         "and groove lays, in the sequence of the work.\n\n"
+         "Example: ringfill passes job.json --csv -o passes.csv",
+         {"--json", "--csv", "--working", "-o,--output", "--units", "--tables"}},
+        {"check",
+         job,
+         job_help,
+         true,
+         "read and judge a job file only",
+         "Prints every fault of the file with its line, and exits with 1 if it cannot be\n"
+         "planned as written.\n\n"
+         "Example: ringfill check job.json && ringfill take job.json",
+         {"--json", "-o,--output", "--tables"}},
+        {"materials",
+         "NAME",
+         "a family, or family/name of a base metal or filler; all when left out",
+         false,
+         "families, base metals and fillers, with their sources",
+         "Lists the families and what they hold; for one base metal or filler every value\n"
+         "with its source and how it is known.\n\n"
+         "Example: ringfill materials steel/C45",
+         {"-o,--output", "--tables"}},
+        {"start",
+         "FILE",
+         "where to write; standard output when left out",
+         false,
+         "write a commented starter job",
+         "Writes a job that plans as it stands, with every optional field shown once as a\n"
+         "comment. A file that exists is not touched.\n\n"
+         "Example: ringfill start job.json",
+         {"--fields", "--units"}},
+    };
+    return rows;
+}
+
+} // namespace ringfill::cli
