@@ -160,7 +160,10 @@ void write_whole(const std::string& name, std::string_view content) {
         fail(name, Doing::writing, EISDIR);
     if (fs::exists(status) && !fs::is_regular_file(status))
         return write_directly(name, content);
-    const fs::path target = fs::exists(status) ? fs::canonical(name, ignored) : fs::path(name);
+    // A link is followed even when what it points to is not there yet.
+    const fs::path target = fs::is_symlink(fs::symlink_status(name, ignored))
+                                ? fs::weakly_canonical(name, ignored)
+                                : fs::path(name);
     if (fs::exists(status) && ::access(target.c_str(), W_OK) != 0)
         fail(name, Doing::writing, errno);
     const mode_t mode = mode_of(target);

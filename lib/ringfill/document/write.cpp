@@ -95,11 +95,11 @@ std::string write_number(double number) {
         throw std::logic_error("a number that is not finite reached the result");
     if (number == 0)
         return "0";
-    const std::string digits = fmt::format("{:.11e}", number);
+    const std::string digits = fmt::format("{:.14e}", number);
     double rounded = 0;
     std::from_chars(digits.data(), digits.data() + digits.size(), rounded);
     if (const double size = std::fabs(rounded); size >= 1e-5 && size < 1e15) {
-        const int decimals = std::max(0, 11 - static_cast<int>(std::floor(std::log10(size))));
+        const int decimals = std::max(0, 14 - static_cast<int>(std::floor(std::log10(size))));
         std::string text = fmt::format("{:.{}f}", rounded, decimals);
         if (text.find('.') != std::string::npos)
             text.erase(text.find_last_not_of('0') + 1);

@@ -7,11 +7,11 @@
 namespace ringfill {
 
 /// The value as JSON text: two blanks of indent, members in their order, short lists of plain values on one
-/// line, numbers in the fewest digits that keep twelve significant ones. Ends in a line break. Throws
+/// line, numbers in the fewest digits that keep fifteen significant ones. Ends in a line break. Throws
 /// std::logic_error for a number that is not finite: no such number may reach a result.
 std::string write_json(const Value& value);
 
-/// A number in the fewest digits that keep twelve significant ones; never with an exponent between 1e-5 and
+/// A number in the fewest digits that keep fifteen significant ones; never with an exponent between 1e-5 and
 /// 1e15.
 std::string write_number(double number);
 

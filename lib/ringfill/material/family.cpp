@@ -113,6 +113,11 @@ Filler read_filler(const std::string& name, const Entry& entry, const Bibliograp
         filler.sizes.push_back(read_size(size, row, sources));
     std::sort(filler.sizes.begin(), filler.sizes.end(),
               [](const WireSize& a, const WireSize& b) { return a.diameter < b.diameter; });
+    for (std::size_t i = 1; i < filler.sizes.size(); ++i)
+        if (filler.sizes[i].diameter == filler.sizes[i - 1].diameter)
+            entry.refuse("diameters_mm",
+                         fmt::format("gives {} mm twice", printable(filler.sizes[i].name, 20)),
+                         "keep one of the two");
     check_mass(filler, entry);
     return filler;
 }

@@ -77,15 +77,17 @@ void note_bore(Plan& plan, const WornBore& bore, const BorePlan& planned) {
 
 /// Bores of one line share a set-up of the bar.
 void note_lines(Plan& plan, const Job& job) {
-    std::map<std::string, std::string> lines;
+    std::map<std::string, std::pair<int, std::string>> lines;
     for (const WornBore& bore : job.bores)
         if (bore.line) {
-            std::string& names = lines[*bore.line];
+            auto& [count, names] = lines[*bore.line];
+            count += bore.count;
             names += fmt::format("{}{}{}", names.empty() ? "" : ", ", bore.name,
                                  bore.count > 1 ? fmt::format(" × {}", bore.count) : "");
         }
-    for (const auto& [line, names] : lines)
-        plan.notes.push_back(fmt::format("line {}: {} are bored in one set-up of the bar.", line, names));
+    for (const auto& [line, bores] : lines)
+        if (bores.first > 1)
+            plan.notes.push_back(fmt::format("line {}: one set-up of the bar for {}.", line, bores.second));
 }
 
 void note_left_out(Plan& plan) {

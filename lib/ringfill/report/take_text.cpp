@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include <ringfill/fault/printable.hpp>
@@ -12,7 +14,7 @@
 namespace ringfill {
 namespace {
 
-constexpr std::size_t longest_name = 22;
+constexpr std::size_t page_width = 79;
 constexpr std::size_t longest_title = 120; // three lines at most, so that the wire stays at the top
 
 std::string amount(double value, const std::string& unit, UnitSystem units) {
@@ -42,6 +44,7 @@ std::string head(const Plan& plan, const Style& style) {
     return text;
 }
 
+/// The packs stand at the end of the line, or below it where they would run over the edge of the page.
 std::string take_table(const Plan& plan, const Style& style) {
     std::vector<std::vector<std::string>> rows{{"", "need", "on top"}};
     for (const Need& line : plan.take)
@@ -49,31 +52,44 @@ std::string take_table(const Plan& plan, const Style& style) {
                         amount(line.reserve, line.unit, plan.units)});
     std::string text = style.strong("TAKE") + "\n";
     const auto lines = columns(rows, {false, true, true});
-    text += fmt::format("  {}\n", lines.front());
+    text += fmt::format("  {}  load\n", lines.front());
     for (std::size_t i = 0; i < plan.take.size(); ++i) {
-        const std::string both =
-            fmt::format("  {}\n{}", lines[i + 1], wrapped(load(plan.take[i]), "    load "));
-        text += lines[i + 1].starts_with("wire ") ? style.strong(both) : both;
+        const std::string packs = load(plan.take[i]);
+        std::string whole = fmt::format("  {}  {}\n", lines[i + 1], packs);
+        if (count_characters(whole) > page_width + 1)
+            whole = fmt::format("  {}\n{}", lines[i + 1], wrapped(packs, "    load "));
+        text += lines[i + 1].starts_with("wire ") ? style.strong(whole) : whole;
     }
     return text;
 }
 
+std::vector<std::string> bore_figures(const BorePlan& bore, UnitSystem units) {
+    return {bore.build.skimmed ? show(2.0 * bore.build.skim_radius, units) : "none",
+            show(2.0 * bore.layering.end_radius, units),
+            fmt::format("{} × {}", bore.layering.layers, bore.layers.front().rings),
+            show(bore.metal.wire, units), show(bore.metal.arc)};
+}
+
+/// The names stand before the figures, or above them where they are too long for that.
 std::string bore_table(const Plan& plan, const Style& style) {
     std::vector<std::vector<std::string>> rows{
         {"skim to", "weld to", "layers × rings", "wire each", "arc each"}};
-    for (const BorePlan& bore : plan.bores)
-        rows.push_back({bore.build.skimmed ? show(2.0 * bore.build.skim_radius, plan.units) : "none",
-                        show(2.0 * bore.layering.end_radius, plan.units),
-                        fmt::format("{} × {}", bore.layering.layers, bore.layers.front().rings),
-                        show(bore.metal.wire, plan.units), show(bore.metal.arc)});
-    std::string text = style.strong("BORES") + "\n";
+    std::vector<std::string> names{""};
+    std::size_t longest = 0;
+    for (const BorePlan& bore : plan.bores) {
+        rows.push_back(bore_figures(bore, plan.units));
+        names.push_back(printable(bore.name) + (bore.count > 1 ? fmt::format(" × {}", bore.count) : ""));
+        longest = std::max(longest, count_characters(names.back()));
+    }
     const auto lines = columns(rows, {true, true, true, true, true});
-    text += fmt::format("    {}\n", lines.front());
-    for (std::size_t i = 0; i < plan.bores.size(); ++i) {
-        const BorePlan& bore = plan.bores[i];
-        text +=
-            wrapped(printable(bore.name) + (bore.count > 1 ? fmt::format(" × {}", bore.count) : ""), "  ");
-        text += fmt::format("    {}\n", lines[i + 1]);
+    std::string text = style.strong("BORES") + "\n";
+    const bool beside = 2 + longest + 2 + count_characters(lines.front()) <= page_width;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        const std::string& name = names[i];
+        if (beside)
+            text += fmt::format("  {}{:{}}  {}\n", name, "", longest - count_characters(name), lines[i]);
+        else
+            text += fmt::format("{}    {}\n", i == 0 ? "" : wrapped(name, "  "), lines[i]);
     }
     return text;
 }

@@ -81,7 +81,8 @@ UnitSystem read_units(const Entry& row) {
 
 WirePack read_wire(const std::string& name, const Entry& row, const Bibliography& sources) {
     const SourcedReader reader(row, sources);
-    return {name, read_units(row), reader.quantity<Mass>("content_kg", 1).value_or(Sourced<Mass>{}),
+    return {name, row.text("note").value_or(""), read_units(row),
+            reader.quantity<Mass>("content_kg", 1).value_or(Sourced<Mass>{}),
             row.flag("stocked").value_or(true)};
 }
 
@@ -89,6 +90,7 @@ GasPack read_gas(const std::string& name, const Entry& row, const Bibliography& 
     const SourcedReader reader(row, sources);
     GasPack pack;
     pack.name = name;
+    pack.note = row.text("note").value_or("");
     pack.units = read_units(row);
     pack.holds = row.word("holds").value_or("");
     pack.content = reader.quantity<Volume>("content_L", factor::litre).value_or(Sourced<Volume>{});

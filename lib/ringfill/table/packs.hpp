@@ -12,6 +12,7 @@ namespace ringfill {
 /// A spool of wire as it is sold.
 struct WirePack {
     std::string name;
+    std::string note;                      ///< to the reader of the table
     UnitSystem units = UnitSystem::metric; ///< where it is sold
     Sourced<Mass> content;
     bool stocked = true;
@@ -20,6 +21,7 @@ struct WirePack {
 /// A cylinder of shielding gas as it is filled.
 struct GasPack {
     std::string name;
+    std::string note; ///< to the reader of the table
     UnitSystem units = UnitSystem::metric;
     std::string holds;            ///< argon, argon_mixture or carbon_dioxide
     Sourced<Volume> content;      ///< at 15 degC and 1 atm, real gas

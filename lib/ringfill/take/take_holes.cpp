@@ -64,13 +64,13 @@ std::vector<Need> take_holes(const std::vector<HoleUse>& holes, UnitSystem units
     std::vector<Need> lines;
     for (const SameDiameter& group : by_diameter(holes)) {
         const std::string size = show_wire(group.diameter, units);
-        lines.push_back(
-            pieces(fmt::format("copper or carbon rod {} to plug holes", size), group.holes, 1,
-                   fmt::format("one in each hole before welding ({}); and one spare", group.where)));
+        lines.push_back(pieces(
+            fmt::format("plug rods {}", size), group.holes, 1,
+            fmt::format("a piece of copper or carbon rod in each hole before welding ({}); and one spare", group.where)));
         lines.push_back(
             pieces(fmt::format("drill {}", size), {1}, 0, "to reopen the plugged holes after boring"));
         if (sum(group.fittings) > 0)
-            lines.push_back(pieces(fmt::format("fittings for holes of {}", size), group.fittings, 1,
+            lines.push_back(pieces(fmt::format("fittings, hole {}", size), group.fittings, 1,
                                    "heat ruins the old ones; and one spare"));
     }
     return lines;

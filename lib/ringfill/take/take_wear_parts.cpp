@@ -31,12 +31,13 @@ Need worn_through(std::string item, Time arc, const Sourced<Time>& life) {
 } // namespace
 
 std::vector<Need> take_wear_parts(const WireUse& use, const WearParts& wear, UnitSystem units) {
-    const std::string wire = fmt::format("{} {}", use.filler, show_wire(use.diameter, units));
-    std::vector<Need> lines{worn_through("contact tips for " + wire, use.arc, wear.tip_life),
-                            worn_through("gas nozzles for " + wire, use.arc, wear.nozzle_life)};
+    const std::string wire =
+        fmt::format("{} {}", show_wire(use.diameter, units), use.filler.substr(use.filler.find('/') + 1));
+    std::vector<Need> lines{worn_through("contact tips " + wire, use.arc, wear.tip_life),
+                            worn_through("gas nozzles " + wire, use.arc, wear.nozzle_life)};
     if (use.wire > wear.liner_life.value) {
         Need line;
-        line.item = "liner for " + wire;
+        line.item = "liner " + wire;
         line.need = 1;
         line.unit = "pieces";
         line.supplied = 1;

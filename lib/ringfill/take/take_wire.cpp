@@ -23,7 +23,7 @@ const Mass same_spool = in_si<Mass>(2e-3);
 std::vector<WirePack> spools_for(const WireUse& use, const Packs& packs, UnitSystem units) {
     std::vector<WirePack> offered;
     for (const Mass& spool : use.spools) {
-        WirePack pack{fmt::format("{:.6g} kg spool", spool.value()), units, {spool, "practice"}, true};
+        WirePack pack{fmt::format("{:.6g} kg spool", spool.value()), "", units, {spool, "practice"}, true};
         for (const WirePack& known : packs.wire)
             if (std::fabs((known.content.value - spool).value()) < same_spool.value())
                 pack.name = known.name;

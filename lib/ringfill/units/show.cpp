@@ -57,9 +57,11 @@ std::string show(Volume volume, UnitSystem system) {
 }
 
 std::string show(Mass mass, UnitSystem system) {
+    const bool small = std::fabs(mass.value()) < 0.0995;
     if (system == UnitSystem::metric)
-        return fixed(mass.value(), 2) + " kg";
-    return fixed(mass.value() / factor::pound, 2) + " lb";
+        return small ? fixed(mass.value() * 1e3, 0) + " g" : fixed(mass.value(), 2) + " kg";
+    return small ? fixed(mass.value() / factor::ounce, 1) + " oz"
+                 : fixed(mass.value() / factor::pound, 2) + " lb";
 }
 
 std::string show(MassFlow flow, UnitSystem system) {

@@ -10,12 +10,13 @@ namespace ringfill {
 enum class UnitSystem { metric, inch };
 
 // A quantity as a person reads it, number and unit, rounded to what the trade reads off its instruments.
-std::string show(Length length, UnitSystem system);           ///< 93.4 mm, 3.677 in
-std::string show_wire(Length diameter, UnitSystem system);    ///< a wire diameter: 1.0 mm, 0.045 in
-std::string show_distance(Length length, UnitSystem system);  ///< a path: 12.5 m, 41 ft
-std::string show(Area area, UnitSystem system);               ///< 17.4 mm², 0.027 in²
-std::string show(Volume volume, UnitSystem system);           ///< a gas volume: 1240 L, 43.8 ft³
-std::string show(Mass mass, UnitSystem system);               ///< 5.62 kg, 12.39 lb
+std::string show(Length length, UnitSystem system);          ///< 93.4 mm, 3.677 in
+std::string show_wire(Length diameter, UnitSystem system);   ///< a wire diameter: 1.0 mm, 0.045 in
+std::string show_distance(Length length, UnitSystem system); ///< a path: 12.5 m, 41 ft
+std::string show(Area area, UnitSystem system);              ///< 17.4 mm², 0.027 in²
+std::string show(Volume volume, UnitSystem system);          ///< a gas volume: 1240 L, 43.8 ft³
+std::string show(Mass mass,
+                 UnitSystem system); ///< 5.62 kg, 12.39 lb; under a tenth of a kilogram 23 g, 0.8 oz
 std::string show(MassFlow flow, UnitSystem system);           ///< 2.81 kg/h, 6.19 lb/h
 std::string show(Speed speed, UnitSystem system);             ///< a travel: 350 mm/min, 13.8 in/min
 std::string show_feed(Speed speed, UnitSystem system);        ///< a wire feed: 8.0 m/min, 315 in/min
