@@ -79,12 +79,12 @@ TEST_CASE("a job that cannot be planned ends with status 1") {
 TEST_CASE("a wrong command line ends with status 2 and says what to write") {
     check_refused({"tak", "job.json"}, 2, "ringfill: \"tak\" is not a command; did you mean \"take\"?\n");
     check_refused({"weld", "job.json"}, 2,
-                  "ringfill: \"weld\" is not a command; known here: take, check, start\n");
+                  "ringfill: \"weld\" is not a command; known here: take, passes, check, materials, start\n");
     check_refused({"take", "job.json", "--jsn"}, 2,
                   "ringfill: \"--jsn\" is not an option of take; did you mean \"--json\"?\n");
     check_refused({"take", "job.json", "--colour"}, 2,
-                  "ringfill: \"--colour\" is not an option of take; known here: --help, --json, --output, "
-                  "--units, --tables\n");
+                  "ringfill: \"--colour\" is not an option of take; known here: --help, --json, --csv, "
+                  "--working, --output, --units, --tables\n");
     check_refused({"check", "job.json", "--units", "mm"}, 2,
                   "ringfill: \"--units\" is not an option of check; known here: --help, --json, --output, "
                   "--tables\n");
@@ -120,8 +120,8 @@ TEST_CASE("a word too many or a unit system that does not exist ends with status
 
 TEST_CASE("a word of the command line cannot disturb the terminal") {
     check_refused({"take", "job.json", "--\x1b[31m"}, 2,
-                  "ringfill: \"--\uFFFD[31m\" is not an option of take; known here: --help, --json, "
-                  "--output, --units, --tables\n");
+                  "ringfill: \"--\uFFFD[31m\" is not an option of take; known here: --help, --json, --csv, "
+                  "--working, --output, --units, --tables\n");
     check_refused({"take", "no\x1b[31m.json"}, 4,
                   "no\uFFFD[31m.json: cannot be read: No such file or directory; check the name\n");
 }

@@ -92,6 +92,37 @@ TEST_CASE("a hostile bore or procedure name is harmless wherever it stands") {
     }
 }
 
+TEST_CASE("a hostile name is harmless in the other views") {
+    for (std::size_t i = 1; i < hostile.size(); ++i) {
+        const std::string& name = hostile[i];
+        CAPTURE(name);
+        const Workspace workspace;
+        workspace.write("job.json", job_with(name, name, name));
+        for (const std::vector<std::string>& words : {std::vector<std::string>{"passes", "job.json"},
+                                                      {"take", "job.json", "--working"},
+                                                      {"passes", "job.json", "--working"},
+                                                      {"check", "job.json"},
+                                                      {"check", "job.json", "--json"}}) {
+            CAPTURE(words);
+            const Outcome outcome = run(workspace, {.words = words});
+            CHECK(outcome.status == 0);
+            check_harmless(outcome.out);
+        }
+    }
+}
+
+TEST_CASE("a name that a spreadsheet would take for a formula is marked as text in the CSV") {
+    for (const std::string name : {"=cmd|' /C calc'!A0", "+1", "-1", "@SUM(A1)"}) {
+        CAPTURE(name);
+        const Workspace workspace;
+        workspace.write("job.json", job_with("A title", name));
+        const Outcome outcome = run(workspace, {.words = {"passes", "job.json", "--csv"}});
+        CHECK(outcome.status == 0);
+        CHECK_THAT(outcome.out, Contains("\r\n'" + name + ",1,layer,1,"));
+        CHECK_THAT(outcome.out, !Contains("\n" + name));
+    }
+}
+
 TEST_CASE("a hostile name is harmless in a message") {
     for (std::size_t i = 1; i < hostile.size(); ++i) {
         const Workspace workspace;

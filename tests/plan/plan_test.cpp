@@ -98,12 +98,11 @@ TEST_CASE("holes and lines of bores come into the plan") {
     const Plan found = plan(job_from(job_text(fed, bore_text("arm root", holes) + ", " +
                                                        bore_text("boom foot", R"(, "line": "root")"))),
                             shop());
-    CHECK(own_notes(found) ==
-          Lines{"line root: arm root × 3, boom foot are bored in one set-up of the bar."});
+    CHECK(own_notes(found) == Lines{"line root: one set-up of the bar for arm root × 3, boom foot."});
     REQUIRE(found.take.size() == 7);
-    CHECK(found.take[4].item == "copper or carbon rod 10.0 mm to plug holes");
+    CHECK(found.take[4].item == "plug rods 10.0 mm");
     CHECK(found.take[4].need == 3);
-    CHECK(found.take[6].item == "fittings for holes of 10.0 mm");
+    CHECK(found.take[6].item == "fittings, hole 10.0 mm");
     CHECK(found.take[6].need == 3);
 }
 
@@ -171,8 +170,8 @@ TEST_CASE("one wire in two procedures is one line, with a trial ring of the larg
     REQUIRE(found.take.size() == 4);
     CHECK(found.take[0].item == "wire steel/ER70S-6 1.0 mm");
     CHECK(found.take[1].item == "gas M21");
-    CHECK(found.take[2].item == "contact tips for steel/ER70S-6 1.0 mm");
-    CHECK(found.take[3].item == "gas nozzles for steel/ER70S-6 1.0 mm");
+    CHECK(found.take[2].item == "contact tips 1.0 mm ER70S-6");
+    CHECK(found.take[3].item == "gas nozzles 1.0 mm ER70S-6");
     CHECK_THAT(found.take[0].need, WithinRel(found.totals.wire.value(), 1e-14));
     CHECK_THAT(found.take[1].need, WithinRel(found.totals.gas.value() / factor::litre, 1e-14));
     // Section 12 by hand: 10 % and a liner of 4 m, and one ring of boom foot and of link with its trim.

@@ -21,31 +21,39 @@ inline VolumeFlow litres_a_minute(double value) {
     return in_si<VolumeFlow>(value * factor::litre / factor::minute);
 }
 
+inline WirePack spool(const std::string& name, UnitSystem units, double content_kg) {
+    WirePack pack;
+    pack.name = name;
+    pack.units = units;
+    pack.content = {kg(content_kg), "a"};
+    return pack;
+}
+
+inline GasPack cylinder(const std::string& name, UnitSystem units, const std::string& holds, double content_L,
+                        double usable_share) {
+    GasPack pack;
+    pack.name = name;
+    pack.units = units;
+    pack.holds = holds;
+    pack.content = {litres(content_L), "a"};
+    pack.usable_share = {usable_share, "a"};
+    if (holds == "carbon_dioxide")
+        pack.draw = {litres_a_minute(10), "a"};
+    return pack;
+}
+
 /// Spools and cylinders in round numbers, for both sides of the ocean.
 inline Packs round_packs() {
     constexpr auto mm = UnitSystem::metric;
     constexpr auto inch = UnitSystem::inch;
     Packs packs;
-    packs.wire = {{"5 kg spool", mm, {kg(5), "a"}, true},
-                  {"15 kg spool", mm, {kg(15), "a"}, true},
-                  {"10 lb spool", inch, {kg(4.535), "a"}, true}};
-    packs.gas = {{"small mixture", mm, "argon_mixture", {litres(2000), "a"}, {0.9, "a"}, {}, true},
-                 {"large mixture", mm, "argon_mixture", {litres(10'000), "a"}, {0.9, "a"}, {}, true},
-                 {"small dioxide",
-                  mm,
-                  "carbon_dioxide",
-                  {litres(5000), "a"},
-                  {0.8, "a"},
-                  Sourced{litres_a_minute(10), "a"},
-                  true},
-                 {"large dioxide",
-                  mm,
-                  "carbon_dioxide",
-                  {litres(20'000), "a"},
-                  {0.8, "a"},
-                  Sourced{litres_a_minute(10), "a"},
-                  true},
-                 {"inch mixture", inch, "argon_mixture", {litres(9000), "a"}, {0.9, "a"}, {}, true}};
+    packs.wire = {spool("5 kg spool", mm, 5), spool("15 kg spool", mm, 15),
+                  spool("10 lb spool", inch, 4.535)};
+    packs.gas = {cylinder("small mixture", mm, "argon_mixture", 2000, 0.9),
+                 cylinder("large mixture", mm, "argon_mixture", 10'000, 0.9),
+                 cylinder("small dioxide", mm, "carbon_dioxide", 5000, 0.8),
+                 cylinder("large dioxide", mm, "carbon_dioxide", 20'000, 0.8),
+                 cylinder("inch mixture", inch, "argon_mixture", 9000, 0.9)};
     return packs;
 }
 

@@ -98,6 +98,7 @@ TEST_CASE("cylinders taken for their content count towards the draw rate") {
 
 TEST_CASE("a gas that no cylinder holds is needed and not covered") {
     const Need line = line_for(gas_use("I1", "argon"));
+    CHECK_FALSE(line.pack_known);
     CHECK(line.cover.empty());
     CHECK_THAT(line.need, WithinAbs(1000, 1e-9));
     CHECK(line.supplied == 0);

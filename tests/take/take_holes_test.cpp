@@ -40,21 +40,18 @@ TEST_CASE("no holes take nothing") {
 TEST_CASE("holes take a rod each, a drill a diameter and a new fitting where one was") {
     CHECK(lines_of({use_of("arm root", 10, 2, false), use_of("link", 6, 1, false),
                     use_of("boom foot", 10, 4, true)}) ==
-          Lines{"6 + 1 pieces | copper or carbon rod 10.0 mm to plug holes | one in each hole before welding "
-                "(2 in arm root, "
-                "4 in boom foot); and one spare",
+          Lines{"6 + 1 pieces | plug rods 10.0 mm | a piece of copper or carbon rod in each hole before "
+                "welding (2 in arm root, 4 in boom foot); and one spare",
                 "1 + 0 pieces | drill 10.0 mm | to reopen the plugged holes after boring",
-                "4 + 1 pieces | fittings for holes of 10.0 mm | heat ruins the old ones; and one spare",
-                "1 + 1 pieces | copper or carbon rod 6.0 mm to plug holes | one in each hole before welding "
-                "(1 in link); and "
-                "one spare",
+                "4 + 1 pieces | fittings, hole 10.0 mm | heat ruins the old ones; and one spare",
+                "1 + 1 pieces | plug rods 6.0 mm | a piece of copper or carbon rod in each hole before "
+                "welding (1 in link); and one spare",
                 "1 + 0 pieces | drill 6.0 mm | to reopen the plugged holes after boring"});
 }
 
 TEST_CASE("in inch units holes are told in inches") {
     CHECK(lines_of({use_of("link", 6.35, 1, false)}, UnitSystem::inch) ==
-          Lines{"1 + 1 pieces | copper or carbon rod 0.250 in to plug holes | one in each hole before "
-                "welding (1 in link); "
-                "and one spare",
+          Lines{"1 + 1 pieces | plug rods 0.250 in | a piece of copper or carbon rod in each hole before "
+                "welding (1 in link); and one spare",
                 "1 + 0 pieces | drill 0.250 in | to reopen the plugged holes after boring"});
 }

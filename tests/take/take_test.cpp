@@ -18,10 +18,9 @@ TEST_CASE("wires come first, then gases, then what wears out") {
     for (const Need& line : lines)
         items.push_back(line.item);
     CHECK(items == std::vector<std::string>{"wire steel/X1 1.2 mm", "wire steel/X2 1.2 mm", "gas M21",
-                                            "gas C1", "contact tips for steel/X1 1.2 mm",
-                                            "gas nozzles for steel/X1 1.2 mm",
-                                            "contact tips for steel/X2 1.2 mm",
-                                            "gas nozzles for steel/X2 1.2 mm", "liner for steel/X2 1.2 mm"});
+                                            "gas C1", "contact tips 1.2 mm X1", "gas nozzles 1.2 mm X1",
+                                            "contact tips 1.2 mm X2", "gas nozzles 1.2 mm X2",
+                                            "liner 1.2 mm X2"});
 }
 
 TEST_CASE("nothing used is nothing taken") {

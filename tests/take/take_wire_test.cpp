@@ -32,7 +32,7 @@ TEST_CASE("a line of wire says how much, in what and why") {
     CHECK(line.why ==
           "5.50 kg for the bores: 5.00 kg laid plus what the arc loses, and 12 starts with 100.0 mm of trim "
           "each; "
-          "on top 10 %, 0.04 kg to fill a liner of 4.00 m, 0.11 kg for one trial ring the size of arm root "
+          "on top 10 %, 40 g to fill a liner of 4.00 m, 0.11 kg for one trial ring the size of arm root "
           "with main");
 }
 
@@ -44,11 +44,12 @@ TEST_CASE("each procedure has its trial ring and a job without reserve still fil
     CHECK(line.why ==
           "5.50 kg for the bores: 5.00 kg laid plus what the arc loses, and 12 starts with 100.0 mm of trim "
           "each; "
-          "on top 0 %, 0.04 kg to fill a liner of 4.00 m, 0.11 kg for one trial ring the size of arm root "
+          "on top 0 %, 40 g to fill a liner of 4.00 m, 0.11 kg for one trial ring the size of arm root "
           "with main, 0.25 kg for one trial ring the size of boom foot with slow");
 }
 
-// Worked by hand: 12.126 lb and 11.023 lb, 4 m are 13.1 ft; two spools of 4.535 kg hold 9.07.
+// Worked by hand: 12.126 lb and 11.023 lb, 40 g are 1.41 oz, 4 m are 13.1 ft; two spools of 4.535 kg
+// hold 9.07.
 TEST_CASE("in inch units wire is told in pounds and taken on inch spools") {
     const Need line = line_for(wire_use(), 0.1, UnitSystem::inch);
     CHECK(line.item == "wire steel/X1 0.047 in");
@@ -57,7 +58,7 @@ TEST_CASE("in inch units wire is told in pounds and taken on inch spools") {
     CHECK(
         line.why ==
         "12.13 lb for the bores: 11.02 lb laid plus what the arc loses, and 12 starts with 3.937 in of trim "
-        "each; on top 10 %, 0.09 lb to fill a liner of 13.1 ft, 0.24 lb for one trial ring the size of "
+        "each; on top 10 %, 1.4 oz to fill a liner of 13.1 ft, 0.24 lb for one trial ring the size of "
         "arm root with main");
 }
 
@@ -100,6 +101,7 @@ TEST_CASE("a spool that just holds the wire is enough") {
 
 TEST_CASE("with no spool in the table the line says so and has none to spare") {
     const Need line = line_for(wire_use(), 0.1, UnitSystem::metric, Packs());
+    CHECK_FALSE(line.pack_known);
     CHECK(line.cover.empty());
     CHECK(line.supplied == 0);
     CHECK(line.spare == 0);
@@ -107,6 +109,6 @@ TEST_CASE("with no spool in the table the line says so and has none to spare") {
     CHECK(line.why ==
           "5.50 kg for the bores: 5.00 kg laid plus what the arc loses, and 12 starts with 100.0 mm of trim "
           "each; "
-          "on top 10 %, 0.04 kg to fill a liner of 4.00 m, 0.11 kg for one trial ring the size of arm root "
+          "on top 10 %, 40 g to fill a liner of 4.00 m, 0.11 kg for one trial ring the size of arm root "
           "with main; no spool of wire is in the table of packs");
 }

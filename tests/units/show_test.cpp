@@ -37,6 +37,10 @@ TEST_CASE("areas and volumes") {
 TEST_CASE("masses and flows of mass") {
     CHECK(show(in_si<Mass>(5.62), metric) == "5.62 kg");
     CHECK(show(in_si<Mass>(5.62), inch) == "12.39 lb");
+    CHECK(show(in_si<Mass>(0.0234), metric) == "23 g");
+    CHECK(show(in_si<Mass>(0.0234), inch) == "0.8 oz");
+    CHECK(show(in_si<Mass>(0.1), metric) == "0.10 kg");
+    CHECK(show(Mass(), metric) == "0 g");
     CHECK(show(in_si<MassFlow>(2.81 / 3'600), metric) == "2.81 kg/h");
     CHECK(show(in_si<MassFlow>(2.81 / 3'600), inch) == "6.19 lb/h");
 }

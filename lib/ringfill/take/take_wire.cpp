@@ -40,6 +40,7 @@ std::vector<WirePack> spools_for(const WireUse& use, const Packs& packs, UnitSys
 void cover_with(Need& line, const std::vector<WirePack>& spools, std::optional<double> price_kg) {
     if (spools.empty()) {
         line.why += "; no spool of wire is in the table of packs";
+        line.pack_known = false;
         return;
     }
     std::vector<PackSize> sizes;
