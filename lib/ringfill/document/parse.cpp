@@ -16,15 +16,6 @@ namespace {
 
 namespace json = boost::json;
 
-enum class ByteClass { blank, structural, ordinary };
-
-ByteClass class_of(char c) {
-    if (c == ' ' || c == '\t' || c == '\r')
-        return ByteClass::blank;
-    return std::string_view("\n{}[]:,\"/*\\").find(c) == std::string_view::npos ? ByteClass::ordinary
-                                                                                : ByteClass::structural;
-}
-
 /// The end of the comment that begins there: `begin` itself when none does, npos when it is not closed.
 std::size_t comment_end(std::string_view text, std::size_t begin) {
     const std::string_view sign = text.substr(begin, 2);
@@ -36,13 +27,36 @@ std::size_t comment_end(std::string_view text, std::size_t begin) {
     return close == std::string_view::npos ? close : close + 2;
 }
 
-/// The end of the bytes to feed next: one structural byte, or a run of blank or of ordinary ones.
+/// Whether a byte stands between tokens rather than in one.
+bool stands_between(char c) {
+    return std::string_view(" \t\r\n:,").find(c) != std::string_view::npos;
+}
+
+/// The end of the text that a quote begins, its closing quote included.
+std::size_t quoted_end(std::string_view text, std::size_t begin) {
+    for (std::size_t i = begin + 1; i < text.size(); ++i) {
+        if (text[i] == '"')
+            return i + 1;
+        if (text[i] == '\\')
+            ++i;
+    }
+    return text.size();
+}
+
+/// The end of the bytes to feed next: a whole quoted text, one bracket, a run of bytes between tokens, or a
+/// number or word. Each holds at most one event of its own, so that the event's place is known.
 std::size_t chunk_end(std::string_view text, std::size_t begin) {
-    const ByteClass kind = class_of(text[begin]);
+    if (text[begin] == '"')
+        return quoted_end(text, begin);
     std::size_t end = begin + 1;
-    while (kind != ByteClass::structural && end < text.size() && class_of(text[end]) == kind)
-        ++end;
-    return end;
+    if (std::string_view("{}[]/").find(text[begin]) != std::string_view::npos)
+        return end;
+    if (stands_between(text[begin])) {
+        while (end < text.size() && stands_between(text[end]))
+            ++end;
+        return end;
+    }
+    return std::min(text.size(), text.find_first_of(" \t\r\n:,{}[]\"/", end));
 }
 
 struct Words {
@@ -70,11 +84,6 @@ Words in_words(const json::error_code& ec, const DocumentBuilder& builder, const
     return {"this is not JSON here", "look for a missing comma, quote or bracket just before it"};
 }
 
-/// Whether a byte may stand between tokens rather than begin one.
-bool stands_between(char c) {
-    return class_of(c) == ByteClass::blank || std::string_view("\n:,/").find(c) != std::string_view::npos;
-}
-
 void feed(json::basic_parser<DocumentBuilder>& parser, Document& document, Origin origin,
           const DocumentLimits& limits) {
     const std::string_view text = document.text;
@@ -90,8 +99,7 @@ void feed(json::basic_parser<DocumentBuilder>& parser, Document& document, Origi
         throw Faulty(origin, fault_at(document, offset, builder.path(), {}, words.reason, words.remedy));
     };
     while (fed < text.size()) {
-        const bool in_text = builder.token != DocumentBuilder::nowhere && text[builder.token] == '"';
-        const std::size_t after_comment = in_text ? fed : comment_end(text, fed);
+        const std::size_t after_comment = comment_end(text, fed);
         if (after_comment == std::string_view::npos)
             break;
         const bool is_comment = after_comment > fed;
