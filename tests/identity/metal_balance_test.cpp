@@ -9,7 +9,7 @@ using Catch::WithinRel;
 // Section 6: whatever is scaled, clamped or added, metal is laid at the rate the wire brings it, mu f eta.
 // Rounding of some hundred sums: 1e-12.
 TEST_CASE("laid metal over arc time is the deposition rate, in every pass of every job") {
-    for (std::uint64_t seed = 0; seed < random_jobs; ++seed) {
+    for (const std::uint64_t seed : seeds_for(0)) {
         INFO("seed " << seed);
         for (const BorePlan& bore : planned(random_sketch(seed)).bores) {
             const Deposition& wire = bore.deposition;

@@ -42,8 +42,8 @@ double rounding(const BorePlan& bore) {
 TEST_CASE("deeper wear never takes fewer layers, less kept metal or a smaller ring, nor less wire but for a "
           "ring a layer") {
     constexpr double steps[] = {0.001, 0.01, 0.07, 0.3, 1.1};
-    for (std::uint64_t seed = 0; seed < random_jobs; ++seed) {
-        const double by = steps[seed % std::size(steps)];
+    for (const std::uint64_t seed : seeds_for(3)) {
+        const double by = steps[seed / seed_step % std::size(steps)];
         INFO("seed " << seed << ", " << by << " mm deeper");
         const Sketch sketch = random_sketch(seed);
         const Plan before = planned(sketch);

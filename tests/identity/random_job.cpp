@@ -134,6 +134,13 @@ Sketch::Bore random_bore(Draw& draw, int number) {
 
 } // namespace
 
+std::vector<std::uint64_t> seeds_for(std::uint64_t property) {
+    std::vector<std::uint64_t> seeds;
+    for (std::uint64_t seed = property % seed_step; seed < random_jobs; seed += seed_step)
+        seeds.push_back(seed);
+    return seeds;
+}
+
 Sketch random_sketch(std::uint64_t seed) {
     Draw draw(seed);
     Sketch sketch;

@@ -31,7 +31,7 @@ double flush_volume(const BorePlan& bore, const Layer& layer) {
 // r^2 - 2 (A/p) r, so A 2 pi r L_w/p = pi (r^2 - r'^2) L_w: the flush volumes of all layers sum to the ring
 // from the mean radius to where they end.
 TEST_CASE("the layers of every job fill the ring from skim to end") {
-    for (std::uint64_t seed = 0; seed < random_jobs; ++seed) {
+    for (const std::uint64_t seed : seeds_for(1)) {
         INFO("seed " << seed);
         for (const BorePlan& bore : planned(random_sketch(seed)).bores) {
             double sum = 0;
@@ -50,7 +50,7 @@ TEST_CASE("the layers of every job fill the ring from skim to end") {
 
 TEST_CASE("skimmed and not clamped, the layers of every job fill the ideal ring") {
     int ideal = 0;
-    for (std::uint64_t seed = 0; seed < random_jobs; ++seed) {
+    for (const std::uint64_t seed : seeds_for(2)) {
         INFO("seed " << seed);
         for (const BorePlan& bore : planned(random_sketch(seed)).bores) {
             if (!bore.build.skimmed)
@@ -66,5 +66,5 @@ TEST_CASE("skimmed and not clamped, the layers of every job fill the ideal ring"
             }
         }
     }
-    CHECK(ideal > 1000);
+    CHECK(static_cast<std::uint64_t>(ideal) > random_jobs / seed_step / 3); // enough to mean something
 }

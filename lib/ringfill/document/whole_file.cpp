@@ -84,7 +84,7 @@ int write_all(int descriptor, std::string_view content) {
 class Beside {
   public:
     explicit Beside(const fs::path& target)
-        : path_((target.parent_path() / fmt::format(".{}.XXXXXX.part", target.filename().string())).string()),
+        : path_((target.parent_path() / ".ringfill-XXXXXX.part").string()),
           descriptor_(::mkstemps(path_.data(), 5)) {}
     Beside(const Beside&) = delete;
     Beside& operator=(const Beside&) = delete;

@@ -3,15 +3,19 @@
 #include <string_view>
 
 #include <ringfill/document/write.hpp>
+#include <ringfill/fault/printable.hpp>
 
 namespace ringfill {
 namespace {
 
+constexpr std::size_t longest_cell = 30'000; // characters; spreadsheets take 32,767
+
 std::string text_cell(const std::string& text) {
+    const std::string shown = printable(text, longest_cell);
     const bool formula =
-        !text.empty() && std::string_view("=+-@\t\r\n").find(text.front()) != std::string_view::npos;
-    const std::string safe = formula ? "'" + text : text;
-    if (safe.find_first_of("\",\r\n") == std::string::npos)
+        !shown.empty() && std::string_view("=+-@").find(shown.front()) != std::string_view::npos;
+    const std::string safe = formula ? "'" + shown : shown;
+    if (safe.find_first_of("\",") == std::string::npos)
         return safe;
     std::string cell = "\"";
     for (const char c : safe) {

@@ -10,8 +10,9 @@ namespace ringfill {
 using Cell = std::variant<std::string, double>;
 
 /// Rows as comma-separated values (RFC 4180: UTF-8, lines end in CR LF, quotes doubled). A text that a
-/// spreadsheet would take for a formula, because it begins with = + - @, a tab or a line end, gets an
-/// apostrophe before it. Numbers are finite and written as in JSON.
+/// spreadsheet would take for a formula, because it begins with = + - or @, gets an apostrophe before it;
+/// tabs, line breaks and whatever else could disturb become U+FFFD. Numbers are finite and written as in
+/// JSON.
 std::string csv(const std::vector<std::vector<Cell>>& rows);
 
 } // namespace ringfill
