@@ -39,13 +39,10 @@ Value build_object(const BorePlan& bore) {
 }
 
 Value bead_object(const Bead& bead) {
-    return Value::Object{{"section_mm2", mm2(bead.section)},
-                         {"width_mm", mm(bead.width)},
-                         {"crown_mm", mm(bead.crown)},
-                         {"pitch_mm", mm(bead.pitch)},
-                         {"valley_mm", mm(bead.valley)},
-                         {"scale", bead.scale},
-                         {"travel_mm_min", mm(bead.travel * in_si<Time>(factor::minute))}};
+    return Value::Object{{"section_mm2", mm2(bead.section)},    {"width_mm", mm(bead.width)},
+                         {"crown_mm", mm(bead.crown)},          {"pitch_mm", mm(bead.pitch)},
+                         {"valley_mm", mm(bead.valley)},        {"scale", bead.scale},
+                         {"travel_mm_min", mm_min(bead.travel)}};
 }
 
 Value layer_list(const std::vector<Layer>& layers) {
@@ -59,7 +56,7 @@ Value layer_list(const std::vector<Layer>& layers) {
                                      {"path_mm", mm(layer.path)},
                                      {"laid_kg", layer.laid.value()},
                                      {"arc_s", layer.arc.value()},
-                                     {"torch_rpm", layer.torch.value() * factor::minute}});
+                                     {"torch_rpm", rev_min(layer.torch)}});
     }
     return list;
 }
@@ -68,16 +65,25 @@ Value face_object(const FacePad& face) {
     return Value::Object{{"layers", static_cast<double>(face.layers)},
                          {"rings", static_cast<double>(face.rings)},
                          {"scale", face.bead.scale},
+                         {"pitch_mm", mm(face.bead.pitch)},
+                         {"travel_mm_min", mm_min(face.bead.travel)},
+                         {"torch_first_rpm", rev_min(face.first_torch())},
+                         {"torch_last_rpm", rev_min(face.last_torch())},
                          {"path_mm", mm(face.path)},
                          {"laid_kg", face.laid.value()},
                          {"arc_s", face.arc.value()}};
 }
 
 Value groove_object(const GrooveFill& groove) {
-    return Value::Object{{"volume_mm3", mm3(groove.volume)},
+    Value::Object object{{"volume_mm3", mm3(groove.volume)},
                          {"path_mm", mm(groove.path)},
                          {"laid_kg", groove.laid.value()},
                          {"arc_s", groove.arc.value()}};
+    if (groove.volume > Volume()) {
+        object.push_back({"travel_mm_min", mm_min(groove.travel)});
+        object.push_back({"torch_rpm", rev_min(groove.torch)});
+    }
+    return object;
 }
 
 Value metal_object(const BorePlan& bore) {
@@ -87,7 +93,7 @@ Value metal_object(const BorePlan& bore) {
                          {"wire_kg", bore.metal.wire.value()},
                          {"arc_s", bore.metal.arc.value()},
                          {"starts", static_cast<double>(bore.metal.starts)},
-                         {"deposition_kg_h", bore.deposition.rate.value() * factor::hour}};
+                         {"deposition_kg_h", kg_h(bore.deposition.rate)}};
 }
 
 Value bore_object(const BorePlan& bore) {
@@ -137,7 +143,7 @@ Value totals_object(const Totals& totals) {
     return Value::Object{{"laid_kg", totals.laid.value()},
                          {"wire_kg", totals.wire.value()},
                          {"arc_s", totals.arc.value()},
-                         {"gas_l", totals.gas.value() / factor::litre}};
+                         {"gas_l", litres(totals.gas)}};
 }
 
 } // namespace

@@ -19,6 +19,43 @@ std::vector<Working> metal_and_time(const WeldFigures& weld, const Bead& bead, L
             {"arc_s", "60*l/v", {way, {"v", mm_min(bead.travel), "mm/min"}}, arc.value(), "s", "own"}};
 }
 
+void append(std::vector<Working>& work, const std::vector<Working>& more) {
+    work.insert(work.end(), more.begin(), more.end());
+}
+
+/// What is set on the torch for a face: pitch, travel, and its speed on the innermost and outermost ring.
+std::vector<Working> face_settings_working(const WeldFigures& weld, const Face& face, const FacePad& pad) {
+    const Input kappa{"kappa", pad.bead.scale};
+    const Input v{"v", mm_min(pad.bead.travel), "mm/min"};
+    const Input inner{"D_i", mm(face.inner), "mm"};
+    const Input overhang{"o", mm(weld.bore.overhang), "mm"};
+    const Input pitch{"p", mm(pad.bead.pitch), "mm"};
+    return {{"pitch_mm",
+             "kappa*p_0",
+             {kappa, {"p_0", mm(weld.unscaled.pitch), "mm"}},
+             mm(pad.bead.pitch),
+             "mm",
+             "own"},
+            {"travel_mm_min",
+             "v_0/kappa^2",
+             {{"v_0", mm_min(weld.unscaled.travel), "mm/min"}, kappa},
+             mm_min(pad.bead.travel),
+             "mm/min",
+             "own"},
+            {"torch_first_rpm",
+             "v/(2*pi*(D_i/2 - o + p/2))",
+             {v, inner, overhang, pitch},
+             rev_min(pad.first_torch()),
+             "rev/min",
+             "own"},
+            {"torch_last_rpm",
+             "v/(2*pi*(D_i/2 - o + (N - 0.5)*p))",
+             {v, inner, overhang, {"N", static_cast<double>(pad.rings)}, pitch},
+             rev_min(pad.last_torch()),
+             "rev/min",
+             "own"}};
+}
+
 std::vector<Working> face_working(const WeldFigures& weld, const Face& face, const FacePad& pad) {
     const Input thickness{"t", mm(face.build), "mm"};
     const Input stock{"s", mm(weld.bore.stock), "mm"};
@@ -56,8 +93,8 @@ std::vector<Working> face_working(const WeldFigures& weld, const Face& face, con
                                   mm(pad.path),
                                   "mm",
                                   "practice"}};
-    const auto rest = metal_and_time(weld, pad.bead, pad.path, pad.laid, pad.arc);
-    work.insert(work.end(), rest.begin(), rest.end());
+    append(work, face_settings_working(weld, face, pad));
+    append(work, metal_and_time(weld, pad.bead, pad.path, pad.laid, pad.arc));
     return work;
 }
 
@@ -77,8 +114,22 @@ std::vector<Working> groove_working(const WeldFigures& weld, const Groove& groov
          mm(fill.path),
          "mm",
          "own"}};
-    const auto rest = metal_and_time(weld, weld.unscaled, fill.path, fill.laid, fill.arc);
-    work.insert(work.end(), rest.begin(), rest.end());
+    append(work, metal_and_time(weld, weld.unscaled, fill.path, fill.laid, fill.arc));
+    if (!(fill.volume > Volume()))
+        return work;
+    const Input travel{"v", mm_min(fill.travel), "mm/min"};
+    work.push_back({"travel_mm_min",
+                    "v_0/kappa^2",
+                    {{"v_0", mm_min(weld.unscaled.travel), "mm/min"}, {"kappa", weld.unscaled.scale}},
+                    mm_min(fill.travel),
+                    "mm/min",
+                    "own"});
+    work.push_back({"torch_rpm",
+                    "v/(pi*D_g)",
+                    {travel, {"D_g", mm(groove.diameter), "mm"}},
+                    rev_min(fill.torch),
+                    "rev/min",
+                    "own"});
     return work;
 }
 
@@ -87,8 +138,7 @@ std::vector<Working> groove_working(const WeldFigures& weld, const Groove& groov
 std::vector<Working> faces_working(const WeldFigures& weld, const std::vector<FacePad>& faces) {
     std::vector<Working> work;
     for (std::size_t i = 0; i < faces.size(); ++i) {
-        const auto one = under(element_path("faces", i), face_working(weld, weld.bore.faces[i], faces[i]));
-        work.insert(work.end(), one.begin(), one.end());
+        append(work, under(element_path("faces", i), face_working(weld, weld.bore.faces[i], faces[i])));
     }
     return work;
 }
@@ -96,9 +146,8 @@ std::vector<Working> faces_working(const WeldFigures& weld, const std::vector<Fa
 std::vector<Working> grooves_working(const WeldFigures& weld, const std::vector<GrooveFill>& grooves) {
     std::vector<Working> work;
     for (std::size_t i = 0; i < grooves.size(); ++i) {
-        const auto one =
-            under(element_path("grooves", i), groove_working(weld, weld.bore.grooves[i], grooves[i]));
-        work.insert(work.end(), one.begin(), one.end());
+        append(work,
+               under(element_path("grooves", i), groove_working(weld, weld.bore.grooves[i], grooves[i])));
     }
     return work;
 }
