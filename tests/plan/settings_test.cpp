@@ -207,6 +207,15 @@ TEST_CASE("a travel outside the window is noted") {
                 "[practice]."});
 }
 
+TEST_CASE("a fastest travel over the window is cut to it, with a note") {
+    CHECK(notes_of(with_travel(R"("travel": "900 mm/min", "travel_max": "1000 mm/min")")).empty());
+    CHECK(
+        notes_of(with_travel(R"("travel": "900 mm/min", "travel_max": "1100 mm/min")")) ==
+        Lines{
+            "procedure main: travel_max is taken as 1000 mm/min, the fastest of the window of steel/ER70S-6 "
+            "[practice]."});
+}
+
 TEST_CASE("a pitch outside 0.55 to 0.738 of the width is noted") {
     CHECK(notes_of(fed + R"(, "pitch_ratio": 0.55)").empty());
     CHECK(notes_of(fed + R"(, "pitch_ratio": 0.738)").empty());

@@ -62,6 +62,10 @@ void note_settings(Settings& found, UnitSystem units) {
                     [](Current c) { return show(c); });
     note_window(found, "a travel", procedure.travel, size.window.travel,
                 [units](Speed s) { return show(s, units); });
+    if (procedure.travel_max && found.travel_limit < *procedure.travel_max)
+        found.notes.push_back(fmt::format(
+            "procedure {}: travel_max is taken as {}, the fastest of the window of {} [{}].", procedure.name,
+            show(found.travel_limit, units), procedure.filler, size.window.travel->source));
     if (found.pitch_ratio < lowest_usual_pitch_ratio || found.pitch_ratio > highest_usual_pitch_ratio)
         found.notes.push_back(fmt::format(
             "procedure {}: a pitch of {:.3g} of the bead width is outside the usual {} to {}.",
