@@ -40,7 +40,6 @@ std::vector<Working> layers_working(const WeldFigures& weld, const std::vector<L
         const Layer& layer = layers[i];
         const Input r{"r", mm(layer.radius_before), "mm"};
         const Input v{"v", mm_min(weld.bead.travel), "mm/min"};
-        const Input way{"l", mm(layer.path), "mm"};
         std::vector<Working> one = {
             radius_before(weld, layers, i),
             {"radius_after_mm",
@@ -56,15 +55,10 @@ std::vector<Working> layers_working(const WeldFigures& weld, const std::vector<L
              "",
              "own"},
             path(weld, layer),
-            {"laid_kg",
-             "rho*A*l*1e-9",
-             {{"rho", weld.deposition.density.value(), "kg/m3"}, {"A", mm2(weld.bead.section), "mm2"}, way},
-             layer.laid.value(),
-             "kg",
-             "own"},
-            {"arc_s", "60*l/v", {way, v}, layer.arc.value(), "s", "own"},
             {"torch_rpm", "v/(2*pi*r)", {v, r}, rev_min(layer.torch), "rev/min", "own"},
         };
+        const auto rest = pass_working(weld, weld.bead, layer.path, layer.laid, layer.arc);
+        one.insert(one.end(), rest.begin(), rest.end());
         one = under(element_path("layers", i), std::move(one));
         work.insert(work.end(), one.begin(), one.end());
     }

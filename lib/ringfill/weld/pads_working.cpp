@@ -6,19 +6,6 @@
 namespace ringfill {
 namespace {
 
-/// Metal and time of a pass from its way.
-std::vector<Working> metal_and_time(const WeldFigures& weld, const Bead& bead, Length path, Mass laid,
-                                    Time arc) {
-    const Input way{"l", mm(path), "mm"};
-    return {{"laid_kg",
-             "rho*A*l*1e-9",
-             {{"rho", weld.deposition.density.value(), "kg/m3"}, {"A", mm2(bead.section), "mm2"}, way},
-             laid.value(),
-             "kg",
-             "own"},
-            {"arc_s", "60*l/v", {way, {"v", mm_min(bead.travel), "mm/min"}}, arc.value(), "s", "own"}};
-}
-
 void append(std::vector<Working>& work, const std::vector<Working>& more) {
     work.insert(work.end(), more.begin(), more.end());
 }
@@ -94,7 +81,7 @@ std::vector<Working> face_working(const WeldFigures& weld, const Face& face, con
                                   "mm",
                                   "practice"}};
     append(work, face_settings_working(weld, face, pad));
-    append(work, metal_and_time(weld, pad.bead, pad.path, pad.laid, pad.arc));
+    append(work, pass_working(weld, pad.bead, pad.path, pad.laid, pad.arc));
     return work;
 }
 
@@ -114,7 +101,7 @@ std::vector<Working> groove_working(const WeldFigures& weld, const Groove& groov
          mm(fill.path),
          "mm",
          "own"}};
-    append(work, metal_and_time(weld, weld.unscaled, fill.path, fill.laid, fill.arc));
+    append(work, pass_working(weld, weld.unscaled, fill.path, fill.laid, fill.arc));
     if (!(fill.volume > Volume()))
         return work;
     const Input travel{"v", mm_min(fill.travel), "mm/min"};

@@ -25,6 +25,10 @@ struct WeldFigures {
 /// How the bead was reached (bead.*) and the extra stock it leaves (build.extra_stock_mm).
 std::vector<Working> bead_working(const WeldFigures& weld);
 
+/// How metal and time of one pass follow from its way (laid_kg, arc_s).
+std::vector<Working> pass_working(const WeldFigures& weld, const Bead& bead, Length path, Mass laid,
+                                  Time arc);
+
 /// How each layer was reached (layers[i].*).
 std::vector<Working> layers_working(const WeldFigures& weld, const std::vector<Layer>& layers);
 
