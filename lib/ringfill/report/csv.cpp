@@ -14,7 +14,7 @@ std::string text_cell(const std::string& text) {
     const std::string shown = printable(text, longest_cell);
     const bool formula =
         !shown.empty() && std::string_view("=+-@").find(shown.front()) != std::string_view::npos;
-    const std::string safe = formula ? "'" + shown : shown;
+    std::string safe = formula ? "'" + shown : shown;
     if (safe.find_first_of("\",") == std::string::npos)
         return safe;
     std::string cell = "\"";

@@ -14,7 +14,7 @@ namespace {
 constexpr std::int64_t most_cells = 4'000'000;
 constexpr std::int32_t unreachable = std::numeric_limits<std::int32_t>::max();
 
-/// The need and the packs divided by the common divisor of the contents, the need rounded up.
+/// The need and the packs (at least one) divided by the common divisor of the contents, the need rounded up.
 struct Reduced {
     std::int64_t need = 0;
     std::int64_t unit = 1;
@@ -24,7 +24,7 @@ struct Reduced {
 
 Reduced reduce(std::int64_t need, const std::vector<PackSize>& packs) {
     Reduced reduced;
-    reduced.unit = 0;
+    reduced.unit = std::max<std::int64_t>(1, packs.front().content);
     for (const PackSize& pack : packs) {
         if (pack.content < 1)
             throw std::logic_error("a pack holds nothing");

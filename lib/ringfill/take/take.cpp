@@ -11,6 +11,7 @@ namespace ringfill {
 std::vector<Need> take(const std::vector<WireUse>& wires, const std::vector<GasUse>& gases, double reserve,
                        const Packs& packs, const WearParts& wear, UnitSystem units) {
     std::vector<Need> lines;
+    lines.reserve(3 * wires.size() + gases.size());
     for (const WireUse& wire : wires)
         lines.push_back(take_wire(wire, reserve, packs, wear, units));
     for (const GasUse& gas : gases)

@@ -66,7 +66,8 @@ std::vector<Need> take_holes(const std::vector<HoleUse>& holes, UnitSystem units
         const std::string size = show_wire(group.diameter, units);
         lines.push_back(pieces(
             fmt::format("plug rods {}", size), group.holes, 1,
-            fmt::format("a piece of copper or carbon rod in each hole before welding ({}); and one spare", group.where)));
+            fmt::format("a piece of copper or carbon rod in each hole before welding ({}); and one spare",
+                        group.where)));
         lines.push_back(
             pieces(fmt::format("drill {}", size), {1}, 0, "to reopen the plugged holes after boring"));
         if (sum(group.fittings) > 0)

@@ -23,7 +23,7 @@ std::optional<Y> between_points(X x, const std::vector<FeedPoint>& points, X Fee
 
 std::optional<Speed> feed_in_table(Current current, const WireSize& size, const std::string& path,
                                    std::vector<Fault>& faults) {
-    const auto feed = between_points(current, size.feed_table, &FeedPoint::current, &FeedPoint::feed);
+    auto feed = between_points(current, size.feed_table, &FeedPoint::current, &FeedPoint::feed);
     if (!feed)
         faults.push_back(fault_at_path(path + ".current", show(current),
                                        fmt::format("is outside the filler's table, {} to {}",
@@ -35,7 +35,7 @@ std::optional<Speed> feed_in_table(Current current, const WireSize& size, const 
 
 std::optional<Current> current_in_table(Speed feed, const WireSize& size, const std::string& path,
                                         std::vector<Fault>& faults) {
-    const auto current = between_points(feed, size.feed_table, &FeedPoint::feed, &FeedPoint::current);
+    auto current = between_points(feed, size.feed_table, &FeedPoint::feed, &FeedPoint::current);
     if (!current)
         faults.push_back(
             fault_at_path(path + ".wire_feed", show_feed(feed, UnitSystem::metric),
