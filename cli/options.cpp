@@ -159,6 +159,8 @@ std::variant<Request, Answer> read_command_line(int argc, const char* const* arg
     }
     if (request.command.empty())
         refuse({}, "no command was given", "see ringfill --help");
+    if (request.working && request.csv)
+        refuse("--working", "stands beside --csv", "leave one out; --json holds the workings");
     if (request.json && request.csv)
         refuse("--csv", "stands beside --json", "choose one of the two");
     if (request.command != "start" && request.command != "materials" && request.file.empty())
@@ -166,6 +168,10 @@ std::variant<Request, Answer> read_command_line(int argc, const char* const* arg
     for (std::string* name : {&request.output, &request.file})
         if (*name == "-" && (name == &request.output || request.command == "start"))
             name->clear(); // - is standard output where a result goes
+    std::error_code ignored;
+    if (!request.output.empty() && std::filesystem::equivalent(request.file, request.output, ignored))
+        refuse(in_quotes(request.output), "is the job file itself and would be overwritten",
+               "choose another name for -o");
     return request;
 }
 

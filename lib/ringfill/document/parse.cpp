@@ -1,6 +1,7 @@
 #include <ringfill/document/parse.hpp>
 
 #include <algorithm>
+#include <optional>
 #include <string_view>
 #include <utility>
 #include <vector>
@@ -64,8 +65,25 @@ struct Words {
     std::string remedy;
 };
 
+/// What a typist most likely meant by the sign that does not fit; nothing for other signs.
+std::optional<Words> hint_at(std::string_view rest) {
+    for (const std::string_view curly : {"\u201C", "\u201D", "\u2018", "\u2019"})
+        if (rest.starts_with(curly))
+            return Words{"a curly quote stands here", "type a straight one: \""};
+    if (rest.starts_with("'"))
+        return Words{"a single quote stands here", "put texts in double quotes: \""};
+    if (rest.starts_with("#"))
+        return Words{"a comment does not begin with #", "write // before it"};
+    if (rest.starts_with("."))
+        return Words{"a number does not begin with a point", "write a 0 before it"};
+    if (rest.starts_with("\t"))
+        return Words{"a tab stands inside a text", "write a blank"};
+    return std::nullopt;
+}
+
 /// Boost.JSON's error in words for the person who typed the file.
-Words in_words(const json::error_code& ec, const DocumentBuilder& builder, const DocumentLimits& limits) {
+Words in_words(const json::error_code& ec, const DocumentBuilder& builder, const DocumentLimits& limits,
+               std::string_view text, std::size_t offset) {
     if (builder.too_many_members)
         return {fmt::format("an object holds more than {} fields", DocumentBuilder::most_members),
                 "split it"};
@@ -81,6 +99,8 @@ Words in_words(const json::error_code& ec, const DocumentBuilder& builder, const
     if (ec == json::error::array_too_large || ec == json::error::string_too_large ||
         ec == json::error::key_too_large)
         return {"a text is too long", "shorten it"};
+    if (const auto hint = hint_at(text.substr(std::min(offset, text.size()))))
+        return *hint;
     return {"this is not JSON here", "look for a missing comma, quote or bracket just before it"};
 }
 
@@ -95,7 +115,7 @@ void feed(json::basic_parser<DocumentBuilder>& parser, Document& document, Origi
         const bool in_text = builder.token != DocumentBuilder::nowhere && text[builder.token] == '"';
         const Words words = breaks && in_text
                                 ? Words{"a text does not end on its line", "close it with a quote"}
-                                : in_words(ec, builder, limits);
+                                : in_words(ec, builder, limits, text, offset);
         throw Faulty(origin, fault_at(document, offset, builder.path(), {}, words.reason, words.remedy));
     };
     while (fed < text.size()) {

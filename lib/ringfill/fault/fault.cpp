@@ -2,6 +2,8 @@
 
 #include <utility>
 
+#include <fmt/format.h>
+
 #include <range/v3/algorithm/stable_sort.hpp>
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/join.hpp>
@@ -53,6 +55,8 @@ Faulty::Faulty(Origin origin, std::vector<Fault> faults) : origin_(origin), faul
                         [](const Fault& fault) { return std::pair(fault.place.line, fault.place.column); });
     text_ = faults_ | ranges::views::transform([](const Fault& fault) { return to_string(fault); }) |
             ranges::views::join('\n') | ranges::to<std::string>();
+    if (faults_.size() >= most_faults)
+        text_ += fmt::format("\nonly the first {} faults are told; put these right first", most_faults);
 }
 
 Faulty::Faulty(Origin origin, Fault fault) : Faulty(origin, std::vector<Fault>{std::move(fault)}) {}

@@ -49,6 +49,8 @@ std::vector<Hole> read_holes(const Entry& bore, std::optional<Length> length) {
         const auto clock = measured<Angle>(entry, "clock");
         if (depth && length && *depth > *length)
             entry.refuse("depth", "lies outside the bore", "measure the depth from the near face");
+        if (diameter && length && *diameter > *length)
+            entry.refuse("diameter", "is wider than the bore is long", "measure the hole again");
         if (diameter && depth && clock)
             holes.push_back({*diameter, *depth, *clock, entry.word("other_end")});
     }

@@ -20,7 +20,7 @@ inline constexpr Span percent{0, 100};
 inline constexpr Span ratio{0, 1, true};
 inline constexpr Span share{0, 10};
 inline constexpr Span shape{0, 50, true};
-inline constexpr Span speed{0, 100, true};         // m/s
+inline constexpr Span speed{1e-3 / 60, 10};        // m/s, 1 mm/min to 600 m/min
 inline constexpr Span current{0, 2'000, true};     // A
 inline constexpr Span voltage{0, 200, true};       // V
 inline constexpr Span flow{0, 0.01, true};         // m3/s, 600 L/min
@@ -32,7 +32,7 @@ inline constexpr Span heat_input{0, 1e8, true};    // J/m, 100 kJ/mm
 inline constexpr Span temperature{213.15, 973.15}; // K, -60 to 700 degC
 inline constexpr Span turn{0, 2 * std::numbers::pi};
 inline constexpr Span turning{0, 100, true}; // rev/s
-inline constexpr Span mass{0, 2'000, true};  // kg
+inline constexpr Span mass{0.1, 2'000};      // kg
 inline constexpr Span room{0, 1e7, true};    // m3
 inline constexpr Span price{0, 1e7};
 

@@ -1,15 +1,17 @@
 #include <ringfill/plan/plan.hpp>
 
-#include <map>
-
 #include <fmt/format.h>
 
 #include <range/v3/action/push_back.hpp>
 
+#include <ringfill/caution/approved_rules.hpp>
+#include <ringfill/caution/face_rules.hpp>
+#include <ringfill/caution/filler_rules.hpp>
 #include <ringfill/caution/hot_work.hpp>
 #include <ringfill/caution/position_rules.hpp>
 #include <ringfill/caution/survey_rules.hpp>
 #include <ringfill/caution/weld_rules.hpp>
+#include <ringfill/plan/notes.hpp>
 #include <ringfill/plan/plan_bore.hpp>
 #include <ringfill/plan/plan_working.hpp>
 #include <ringfill/plan/uses.hpp>
@@ -63,45 +65,24 @@ Totals totals(const std::vector<BorePlan>& bores, const std::vector<GasUse>& gas
     return sum;
 }
 
-void note_bore(Plan& plan, const WornBore& bore, const BorePlan& planned) {
-    if (!bore.boss_diameter)
-        plan.notes.push_back(
-            fmt::format("{}: without boss_diameter the wall is not known: wall, boss mass and heat "
-                        "balance are left out.",
-                        bore.name));
-    for (std::size_t i = 0; i < planned.grooves.size(); ++i)
-        if (!(planned.grooves[i].volume > Volume()))
-            plan.notes.push_back(fmt::format("{}: the groove of {} goes with the skim; nothing to fill.",
-                                             bore.name, show(bore.grooves[i].diameter, plan.units)));
-}
-
-/// Bores of one line share a set-up of the bar.
-void note_lines(Plan& plan, const Job& job) {
-    std::map<std::string, std::pair<int, std::string>> lines;
-    for (const WornBore& bore : job.bores)
-        if (bore.line) {
-            auto& [count, names] = lines[*bore.line];
-            count += bore.count;
-            names += fmt::format("{}{}{}", names.empty() ? "" : ", ", bore.name,
-                                 bore.count > 1 ? fmt::format(" × {}", bore.count) : "");
-        }
-    for (const auto& [line, bores] : lines)
-        if (bores.first > 1)
-            plan.notes.push_back(fmt::format("line {}: one set-up of the bar for {}.", line, bores.second));
-}
-
-void note_left_out(Plan& plan) {
-    plan.notes.emplace_back(
-        "heat: preheat, interpass temperature and temperature sticks are not part of this plan.");
-    plan.notes.emplace_back("time, boring: waits, heating, fuel and boring time are not part of this plan.");
-    plan.notes.emplace_back("quote: prices are used to choose packs only.");
+/// The largest bead laid in a bore: of its layers, of a face, or of a groove, which is filled unscaled.
+const Bead& largest_bead(const BorePlan& bore, const Settings& settings) {
+    const Bead* largest = &bore.bead;
+    for (const FacePad& face : bore.faces)
+        if (face.bead.section > largest->section)
+            largest = &face.bead;
+    for (const GrooveFill& groove : bore.grooves)
+        if (groove.volume > Volume() && settings.unscaled.section > largest->section)
+            largest = &settings.unscaled;
+    return *largest;
 }
 
 void judge(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
+    plan.cautions.push_back(hot_work());
+    for (const Procedure& procedure : job.procedures)
+        if (const auto approved = approved_caution(procedure, job.units))
+            plan.cautions.push_back(*approved);
     for (const Procedure& procedure : job.procedures) {
-        if (procedure.approved)
-            plan.notes.push_back(fmt::format("procedure {}: the approved procedure {} rules.", procedure.name,
-                                             procedure.approved->reference));
         ranges::push_back(plan.notes, settings.at(procedure.name).notes);
         ranges::push_back(plan.assumed, settings.at(procedure.name).assumed);
     }
@@ -112,12 +93,14 @@ void judge(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
         ranges::push_back(plan.cautions, weld_cautions(bore, planned.build, planned.bead, planned.layering,
                                                        planned.deposition, job.units));
         ranges::push_back(plan.cautions,
-                          position_cautions(bore, procedure_of(job, bore), planned.bead, job.units));
-        note_bore(plan, bore, planned);
+                          position_cautions(bore, procedure_of(job, bore),
+                                            largest_bead(planned, settings.at(bore.procedure)), job.units));
+        ranges::push_back(plan.cautions, face_cautions(bore, planned.faces, job.units));
+        ranges::push_back(plan.cautions, filler_cautions(bore, procedure_of(job, bore)));
+        ranges::push_back(plan.notes, bore_notes(bore, planned, job.units));
     }
-    plan.cautions.push_back(hot_work());
-    note_lines(plan, job);
-    note_left_out(plan);
+    ranges::push_back(plan.notes, line_notes(job));
+    ranges::push_back(plan.notes, left_out_notes());
 }
 
 } // namespace
@@ -127,6 +110,8 @@ Plan plan(const Job& job, const Shop& shop) {
     const SettingsByProcedure settings = all_settings(job, shop, faults);
     Plan result;
     result.bores = plan_bores(job, shop, settings, faults);
+    for (const auto& [filler, price] : job.prices.wire_kg)
+        find_filler(shop.registry, filler, "prices.wire_kg." + filler, faults);
     refuse_if_any(Origin::job, faults);
 
     result.title = job.title;

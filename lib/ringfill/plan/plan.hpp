@@ -19,6 +19,7 @@ struct BorePlan {
     std::string filler;
     int count = 1;
     TorchPath torch_path = TorchPath::ring;
+    Speed travel_set; ///< as the job gives it
     Survey survey;
     Build build;
     Deposition deposition;

@@ -36,13 +36,15 @@ BorePlan plan_bore(const WornBore& bore, const Settings& settings) {
     plan.procedure = bore.procedure;
     plan.filler = settings.procedure->filler;
     plan.torch_path = settings.procedure->torch_path;
+    plan.travel_set = settings.procedure->travel;
     plan.deposition = settings.deposition;
     plan.survey = survey(bore.worn, bore.length);
     plan.build = prepare(bore, plan.survey);
 
     const auto layering = lay_layers(plan.build.skim_radius, plan.build.weld_to_radius, settings.unscaled,
                                      settings.travel_limit);
-    if (!layering || (plan.build.welded_length / settings.unscaled.pitch).value() > most_rings)
+    if (!layering ||
+        (plan.build.welded_length / (layering->scale * settings.unscaled.pitch)).value() > most_rings)
         throw Faulty(Origin::job, ring_closes(bore, settings.unscaled));
     plan.layering = *layering;
     plan.bead = scaled(settings.unscaled, layering->scale);

@@ -19,6 +19,14 @@ namespace {
 
 constexpr std::string_view no_gas = "none";
 
+/// The gases of the table with what they are.
+std::string known_gases(const Shop& shop) {
+    std::string text = "known here: ";
+    for (const Gas& gas : shop.gases)
+        text += fmt::format("{}{} ({})", &gas == &shop.gases.front() ? "" : ", ", gas.name, gas.words);
+    return text;
+}
+
 /// The gas of a procedure; null for none. False after noting that it is not known. The filler may be unknown.
 bool find_gas(Settings& found, const Shop& shop, std::vector<Fault>& faults) {
     const std::string& name = found.procedure->gas;
@@ -34,7 +42,8 @@ bool find_gas(Settings& found, const Shop& shop, std::vector<Fault>& faults) {
                                              : std::string("is not a known gas"),
                                    needs_gas
                                        ? fmt::format("use one of {}", fmt::join(found.filler->gases, ", "))
-                                       : suggest(name, known)));
+                                   : nearest(name, known) ? suggest(name, known)
+                                                          : known_gases(shop)));
     return false;
 }
 
@@ -53,8 +62,10 @@ void note_settings(Settings& found, UnitSystem units) {
     const WireSize& size = *found.size;
     if (std::fabs((size.diameter - procedure.wire).value()) > 1e-6)
         found.notes.push_back(
-            fmt::format("procedure {}: {} has no row for {} wire; the limits of {} are used.", procedure.name,
-                        procedure.filler, show_wire(procedure.wire, units), show_wire(size.diameter, units)));
+            fmt::format("procedure {}: {} has no row for {} wire; the limits of {} are used, mass "
+                        "and melting scaled by section.",
+                        procedure.name, procedure.filler, show_wire(procedure.wire, units),
+                        show_wire(size.diameter, units)));
     note_window(found, "a wire feed", found.deposition.wire_feed, size.window.wire_feed,
                 [units](Speed s) { return show_feed(s, units); });
     if (found.deposition.current)
@@ -105,6 +116,9 @@ void assume_filler(Settings& found, UnitSystem units) {
         assume("stick_out", show(found.deposition.stick_out.value, units), filler.stick_out.source);
     if (!procedure.wire_feed)
         assume("wire_feed", show_feed(found.deposition.wire_feed, units) + " from the current",
+               found.size->melting ? found.size->melting->a.source : found.size->feed_table.front().source);
+    if (!procedure.current && found.deposition.current)
+        assume("current", show(*found.deposition.current) + " from the wire feed",
                found.size->melting ? found.size->melting->a.source : found.size->feed_table.front().source);
     if (!procedure.travel_max) {
         const bool clipped = found.travel_limit < procedure.travel / least_heat_share;

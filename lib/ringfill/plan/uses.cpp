@@ -32,6 +32,21 @@ GasUse& use_of(std::vector<GasUse>& uses, const Gas& gas) {
     return uses.back();
 }
 
+/// Keeps the spools that every procedure's feeder takes; when no size fits all, every size that fits one.
+void offer_spools(WireUse& use, const std::vector<Mass>& spools) {
+    const auto listed = [](const std::vector<Mass>& list, Mass spool) {
+        return std::find(list.begin(), list.end(), spool) != list.end();
+    };
+    std::vector<Mass> both;
+    for (const Mass& spool : spools)
+        if (listed(use.spools, spool))
+            both.push_back(spool);
+    if (!both.empty())
+        use.spools = both;
+    else
+        use.spools.insert(use.spools.end(), spools.begin(), spools.end());
+}
+
 /// One ring of a bore as its first layer lays it, in wire.
 Mass ring_wire(const BorePlan& bore) {
     const Mass ring =
@@ -70,10 +85,8 @@ std::vector<WireUse> wire_uses(const Job& job, const std::vector<BorePlan>& bore
         use.counts.push_back(count);
         use.wire_each.push_back(bore.metal.wire);
         use.arc += count * bore.metal.arc;
-        use.starts += bore.count * bore.metal.starts;
-        for (const Mass& spool : own.procedure->spools)
-            if (std::find(use.spools.begin(), use.spools.end(), spool) == use.spools.end())
-                use.spools.push_back(spool);
+        use.starts += std::int64_t{bore.count} * bore.metal.starts;
+        offer_spools(use, own.procedure->spools);
         for (const auto& [filler, price] : job.prices.wire_kg)
             if (filler == use.filler)
                 use.price_kg = price;
@@ -105,7 +118,7 @@ std::vector<GasUse> gas_uses(const std::vector<BorePlan>& bores, const SettingsB
         use.volume += count * each;
         use.flow = std::max(use.flow, own.gas_flow);
         use.arc += count * bore.metal.arc;
-        use.starts += bore.count * bore.metal.starts;
+        use.starts += std::int64_t{bore.count} * bore.metal.starts;
     }
     return uses;
 }

@@ -65,6 +65,7 @@ Value face_object(const FacePad& face) {
     return Value::Object{{"layers", static_cast<double>(face.layers)},
                          {"rings", static_cast<double>(face.rings)},
                          {"scale", face.bead.scale},
+                         {"extra_build_mm", mm(face.extra_build)},
                          {"pitch_mm", mm(face.bead.pitch)},
                          {"travel_mm_min", mm_min(face.bead.travel)},
                          {"torch_first_rpm", rev_min(face.first_torch())},
@@ -87,13 +88,16 @@ Value groove_object(const GrooveFill& groove) {
 }
 
 Value metal_object(const BorePlan& bore) {
-    return Value::Object{{"laid_kg", bore.metal.laid.value()},
-                         {"kept_kg", bore.metal.kept.value()},
-                         {"kept_share", bore.metal.kept_share},
-                         {"wire_kg", bore.metal.wire.value()},
-                         {"arc_s", bore.metal.arc.value()},
-                         {"starts", static_cast<double>(bore.metal.starts)},
-                         {"deposition_kg_h", kg_h(bore.deposition.rate)}};
+    Value::Object object{{"laid_kg", bore.metal.laid.value()}};
+    if (bore.metal.kept > Mass()) {
+        object.push_back({"kept_kg", bore.metal.kept.value()});
+        object.push_back({"kept_share", bore.metal.kept_share});
+    }
+    object.push_back({"wire_kg", bore.metal.wire.value()});
+    object.push_back({"arc_s", bore.metal.arc.value()});
+    object.push_back({"starts", static_cast<double>(bore.metal.starts)});
+    object.push_back({"deposition_kg_h", kg_h(bore.deposition.rate)});
+    return object;
 }
 
 Value bore_object(const BorePlan& bore) {

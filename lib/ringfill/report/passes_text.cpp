@@ -5,6 +5,7 @@
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/caution_list.hpp>
 #include <ringfill/report/columns.hpp>
+#include <ringfill/report/note_list.hpp>
 
 namespace ringfill {
 namespace {
@@ -13,12 +14,16 @@ namespace {
 std::string settings_line(const BorePlan& bore, UnitSystem units) {
     std::string text = fmt::format("wire feed {}", show_feed(bore.deposition.wire_feed, units));
     if (bore.deposition.current)
-        text += fmt::format(", {}", show(*bore.deposition.current));
-    text += fmt::format(
-        ", travel {}, pitch {}; bead {} wide, {} high; {}", show(bore.bead.travel, units),
-        show(bore.bead.pitch, units), show(bore.bead.width, units), show(bore.bead.crown, units),
-        bore.torch_path == TorchPath::helix ? "one helix a layer and a closing ring at the far end"
-                                            : "closed rings, 10° past their start");
+        text += fmt::format(", {}{}", bore.deposition.current_given ? "" : "about ",
+                            show(*bore.deposition.current));
+    text += fmt::format(", travel {}", show(bore.bead.travel, units));
+    if (bore.bead.travel > bore.travel_set)
+        text += fmt::format(" (not the {} set: it makes the layers even)", show(bore.travel_set, units));
+    text += fmt::format(", pitch {}; bead {} wide, {} high; {}", show_pitch(bore.bead.pitch, units),
+                        show(bore.bead.width, units), show(bore.bead.crown, units),
+                        bore.torch_path == TorchPath::helix
+                            ? "one helix a layer and a closing ring at the far end"
+                            : "closed rings, 10° past their start");
     return text;
 }
 
@@ -59,7 +64,7 @@ std::string bore_passes(const BorePlan& bore, UnitSystem units, const Style& sty
                     "  ");
     for (const FacePad& face : bore.faces)
         text += wrapped(fmt::format("face {}: travel {}, pitch {}.", &face - bore.faces.data() + 1,
-                                    show(face.bead.travel, units), show(face.bead.pitch, units)),
+                                    show(face.bead.travel, units), show_pitch(face.bead.pitch, units)),
                         "  ");
     for (const std::string& line :
          columns(pass_rows(bore, units), {false, true, true, true, true, true, true}))
@@ -73,7 +78,7 @@ std::string passes_text(const Plan& plan, const Style& style) {
     std::string text = style.strong(wrapped(printable(plan.title), "")) + "\n";
     for (const BorePlan& bore : plan.bores)
         text += bore_passes(bore, plan.units, style);
-    return text + caution_list(plan, style);
+    return text + caution_list(plan, style) + "\n" + note_list(plan, style);
 }
 
 } // namespace ringfill

@@ -9,6 +9,7 @@
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/caution_list.hpp>
 #include <ringfill/report/columns.hpp>
+#include <ringfill/report/note_list.hpp>
 #include <ringfill/units/factor.hpp>
 
 namespace ringfill {
@@ -41,6 +42,7 @@ std::string head(const Plan& plan, const Style& style) {
     std::string text = style.strong(wrapped(printable(plan.title, longest_title), ""));
     text += fmt::format("{} {} · {} of wire · {} of arc\n", bores, bores == 1 ? "bore" : "bores",
                         show(plan.totals.wire, plan.units), show(plan.totals.arc));
+    text += "No preheat is in this plan: see the cautions.\n";
     return text;
 }
 
@@ -98,13 +100,6 @@ std::string reasons(const Plan& plan, const Style& style) {
     std::string text = style.strong("WHY SO MUCH") + "\n";
     for (const Need& line : plan.take)
         text += wrapped(fmt::format("{}: {}.", printable(line.item, 40), line.why), "- ");
-    return text;
-}
-
-std::string note_list(const Plan& plan, const Style& style) {
-    std::string text = style.strong("NOTES") + "\n";
-    for (const std::string& note : plan.notes)
-        text += wrapped(note, "- ");
     return text;
 }
 

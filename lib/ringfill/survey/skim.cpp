@@ -26,6 +26,11 @@ void refuse_unweldable(const WornBore& bore, const Build& build) {
             fmt::format("{} cleans up at {}, not over its finish diameter {}: it needs no weld", bore.name,
                         both(2.0 * build.skim_radius), both(2.0 * build.finish_radius)),
             "check the readings and the finish diameter, or bore it to size without welding"));
+    if (build.mean_radius <= build.weld_to_radius)
+        faults.push_back(fault_at_path(bore.path + ".worn", {},
+                                       fmt::format("{} is on average no wider than the {} to weld to",
+                                                   bore.name, both(2.0 * build.weld_to_radius)),
+                                       "check the readings and the finish diameter, or skim it first"));
     if (build.wall && *build.wall <= Length())
         faults.push_back(
             fault_at_path(bore.path + ".boss_diameter", {},

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -25,7 +26,7 @@ struct WireUse {
     std::vector<double> counts;  ///< of the bores that use it
     std::vector<Mass> wire_each; ///< for one of each
     Time arc;
-    int starts = 0;
+    std::int64_t starts = 0;
     std::vector<Mass> spools; ///< what the feeder takes; empty: every spool of the table
     std::vector<TrialRing> trials;
     std::optional<double> price_kg;
@@ -40,7 +41,7 @@ struct GasUse {
     Volume volume;                   ///< at 15 degC and 1 atm, purging and leaks included
     VolumeFlow flow;                 ///< the fastest of its procedures
     Time arc;
-    int starts = 0;
+    std::int64_t starts = 0;
 };
 
 } // namespace ringfill

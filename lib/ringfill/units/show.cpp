@@ -23,6 +23,20 @@ std::string digits(double number) {
     return fixed(number, size >= 99.95 ? 0 : size >= 9.995 ? 1 : size >= 0.9995 ? 2 : 3);
 }
 
+/// A temperature in the degrees of a system.
+double degrees_of(Temperature temperature, UnitSystem system) {
+    if (system == UnitSystem::metric)
+        return temperature.value() - factor::celsius_zero;
+    return (temperature.value() - factor::fahrenheit_zero) / factor::kelvin_per_fahrenheit;
+}
+
+/// Degrees in steps of 5 °C or 10 °F; a value that is a step but for rounding errors stays on it.
+std::string in_steps(double degrees, UnitSystem system, bool up) {
+    const double step = system == UnitSystem::metric ? 5 : 10;
+    const double steps = up ? std::ceil(degrees / step - 1e-9) : std::floor(degrees / step + 1e-9);
+    return fixed(steps * step, 0) + (system == UnitSystem::metric ? " °C" : " °F");
+}
+
 } // namespace
 
 std::string show(Length length, UnitSystem system) {
@@ -36,6 +50,10 @@ std::string show_wire(Length diameter, UnitSystem system) {
         return fmt::format("{:.{}f} mm", diameter.value() * 1e3,
                            std::fabs(std::remainder(diameter.value() * 1e4, 1)) < 1e-6 ? 1 : 2);
     return show(diameter, system);
+}
+
+std::string show_pitch(Length pitch, UnitSystem system) {
+    return system == UnitSystem::metric ? fixed(pitch.value() * 1e3, 2) + " mm" : show(pitch, system);
 }
 
 std::string show_distance(Length length, UnitSystem system) {
@@ -110,9 +128,15 @@ std::string show(Current current) {
 }
 
 std::string show(Temperature temperature, UnitSystem system) {
-    if (system == UnitSystem::metric)
-        return fixed(temperature.value() - factor::celsius_zero, 0) + " °C";
-    return fixed((temperature.value() - factor::fahrenheit_zero) / factor::kelvin_per_fahrenheit, 0) + " °F";
+    return fixed(degrees_of(temperature, system), 0) + (system == UnitSystem::metric ? " °C" : " °F");
+}
+
+std::string show_minimum(Temperature temperature, UnitSystem system) {
+    return in_steps(degrees_of(temperature, system), system, true);
+}
+
+std::string show_maximum(Temperature temperature, UnitSystem system) {
+    return in_steps(degrees_of(temperature, system), system, false);
 }
 
 } // namespace ringfill

@@ -39,6 +39,7 @@ Fault unknown_curve(const Procedure& procedure) {
 bool complete(Deposition& laid, const Procedure& procedure, const WireSize& size,
               std::vector<Fault>& faults) {
     laid.current = procedure.current;
+    laid.current_given = procedure.current.has_value();
     if (procedure.wire_feed) {
         laid.wire_feed = *procedure.wire_feed;
         if (!laid.current && size.melting)
@@ -83,10 +84,22 @@ const WireSize& nearest_size(const Filler& filler, Length diameter) {
     return *best;
 }
 
+WireSize scaled_to(WireSize size, Length diameter) {
+    const double sections = (diameter * diameter / (size.diameter * size.diameter)).value();
+    if (size.linear_mass)
+        size.linear_mass->value *= sections;
+    if (size.melting) {
+        size.melting->a.value /= sections;
+        size.melting->b.value /= sections * sections;
+    }
+    size.diameter = diameter;
+    return size;
+}
+
 std::optional<Deposition> deposition(const Procedure& procedure, const Filler& filler,
                                      std::vector<Fault>& faults) {
     Deposition laid;
-    const WireSize& size = nearest_size(filler, procedure.wire);
+    const WireSize size = scaled_to(nearest_size(filler, procedure.wire), procedure.wire);
     laid.linear_mass = filler.cored ? size.linear_mass.value().value
                                     : solid_wire_mass(procedure.wire, filler.wire_density.value().value);
     laid.efficiency = efficiency_of(procedure, filler);

@@ -16,6 +16,7 @@ struct Deposition {
     Density density;                ///< ρ, of the deposit
     Speed wire_feed;                ///< f
     std::optional<Current> current; ///< I, when given or when the filler's melting curve is known
+    bool current_given = false;     ///< by the job, not from the wire feed
     MassFlow rate;                  ///< ṁ = μ f η
     Sourced<Length> stick_out;
 };
@@ -32,9 +33,15 @@ Current current_of(Speed wire_feed, Length stick_out, const MeltingCurve& curve)
 /// The row of a filler's table for a wire diameter: its own, or else the nearest. A filler has at least one.
 const WireSize& nearest_size(const Filler& filler, Length diameter);
 
+/// A row for another diameter: mass per metre with the section, melting coefficients a with 1/section and b
+/// with 1/section² (the same energy per volume of wire). The window stays as it is. Worked out here, no
+/// source.
+WireSize scaled_to(WireSize size, Length diameter);
+
 /// Works out the deposition of a procedure with its filler. A feed or current that is left out follows from
 /// the other by the filler's melting curve or feed table; outside the table, or with neither known, nothing
-/// comes back and a fault is noted. A diameter that the filler does not have takes the nearest row.
+/// comes back and a fault is noted. A diameter that the filler does not have takes the
+/// nearest row, scaled to its section.
 std::optional<Deposition> deposition(const Procedure& procedure, const Filler& filler,
                                      std::vector<Fault>& faults);
 

@@ -80,6 +80,12 @@ std::vector<Working> face_working(const WeldFigures& weld, const Face& face, con
                                   mm(pad.path),
                                   "mm",
                                   "practice"}};
+    work.push_back({"extra_build_mm",
+                    "n*kappa*h_0 - t - s",
+                    {layers, {"kappa", pad.bead.scale}, flat, thickness, stock},
+                    mm(pad.extra_build),
+                    "mm",
+                    "own"});
     append(work, face_settings_working(weld, face, pad));
     append(work, pass_working(weld, pad.bead, pad.path, pad.laid, pad.arc));
     return work;

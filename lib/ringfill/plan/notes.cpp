@@ -1,0 +1,69 @@
+#include <ringfill/plan/notes.hpp>
+
+#include <map>
+
+#include <fmt/format.h>
+
+#include <ringfill/caution/weld_rules.hpp>
+
+namespace ringfill {
+namespace {
+
+/// Extra stock under this is not worth a note.
+const Length noticeable_stock = millimetres(0.05);
+
+void note_groove(std::vector<std::string>& notes, const WornBore& bore, const Groove& groove,
+                 const GrooveFill& fill, UnitSystem units) {
+    const std::string what = fmt::format("{}: the groove of {}", bore.name, show(groove.diameter, units));
+    if (!(fill.volume > Volume()))
+        notes.push_back(fmt::format("{} lies inside the surface to be welded; nothing to fill.", what));
+    else if (fill.path < ring_path(groove.diameter / 2.0))
+        notes.push_back(fmt::format(
+            "{} is so shallow that its metal is less than one ring; the first layer may fill it.", what));
+}
+
+} // namespace
+
+std::vector<std::string> bore_notes(const WornBore& bore, const BorePlan& planned, UnitSystem units) {
+    std::vector<std::string> notes;
+    if (!bore.boss_diameter)
+        notes.push_back(fmt::format(
+            "{}: without boss_diameter the wall is not known: wall, boss mass and heat balance are "
+            "left out.",
+            bore.name));
+    if (const Length extra = planned.build.weld_to_radius - planned.layering.end_radius;
+        extra > noticeable_stock && extra <= much_extra_stock)
+        notes.push_back(fmt::format(
+            "{}: the travel can be no faster, so the weld ends {} per side inside the {} asked for.",
+            bore.name, show(extra, units), show(2.0 * planned.build.weld_to_radius, units)));
+    if (!(planned.metal.kept > Mass()))
+        notes.push_back(fmt::format(
+            "{}: boring takes away all that is welded on average; metal kept is left out.", bore.name));
+    for (std::size_t i = 0; i < planned.grooves.size(); ++i)
+        note_groove(notes, bore, bore.grooves[i], planned.grooves[i], units);
+    return notes;
+}
+
+std::vector<std::string> line_notes(const Job& job) {
+    std::map<std::string, std::pair<int, std::string>> lines;
+    for (const WornBore& bore : job.bores)
+        if (bore.line) {
+            auto& [count, names] = lines[*bore.line];
+            count += bore.count;
+            names += fmt::format("{}{}{}", names.empty() ? "" : ", ", bore.name,
+                                 bore.count > 1 ? fmt::format(" × {}", bore.count) : "");
+        }
+    std::vector<std::string> notes;
+    for (const auto& [line, bores] : lines)
+        if (bores.first > 1)
+            notes.push_back(fmt::format("line {}: one set-up of the bar for {}.", line, bores.second));
+    return notes;
+}
+
+std::vector<std::string> left_out_notes() {
+    return {"heat: preheat, interpass temperature and temperature sticks are not part of this plan.",
+            "time, boring: waits, heating, fuel and boring time are not part of this plan.",
+            "quote: prices are used to choose packs only."};
+}
+
+} // namespace ringfill
