@@ -70,12 +70,14 @@ TEST_CASE("broken JSON is refused at the place with its path") {
     CHECK(refused("{\"a\": {\"b\": [1 2]}}") ==
           "job.json:1:16: a.b[1]: " + no_json + "    {\"a\": {\"b\": [1 2]}}\n                   ^");
     CHECK(refused("{\"a\": {x}}") == "job.json:1:8: a: " + no_json + "    {\"a\": {x}}\n           ^");
-    CHECK(refused("{'a': 1}") == "job.json:1:2: " + no_json + "    {'a': 1}\n     ^");
+    CHECK(refused("{'a': 1}") ==
+          "job.json:1:2: a single quote stands here; put texts in double quotes: \"\n    {'a': 1}\n     ^");
     CHECK(refused("[,]") == "job.json:1:2: [0]: " + no_json + "    [,]\n     ^");
     CHECK(refused("[1,,]") == "job.json:1:4: [1]: " + no_json + "    [1,,]\n       ^");
     CHECK(refused("[01]") == "job.json:1:3: [1]: " + no_json + "    [01]\n      ^");
     CHECK(refused("[NaN]") == "job.json:1:2: [0]: " + no_json + "    [NaN]\n     ^");
-    CHECK(refused("# no") == "job.json:1:1: " + no_json + "    # no\n    ^");
+    CHECK(refused("# no") ==
+          "job.json:1:1: a comment does not begin with #; write // before it\n    # no\n    ^");
     CHECK(refused("[1/2]") == "job.json:1:3: [1]: " + no_json + "    [1/2]\n      ^");
 }
 

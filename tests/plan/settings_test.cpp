@@ -117,6 +117,7 @@ TEST_CASE("what the filler adds to a procedure is listed with its source") {
                 "procedures.main.bead_ratio | 3 | Suryakumar",
                 "procedures.main.pitch_ratio | 0.667 | Suryakumar",
                 "procedures.main.stick_out | 12.0 mm | practice",
+                "procedures.main.current | 197 A from the wire feed | Norrish-scaled",
                 "procedures.main.travel_max | 467 mm/min | ISO15614-1",
                 "procedures.main.gas_flow | 12.0 L/min | practice"});
 }
@@ -227,10 +228,11 @@ TEST_CASE("a pitch outside 0.55 to 0.738 of the width is noted") {
 
 TEST_CASE("a wire without a row takes the nearest one's limits, with a note") {
     const std::string odd =
-        R"("filler": "steel/ER70S-6", "wire": "1.14 mm", "gas": "M21", "travel": "350 mm/min",
+        R"("filler": "steel/ER70S-6", "wire": "1.3 mm", "gas": "M21", "travel": "350 mm/min",
                                "wire_feed": "8 m/min", "current": "180 A")";
-    CHECK(notes_of(odd) ==
-          Lines{"procedure main: steel/ER70S-6 has no row for 1.14 mm wire; the limits of 1.2 mm are used."});
+    CHECK(notes_of(odd) == Lines{"procedure main: steel/ER70S-6 has no row for 1.3 mm wire; the limits of "
+                                 "1.2 mm are used, mass and melting scaled by "
+                                 "section."});
     CHECK(Ready(odd).settings.size->name == "1.2");
 }
 

@@ -76,8 +76,8 @@ TEST_CASE("a bore has its members in the order of the format") {
                                                               "rings", "path_mm", "laid_kg", "arc_s",
                                                               "torch_rpm"});
     CHECK(names_of(at(result, "bores[0].faces[0]")) ==
-          Names{"layers", "rings", "scale", "pitch_mm", "travel_mm_min", "torch_first_rpm", "torch_last_rpm",
-                "path_mm", "laid_kg", "arc_s"});
+          Names{"layers", "rings", "scale", "extra_build_mm", "pitch_mm", "travel_mm_min", "torch_first_rpm",
+                "torch_last_rpm", "path_mm", "laid_kg", "arc_s"});
     CHECK(names_of(at(result, "bores[0].grooves[0]")) ==
           Names{"volume_mm3", "path_mm", "laid_kg", "arc_s", "travel_mm_min", "torch_rpm"});
     CHECK(names_of(at(result, "bores[0].metal")) ==

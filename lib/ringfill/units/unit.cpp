@@ -57,7 +57,6 @@ constexpr std::array units_known = {
     Unit{"ft3/h", Kind::volume_flow, cubic_foot / hour},
     Unit{"cfh", Kind::volume_flow, cubic_foot / hour},
     Unit{"A", Kind::current, 1},
-    Unit{"amps", Kind::current, 1},
     Unit{"V", Kind::voltage, 1},
     Unit{"kW", Kind::power, 1e3},
     Unit{"W", Kind::power, 1},
