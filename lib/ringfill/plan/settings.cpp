@@ -19,9 +19,6 @@ namespace {
 
 constexpr std::string_view no_gas = "none";
 
-/// Two wires whose diameters differ by no more are the same to the tables.
-const Length same_wire = millimetres(0.02);
-
 /// The gases of the table with what they are.
 std::string known_gases(const Shop& shop) {
     std::string text = "known here: ";
@@ -63,7 +60,7 @@ void note_window(Settings& found, std::string_view what, Quantity value,
 void note_settings(Settings& found, UnitSystem units) {
     const Procedure& procedure = *found.procedure;
     const WireSize& size = *found.size;
-    if (std::fabs((size.diameter - procedure.wire).value()) > same_wire.value())
+    if (!is_same_wire(size.diameter, procedure.wire))
         found.notes.push_back(
             fmt::format("procedure {}: {} has no row for {} wire; the limits of {} are used, mass "
                         "and melting scaled by section.",

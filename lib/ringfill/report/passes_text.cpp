@@ -18,7 +18,7 @@ std::string settings_line(const BorePlan& bore, UnitSystem units) {
                             show(*bore.deposition.current));
     text += fmt::format(", travel {}", show(bore.bead.travel, units));
     if (bore.bead.travel > bore.travel_set)
-        text += fmt::format(" (not the {} set: it makes the layers even)", show(bore.travel_set, units));
+        text += fmt::format(" (faster than the {} set, to even the layers)", show(bore.travel_set, units));
     text += fmt::format(", pitch {}; bead {} wide, {} high; {}", show_pitch(bore.bead.pitch, units),
                         show(bore.bead.width, units), show(bore.bead.crown, units),
                         bore.torch_path == TorchPath::helix

@@ -84,7 +84,13 @@ const WireSize& nearest_size(const Filler& filler, Length diameter) {
     return *best;
 }
 
+bool is_same_wire(Length a, Length b) {
+    return std::fabs((a - b).value()) <= 0.02e-3;
+}
+
 WireSize scaled_to(WireSize size, Length diameter) {
+    if (is_same_wire(size.diameter, diameter))
+        return size;
     const double sections = (diameter * diameter / (size.diameter * size.diameter)).value();
     if (size.linear_mass)
         size.linear_mass->value *= sections;

@@ -33,9 +33,12 @@ Current current_of(Speed wire_feed, Length stick_out, const MeltingCurve& curve)
 /// The row of a filler's table for a wire diameter: its own, or else the nearest. A filler has at least one.
 const WireSize& nearest_size(const Filler& filler, Length diameter);
 
-/// A row for another diameter: mass per metre with the section, melting coefficients a with 1/section and b
-/// with 1/section² (the same energy per volume of wire). The window stays as it is. Worked out here, no
-/// source.
+/// Whether two diameters are the same wire to the tables: 0.02 mm apart at most, as 0.040 in and 1.0 mm are.
+bool is_same_wire(Length a, Length b);
+
+/// A row for another diameter; the same wire stays as it is. Otherwise: mass per metre with the section,
+/// melting coefficients a with 1/section and b with 1/section² (the same energy per volume of wire). The
+/// window stays as it is. Worked out here, no source.
 WireSize scaled_to(WireSize size, Length diameter);
 
 /// Works out the deposition of a procedure with its filler. A feed or current that is left out follows from
