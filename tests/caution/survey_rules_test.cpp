@@ -1,5 +1,7 @@
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+
 #include <ringfill/caution/survey_rules.hpp>
 #include <ringfill/units/factor.hpp>
 
@@ -162,4 +164,26 @@ TEST_CASE("a groove deeper than the finished weld is a caution and one as deep i
                 "arm root | before | yes | Expect the re-cut groove to run in the fused line or in parent "
                 "metal. | its floor "
                 "at 97.0 mm lies deeper than the 2.6 mm of finished weld per side | practice"});
+}
+
+TEST_CASE("readings far from round or far over the finish size are doubted") {
+    const auto doubts = [](double worn_mm, double offset_mm) {
+        WornBore bore;
+        bore.name = "pin";
+        bore.finish_diameter = millimetres(80);
+        bore.length = millimetres(90);
+        bore.skim = millimetres(0.5);
+        bore.stock = millimetres(2);
+        bore.worn = WornDiameter{millimetres(worn_mm), millimetres(offset_mm), Angle()};
+        const Survey found = survey(bore.worn, bore.length);
+        const auto cautions = survey_cautions(bore, found, prepare(bore, found), UnitSystem::metric);
+        return static_cast<int>(std::count_if(cautions.begin(), cautions.end(), [](const Caution& caution) {
+            return caution.text == "Check the readings and their units: a figure may be mistyped.";
+        }));
+    };
+    CHECK(doubts(99.9, 0) == 0);  // 9.95 mm over the radius of 40 mm, under a quarter
+    CHECK(doubts(100.2, 0) == 1); // 10.1 mm
+    CHECK(doubts(84, 1.99) == 0); // 3.98 mm of spread, under a tenth
+    CHECK(doubts(84, 2.01) == 1);
+    CHECK(doubts(82.6 * 25.4, 0) == 1); // millimetres taken for inches
 }

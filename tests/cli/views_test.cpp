@@ -125,3 +125,27 @@ TEST_CASE("an unknown material is refused with the nearest one") {
           "ringfill: \"C46\" is not a known base metal or filler of steel; did you mean \"C45\"?\n");
     CHECK(entry.out.empty());
 }
+
+TEST_CASE("a result never goes over the job file itself, by whatever name") {
+    const Workspace workspace;
+    const std::string job = content_of(demo + "dredger-pivots.json");
+    workspace.write("job.json", job);
+    for (const char* name : {"job.json", "./job.json"})
+        for (const char* view : {"take", "passes", "check"}) {
+            const Outcome outcome = run(workspace, {.words = {view, "job.json", "-o", name}});
+            CHECK(outcome.status == 2);
+            CHECK(outcome.err ==
+                  "ringfill: \"" + std::string(name) +
+                      "\" is the job file itself and would be overwritten; choose another name for -o\n");
+            CHECK(workspace.read("job.json") == job);
+        }
+}
+
+TEST_CASE("workings beside comma-separated values are refused") {
+    const Workspace workspace;
+    const Outcome outcome =
+        run(workspace, {.words = {"take", demo + "dredger-pivots.json", "--csv", "--working"}});
+    CHECK(outcome.status == 2);
+    CHECK(outcome.err ==
+          "ringfill: --working stands beside --csv; leave one out; --json holds the workings\n");
+}

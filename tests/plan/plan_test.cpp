@@ -191,3 +191,31 @@ TEST_CASE("one wire in two procedures is one line, with a trial ring of the larg
     }
     CHECK_THAT(found.take[0].reserve, WithinRel(on_top, 1e-12));
 }
+
+// A bead so small that the rings of one layer pass 100,000 only once it is scaled to the fastest travel.
+TEST_CASE("far too many rings are refused, as laid") {
+    const std::string tiny =
+        R"("filler": "steel/ER70S-6", "wire": "1.0 mm", "gas": "M21", "travel": "1 mm/min",
+        "wire_feed": "1 mm/min", "travel_max": "1000 mm/min")";
+    const std::string bore =
+        R"({ "name": "pipe", "base": "steel/C45", "finish_diameter": "90 mm", "length": "9 m",
+        "worn": { "diameter": "90.06 mm" }, "skim": "0 mm", "stock": "0 mm" })";
+    CHECK(refusal(job_text(tiny, bore))
+              .starts_with("bores[0]: pipe closes before it is built up, or takes far too many"));
+}
+
+TEST_CASE("a price of a filler that is not known is refused with the nearest") {
+    CHECK(refusal(
+              job_text(fed, bore_text("arm root"), R"(, "prices": { "wire_kg": { "steel/ER70S6": 4 } })")) ==
+          "prices.wire_kg.steel/ER70S6: \"steel/ER70S6\" is not a known filler; did you mean "
+          "\"steel/ER70S-6\"?");
+}
+
+TEST_CASE("a worn surface that is on average inside the size to weld to is refused") {
+    const std::string bore =
+        R"({ "name": "pin", "base": "steel/C45", "finish_diameter": "90 mm", "length": "100 mm",
+        "worn": { "diameter": "87 mm", "offset": "2 mm" }, "skim": "none", "stock": "0 mm" })";
+    CHECK(refusal(job_text(fed, bore)) == "bores[0].worn: pin is on average no wider than the 90.0 mm (3.543 "
+                                          "in) to weld to; check the readings and the "
+                                          "finish diameter, or skim it first");
+}

@@ -106,3 +106,14 @@ TEST_CASE("a zero has no minus") {
     CHECK(show(in_si<Temperature>(272.6), metric) == "-1 °C");
     CHECK(show(in_si<Angle>(-0.001)) == "0°");
 }
+
+TEST_CASE("a minimum is rounded up and a maximum down, to 5 degrees Celsius or 10 Fahrenheit") {
+    const auto celsius = [](double degrees) { return in_si<Temperature>(degrees + 273.15); };
+    CHECK(show_minimum(celsius(180), UnitSystem::metric) == "180 °C");
+    CHECK(show_minimum(celsius(180.1), UnitSystem::metric) == "185 °C");
+    CHECK(show_maximum(celsius(184.9), UnitSystem::metric) == "180 °C");
+    CHECK(show_minimum(celsius(-3), UnitSystem::metric) == "0 °C");
+    CHECK(show_maximum(celsius(-3), UnitSystem::metric) == "-5 °C");
+    CHECK(show_minimum(celsius(100), UnitSystem::inch) == "220 °F"); // 212 °F
+    CHECK(show_maximum(celsius(100), UnitSystem::inch) == "210 °F");
+}

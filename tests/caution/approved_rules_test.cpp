@@ -1,0 +1,62 @@
+#include <catch2/catch.hpp>
+
+#include <ringfill/caution/approved_rules.hpp>
+
+#include "caution/told.hpp"
+
+using namespace ringfill;
+using namespace ringfill::testing;
+
+namespace {
+
+Temperature celsius(double degrees) {
+    return in_si<Temperature>(degrees + 273.15);
+}
+
+Procedure with(const Approved& approved) {
+    Procedure procedure;
+    procedure.name = "main";
+    procedure.approved = approved;
+    return procedure;
+}
+
+std::string text_of(const Approved& approved, UnitSystem units = UnitSystem::metric) {
+    return approved_caution(with(approved), units).value().text;
+}
+
+} // namespace
+
+TEST_CASE("a job without an approved procedure has no word of one") {
+    CHECK_FALSE(approved_caution(Procedure{}, UnitSystem::metric));
+}
+
+TEST_CASE("an approved procedure is told whole, minimum rounded up and maximum down") {
+    Approved approved;
+    approved.reference = "P-12 rev 2";
+    approved.preheat_min = celsius(177);
+    approved.interpass_max = celsius(299);
+    approved.heat_input = {in_si<EnergyPerLength>(0.4e6), in_si<EnergyPerLength>(0.9e6)};
+    approved.post_heat = Approved::PostHeat{celsius(250), in_si<Time>(7200)};
+    CHECK(told(approved_caution(with(approved), UnitSystem::metric).value()) ==
+          "main | before | yes | The approved procedure P-12 rev 2 rules: preheat at least 180 °C, interpass "
+          "at most "
+          "295 °C, heat input 0.4 kJ/mm to 0.9 kJ/mm, after welding 250 °C for 2 h 00 min. | the job gives "
+          "it; this plan "
+          "does not judge its heat against it | practice");
+    // 177 degC are 350.6 degF, 299 degC are 570.2 degF, 250 degC are 482 degF.
+    CHECK(text_of(approved, UnitSystem::inch) == "The approved procedure P-12 rev 2 rules: preheat at least "
+                                                 "360 °F, interpass at most 570 °F, heat input 0.4 "
+                                                 "kJ/mm to 0.9 kJ/mm, after welding 490 °F for 2 h 00 min.");
+}
+
+TEST_CASE("a minimum over its maximum is called contradictory and neither is changed") {
+    Approved approved;
+    approved.reference = "P-9";
+    approved.preheat_min = celsius(200);
+    approved.interpass_max = celsius(150);
+    CHECK(text_of(approved) ==
+          "The approved procedure P-9 rules: preheat at least 200 °C, interpass at most 150 °C. "
+          "Contradictory: its minimum is over its maximum; ask before any arc.");
+    approved.interpass_max = celsius(200);
+    CHECK(text_of(approved).find("Contradictory") == std::string::npos);
+}
