@@ -67,7 +67,9 @@ std::string starter_job(UnitSystem units) {
     Page page;
     page.text = "// A job for ringfill. Change what differs from your bores; a line that begins with // is "
                 "only shown:\n"
-                "// take the // away to use it. Lengths: \"90.4 mm\", \"3-9/16 in\"; temperatures: \"4 "
+                "// take the // away to use it\n"
+                "// (of a block in braces from all its lines). Lengths: \"90.4 mm\", \"3-9/16 in\"; "
+                "temperatures: \"4 "
                 "degC\", \"40 degF\".\n"
                 "{\n";
     for (const Field& field : job_record.fields)

@@ -126,7 +126,8 @@ void assume_filler(Settings& found, UnitSystem units) {
                clipped ? found.size->window.travel->source : "ISO15614-1");
     }
     if (found.gas && !procedure.gas_flow)
-        assume("gas_flow", show(found.gas_flow, units), found.gas->flow_L_min_per_mm.source);
+        assume("gas_flow", show(found.gas_flow, units),
+               filler.cored ? "practice" : found.gas->flow_L_min_per_mm.source);
 }
 
 } // namespace

@@ -9,7 +9,7 @@ namespace ringfill {
 /// Shielding gas lost to purging and leaks on top of what flows: 5 % [common practice, no source].
 inline constexpr double purge_and_leaks = 0.05;
 
-/// Flow for cored wire, and for carbon dioxide, per millimetre of wire: 15 L/min [common practice, no
+/// Flow for cored wire in any gas, per millimetre of wire: 15 L/min [common practice, no
 /// source].
 inline constexpr double cored_flow_L_min_per_mm = 15;
 

@@ -22,6 +22,8 @@ struct Metal {
     double kept_share = 0; ///< of the mass of the bore's own layers
 };
 
+/// Adds up the layers, faces and grooves of one bore. Metal kept and its share are of the bore's own layers
+/// only and are 0 or less when boring takes all of it, which can be only without a skim.
 Metal metal(const WornBore& bore, const Build& build, const std::vector<Layer>& layers,
             const std::vector<FacePad>& faces, const std::vector<GrooveFill>& grooves,
             const Deposition& deposition);
