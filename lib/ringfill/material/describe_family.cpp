@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include <ringfill/table/signature.hpp>
 #include <ringfill/table/source.hpp>
 
 namespace ringfill {
@@ -9,7 +10,6 @@ namespace {
 
 using namespace std::string_view_literals;
 
-constexpr Span words{1, 2'000};
 constexpr Span density{500, 25'000};
 constexpr Span percent{0, 100};
 constexpr Span ratio{0, 1, true};
@@ -18,7 +18,7 @@ constexpr Span not_negative{0, 1e6};
 constexpr std::array forms = {"solid"sv, "cored"sv};
 
 constexpr std::array base_fields = {
-    Field{.name = "standard", .required = true, .span = words, .sample = R"("EN ISO 683-1")"},
+    Field{.name = "standard", .required = true, .span = table_words, .sample = R"("EN ISO 683-1")"},
     Field{.name = "density_kg_m3",
           .kind = Kind::sourced,
           .required = true,
@@ -88,7 +88,7 @@ constexpr std::array wire_size_fields = {
 };
 
 constexpr std::array filler_fields = {
-    Field{.name = "standard", .required = true, .span = words, .sample = R"("AWS A5.18")"},
+    Field{.name = "standard", .required = true, .span = table_words, .sample = R"("AWS A5.18")"},
     Field{.name = "form", .kind = Kind::word, .required = true, .sample = R"("solid")", .words = forms},
     Field{.name = "wire_density_kg_m3",
           .kind = Kind::sourced,
@@ -147,8 +147,8 @@ constexpr std::array family_fields = {
           .required = true,
           .sample = R"("ringfill-family/1")",
           .words = format},
-    Field{.name = "family", .required = true, .span = words, .sample = R"("steel")"},
-    Field{.name = "description", .required = true, .span = words, .sample = R"("what it holds")"},
+    Field{.name = "family", .required = true, .span = table_words, .sample = R"("steel")"},
+    Field{.name = "description", .required = true, .span = table_words, .sample = R"("what it holds")"},
     Field{.name = "sources", .kind = Kind::object, .shape = Shape::named, .record = &source_record},
     Field{.name = "bases",
           .kind = Kind::object,

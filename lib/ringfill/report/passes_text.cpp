@@ -22,8 +22,8 @@ std::string settings_line(const BorePlan& bore, UnitSystem units) {
     text += fmt::format(", pitch {}; bead {} wide, {} high; {}", show_pitch(bore.bead.pitch, units),
                         show(bore.bead.width, units), show(bore.bead.crown, units),
                         bore.torch_path == TorchPath::helix
-                            ? "one helix a layer and a closing ring at the far end"
-                            : "closed rings, 10° past their start");
+                            ? std::string("one helix a layer and a closing ring at the far end")
+                            : fmt::format("closed rings, {:.0f}° past their start", closing_overlap_deg));
     return text;
 }
 

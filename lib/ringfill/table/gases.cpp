@@ -10,19 +10,18 @@ namespace {
 
 using namespace std::string_view_literals;
 
-constexpr Span words{1, 2'000};
 constexpr Span flow{0, 100, true};
 constexpr std::array gas_words = {"argon"sv, "argon_mixture"sv, "carbon_dioxide"sv};
 
 constexpr std::array gas_fields = {
-    Field{.name = "words", .required = true, .span = words, .sample = R"("argon")"},
+    Field{.name = "words", .required = true, .span = table_words, .sample = R"("argon")"},
     Field{.name = "holds", .kind = Kind::word, .required = true, .sample = R"("argon")", .words = gas_words},
     Field{.name = "flow_L_min_per_mm",
           .kind = Kind::sourced,
           .required = true,
           .span = flow,
           .sample = R"([12, "practice"])"},
-    Field{.name = "composition_source", .required = true, .span = words, .sample = R"("ISO14175")"},
+    Field{.name = "composition_source", .required = true, .span = table_words, .sample = R"("ISO14175")"},
 };
 constexpr Record gas_record{"a gas", "", gas_fields};
 
@@ -33,7 +32,7 @@ constexpr std::array file_fields = {
           .required = true,
           .sample = R"("ringfill-gases/1")",
           .words = format},
-    Field{.name = "description", .required = true, .span = words, .sample = R"("what it holds")"},
+    Field{.name = "description", .required = true, .span = table_words, .sample = R"("what it holds")"},
     Field{.name = "sources", .kind = Kind::object, .shape = Shape::named, .record = &source_record},
     Field{.name = "gases",
           .kind = Kind::object,

@@ -11,7 +11,6 @@ namespace {
 
 using namespace std::string_view_literals;
 
-constexpr Span words{1, 2'000};
 constexpr Span kilograms{0.001, 2'000};
 constexpr Span litres{1, 1e7};
 constexpr Span share{0, 1, true};
@@ -26,7 +25,7 @@ constexpr std::array wire_fields = {
           .required = true,
           .span = kilograms,
           .sample = R"([15, "ISO544"])"},
-    Field{.name = "note", .span = words},
+    Field{.name = "note", .span = table_words},
     Field{.name = "stocked", .kind = Kind::flag, .sample = "true"},
 };
 constexpr Record wire_record{"a spool", "", wire_fields};
@@ -48,7 +47,7 @@ constexpr std::array gas_fields = {
           .kind = Kind::sourced,
           .span = litres_a_minute,
           .sample = R"([10, "practice"])"},
-    Field{.name = "note", .span = words},
+    Field{.name = "note", .span = table_words},
     Field{.name = "stocked", .kind = Kind::flag, .sample = "true"},
 };
 constexpr Record gas_record{"a cylinder", "", gas_fields};
@@ -60,7 +59,7 @@ constexpr std::array file_fields = {
           .required = true,
           .sample = R"("ringfill-packs/1")",
           .words = format},
-    Field{.name = "description", .required = true, .span = words, .sample = R"("what it holds")"},
+    Field{.name = "description", .required = true, .span = table_words, .sample = R"("what it holds")"},
     Field{.name = "sources", .kind = Kind::object, .shape = Shape::named, .record = &source_record},
     Field{.name = "wire",
           .kind = Kind::object,

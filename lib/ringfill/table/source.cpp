@@ -9,15 +9,14 @@ namespace {
 
 using namespace std::string_view_literals;
 
-constexpr Span words{1, 2'000};
 constexpr std::array kinds = {"standard"sv, "textbook"sv, "paper"sv, "regulation"sv,
                               "handbook"sv, "practice"sv, "own"sv};
 constexpr std::array ways = {"read"sv, "restated"sv, "memory"sv};
 
 constexpr std::array source_fields = {
-    Field{.name = "title", .required = true, .span = words, .sample = R"("EN 1993-1-2")"},
-    Field{.name = "edition", .required = true, .span = words, .sample = R"("2005")"},
-    Field{.name = "place", .required = true, .span = words, .sample = R"("3.2.2")"},
+    Field{.name = "title", .required = true, .span = table_words, .sample = R"("EN 1993-1-2")"},
+    Field{.name = "edition", .required = true, .span = table_words, .sample = R"("2005")"},
+    Field{.name = "place", .required = true, .span = table_words, .sample = R"("3.2.2")"},
     Field{.name = "kind", .kind = Kind::word, .required = true, .sample = R"("standard")", .words = kinds},
     Field{.name = "seen", .kind = Kind::word, .required = true, .sample = R"("read")", .words = ways},
 };
@@ -29,7 +28,7 @@ constexpr std::array file_fields = {
           .required = true,
           .sample = R"("ringfill-sources/1")",
           .words = format},
-    Field{.name = "description", .required = true, .span = words, .sample = R"("what it holds")"},
+    Field{.name = "description", .required = true, .span = table_words, .sample = R"("what it holds")"},
     Field{.name = "sources",
           .kind = Kind::object,
           .shape = Shape::named,

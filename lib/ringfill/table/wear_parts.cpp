@@ -10,7 +10,6 @@ namespace {
 
 using namespace std::string_view_literals;
 
-constexpr Span words{1, 2'000};
 constexpr Span hours{0, 10'000, true};
 constexpr Span kilograms{0, 100'000, true};
 constexpr Span metres{0, 100, true};
@@ -36,7 +35,7 @@ constexpr std::array file_fields = {
           .required = true,
           .sample = R"("ringfill-wear_parts/1")",
           .words = format},
-    Field{.name = "description", .required = true, .span = words, .sample = R"("what it holds")"},
+    Field{.name = "description", .required = true, .span = table_words, .sample = R"("what it holds")"},
     Field{.name = "sources", .kind = Kind::object, .shape = Shape::named, .record = &source_record},
     Field{.name = "parts",
           .kind = Kind::object,

@@ -11,6 +11,7 @@
 
 #include <ringfill/take/cover.hpp>
 #include <ringfill/units/metric.hpp>
+#include <ringfill/weld/gas.hpp>
 
 namespace ringfill {
 namespace {
@@ -83,9 +84,9 @@ Need take_gas(const GasUse& use, double reserve, const Packs& packs, UnitSystem 
     line.unit = "L";
     line.source = "practice";
     line.why = fmt::format(
-        "up to {} over {} of arc and {} starts with gas before and after, 5 % for purging and leaks; "
+        "up to {} over {} of arc and {} starts with gas before and after, {:.3g} % for purging and leaks; "
         "on top {:.3g} %",
-        show(use.flow, units), show(use.arc), use.starts, 100 * reserve);
+        show(use.flow, units), show(use.arc), use.starts, 100 * purge_and_leaks, 100 * reserve);
     std::vector<PackSize> sizes;
     for (const GasPack& cylinder : cylinders)
         sizes.push_back({whole_litres(cylinder), std::nullopt});

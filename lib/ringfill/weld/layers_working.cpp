@@ -29,7 +29,12 @@ Working path(const WeldFigures& weld, const Layer& layer) {
                 mm(layer.path),
                 "mm",
                 "own"};
-    return {"path_mm", "N*2*pi*r*(1 + 10/360)", {rings, r}, mm(layer.path), "mm", "practice"};
+    return {"path_mm",
+            "N*2*pi*r*(1 + omega/360)",
+            {rings, r, {"omega", closing_overlap_deg, "deg"}},
+            mm(layer.path),
+            "mm",
+            "practice"};
 }
 
 } // namespace

@@ -6,7 +6,8 @@
 namespace ringfill {
 
 /// How far a closed ring runs over its own start, 10° [common practice, no source].
-inline constexpr double closing_overlap = 10.0 / 360.0; // of a turn
+inline constexpr double closing_overlap_deg = 10;
+inline constexpr double closing_overlap = closing_overlap_deg / 360; // of a turn
 
 /// Rings a layer over a welded length at a pitch, ⌈L_w/p − 1e-9⌉.
 int rings_a_layer(Length welded_length, Length pitch);
