@@ -28,6 +28,8 @@ const std::vector<OptionRow>& option_rows() {
         {"-o,--output", "FILE", "write to FILE: beside it first, then renamed over it"},
         {"--units", "mm|inch", "show in these units; start: the units of the job"},
         {"--tables", "DIR", "your own tables; their entries add to or correct ours"},
+        {"--plugins", "DIR", "your own plugins of material families, beside ours"},
+        {"--check", "FILE", "try every rule of the plugin interface on one plugin"},
         {"--fields", "", "list every field of a job file: kind, range, default, meaning"},
     };
     return rows;
@@ -43,7 +45,7 @@ const std::vector<CommandRow>& command_rows() {
          "Reads a job file and prints what to load, the figures of each bore, cautions,\n"
          "notes and the values it assumed. This is what ringfill JOB does too.\n\n"
          "Example: ringfill take job.json --units inch",
-         {"--json", "--csv", "--working", "-o,--output", "--units", "--tables"}},
+         {"--json", "--csv", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
         {"passes",
          job,
          job_help,
@@ -52,7 +54,17 @@ const std::vector<CommandRow>& command_rows() {
          "Reads a job file and prints what to set on the torch and what each layer, face\n"
          "and groove lays, in the sequence of the work.\n\n"
          "Example: ringfill passes job.json --csv -o passes.csv",
-         {"--json", "--csv", "--working", "-o,--output", "--units", "--tables"}},
+         {"--json", "--csv", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
+        {"heat",
+         job,
+         job_help,
+         true,
+         "preheat and interpass temperature, who asks for them, where to measure",
+         "Reads a job file and tells for each bore how hot it must be before the first\n"
+         "ring and how hot it may get, which method or procedure asks for it, and what\n"
+         "the others say.\n\n"
+         "Example: ringfill heat job.json",
+         {"--json", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
         {"check",
          job,
          job_help,
@@ -61,16 +73,17 @@ const std::vector<CommandRow>& command_rows() {
          "Prints every fault of the file with its line, and exits with 1 if it cannot be\n"
          "planned as written.\n\n"
          "Example: ringfill check job.json && ringfill take job.json",
-         {"--json", "-o,--output", "--tables"}},
+         {"--json", "-o,--output", "--tables", "--plugins"}},
         {"materials",
          "NAME",
          "a family, or family/name of a base metal or filler; all when left out",
          false,
          "families, base metals and fillers, with their sources",
          "Lists the families and what they hold; for one base metal or filler every value\n"
-         "with its source and how it is known.\n\n"
+         "with its source and how it is known. With --check every rule of the plugin\n"
+         "interface is tried on one plugin; a broken one ends with status 3.\n\n"
          "Example: ringfill materials steel/C45",
-         {"-o,--output", "--tables"}},
+         {"-o,--output", "--tables", "--plugins", "--check"}},
         {"start",
          "FILE",
          "where to write; standard output when left out",

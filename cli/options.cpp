@@ -25,6 +25,14 @@ constexpr std::string_view example = "Example: ringfill start job.json (then edi
     throw Faulty(Origin::command_line, std::move(fault));
 }
 
+/// Where the text of an option goes.
+std::string& text_of(std::string_view names, Request& request) {
+    return names == "--tables"    ? request.tables
+           : names == "--plugins" ? request.plugins
+           : names == "--check"   ? request.check
+                                  : request.output;
+}
+
 void add_option(CLI::App& command, const OptionRow& row, Request& request) {
     const std::string names(row.names);
     const std::string help(row.help);
@@ -49,7 +57,7 @@ void add_option(CLI::App& command, const OptionRow& row, Request& request) {
             ->take_last()
             ->type_name(std::string(row.value));
     else
-        command.add_option(names, row.names == "--tables" ? request.tables : request.output, help)
+        command.add_option(names, text_of(row.names, request), help)
             ->take_last()
             ->type_name(std::string(row.value));
 }
@@ -171,6 +179,11 @@ std::variant<Request, Answer> read_command_line(int argc, const char* const* arg
     std::error_code ignored;
     if (!request.output.empty() && std::filesystem::equivalent(request.file, request.output, ignored))
         refuse(in_quotes(request.output), "is the job file itself and would be overwritten",
+               "choose another name for -o");
+    if (!request.check.empty() && !request.file.empty())
+        refuse(in_quotes(request.file), "stands beside --check", "leave one out");
+    if (!request.output.empty() && std::filesystem::equivalent(request.check, request.output, ignored))
+        refuse(in_quotes(request.output), "is the plugin itself and would be overwritten",
                "choose another name for -o");
     return request;
 }

@@ -11,9 +11,11 @@ namespace ringfill::cli {
 /// What the command line asks for.
 struct Request {
     std::string command;
-    std::string file;   ///< the job ("-": standard input), where start writes, or the name of a material
-    std::string output; ///< empty: standard output
-    std::string tables; ///< a folder of the user's own tables; empty: none
+    std::string file;    ///< the job ("-": standard input), where start writes, or the name of a material
+    std::string output;  ///< empty: standard output
+    std::string tables;  ///< a folder of the user's own tables; empty: none
+    std::string plugins; ///< a folder of the user's own plugins; empty: none
+    std::string check;   ///< a plugin to try every rule of the interface on; empty: none
     std::optional<UnitSystem> units;
     bool json = false;
     bool csv = false;

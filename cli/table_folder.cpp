@@ -1,17 +1,28 @@
 #include "table_folder.hpp"
 
+#include <cstdlib>
 #include <filesystem>
+#include <sstream>
+
+#include <ringfill/fault/fault.hpp>
 
 namespace ringfill::cli {
+namespace {
 
-std::string table_folder() {
-    namespace fs = std::filesystem;
+namespace fs = std::filesystem;
+
+/// A folder of an installed product, by its path under the prefix, or else the one of the build.
+std::string own_folder(const fs::path& under_prefix, const char* built) {
     std::error_code error;
     const fs::path program = fs::read_symlink("/proc/self/exe", error);
-    const fs::path installed = program.parent_path().parent_path() / "share" / "ringfill" / "tables";
-    if (!error && fs::is_directory(installed, error))
-        return installed.string();
-    return RINGFILL_TABLES;
+    const fs::path installed = program.parent_path().parent_path() / under_prefix;
+    return !error && fs::is_directory(installed, error) ? installed.string() : built;
+}
+
+} // namespace
+
+std::string table_folder() {
+    return own_folder(fs::path("share") / "ringfill" / "tables", RINGFILL_TABLES);
 }
 
 Shelf shelf_for(const std::string& users_folder) {
@@ -19,6 +30,23 @@ Shelf shelf_for(const std::string& users_folder) {
     if (!users_folder.empty())
         shelf.folders.push_back(users_folder);
     return shelf;
+}
+
+std::vector<std::string> plugin_folders(const std::string& users_folder) {
+    std::vector<std::string> folders;
+    if (!users_folder.empty())
+        folders.push_back(users_folder);
+    const char* const listed = std::getenv("RINGFILL_PLUGINS");
+    std::istringstream names(listed ? listed : "");
+    for (std::string name; std::getline(names, name, ':');)
+        if (!name.empty())
+            folders.push_back(name);
+    std::error_code ignored;
+    for (const std::string& folder : folders)
+        if (!fs::is_directory(folder, ignored))
+            throw Faulty(Origin::file, fault_in_file(folder, "is not a folder of plugins", "check the name"));
+    folders.push_back(own_folder(fs::path("lib") / "ringfill" / "plugins", RINGFILL_PLUGIN_FOLDER));
+    return folders;
 }
 
 } // namespace ringfill::cli

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include <ringfill/table/shelf.hpp>
 
@@ -12,5 +13,11 @@ std::string table_folder();
 
 /// The product's own tables, and the user's folder if one is named.
 Shelf shelf_for(const std::string& users_folder);
+
+/// Where plugins are looked for: the folder of --plugins if one is named, those of RINGFILL_PLUGINS (parted
+/// by colons), and the product's own: ../lib/ringfill/plugins beside an installed program, else the one it
+/// was built into. Never the current folder, never a path from a job. Throws Faulty (Origin::file) when a
+/// folder that the user names is not there.
+std::vector<std::string> plugin_folders(const std::string& users_folder);
 
 } // namespace ringfill::cli

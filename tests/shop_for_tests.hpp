@@ -7,9 +7,9 @@
 
 namespace ringfill::testing {
 
-/// The shop with the product's own tables, read once.
+/// The shop with the product's own tables and plugins, read once.
 inline const Shop& shop() {
-    static const Shop ready = read_shop(Shelf{{RINGFILL_TABLES}});
+    static const Shop ready = read_shop(Shelf{{RINGFILL_TABLES}}, {RINGFILL_PLUGIN_FOLDER});
     return ready;
 }
 

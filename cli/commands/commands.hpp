@@ -7,6 +7,7 @@ namespace ringfill::cli {
 // One command a function; each delivers its result and throws Faulty when it cannot.
 void take_command(const Request& request);
 void passes_command(const Request& request);
+void heat_command(const Request& request);
 void check_command(const Request& request);
 void materials_command(const Request& request);
 void start_command(const Request& request);

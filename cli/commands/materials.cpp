@@ -10,6 +10,7 @@
 
 #include "../table_folder.hpp"
 #include "../terminal.hpp"
+#include "check_plugin.hpp"
 #include "commands.hpp"
 
 namespace ringfill::cli {
@@ -22,10 +23,13 @@ namespace {
     throw Faulty(Origin::command_line, std::move(fault));
 }
 
-const Family& family_of(const Registry& registry, const std::string& name) {
+const Family& named_family(const Registry& registry, const std::string& name) {
     for (const Family& family : registry.families)
         if (family.name == name)
             return family;
+    for (const MissingFamily& missing : registry.missing)
+        if (missing.name == name)
+            throw Faulty(Origin::table, missing.why);
     refuse(name, "family",
            registry.families | ranges::views::transform(&Family::name) | ranges::to<std::vector>());
 }
@@ -48,12 +52,14 @@ std::string entry_text(const Family& family, const std::string& name) {
 } // namespace
 
 void materials_command(const Request& request) {
-    const Shop shop = read_shop(shelf_for(request.tables));
+    if (!request.check.empty())
+        return check_plugin(request);
+    const Shop shop = read_shop(shelf_for(request.tables), plugin_folders(request.plugins));
     const std::size_t slash = request.file.find('/');
     std::string text;
     if (request.file.empty())
         text = families_text(shop.registry);
-    else if (const Family& family = family_of(shop.registry, request.file.substr(0, slash));
+    else if (const Family& family = named_family(shop.registry, request.file.substr(0, slash));
              slash == std::string::npos)
         text = family_text(family);
     else

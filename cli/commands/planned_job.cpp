@@ -13,7 +13,7 @@ Plan planned_job(const Request& request) {
     Job job = read_job(document);
     if (request.units)
         job.units = *request.units;
-    const Shop shop = read_shop(shelf_for(request.tables));
+    const Shop shop = read_shop(shelf_for(request.tables), plugin_folders(request.plugins));
     try {
         return plan(job, shop);
     } catch (const Faulty& faulty) {

@@ -41,8 +41,8 @@ TEST_CASE("an approved procedure is told whole, minimum rounded up and maximum d
           "main | before | yes | The approved procedure P-12 rev 2 rules: preheat at least 180 °C, interpass "
           "at most "
           "295 °C, heat input 0.4 kJ/mm to 0.9 kJ/mm, after welding 250 °C for 2 h 00 min. | the job gives "
-          "it; this plan "
-          "does not judge its heat against it | practice");
+          "it; the methods "
+          "stand beside it | practice");
     // 177 degC are 350.6 degF, 299 degC are 570.2 degF, 250 degC are 482 degF.
     CHECK(text_of(approved, UnitSystem::inch) == "The approved procedure P-12 rev 2 rules: preheat at least "
                                                  "360 °F, interpass at most 570 °F, heat input 0.4 "

@@ -84,7 +84,7 @@ TEST_CASE("a wrong command line ends with status 2 and says what to write") {
                   "ringfill: \"--jsn\" is not an option of take; did you mean \"--json\"?\n");
     check_refused({"take", "job.json", "--colour"}, 2,
                   "ringfill: \"--colour\" is not an option of take; known here: --help, --json, --csv, "
-                  "--working, --output, --units, --tables\n");
+                  "--working, --output, --units, --tables, --plugins\n");
     check_refused({"check", "job.json", "--units", "mm"}, 2,
                   "ringfill: \"--units\" is not an option of check; known here: --help, --json, --output, "
                   "--tables\n");
@@ -121,7 +121,7 @@ TEST_CASE("a word too many or a unit system that does not exist ends with status
 TEST_CASE("a word of the command line cannot disturb the terminal") {
     check_refused({"take", "job.json", "--\x1b[31m"}, 2,
                   "ringfill: \"--\uFFFD[31m\" is not an option of take; known here: --help, --json, --csv, "
-                  "--working, --output, --units, --tables\n");
+                  "--working, --output, --units, --tables, --plugins\n");
     check_refused({"take", "no\x1b[31m.json"}, 4,
                   "no\uFFFD[31m.json: cannot be read: No such file or directory; check the name\n");
 }

@@ -39,7 +39,7 @@ std::vector<std::string> all_fields() {
 /// How often each field name of the format stands as a key, in a starter job with its comments opened.
 std::map<std::string, int> keys_in(const std::string& starter) {
     std::map<std::string, int> keys;
-    const std::regex key("^ *(// )?\"([a-z_]+)\": ");
+    const std::regex key("^ *(// )?\"([a-z_0-9]+)\": ");
     std::istringstream stream(starter);
     for (std::string line; std::getline(stream, line);)
         if (std::smatch match; std::regex_search(line, match, key))
@@ -128,7 +128,7 @@ TEST_CASE("the list of fields names each field once, with its path") {
     std::vector<std::string> named;
     std::istringstream stream(outcome.out);
     for (std::string line; std::getline(stream, line);)
-        if (std::regex_match(line, std::regex("[a-zA-Z_.\\[\\]]+")))
+        if (std::regex_match(line, std::regex("[a-zA-Z0-9_.\\[\\]]+")))
             named.push_back(line);
     CHECK(named == all_fields());
     CHECK(outcome.out == field_guide());

@@ -18,7 +18,7 @@ inline const std::string full_job = R"json({
       "filler": "steel/ER70S-6", "wire": "0.045 in", "spools": ["33 lb", "5 kg"], "gas": "C1",
       "wire_feed": "300 in/min", "current": "210 A", "voltage": "24 V", "travel": "12 in/min",
       "travel_max": "15 in/min", "transfer": "spray", "path": "helix", "efficiency": 0.9, "bead_ratio": 3.5,
-      "pitch_ratio": 0.7, "gas_flow": "30 ft3/h", "gas_before": "3 s", "gas_after": "4 s", "stick_out": "1/2 in",
+      "pitch_ratio": 0.7, "gas_flow": "30 ft3/h", "gas_before": "3 s", "gas_after": "4 s", "stick_out": "1/2 in", "hydrogen_ml_100g": 4.5,
       "approved": { "reference": "W-7", "preheat_min": "300 degF", "interpass_max": "260 degC",
                     "heat_input": ["10 kJ/in", "0.9 kJ/mm"],
                     "post_heat": { "temperature": "250 degC", "time": "1 h 30 min" } }
@@ -27,7 +27,7 @@ inline const std::string full_job = R"json({
   "bores": [
     {
       "name": "left ear", "count": 4, "line": "ears", "axis": "vertical", "base": "steel/1045",
-      "composition": { "C": 0.44, "Mn": 0.7 }, "finish_diameter": "3-1/2 in", "size_class": "H8", "length": 4,
+      "composition": { "C": 0.44, "Mn": 0.7 }, "magnetic": true, "finish_diameter": "3-1/2 in", "size_class": "H8", "length": 4,
       "boss_diameter": "7 in", "attached": [{ "thickness": "1 in" }, { "thickness": "20 mm" }],
       "carry_off": "2.5 W/K", "heat_wall": "1.5 in",
       "worn": { "diameter": "3.7 in", "offset": "10 thou", "offset_clock": "90 deg" },

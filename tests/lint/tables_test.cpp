@@ -4,12 +4,19 @@
 
 #include <ringfill/document/parse.hpp>
 #include <ringfill/document/whole_file.hpp>
+#include <ringfill/table/shelf.hpp>
+#include <ringfill/table/source.hpp>
 
-#include "shop_for_tests.hpp"
+#include "source_tree.hpp"
 
 using namespace ringfill;
 
 namespace {
+
+const Bibliography& sources() {
+    static const Bibliography read = read_sources(table_files(Shelf{{RINGFILL_TABLES}}, "sources.json"));
+    return read;
+}
 
 /// "path" of each number in a table that does not stand in a list which ends in a known source key.
 void unsourced(const Value& value, const Bibliography& known, const std::string& path, bool sourced,
@@ -26,6 +33,15 @@ void unsourced(const Value& value, const Bibliography& known, const std::string&
             unsourced(member.value, known, member_path(path, member.name), false, found);
 }
 
+/// The keys of a bibliography that no text quotes.
+std::vector<std::string> unused(const Bibliography& known, const std::string& texts) {
+    std::vector<std::string> found;
+    for (const auto& [key, source] : known)
+        if (texts.find('"' + key + '"') == std::string::npos)
+            found.push_back(key);
+    return found;
+}
+
 } // namespace
 
 TEST_CASE("every number in the tables names a source of the bibliography") {
@@ -36,31 +52,35 @@ TEST_CASE("every number in the tables names a source of the bibliography") {
         const std::string path = entry.path().string();
         const Document table = parse(path, read_whole(path, 1'000'000), Origin::table);
         std::vector<std::string> found;
-        unsourced(table.root, testing::shop().sources, "", false, found);
+        unsourced(table.root, sources(), "", false, found);
         INFO(path);
         CHECK(found == std::vector<std::string>());
         ++files;
     }
-    CHECK(files >= 6);
+    CHECK(files >= 7);
 }
 
 TEST_CASE("the rule of sources finds a bare number and an unknown key") {
     const Document table =
         parse("t.json", R"({ "a": 7850, "b": [1, "practice"], "c": [2, "nowhere"] })", Origin::table);
     std::vector<std::string> found;
-    unsourced(table.root, testing::shop().sources, "", false, found);
+    unsourced(table.root, sources(), "", false, found);
     CHECK(found == std::vector<std::string>{"a", "c"});
 }
 
-TEST_CASE("every source of the bibliography is used by a table, or by the program itself") {
+TEST_CASE("every source of the bibliography is used by a table, or by the code") {
     std::string all;
     for (const auto& entry : std::filesystem::recursive_directory_iterator(RINGFILL_TABLES))
         if (entry.path().extension() == ".json" && entry.path().filename() != "sources.json")
             all += read_whole(entry.path().string(), 1'000'000);
-    for (const auto& [key, source] : testing::shop().sources)
-        if (key != "own" &&
-            key != "ISO15614-1") { // own is reserved; the other is the rule for the fastest travel
-            INFO(key);
-            CHECK(all.find('"' + key + '"') != std::string::npos);
-        }
+    for (const testing::SourceFile& file : testing::sources_under({"lib", "plugins"}))
+        for (const std::string& line : file.lines)
+            all += line + '\n';
+    CHECK(unused(sources(), all) == std::vector<std::string>());
+}
+
+TEST_CASE("the rule of used sources finds a key that nobody quotes") {
+    const Bibliography known = {{"D1.1", {}}, {"EN1011-2", {}}, {"EN1011-2-B", {}}};
+    CHECK(unused(known, R"({ "a": [1, "D1.1"], "b": [2, "EN1011-2-B"] })") ==
+          std::vector<std::string>{"EN1011-2"});
 }

@@ -25,12 +25,13 @@ TEST_CASE("a table of another family or version is refused") {
 
 TEST_CASE("a value without a source and one with an unknown source are refused") {
     CHECK(
-        refused(family_text("\"bases\": {\"B\": {\n\"standard\": \"s\", \"density_kg_m3\": 7850}}")) ==
-        "alloy.json:2:35: bases.B.density_kg_m3: 7850 has no source; write a number with its source such as "
+        refused(family_text("\"bases\": {\"B\": {\n\"standard\": \"s\", \"structure\": \"ferritic\", "
+                            "\"density_kg_m3\": 7850}}")) ==
+        "alloy.json:2:60: bases.B.density_kg_m3: 7850 has no source; write a number with its source such as "
         "[7850, \"EN1993-1-2\"]\n");
-    CHECK(refused(family_text(
-              "\"bases\": {\"B\": {\n\"standard\": \"s\", \"density_kg_m3\": [7850, \"practise\"]}}")) ==
-          "alloy.json:2:42: bases.B.density_kg_m3: \"practise\" is not a known source; did you mean "
+    CHECK(refused(family_text("\"bases\": {\"B\": {\n\"standard\": \"s\", \"structure\": \"ferritic\", "
+                              "\"density_kg_m3\": [7850, \"practise\"]}}")) ==
+          "alloy.json:2:67: bases.B.density_kg_m3: \"practise\" is not a known source; did you mean "
           "\"practice\"?\n");
     CHECK(refused(family_text(
               fmt::format("\"bases\": {{\"B\": {{{},\n\"composition_pct\": {{\"C\": 0.4}}}}}}", base))) ==
@@ -47,7 +48,25 @@ TEST_CASE("a missing required field is named with a sample") {
     CHECK(refused(family_text("\"bases\": {\n\"B\": {}}")) ==
           "alloy.json:2:6: bases.B.standard: is missing; write \"standard\": \"EN ISO 683-1\"\n"
           "alloy.json:2:6: bases.B.density_kg_m3: is missing; write \"density_kg_m3\": [7850, "
-          "\"EN1993-1-2\"]\n");
+          "\"EN1993-1-2\"]\n"
+          "alloy.json:2:6: bases.B.structure: is missing; write \"structure\": \"ferritic\"\n");
+}
+
+TEST_CASE("a structure that is none and absurd figures of a metal are refused") {
+    const auto metal = [](const std::string& members) {
+        return refused(family_text(fmt::format(
+            "\"bases\": {{\"B\": {{\"standard\": \"s\", \"density_kg_m3\": [7850, \"practice\"],\n{}}}}}",
+            members)));
+    };
+    CHECK(metal(R"("structure": "ferrite")") ==
+          "alloy.json:2:14: bases.B.structure: \"ferrite\" is not a word used here; did you mean "
+          "\"ferritic\"?\n");
+    CHECK(metal(R"("structure": "ferritic", "yield_MPa": [0, "practice"])") ==
+          "alloy.json:2:40: bases.B.yield_MPa: 0 is out of range; write a number over 0 and at most 5000\n");
+    CHECK(metal(R"("structure": "ferritic", "interpass_max_degC": [423.15, "practice"])") == "accepted\n");
+    CHECK(metal(R"("structure": "ferritic", "interpass_max_degC": [750, "practice"])") ==
+          "alloy.json:2:49: bases.B.interpass_max_degC: 750 is out of range; write a number from -60 to "
+          "700\n");
 }
 
 TEST_CASE("a wire without its mass is refused") {

@@ -22,6 +22,42 @@ TEST_CASE("a base metal is read with its sources") {
     CHECK(family.bases[0].composition[1].second.value == 1);
 }
 
+TEST_CASE("a base metal is read with its structure, strengths and temperatures") {
+    const std::string more = R"("yield_MPa": [690, "practice"], "tensile_MPa": [770, "practice"],
+        "tempering_degC": [540, "practice"], "interpass_max_degC": [200, "practice"])";
+    const Family family =
+        family_of(family_text(fmt::format("\"bases\": {{\"B\": {{{0}, {1}}}, \"C\": {{{0}}}}}", base, more)));
+    REQUIRE(family.bases.size() == 2);
+    const Base& full = family.bases[0];
+    CHECK(full.structure == "ferritic");
+    CHECK(full.yield_MPa.value().value == 690);
+    CHECK(full.tensile_MPa.value().value == 770);
+    CHECK_THAT(full.tempering.value().value.value(), WithinRel(813.15, 1e-15));
+    CHECK_THAT(full.interpass_max.value().value.value(), WithinRel(473.15, 1e-15));
+    CHECK(full.interpass_max.value().source == "practice");
+    const Base& bare = family.bases[1];
+    CHECK_FALSE(bare.yield_MPa);
+    CHECK_FALSE(bare.tensile_MPa);
+    CHECK_FALSE(bare.tempering);
+    CHECK_FALSE(bare.interpass_max);
+    CHECK_FALSE(bare.practice);
+    CHECK(bare.preheat_groups.empty());
+    CHECK(bare.composition.empty());
+}
+
+TEST_CASE("a family has rules when its table says so") {
+    CHECK_FALSE(family_of(family_text("\"bases\": {}")).has_rules);
+    CHECK_FALSE(family_of(family_text("\"has_rules\": false")).has_rules);
+    CHECK(family_of(family_text("\"has_rules\": true")).has_rules);
+}
+
+TEST_CASE("a filler's hydrogen is read; without a class there is none") {
+    CHECK_FALSE(family_of(filler_text(solid, R"("1.0": {})")).fillers.at(0).hydrogen_ml_100g);
+    const Family family = family_of(
+        filler_text(fmt::format("{}, \"hydrogen_ml_100g\": [5, \"practice\"]", solid), R"("1.0": {})"));
+    CHECK(family.fillers.at(0).hydrogen_ml_100g.value().value == 5);
+}
+
 TEST_CASE("a solid wire is read, its diameters rising and its figures in SI") {
     const Family family =
         family_of(filler_text(solid, R"("1.2": {}, "1.0": {"melting": {"a_mm_per_A_s": [0.3, "practice"],
@@ -66,7 +102,8 @@ TEST_CASE("a later file corrects an entry and adds one") {
     const auto file = [](const std::string& name, const std::string& bases) {
         return parse(name, family_text(fmt::format("\"bases\": {{{}}}", bases)), Origin::table);
     };
-    const std::string other = R"("standard": "t", "density_kg_m3": [7000, "practice"])";
+    const std::string other =
+        R"("standard": "t", "structure": "copper", "density_kg_m3": [7000, "practice"])";
     const Family family = read_family("alloy",
                                       {file("a", fmt::format("\"A\": {{{0}}}, \"B\": {{{0}}}", base)),
                                        file("b", fmt::format("\"B\": {{{0}}}, \"C\": {{{0}}}", other))},
@@ -75,6 +112,7 @@ TEST_CASE("a later file corrects an entry and adds one") {
     CHECK(family.bases[0].standard == "s");
     CHECK(family.bases[1].name == "B");
     CHECK(family.bases[1].standard == "t");
+    CHECK(family.bases[1].structure == "copper");
     CHECK(family.bases[1].density.value.value() == 7000);
     CHECK(family.bases[2].name == "C");
 }

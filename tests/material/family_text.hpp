@@ -21,7 +21,8 @@ inline std::string family_text(const std::string& members, const std::string& fa
 }
 
 /// A base metal's members.
-inline const std::string base = R"("standard": "s", "density_kg_m3": [7850, "practice"])";
+inline const std::string base =
+    R"("standard": "s", "structure": "ferritic", "density_kg_m3": [7850, "practice"])";
 
 /// A solid wire's members, its diameters left open.
 inline const std::string solid =

@@ -1,5 +1,6 @@
 #include "formula.hpp"
 
+#include <algorithm>
 #include <cctype>
 #include <charconv>
 #include <cmath>
@@ -138,11 +139,9 @@ class Reader {
     }
 
     List call(const std::string& name) {
-        static const std::map<std::string, double (*)(double)> of_one = {{"sqrt", std::sqrt},
-                                                                         {"cos", std::cos},
-                                                                         {"sin", std::sin},
-                                                                         {"ceil", std::ceil},
-                                                                         {"floor", std::floor}};
+        static const std::map<std::string, double (*)(double)> of_one = {
+            {"sqrt", std::sqrt},   {"cos", std::cos},   {"sin", std::sin},   {"exp", std::exp},
+            {"log10", std::log10}, {"tanh", std::tanh}, {"ceil", std::ceil}, {"floor", std::floor}};
         static const std::map<std::string, double (*)(double, double)> of_two = {
             {"min", std::fmin}, {"max", std::fmax}, {"mod", std::fmod}};
         ++operations_;
@@ -155,6 +154,10 @@ class Reader {
             result = each(first, terms(), two->second);
         } else if (name == "sum") {
             result = {sum(first)};
+        } else if (name == "highest") {
+            result = {*std::max_element(first.begin(), first.end())};
+        } else if (name == "lowest") {
+            result = {*std::min_element(first.begin(), first.end())};
         } else if (name == "mean") {
             result = {sum(first) / static_cast<double>(first.size())};
         } else {

@@ -34,7 +34,7 @@ testing::Symbols symbols_of(const Working& work) {
 }
 
 /// Every number of a result with its path, but for what the job says itself (count), counters (layer), the
-/// choice of packs, which no formula makes, and the workings.
+/// choice of packs, which no formula makes, the inputs of methods, and the workings.
 void collect(const Value& value, const std::string& path,
              std::vector<std::pair<std::string, double>>& figures) {
     if (const double* number = value.number())
@@ -44,7 +44,8 @@ void collect(const Value& value, const std::string& path,
             collect((*list)[i], element_path(path, i), figures);
     if (const auto* members = value.object())
         for (const Member& member : *members)
-            if (member.name != "count" && member.name != "layer" && member.name != "working")
+            if (member.name != "count" && member.name != "layer" && member.name != "working" &&
+                member.name != "inputs")
                 collect(member.value, member_path(path, member.name), figures);
 }
 

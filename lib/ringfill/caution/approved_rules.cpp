@@ -40,7 +40,7 @@ std::optional<Caution> approved_caution(const Procedure& procedure, UnitSystem u
         fmt::format("The approved procedure {} rules: {}.{}", approved.reference, asked(approved, units),
                     contradictory ? " Contradictory: its minimum is over its maximum; ask before any arc."
                                   : ""),
-        "the job gives it; this plan does not judge its heat against it",
+        "the job gives it; the methods stand beside it",
         "practice"};
 }
 

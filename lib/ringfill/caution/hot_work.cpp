@@ -6,10 +6,10 @@ Caution hot_work() {
     return {"the job",
             "before",
             "yes",
-            "This is hot work. Take preheat and interpass temperature from the approved welding procedure "
-            "before the "
-            "first arc; local codes, that procedure and licensed practice rule over everything here.",
-            "this plan has no preheat in it",
+            "This is hot work. Preheat and interpass temperatures here are reminders from published methods "
+            "made for plate: the approved welding procedure, local codes and licensed practice rule over "
+            "everything here.",
+            "there is an arc and a flame",
             "practice"};
 }
 

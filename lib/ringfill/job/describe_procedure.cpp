@@ -166,6 +166,12 @@ constexpr std::array procedure_fields = {
           .span = spans::size,
           .help = "wire from the contact tip to the arc; the filler's when left out",
           .sample = R"("12 mm")"},
+    Field{.name = "hydrogen_ml_100g",
+          .kind = Kind::number,
+          .span = spans::hydrogen,
+          .help = "diffusible hydrogen of the weld metal, measured (ISO 3690), ml in 100 g; the limit of the "
+                  "filler's class when left out",
+          .sample = "3.5"},
     Field{.name = "approved",
           .kind = Kind::object,
           .help = "the approved welding procedure, where there is one: it rules",

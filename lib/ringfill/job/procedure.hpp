@@ -34,6 +34,7 @@ struct Procedure {
     Time gas_before;
     Time gas_after;
     std::optional<Length> stick_out;
+    std::optional<double> hydrogen_ml_100g; ///< diffusible, measured [ISO 3690]
     std::optional<Approved> approved;
 };
 

@@ -79,6 +79,9 @@ WornBore read_bore(const Entry& entry) {
     bore.line = entry.text("line");
     bore.axis = entry.word("axis").value_or("");
     bore.base = entry.text("base").value_or("");
+    if (bore.base == "unknown")
+        bore.base = "steel/unknown"; // until a magnet says otherwise
+    bore.magnetic = entry.flag("magnetic");
     bore.composition = entry.named_numbers("composition");
     const auto finish = measured<Length>(entry, "finish_diameter");
     const auto length = measured<Length>(entry, "length");

@@ -58,6 +58,7 @@ Procedure read_procedure(const std::string& name, const Entry& entry) {
     procedure.gas_before = measured<Time>(entry, "gas_before").value_or(Time());
     procedure.gas_after = measured<Time>(entry, "gas_after").value_or(Time());
     procedure.stick_out = measured<Length>(entry, "stick_out");
+    procedure.hydrogen_ml_100g = entry.number("hydrogen_ml_100g");
     if (const auto approved = entry.object("approved"))
         procedure.approved = read_approved(*approved);
     check_settings(procedure, entry);

@@ -21,6 +21,7 @@ struct WornBore {
     std::string axis;                                        ///< horizontal or vertical
     std::string base;                                        ///< family/grade
     std::vector<std::pair<std::string, double>> composition; ///< percent by mass
+    std::optional<bool> magnetic;                            ///< whether a magnet holds on the boss
     Length finish_diameter;
     std::optional<std::string> size_class;
     Length length;

@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include <ringfill/material/preheat_table.hpp>
 #include <ringfill/table/signature.hpp>
 #include <ringfill/table/source.hpp>
 
@@ -15,7 +16,12 @@ constexpr Span percent{0, 100};
 constexpr Span ratio{0, 1, true};
 constexpr Span positive{0, 1e6, true};
 constexpr Span not_negative{0, 1e6};
+constexpr Span hydrogen{0, 100, true};
+constexpr Span strength{0, 5'000, true};
+constexpr Span celsius{-60, 700};
 constexpr std::array forms = {"solid"sv, "cored"sv};
+constexpr std::array structures = {"ferritic"sv,  "martensitic"sv, "austenitic"sv,
+                                   "cast_iron"sv, "nickel"sv,      "copper"sv};
 
 constexpr std::array base_fields = {
     Field{.name = "standard", .required = true, .span = table_words, .sample = R"("EN ISO 683-1")"},
@@ -29,6 +35,28 @@ constexpr std::array base_fields = {
           .shape = Shape::named,
           .span = percent,
           .sample = R"({ "C": [0.46, "ISO683-1"] })"},
+    Field{.name = "structure",
+          .kind = Kind::word,
+          .required = true,
+          .sample = R"("ferritic")",
+          .words = structures},
+    Field{.name = "yield_MPa", .kind = Kind::sourced, .span = strength, .sample = R"([690, "EN10025-6"])"},
+    Field{.name = "tensile_MPa", .kind = Kind::sourced, .span = strength, .sample = R"([470, "EN10025-2"])"},
+    Field{.name = "tempering_degC", .kind = Kind::sourced, .span = celsius, .sample = R"([540, "practice"])"},
+    Field{.name = "interpass_max_degC",
+          .kind = Kind::sourced,
+          .span = celsius,
+          .sample = R"([350, "EN10293"])"},
+    Field{.name = "practice",
+          .kind = Kind::object,
+          .sample = R"({ "rows": [{ "practice_degC": [150, 200, "practice"] }] })",
+          .record = &preheat_group_record},
+    Field{.name = "preheat_groups",
+          .kind = Kind::text,
+          .shape = Shape::list,
+          .sample = R"(["D1.1 B"])",
+          .least = 1,
+          .most = 20},
 };
 
 constexpr std::array melting_fields = {
@@ -131,6 +159,8 @@ constexpr std::array filler_fields = {
           .shape = Shape::named,
           .span = percent,
           .sample = R"({ "C": [0.15, "A5.18"] })"},
+    Field{
+        .name = "hydrogen_ml_100g", .kind = Kind::sourced, .span = hydrogen, .sample = R"([5, "EN1011-2"])"},
     Field{.name = "diameters_mm",
           .kind = Kind::object,
           .shape = Shape::named,
@@ -150,6 +180,12 @@ constexpr std::array family_fields = {
     Field{.name = "family", .required = true, .span = table_words, .sample = R"("steel")"},
     Field{.name = "description", .required = true, .span = table_words, .sample = R"("what it holds")"},
     Field{.name = "sources", .kind = Kind::object, .shape = Shape::named, .record = &source_record},
+    Field{.name = "has_rules", .kind = Kind::flag, .sample = "true"},
+    Field{.name = "preheat_groups",
+          .kind = Kind::object,
+          .shape = Shape::named,
+          .sample = "{ ... }",
+          .record = &preheat_group_record},
     Field{.name = "bases",
           .kind = Kind::object,
           .shape = Shape::named,

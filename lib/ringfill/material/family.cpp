@@ -5,11 +5,17 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/find.hpp>
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/transform.hpp>
+
+#include <ringfill/fault/nearest.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/material/describe_family.hpp>
 #include <ringfill/table/put_row.hpp>
 #include <ringfill/table/signature.hpp>
 #include <ringfill/units/factor.hpp>
+#include <ringfill/units/metric.hpp>
 
 namespace ringfill {
 namespace {
@@ -109,6 +115,7 @@ Filler read_filler(const std::string& name, const Entry& entry, const Bibliograp
         else
             entry.refuse(*gas, path, "is not a gas", R"(write its designation, such as "M21")");
     filler.composition = reader.named("composition_pct");
+    filler.hydrogen_ml_100g = reader.number("hydrogen_ml_100g");
     for (const auto& [size, row] : entry.named_objects("diameters_mm"))
         filler.sizes.push_back(read_size(size, row, sources));
     std::sort(filler.sizes.begin(), filler.sizes.end(),
@@ -122,11 +129,45 @@ Filler read_filler(const std::string& name, const Entry& entry, const Bibliograp
     return filler;
 }
 
-Base read_base(const std::string& name, const Entry& entry, const Bibliography& sources) {
-    const SourcedReader reader(entry, sources);
-    return {name, entry.text("standard").value_or(""),
-            reader.quantity<Density>("density_kg_m3", 1).value_or(Sourced<Density>{}),
-            reader.named("composition_pct")};
+/// The tables of preheat that list a base metal: of its own family only.
+std::vector<std::string> read_group_names(const Entry& entry, const Family& family) {
+    const auto known =
+        family.preheat_groups | ranges::views::transform(&PreheatGroup::name) | ranges::to<std::vector>();
+    std::vector<std::string> names;
+    for (const auto& [path, group] : entry.elements("preheat_groups"))
+        if (!group->text())
+            entry.refuse(*group, path, "is not the name of a table of preheat",
+                         "write one of the family's preheat_groups in quotes");
+        else if (ranges::find(known, *group->text()) == known.end())
+            entry.refuse(*group, path, "is not a table of preheat of this family",
+                         suggest(*group->text(), known));
+        else
+            names.push_back(*group->text());
+    return names;
+}
+
+std::optional<Sourced<Temperature>> temperature_of(const SourcedReader& reader, std::string_view field) {
+    const auto found = reader.number(field);
+    return found ? std::optional(Sourced<Temperature>{celsius(found->value), found->source}) : std::nullopt;
+}
+
+Base read_base(const std::string& name, const Entry& entry, const Family& family) {
+    const SourcedReader reader(entry, family.sources);
+    Base base;
+    base.name = name;
+    base.standard = entry.text("standard").value_or("");
+    base.density = reader.quantity<Density>("density_kg_m3", 1).value_or(Sourced<Density>{});
+    base.composition = reader.named("composition_pct");
+    base.structure = entry.word("structure").value_or("");
+    base.yield_MPa = reader.number("yield_MPa");
+    base.tensile_MPa = reader.number("tensile_MPa");
+    base.tempering = temperature_of(reader, "tempering_degC");
+    base.interpass_max = temperature_of(reader, "interpass_max_degC");
+    if (const auto practice = entry.object("practice"))
+        base.practice =
+            read_preheat_group(fmt::format("tabulated practice for {}", name), *practice, family.sources);
+    base.preheat_groups = read_group_names(entry, family);
+    return base;
 }
 
 void read_file(Family& family, const Entry& entry) {
@@ -136,8 +177,11 @@ void read_file(Family& family, const Entry& entry) {
     family.description = entry.text("description").value_or("");
     if (entry.has("sources"))
         add_sources(family.sources, entry);
+    family.has_rules = entry.flag("has_rules").value_or(family.has_rules);
+    for (const auto& [group, row] : entry.named_objects("preheat_groups"))
+        put_row(family.preheat_groups, read_preheat_group(group, row, family.sources));
     for (const auto& [base, row] : entry.named_objects("bases"))
-        put_row(family.bases, read_base(base, row, family.sources));
+        put_row(family.bases, read_base(base, row, family));
     for (const auto& [filler, row] : entry.named_objects("fillers"))
         put_row(family.fillers, read_filler(filler, row, family.sources));
 }

@@ -5,6 +5,8 @@
 #include <utility>
 #include <vector>
 
+#include <ringfill/material/plugin_file.hpp>
+#include <ringfill/material/preheat_table.hpp>
 #include <ringfill/table/sourced.hpp>
 
 namespace ringfill {
@@ -16,8 +18,18 @@ struct Base {
     std::string name;
     std::string standard;
     Sourced<Density> density;
-    Composition composition;
+    Composition composition; ///< the end of the standard's range that asks for more care
+    std::string structure;   ///< ferritic, martensitic, austenitic, cast_iron, nickel or copper
+    std::optional<Sourced<double>> yield_MPa; ///< the least its standard asks for, as is the next
+    std::optional<Sourced<double>> tensile_MPa;
+    std::optional<Sourced<Temperature>> tempering;
+    std::optional<Sourced<Temperature>> interpass_max;
+    std::optional<PreheatGroup> practice;    ///< tabulated for this very grade
+    std::vector<std::string> preheat_groups; ///< tables of the family that list it
 };
+
+/// The name of the row that is taken for metal nobody can name.
+inline constexpr std::string_view unknown_metal = "unknown";
 
 /// How fast a wire melts: feed = a I + b l I², with the stick-out l.
 struct MeltingCurve {
@@ -62,6 +74,8 @@ struct Filler {
     Sourced<Length> stick_out;
     std::vector<std::string> gases; ///< it is used with, by EN ISO 14175 designation; empty: it needs none
     Composition composition;
+    std::optional<Sourced<double>>
+        hydrogen_ml_100g;        ///< diffusible, the limit of its class; nothing: no class
     std::vector<WireSize> sizes; ///< rising in diameter
 };
 
@@ -71,6 +85,9 @@ struct Family {
     std::string description;
     std::vector<Base> bases;
     std::vector<Filler> fillers;
+    std::vector<PreheatGroup> preheat_groups;
+    bool has_rules = false;         ///< its table is not whole without the rules of its plugin
+    std::optional<Plugin> plugin;   ///< nothing: the family is a table only
     Bibliography sources;           ///< the family's own and the common ones
     std::vector<std::string> files; ///< its tables were read from
 };

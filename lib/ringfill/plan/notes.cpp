@@ -61,8 +61,8 @@ std::vector<std::string> line_notes(const Job& job) {
 }
 
 std::vector<std::string> left_out_notes() {
-    return {"heat: preheat, interpass temperature and temperature sticks are not part of this plan.",
-            "time, boring: waits, heating, fuel and boring time are not part of this plan.",
+    return {"heat: warm-up, stops, reheats and their fuel are not part of this plan.",
+            "time, boring: waits and boring time are not part of this plan.",
             "quote: prices are used to choose packs only."};
 }
 

@@ -5,10 +5,13 @@
 #include <range/v3/action/push_back.hpp>
 
 #include <ringfill/caution/approved_rules.hpp>
+#include <ringfill/caution/cold_rules.hpp>
 #include <ringfill/caution/face_rules.hpp>
 #include <ringfill/caution/filler_rules.hpp>
+#include <ringfill/caution/fusion_rules.hpp>
 #include <ringfill/caution/hot_work.hpp>
 #include <ringfill/caution/position_rules.hpp>
+#include <ringfill/caution/preheat_rules.hpp>
 #include <ringfill/caution/survey_rules.hpp>
 #include <ringfill/caution/weld_rules.hpp>
 #include <ringfill/plan/notes.hpp>
@@ -35,7 +38,7 @@ std::vector<BorePlan> plan_bores(const Job& job, const Shop& shop, const Setting
                                  std::vector<Fault>& faults) {
     std::vector<BorePlan> bores;
     for (const WornBore& bore : job.bores) {
-        find_base(shop.registry, bore.base, bore.path + ".base", faults);
+        const Base* base = find_base(shop.registry, bore.base, bore.path + ".base", faults);
         const auto own = settings.find(bore.procedure);
         try {
             if (own == settings.end()) {
@@ -43,9 +46,13 @@ std::vector<BorePlan> plan_bores(const Job& job, const Shop& shop, const Setting
                 continue;
             }
             bores.push_back(plan_bore(bore, own->second));
+            if (base)
+                plan_heat(bores.back(), bore, own->second, job.site, shop.registry, *base);
             ranges::push_back(
                 faults, torch_faults(bore, job.torch, bores.back().build, bores.back().layering, job.units));
         } catch (const Faulty& faulty) {
+            if (faulty.origin() != Origin::job)
+                throw;
             ranges::push_back(faults, faulty.faults());
         }
     }
@@ -78,7 +85,10 @@ const Bead& largest_bead(const BorePlan& bore, const Settings& settings) {
 }
 
 void judge(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
+    for (std::size_t i = 0; i < job.bores.size(); ++i)
+        ranges::push_back(plan.cautions, heat_stops(job.bores[i], plan.bores[i].heat, job.units));
     plan.cautions.push_back(hot_work());
+    ranges::push_back(plan.cautions, cold_cautions(job.site, job.units));
     for (const Procedure& procedure : job.procedures)
         if (const auto approved = approved_caution(procedure, job.units))
             plan.cautions.push_back(*approved);
@@ -97,6 +107,10 @@ void judge(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
                                             largest_bead(planned, settings.at(bore.procedure)), job.units));
         ranges::push_back(plan.cautions, face_cautions(bore, planned.faces, job.units));
         ranges::push_back(plan.cautions, filler_cautions(bore, procedure_of(job, bore)));
+        ranges::push_back(plan.cautions, preheat_cautions(bore, procedure_of(job, bore), planned.heat,
+                                                          planned.build, job.units));
+        ranges::push_back(plan.cautions,
+                          fusion_cautions(bore, procedure_of(job, bore).travel, planned.bead, planned.faces));
         ranges::push_back(plan.notes, bore_notes(bore, planned, job.units));
     }
     ranges::push_back(plan.notes, line_notes(job));
@@ -121,6 +135,7 @@ Plan plan(const Job& job, const Shop& shop) {
     const auto gases = gas_uses(result.bores, settings);
     result.totals = totals(result.bores, gases);
     result.take = take(wires, gases, job.reserve, shop.packs, shop.wear_parts, job.units);
+    ranges::push_back(result.take, take_sticks(stick_uses(result.bores), shop.sticks, job.units));
     ranges::push_back(result.take, take_holes(hole_uses(job), job.units));
     result.assumed = job.assumed;
     judge(result, job, settings);

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include <ringfill/caution/caution.hpp>
+#include <ringfill/heat/bore_heat.hpp>
 #include <ringfill/job/job.hpp>
 #include <ringfill/plan/shop.hpp>
 #include <ringfill/take/need.hpp>
@@ -29,6 +30,7 @@ struct BorePlan {
     std::vector<FacePad> faces;
     std::vector<GrooveFill> grooves;
     Metal metal;
+    BoreHeat heat;
 };
 
 /// All bores together, counts applied.

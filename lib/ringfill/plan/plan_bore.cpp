@@ -59,4 +59,11 @@ BorePlan plan_bore(const WornBore& bore, const Settings& settings) {
     return plan;
 }
 
+void plan_heat(BorePlan& plan, const WornBore& bore, const Settings& settings, const Site& site,
+               const Registry& registry, const Base& base) {
+    const HeatSettings heat{settings.procedure, settings.filler, settings.deposition.current, plan.bead};
+    plan.heat = bore_heat(bore, heat, site, family_of(registry, bore.base), base, plan.build, plan.faces,
+                          plan.grooves);
+}
+
 } // namespace ringfill

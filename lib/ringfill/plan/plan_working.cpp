@@ -6,6 +6,7 @@
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
+#include <ringfill/heat/heat_working.hpp>
 #include <ringfill/survey/survey_working.hpp>
 #include <ringfill/units/metric.hpp>
 #include <ringfill/weld/gas.hpp>
@@ -34,6 +35,8 @@ std::vector<Working> bore_working(const WornBore& bore, const BorePlan& planned,
     ranges::push_back(work, grooves_working(weld, planned.grooves));
     ranges::push_back(work,
                       metal_working(weld, planned.layers, planned.faces, planned.grooves, planned.metal));
+    ranges::push_back(work, heat_working(bore, planned.build, planned.bead.travel, planned.faces,
+                                         planned.grooves, planned.heat));
     return work;
 }
 

@@ -2,14 +2,15 @@
 
 namespace ringfill {
 
-Shop read_shop(const Shelf& shelf) {
+Shop read_shop(const Shelf& shelf, const std::vector<std::string>& plugin_folders) {
     Shop shop;
     refuse_missing_folders(shelf);
     shop.sources = read_sources(table_files(shelf, "sources.json"));
-    shop.registry = read_registry(shelf, shop.sources);
+    shop.registry = read_registry(shelf, plugin_folders, shop.sources);
     shop.packs = read_packs(table_files(shelf, "packs.json"), shop.sources);
     shop.wear_parts = read_wear_parts(table_files(shelf, "wear_parts.json"), shop.sources);
     shop.gases = read_gases(table_files(shelf, "gases.json"), shop.sources);
+    shop.sticks = read_sticks(table_files(shelf, "sticks.json"), shop.sources);
     return shop;
 }
 

@@ -6,6 +6,7 @@
 #include <ringfill/table/gases.hpp>
 #include <ringfill/table/packs.hpp>
 #include <ringfill/table/shelf.hpp>
+#include <ringfill/table/sticks.hpp>
 #include <ringfill/table/wear_parts.hpp>
 
 namespace ringfill {
@@ -17,9 +18,11 @@ struct Shop {
     Packs packs;
     WearParts wear_parts;
     std::vector<Gas> gases;
+    std::vector<Stick> sticks;
 };
 
-/// Reads every table on the shelf, once. Throws Faulty (Origin::table, Origin::file).
-Shop read_shop(const Shelf& shelf);
+/// Reads every table on the shelf and loads the plugins in some folders, once. A family that does not load is
+/// told in the registry. Throws Faulty (Origin::table, Origin::file).
+Shop read_shop(const Shelf& shelf, const std::vector<std::string>& plugin_folders);
 
 } // namespace ringfill

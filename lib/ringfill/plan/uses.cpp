@@ -123,4 +123,20 @@ std::vector<GasUse> gas_uses(const std::vector<BorePlan>& bores, const SettingsB
     return uses;
 }
 
+std::vector<StickUse> stick_uses(const std::vector<BorePlan>& bores) {
+    std::vector<StickUse> uses;
+    for (const BorePlan& bore : bores) {
+        const Preheat& preheat = bore.heat.preheat;
+        if (preheat.contradictory || !preheat.minimum)
+            continue;
+        StickUse use{bore.name, {}, {}};
+        if (preheat.minimum->value > chill_off)
+            use.minimum = preheat.minimum->value;
+        if (preheat.interpass_max)
+            use.maximum = preheat.interpass_max->value;
+        uses.push_back(std::move(use));
+    }
+    return uses;
+}
+
 } // namespace ringfill

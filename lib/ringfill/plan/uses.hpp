@@ -7,6 +7,7 @@
 #include <ringfill/plan/plan.hpp>
 #include <ringfill/plan/settings.hpp>
 #include <ringfill/take/take_holes.hpp>
+#include <ringfill/take/take_sticks.hpp>
 #include <ringfill/take/uses.hpp>
 
 namespace ringfill {
@@ -19,6 +20,9 @@ std::vector<WireUse> wire_uses(const Job& job, const std::vector<BorePlan>& bore
 
 /// The holes that open into the bores, by bore and diameter, counts applied.
 std::vector<HoleUse> hole_uses(const Job& job);
+
+/// The temperatures each bore is held between; those of a bore that is stopped are left out.
+std::vector<StickUse> stick_uses(const std::vector<BorePlan>& bores);
 
 /// What all bores use of each shielding gas, likewise.
 std::vector<GasUse> gas_uses(const std::vector<BorePlan>& bores, const SettingsByProcedure& settings);

@@ -3,6 +3,7 @@
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
+#include <ringfill/report/heat_json.hpp>
 #include <ringfill/report/working_json.hpp>
 #include <ringfill/units/metric.hpp>
 
@@ -61,8 +62,8 @@ Value layer_list(const std::vector<Layer>& layers) {
     return list;
 }
 
-Value face_object(const FacePad& face) {
-    return Value::Object{{"layers", static_cast<double>(face.layers)},
+Value face_object(const FacePad& face, const std::optional<EnergyPerLength>& heat_input) {
+    Value::Object object{{"layers", static_cast<double>(face.layers)},
                          {"rings", static_cast<double>(face.rings)},
                          {"scale", face.bead.scale},
                          {"extra_build_mm", mm(face.extra_build)},
@@ -73,9 +74,12 @@ Value face_object(const FacePad& face) {
                          {"path_mm", mm(face.path)},
                          {"laid_kg", face.laid.value()},
                          {"arc_s", face.arc.value()}};
+    if (heat_input)
+        object.push_back({"heat_input_kj_mm", kj_mm(*heat_input)});
+    return object;
 }
 
-Value groove_object(const GrooveFill& groove) {
+Value groove_object(const GrooveFill& groove, const std::optional<EnergyPerLength>& heat_input) {
     Value::Object object{{"volume_mm3", mm3(groove.volume)},
                          {"path_mm", mm(groove.path)},
                          {"laid_kg", groove.laid.value()},
@@ -84,7 +88,24 @@ Value groove_object(const GrooveFill& groove) {
         object.push_back({"travel_mm_min", mm_min(groove.travel)});
         object.push_back({"torch_rpm", rev_min(groove.torch)});
     }
+    if (heat_input)
+        object.push_back({"heat_input_kj_mm", kj_mm(*heat_input)});
     return object;
+}
+
+Value face_list(const BorePlan& bore) {
+    Value::List list;
+    for (std::size_t i = 0; i < bore.faces.size(); ++i)
+        list.push_back(
+            face_object(bore.faces[i], bore.heat.bore ? std::optional(bore.heat.faces[i]) : std::nullopt));
+    return list;
+}
+
+Value groove_list(const BorePlan& bore) {
+    Value::List list;
+    for (std::size_t i = 0; i < bore.grooves.size(); ++i)
+        list.push_back(groove_object(bore.grooves[i], bore.heat.bore ? bore.heat.grooves[i] : std::nullopt));
+    return list;
 }
 
 Value metal_object(const BorePlan& bore) {
@@ -109,10 +130,11 @@ Value bore_object(const BorePlan& bore) {
                          {"bead", bead_object(bore.bead)},
                          {"layers", layer_list(bore.layers)}};
     if (!bore.faces.empty())
-        object.push_back({"faces", list_of(bore.faces, face_object)});
+        object.push_back({"faces", face_list(bore)});
     if (!bore.grooves.empty())
-        object.push_back({"grooves", list_of(bore.grooves, groove_object)});
+        object.push_back({"grooves", groove_list(bore)});
     object.push_back({"metal", metal_object(bore)});
+    object.push_back({"heat", heat_object(bore.heat)});
     return object;
 }
 

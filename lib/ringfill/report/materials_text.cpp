@@ -8,6 +8,7 @@
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
+#include <ringfill/fault/printable.hpp>
 #include <ringfill/report/columns.hpp>
 #include <ringfill/units/show.hpp>
 
@@ -79,16 +80,53 @@ void write_size(EntryPage& page, const WireSize& size) {
     page.range(wire + "travel", size.window.travel, [](Speed s) { return show(s, UnitSystem::metric); });
 }
 
+std::string temperature(Temperature value) {
+    return show(value, UnitSystem::metric);
+}
+
+/// "up to 25 mm, C up to 0.3 %" or "all", and what is asked there.
+void write_rows(EntryPage& page, const PreheatGroup& group) {
+    for (const PreheatRow& row : group.rows) {
+        std::string limits;
+        const auto add = [&](const std::string& limit) { limits += (limits.empty() ? "" : ", ") + limit; };
+        if (row.up_to)
+            add("up to " + show(row.up_to->value, UnitSystem::metric));
+        if (row.carbon_up_to_pct)
+            add(fmt::format("C up to {:.4g} %", row.carbon_up_to_pct->value));
+        if (row.tensile_up_to_MPa)
+            add(fmt::format("up to {:.4g} MPa", row.tensile_up_to_MPa->value));
+        std::string figures = fmt::format("at least {}", temperature(row.minimum.value));
+        if (row.maximum)
+            figures += fmt::format(", at most {}", temperature(row.maximum->value));
+        page.row(fmt::format("preheat, {}", limits.empty() ? "else" : limits), figures, row.minimum.source);
+    }
+}
+
+/// Where a family comes from: its plugin and the tables that add to it, or tables alone.
+std::string origin_of(const Family& family) {
+    if (!family.plugin)
+        return fmt::format("a table without rules, {}", fmt::join(family.files, ", "));
+    std::string text = fmt::format("version {}, {}{}", printable(family.plugin->version, 40),
+                                   family.plugin->file, family.plugin->answer ? "" : ", without rules");
+    for (std::size_t i = 1; i < family.files.size(); ++i) // the first is the table the plugin carries
+        text += fmt::format(", with {}", family.files[i]);
+    return text;
+}
+
 } // namespace
 
 std::string families_text(const Registry& registry) {
     std::string text;
     for (const Family& family : registry.families) {
         text += family.name + "\n";
-        text += wrapped(fmt::format("from {}", fmt::join(family.files, ", ")), "  ");
+        text += wrapped(fmt::format("from {}", origin_of(family)), "  ");
         text += wrapped(fmt::format("base metals: {}", names_of(family.bases)), "  ");
         text += wrapped(fmt::format("fillers: {}", names_of(family.fillers)), "  ");
     }
+    if (!registry.missing.empty())
+        text += "NOT LOADED\n";
+    for (const MissingFamily& missing : registry.missing)
+        text += wrapped(to_string(missing.why), "! ");
     return text;
 }
 
@@ -109,8 +147,22 @@ std::string base_text(const Family& family, const Base& base) {
     EntryPage page;
     page.row("density", fmt::format("{:.6g} kg/m³", base.density.value.value()), base.density.source);
     page.composition(base.composition);
-    return fmt::format("{}/{}, base metal, {}\n", family.name, base.name, base.standard) +
-           page.text(family.sources);
+    if (base.yield_MPa)
+        page.row("yield strength", fmt::format("{:.4g} MPa", base.yield_MPa->value), base.yield_MPa->source);
+    if (base.tensile_MPa)
+        page.row("tensile strength", fmt::format("{:.4g} MPa", base.tensile_MPa->value),
+                 base.tensile_MPa->source);
+    if (base.tempering)
+        page.row("tempered at", temperature(base.tempering->value), base.tempering->source);
+    if (base.interpass_max)
+        page.row("interpass maximum", temperature(base.interpass_max->value), base.interpass_max->source);
+    if (base.practice)
+        write_rows(page, *base.practice);
+    std::string text = fmt::format("{}/{}, base metal, {}\n", family.name, base.name, base.standard);
+    text += fmt::format("  structure: {}\n", base.structure);
+    if (!base.preheat_groups.empty())
+        text += wrapped(fmt::format("tables that list it: {}", fmt::join(base.preheat_groups, ", ")), "  ");
+    return text + page.text(family.sources);
 }
 
 std::string filler_text(const Family& family, const Filler& filler) {
@@ -127,6 +179,9 @@ std::string filler_text(const Family& family, const Filler& filler) {
              filler.bead_ratio.source);
     page.row("stick-out", show(filler.stick_out.value, UnitSystem::metric), filler.stick_out.source);
     page.composition(filler.composition);
+    if (filler.hydrogen_ml_100g)
+        page.row("hydrogen, at most", fmt::format("{:.3g} ml/100 g", filler.hydrogen_ml_100g->value),
+                 filler.hydrogen_ml_100g->source);
     for (const WireSize& size : filler.sizes)
         write_size(page, size);
     return fmt::format("{}/{}, {} wire, {}\n  gases: {}\n", family.name, filler.name,

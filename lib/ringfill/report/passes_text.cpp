@@ -5,6 +5,7 @@
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/caution_list.hpp>
 #include <ringfill/report/columns.hpp>
+#include <ringfill/report/heat_head.hpp>
 #include <ringfill/report/note_list.hpp>
 
 namespace ringfill {
@@ -75,7 +76,8 @@ std::string bore_passes(const BorePlan& bore, UnitSystem units, const Style& sty
 } // namespace
 
 std::string passes_text(const Plan& plan, const Style& style) {
-    std::string text = style.strong(wrapped(printable(plan.title), "")) + "\n";
+    std::string text = style.strong(wrapped(printable(plan.title), ""));
+    text += heat_head(plan, style) + "\n";
     for (const BorePlan& bore : plan.bores)
         text += bore_passes(bore, plan.units, style);
     return text + caution_list(plan, style) + "\n" + note_list(plan, style);

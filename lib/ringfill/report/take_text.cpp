@@ -9,6 +9,7 @@
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/caution_list.hpp>
 #include <ringfill/report/columns.hpp>
+#include <ringfill/report/heat_head.hpp>
 #include <ringfill/report/note_list.hpp>
 #include <ringfill/units/factor.hpp>
 
@@ -42,8 +43,7 @@ std::string head(const Plan& plan, const Style& style) {
     std::string text = style.strong(wrapped(printable(plan.title, longest_title), ""));
     text += fmt::format("{} {} · {} of wire · {} of arc\n", bores, bores == 1 ? "bore" : "bores",
                         show(plan.totals.wire, plan.units), show(plan.totals.arc));
-    text += "No preheat is in this plan: see the cautions.\n";
-    return text;
+    return text + heat_head(plan, style);
 }
 
 /// The packs stand at the end of the line, or below it where they would run over the edge of the page.

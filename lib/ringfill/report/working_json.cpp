@@ -18,11 +18,10 @@ Value input_object(const Input& input) {
 }
 
 Value working_object(const Working& work) {
-    Value::Object inputs;
-    for (const Input& input : work.inputs)
-        inputs.push_back({input.symbol, input_object(input)});
-    Value::Object object{
-        {"figure", work.figure}, {"formula", work.formula}, {"inputs", inputs}, {"value", work.value}};
+    Value::Object object{{"figure", work.figure},
+                         {"formula", work.formula},
+                         {"inputs", inputs_object(work.inputs)},
+                         {"value", work.value}};
     if (!work.unit.empty())
         object.push_back({"unit", work.unit});
     object.push_back({"source", work.source});
@@ -30,6 +29,13 @@ Value working_object(const Working& work) {
 }
 
 } // namespace
+
+Value inputs_object(const std::vector<Input>& inputs) {
+    Value::Object object;
+    for (const Input& input : inputs)
+        object.push_back({input.symbol, input_object(input)});
+    return object;
+}
 
 Value working_list(const std::vector<Working>& workings) {
     return Value(workings | ranges::views::transform(working_object) | ranges::to<Value::List>());

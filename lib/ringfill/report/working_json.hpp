@@ -7,6 +7,9 @@
 
 namespace ringfill {
 
+/// What goes into a formula, by symbol: value and unit.
+Value inputs_object(const std::vector<Input>& inputs);
+
 /// Workings as a list for the result: figure, formula, inputs by symbol with value and unit, value, unit,
 /// source.
 Value working_list(const std::vector<Working>& workings);

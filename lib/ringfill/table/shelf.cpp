@@ -24,7 +24,7 @@ bool is_family_name(const std::string& name) {
 
 } // namespace
 
-std::vector<Document> table_files(const Shelf& shelf, const std::string& name) {
+std::vector<Document> table_files_if_any(const Shelf& shelf, const std::string& name) {
     std::vector<Document> files;
     for (const std::string& folder : shelf.folders) {
         const std::string path = (fs::path(folder) / name).string();
@@ -32,6 +32,11 @@ std::vector<Document> table_files(const Shelf& shelf, const std::string& name) {
         if (fs::exists(path, ignored))
             files.push_back(parse(path, read_whole(path, DocumentLimits{}.bytes), Origin::table));
     }
+    return files;
+}
+
+std::vector<Document> table_files(const Shelf& shelf, const std::string& name) {
+    std::vector<Document> files = table_files_if_any(shelf, name);
     if (files.empty())
         throw Faulty(
             Origin::table,

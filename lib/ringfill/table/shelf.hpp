@@ -18,6 +18,9 @@ struct Shelf {
 /// be read.
 std::vector<Document> table_files(const Shelf& shelf, const std::string& name);
 
+/// The same; none when no folder has the file.
+std::vector<Document> table_files_if_any(const Shelf& shelf, const std::string& name);
+
 /// Throws Faulty (Origin::file) for every folder of the shelf that is not there.
 void refuse_missing_folders(const Shelf& shelf);
 

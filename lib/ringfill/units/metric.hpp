@@ -33,8 +33,23 @@ inline double rev_min(Turning turning) {
 inline double kg_h(MassFlow flow) {
     return flow.value() * factor::hour;
 }
+inline double deg_c(Temperature temperature) {
+    return temperature.value() - factor::celsius_zero;
+}
+inline double kj_mm(EnergyPerLength energy) {
+    return energy.value() / 1e6;
+}
 inline double degrees(Angle angle) {
     return angle.value() / factor::degree;
+}
+
+/// A temperature from its figure in degrees Celsius.
+inline Temperature celsius(double degrees) {
+    return in_si<Temperature>(degrees + factor::celsius_zero);
+}
+/// A temperature from its figure in degrees Fahrenheit.
+inline Temperature fahrenheit(double degrees) {
+    return in_si<Temperature>(degrees * factor::kelvin_per_fahrenheit + factor::fahrenheit_zero);
 }
 
 } // namespace ringfill

@@ -19,8 +19,9 @@ struct Input {
 };
 
 /// How a figure was reached, so that it can be checked by hand.
-/// A formula is arithmetic (+ - * / ^ and brackets) with pi, sqrt, cos, sin, ceil, floor, min, max, mod
-/// (remainder) and, of a list, sum and mean; between lists of the same length it is taken element by element.
+/// A formula is arithmetic (+ - * / ^ and brackets) with pi, sqrt, exp, log10, tanh, cos, sin, ceil, floor,
+/// min, max, mod (remainder) and, of a list, sum, mean, highest and lowest; between lists of the same length
+/// it is taken element by element.
 struct Working {
     std::string figure; ///< the path of the figure in the result, such as bores[0].bead.width_mm
     std::string formula;

@@ -1,0 +1,12 @@
+#include <ringfill/report/heat_text.hpp>
+
+#include "commands.hpp"
+#include "planned_view.hpp"
+
+namespace ringfill::cli {
+
+void heat_command(const Request& request) {
+    planned_view(request, heat_text, nullptr);
+}
+
+} // namespace ringfill::cli

@@ -1,0 +1,15 @@
+#pragma once
+
+#include <vector>
+
+#include <ringfill/caution/caution.hpp>
+#include <ringfill/job/site.hpp>
+#include <ringfill/units/show.hpp>
+
+namespace ringfill {
+
+/// What cold and wet ask for before the first arc [AWS D1.1: 0 °F (−18 °C) at the weld ends the work, below
+/// 32 °F (0 °C) warm to 70 °F (20 °C); from memory; 5 °C: common practice, no source].
+std::vector<Caution> cold_cautions(const Site& site, UnitSystem units);
+
+} // namespace ringfill

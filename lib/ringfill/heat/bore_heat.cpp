@@ -1,0 +1,72 @@
+#include <ringfill/heat/bore_heat.hpp>
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include <ringfill/heat/arc_energy.hpp>
+
+namespace ringfill {
+namespace {
+
+/// The process of a wire by its ISO 4063 number: solid wire MAG, cored wire with gas or without.
+std::string_view process_of(const Filler& filler) {
+    return !filler.cored ? "135" : filler.gases.empty() ? "114" : "136";
+}
+
+void lay_heat(BoreHeat& heat, const HeatSettings& settings, const std::vector<FacePad>& faces,
+              const std::vector<GrooveFill>& grooves) {
+    if (!heat.current || !heat.voltage)
+        return;
+    const auto at = [&](Speed travel) {
+        return heat_input(heat.thermal_efficiency, arc_energy(*heat.voltage, *heat.current, travel));
+    };
+    heat.bore = at(settings.bead.travel);
+    heat.laid.push_back({"bore", *heat.bore});
+    for (std::size_t i = 0; i < faces.size(); ++i) {
+        heat.faces.push_back(at(faces[i].bead.travel));
+        heat.laid.push_back({fmt::format("face {}", i + 1), heat.faces.back()});
+    }
+    for (std::size_t i = 0; i < grooves.size(); ++i) {
+        const bool filled = grooves[i].volume > Volume();
+        heat.grooves.push_back(filled ? std::optional(at(grooves[i].travel)) : std::nullopt);
+        if (filled)
+            heat.laid.push_back({fmt::format("groove {}", i + 1), *heat.grooves.back()});
+    }
+    heat.lowest = std::min_element(heat.laid.begin(), heat.laid.end(), [](const auto& a, const auto& b) {
+                      return a.heat_input < b.heat_input;
+                  })->heat_input;
+}
+
+} // namespace
+
+BoreHeat bore_heat(const WornBore& bore, const HeatSettings& settings, const Site& site, const Family& family,
+                   const Base& base, const Build& build, const std::vector<FacePad>& faces,
+                   const std::vector<GrooveFill>& grooves) {
+    BoreHeat heat;
+    heat.thermal_efficiency = *thermal_efficiency(process_of(*settings.filler));
+    heat.current = settings.current;
+    heat.voltage = settings.procedure->voltage;
+    lay_heat(heat, settings, faces, grooves);
+    refuse_if_any(Origin::job, band_faults(bore.name, *settings.procedure, heat.laid));
+
+    const HeatCase what =
+        heat_case(bore, *settings.procedure, site, family, base, *settings.filler, build.wall, heat.lowest);
+    heat.wall = what.wall;
+    heat.wall_is_given = bore.heat_wall.has_value();
+    heat.restraint = what.restraint;
+    heat.hydrogen_ml_100g = what.hydrogen_ml_100g;
+    heat.hydrogen_is_measured = what.hydrogen_is_measured;
+    heat.structure = base.structure;
+    heat.unknown_metal = what.is_unknown_metal();
+    heat.must_be_identified = what.must_be_identified();
+    heat.not_the_grade = what.not_the_grade;
+    heat.preheat = preheat(what);
+    if (settings.procedure->approved && !heat.must_be_identified)
+        let_approved_rule(heat.preheat, what, *settings.procedure->approved);
+    if (heat.structure == "ferritic" && heat.preheat.minimum && heat.lowest && heat.wall)
+        heat.cooling = cooling_time(*heat.lowest, heat.preheat.minimum->value, *heat.wall);
+    return heat;
+}
+
+} // namespace ringfill

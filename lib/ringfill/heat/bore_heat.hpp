@@ -1,0 +1,54 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <ringfill/heat/approved.hpp>
+#include <ringfill/heat/cooling_time.hpp>
+#include <ringfill/heat/preheat.hpp>
+#include <ringfill/survey/skim.hpp>
+#include <ringfill/weld/face_pad.hpp>
+#include <ringfill/weld/groove_fill.hpp>
+
+namespace ringfill {
+
+/// What one bore is welded with, as far as its heat goes.
+struct HeatSettings {
+    const Procedure* procedure = nullptr;
+    const Filler* filler = nullptr;
+    std::optional<Current> current;
+    Bead bead; ///< as laid
+};
+
+/// The heat side of one bore: what goes in, how hot it must be and may get.
+struct BoreHeat {
+    double thermal_efficiency = 0;  ///< k
+    std::optional<Current> current; ///< with the voltage: without one of them no heat input
+    std::optional<Voltage> voltage;
+    std::vector<LaidHeat> laid;          ///< bore, faces, grooves that are filled; empty: not known
+    std::optional<EnergyPerLength> bore; ///< heat input as laid
+    std::vector<EnergyPerLength> faces;  ///< in the order of the bore's faces
+    std::vector<std::optional<EnergyPerLength>> grooves; ///< likewise; nothing for one that needs no filling
+    std::optional<EnergyPerLength> lowest;               ///< the one preheat is judged by
+    std::optional<Length> wall;                          ///< that governs
+    bool wall_is_given = false;                          ///< by heat_wall of the job
+    Restraint restraint = Restraint::high;
+    std::optional<Sourced<double>> hydrogen_ml_100g;
+    bool hydrogen_is_measured = false;
+    std::string structure; ///< of the base metal
+    bool unknown_metal = false;
+    bool must_be_identified = false; ///< a magnet does not hold: no heat before it is known what it is
+    std::optional<std::string> not_the_grade;
+    Preheat preheat;
+    std::optional<CoolingTime> cooling; ///< at the minimum, with the lowest heat input; ferritic steel only
+};
+
+/// Works out the heat input of every pass as laid, then preheat and interpass temperature; an approved
+/// procedure rules. Throws Faulty: Origin::job when a heat input lies outside the approved band,
+/// Origin::table when the family's plugin breaks a rule.
+BoreHeat bore_heat(const WornBore& bore, const HeatSettings& settings, const Site& site, const Family& family,
+                   const Base& base, const Build& build, const std::vector<FacePad>& faces,
+                   const std::vector<GrooveFill>& grooves);
+
+} // namespace ringfill

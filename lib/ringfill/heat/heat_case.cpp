@@ -1,0 +1,132 @@
+#include <ringfill/heat/heat_case.hpp>
+
+#include <algorithm>
+#include <array>
+
+#include <range/v3/algorithm/find.hpp>
+
+#include <fmt/format.h>
+
+namespace ringfill {
+namespace {
+
+/// What a grade may hold of an element that its standard does not name, percent: more would make it another
+/// steel [EN 10020:2000, table 1, limits of non-alloy steel; from memory].
+constexpr std::array<std::pair<std::string_view, double>, 9> unnamed_limits = {{{"C", 0.0},
+                                                                                {"Mn", 1.65},
+                                                                                {"Cr", 0.30},
+                                                                                {"Ni", 0.30},
+                                                                                {"Mo", 0.08},
+                                                                                {"Cu", 0.40},
+                                                                                {"V", 0.10},
+                                                                                {"Nb", 0.06},
+                                                                                {"B", 0.0008}}};
+
+std::optional<double> share_of(const std::vector<std::pair<std::string, double>>& composition,
+                               std::string_view element) {
+    const auto found = ranges::find(composition, element, [](const auto& one) { return one.first; });
+    return found == composition.end() ? std::nullopt : std::optional(found->second);
+}
+
+std::vector<std::pair<std::string, double>> of_table(const Composition& composition) {
+    std::vector<std::pair<std::string, double>> shares;
+    for (const auto& [element, percent] : composition)
+        shares.emplace_back(element, percent.value);
+    return shares;
+}
+
+/// The first hardening element of a certificate that the grade does not allow.
+std::optional<std::string> not_of_grade(const WornBore& bore, const Base& base) {
+    if (base.composition.empty())
+        return std::nullopt;
+    const auto limits = of_table(base.composition);
+    for (const auto& [element, unnamed] : unnamed_limits) {
+        const auto certified = share_of(bore.composition, element);
+        const double limit = share_of(limits, element).value_or(unnamed);
+        if (certified && *certified > limit + 1e-9)
+            return fmt::format("{} {:.4g} % is over the {:.4g} % of {}", element, *certified, limit,
+                               base.name);
+    }
+    return std::nullopt;
+}
+
+void replace(std::vector<std::pair<std::string, double>>& composition, const std::string& element,
+             double percent) {
+    const auto found = ranges::find(composition, element, [](const auto& one) { return one.first; });
+    if (found == composition.end())
+        composition.emplace_back(element, percent);
+    else
+        found->second = percent;
+}
+
+} // namespace
+
+HeatCase heat_case(const WornBore& bore, const Procedure& procedure, const Site& site, const Family& family,
+                   const Base& base, const Filler& filler, std::optional<Length> wall,
+                   std::optional<EnergyPerLength> lowest_heat_input) {
+    HeatCase what;
+    what.family = &family;
+    what.base = &base;
+    what.filler = &filler;
+    what.filler_name = procedure.filler;
+    what.composition = of_table(base.composition);
+    for (const auto& [element, percent] : bore.composition)
+        replace(what.composition, element, percent);
+    what.not_the_grade = not_of_grade(bore, base);
+    what.wall = bore.heat_wall ? bore.heat_wall : wall;
+    if (what.wall)
+        what.combined = 2.0 * std::min(*what.wall, thick_wall);
+    what.restraint = what.wall && *what.wall <= rigid_wall ? Restraint::medium : Restraint::high;
+    what.hydrogen_is_measured = procedure.hydrogen_ml_100g.has_value();
+    if (what.hydrogen_is_measured)
+        what.hydrogen_ml_100g = Sourced<double>{*procedure.hydrogen_ml_100g, "own"};
+    else
+        what.hydrogen_ml_100g = filler.hydrogen_ml_100g;
+    what.lowest_heat_input = lowest_heat_input;
+    what.ambient = site.ambient;
+    what.magnetic = bore.magnetic;
+    return what;
+}
+
+PreheatCase preheat_case(const HeatCase& what) {
+    PreheatCase found;
+    found.wall = what.wall;
+    found.carbon_pct = share_of(what.composition, "C");
+    if (what.base->tensile_MPa)
+        found.tensile_MPa = what.base->tensile_MPa->value;
+    if (what.hydrogen_ml_100g)
+        found.hydrogen_ml_100g = what.hydrogen_ml_100g->value;
+    return found;
+}
+
+Question question_on(const std::string& topic, const HeatCase& what) {
+    Question question{topic, what.base->name, what.filler_name, {}};
+    const auto add = [&](std::string name, std::optional<double> value) {
+        if (value)
+            question.numbers.emplace_back(std::move(name), *value);
+    };
+    for (const auto& [element, percent] : what.composition)
+        add("base_" + element + "_pct", percent);
+    for (const auto& [element, percent] : what.filler->composition)
+        add("deposit_" + element + "_pct", percent.value);
+    if (what.wall)
+        add("wall_m", what.wall->value());
+    if (what.combined)
+        add("combined_thickness_m", what.combined->value());
+    add("restraint", static_cast<double>(what.restraint));
+    if (what.lowest_heat_input)
+        add("heat_input_J_per_m", what.lowest_heat_input->value());
+    add("hydrogen_mL_per_100g", preheat_case(what).hydrogen_ml_100g);
+    add("hydrogen_is_measured", what.hydrogen_is_measured ? 1 : 0);
+    if (what.ambient)
+        add("ambient_K", what.ambient->value());
+    if (what.base->yield_MPa)
+        add("yield_MPa", what.base->yield_MPa->value);
+    if (what.base->tensile_MPa)
+        add("tensile_MPa", what.base->tensile_MPa->value);
+    if (what.base->tempering)
+        add("tempering_K", what.base->tempering->value.value());
+    return question;
+}
+
+} // namespace ringfill

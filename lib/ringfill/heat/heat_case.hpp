@@ -1,0 +1,64 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include <ringfill/heat/preheat_rows.hpp>
+#include <ringfill/job/procedure.hpp>
+#include <ringfill/job/site.hpp>
+#include <ringfill/job/worn_bore.hpp>
+#include <ringfill/material/answer.hpp>
+#include <ringfill/material/family.hpp>
+
+namespace ringfill {
+
+/// How freely the metal can follow the weld as it shrinks.
+enum class Restraint { low = 1, medium = 2, high = 3 };
+
+/// What governs how hot one bore must be: metal, wall, filler, heat.
+struct HeatCase {
+    const Family* family = nullptr;
+    const Base* base = nullptr;
+    const Filler* filler = nullptr;
+    std::string filler_name;                                 ///< family/name
+    std::vector<std::pair<std::string, double>> composition; ///< of the base metal, percent by mass
+    std::optional<std::string>
+        not_the_grade;              ///< why the mill certificate is not of the grade: "C 0.50 % over …"
+    std::optional<Length> wall;     ///< that governs
+    std::optional<Length> combined; ///< 2 × wall, at most 100 mm
+    Restraint restraint = Restraint::high;
+    std::optional<Sourced<double>> hydrogen_ml_100g;
+    bool hydrogen_is_measured = false;
+    std::optional<EnergyPerLength> lowest_heat_input; ///< as laid
+    std::optional<Temperature> ambient;
+    std::optional<bool> magnetic;
+
+    bool is_unknown_metal() const { return base->name == unknown_metal; }
+    /// A magnet does not hold: it is no ferritic steel, whatever it is called.
+    bool must_be_identified() const {
+        return magnetic == false && (is_unknown_metal() || base->structure == "ferritic");
+    }
+};
+
+/// The wall over which heat flows off as from a thick body; then the combined thickness is the most.
+inline const Length thick_wall = millimetres(50);
+
+/// Over this wall the boss cannot follow the weld: restraint is high, else medium.
+inline const Length rigid_wall = millimetres(25);
+
+/// Puts together what governs a bore. The mill certificate replaces the table's composition element by
+/// element.
+/// @param wall after the skim, where the boss is known; heat_wall of the job goes before it.
+HeatCase heat_case(const WornBore& bore, const Procedure& procedure, const Site& site, const Family& family,
+                   const Base& base, const Filler& filler, std::optional<Length> wall,
+                   std::optional<EnergyPerLength> lowest_heat_input);
+
+/// What a table of preheat needs to know of a case.
+PreheatCase preheat_case(const HeatCase& what);
+
+/// The question on one topic as the family's plugin is asked it.
+Question question_on(const std::string& topic, const HeatCase& what);
+
+} // namespace ringfill

@@ -1,0 +1,56 @@
+#include <ringfill/heat/interpass.hpp>
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+namespace ringfill {
+namespace {
+
+void take_lower(std::optional<AskedTemperature>& lowest, AskedTemperature asked) {
+    if (!lowest || asked.value < lowest->value)
+        lowest = std::move(asked);
+}
+
+/// The usual maximum over a minimum.
+AskedTemperature usual(const HeatCase& what, Temperature minimum) {
+    double highest = std::min(minimum.value() + usual_range_K, usual_maximum.value());
+    AskedTemperature asked;
+    asked.formula = "min(T_min + range, T_most) - 273.15";
+    asked.inputs = {{"T_min", minimum.value(), "K"},
+                    {"range", usual_range_K, "K"},
+                    {"T_most", usual_maximum.value(), "K"}};
+    if (what.base->tempering) {
+        highest = std::min(highest, what.base->tempering->value.value() - below_tempering_K);
+        asked.formula = "min(min(T_min + range, T_most), T_tempering - below) - 273.15";
+        asked.inputs.emplace_back("T_tempering", what.base->tempering->value.value(), "K");
+        asked.inputs.emplace_back("below", below_tempering_K, "K");
+    }
+    asked.value = in_si<Temperature>(highest);
+    asked.by = "common practice, no document gives one";
+    asked.source = "practice";
+    return asked;
+}
+
+} // namespace
+
+std::optional<AskedTemperature> interpass_maximum(const HeatCase& what,
+                                                  const std::optional<AskedTemperature>& minimum,
+                                                  const std::vector<PreheatMethod>& methods,
+                                                  const std::vector<AnsweredFigure>& values) {
+    std::optional<AskedTemperature> lowest;
+    if (what.base->interpass_max)
+        take_lower(lowest, {what.base->interpass_max->value, fmt::format("the table for {}", what.base->name),
+                            what.base->interpass_max->source});
+    for (const PreheatMethod& method : methods)
+        if (method.applies && method.maximum)
+            take_lower(lowest, {method.maximum->value, method.name, method.maximum->source});
+    for (const AnsweredFigure& value : values)
+        if (value.name == "interpass_max_K")
+            take_lower(lowest, asked_by_family(value));
+    if (lowest || !minimum)
+        return lowest;
+    return usual(what, minimum->value);
+}
+
+} // namespace ringfill

@@ -1,0 +1,19 @@
+#include <ringfill/heat/measuring_point.hpp>
+
+#include <algorithm>
+
+namespace ringfill {
+
+Length measuring_distance(Length wall) {
+    return wall > millimetres(50) ? millimetres(75) : std::min(4.0 * wall, millimetres(50));
+}
+
+Length heated_zone(Length wall) {
+    return std::max(wall, millimetres(75));
+}
+
+Time equalising_time(Length wall) {
+    return in_si<Time>(120) * (wall / millimetres(25)).value();
+}
+
+} // namespace ringfill

@@ -1,0 +1,91 @@
+#include <ringfill/heat/preheat.hpp>
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include <ringfill/heat/interpass.hpp>
+#include <ringfill/heat/preheat_methods.hpp>
+
+namespace ringfill {
+namespace {
+
+/// Of the methods that apply the one that asks for the most; null when none names a temperature.
+PreheatMethod* highest(std::vector<PreheatMethod>& methods) {
+    PreheatMethod* most = nullptr;
+    for (PreheatMethod& method : methods)
+        if (method.applies && method.minimum && (!most || *method.minimum > *most->minimum))
+            most = &method;
+    return most;
+}
+
+bool any_applies(const std::vector<PreheatMethod>& methods) {
+    return std::any_of(methods.begin(), methods.end(), [](const PreheatMethod& m) { return m.applies; });
+}
+
+/// The highest of the minima and the chill-off temperature, as arithmetic.
+void work_out(AskedTemperature& asked, const std::vector<PreheatMethod>& methods) {
+    asked.formula = "highest(T) - 273.15";
+    std::vector<double> minima{chill_off.value()};
+    for (const PreheatMethod& method : methods)
+        if (method.applies && method.minimum)
+            minima.push_back(method.minimum->value());
+    asked.inputs = {{"T", minima, "K"}};
+}
+
+void let_the_highest_rule(Preheat& result) {
+    if (!any_applies(result.methods))
+        return;
+    AskedTemperature asked{chill_off, "dry and hand-warm", "D1.1-ambient"};
+    if (PreheatMethod* most = highest(result.methods)) {
+        most->rules = true;
+        if (*most->minimum > chill_off)
+            asked = {*most->minimum, most->name, most->source};
+    }
+    work_out(asked, result.methods);
+    result.asked_without_figure =
+        std::any_of(result.methods.begin(), result.methods.end(),
+                    [](const PreheatMethod& m) { return m.applies && m.asks == Asks::unnamed; });
+    result.no_preheat = asked.value <= chill_off && !result.asked_without_figure;
+    result.minimum = std::move(asked);
+}
+
+const AnsweredFigure* value_of(const Preheat& result, std::string_view name) {
+    for (const AnsweredFigure& value : result.values)
+        if (value.name == name)
+            return &value;
+    return nullptr;
+}
+
+void let_the_family_hold(Preheat& result) {
+    const AnsweredFigure* temperature = value_of(result, "post_heat_K");
+    const AnsweredFigure* time = value_of(result, "post_heat_s");
+    if (temperature && time)
+        result.post_heat = PostHeat{asked_by_family(*temperature), in_si<Time>(time->number), *time};
+}
+
+} // namespace
+
+AskedTemperature asked_by_family(const AnsweredFigure& value) {
+    return {in_si<Temperature>(value.number), "the rules of the family", value.source,
+            value.formula.empty() ? std::string() : fmt::format("({}) - 273.15", value.formula),
+            value.inputs};
+}
+
+Preheat preheat(const HeatCase& what) {
+    Preheat result;
+    if (what.must_be_identified())
+        return result;
+    GatheredMethods found = gather_methods(what);
+    result.methods = std::move(found.methods);
+    result.values = std::move(found.values);
+    result.advice = std::move(found.advice);
+    let_the_highest_rule(result);
+    let_the_family_hold(result);
+    result.interpass_max = interpass_maximum(what, result.minimum, result.methods, result.values);
+    result.contradictory =
+        result.minimum && result.interpass_max && result.minimum->value > result.interpass_max->value;
+    return result;
+}
+
+} // namespace ringfill

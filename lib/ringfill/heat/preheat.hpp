@@ -1,0 +1,82 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <ringfill/heat/heat_case.hpp>
+
+namespace ringfill {
+
+/// What a method asks for.
+enum class Asks {
+    minimum, ///< a temperature
+    none,    ///< no preheat
+    unnamed, ///< preheat, without saying how much
+    unknown, ///< nothing: it has no answer here
+};
+
+/// One method's view of how hot the metal must be.
+struct PreheatMethod {
+    std::string name;
+    Asks asks = Asks::unknown;
+    std::optional<Temperature> minimum;
+    std::optional<Sourced<Temperature>> maximum; ///< interpass, where its document gives one
+    bool applies = false;                        ///< it may rule; otherwise it is information
+    bool rules = false;                          ///< it is the one that does
+    bool in_range = true;
+    std::string formula; ///< of the minimum in °C; empty: looked up
+    std::vector<Input> inputs;
+    std::string source;
+    std::string note; ///< why it is out of range, how it was looked up; may be empty
+};
+
+/// A temperature and who asks for it.
+struct AskedTemperature {
+    Temperature value;
+    std::string by;           ///< a method, a document, the approved procedure
+    std::string source;       ///< key of the bibliography
+    std::string formula = {}; ///< where it was worked out here
+    std::vector<Input> inputs = {};
+};
+
+/// Hydrogen release or another hold after the last ring.
+struct PostHeat {
+    AskedTemperature temperature;
+    Time time;
+    AnsweredFigure time_working; ///< how the time was reached; empty from the approved procedure
+};
+
+/// How hot a bore must be and may get (section 10 of the computation).
+struct Preheat {
+    std::optional<AskedTemperature> minimum; ///< nothing: no figure can be given
+    bool no_preheat = false; ///< dry and hand-warm is enough; the minimum is the chill-off temperature
+    bool asked_without_figure = false; ///< a method asks for preheat and cannot say how much
+    std::optional<AskedTemperature> interpass_max;
+    bool contradictory = false; ///< minimum over maximum
+    std::string approved;       ///< reference of the approved procedure; empty: none
+    std::vector<PreheatMethod> methods;
+    std::vector<AnsweredFigure> values; ///< carbon equivalents and what else the family works out
+    std::vector<Advice> advice;
+    std::optional<PostHeat> post_heat;
+};
+
+/// A temperature that the family's rules give as a value [K]; its formula becomes one in degrees Celsius.
+AskedTemperature asked_by_family(const AnsweredFigure& value);
+
+/// The temperature at which a part is dry and hand-warm, and to which a cold one is brought before any weld
+/// [AWS D1.1, note to the preheat table: 70 °F (20 °C) below 32 °F; from memory, taken for all].
+inline const Temperature chill_off = in_si<Temperature>(293.15);
+
+/// A method outside its range that asks for this much more than the one that rules is a caution.
+inline constexpr double much_more_K = 25;
+
+/// Asks the tables and the rules of the family, and lets the highest applicable minimum rule:
+/// a method made for this metal and wall applies; one outside its composition range is information where a
+/// row of the grade's own practice rules, else it counts at the edge of its range; a wall outside the range
+/// always counts at its edge. Where no table lists the grade, or its practice ends before this wall, the row
+/// for unknown metal counts as well. Never below the chill-off temperature. Throws Faulty (Origin::table)
+/// when the family's plugin breaks a rule.
+Preheat preheat(const HeatCase& what);
+
+} // namespace ringfill

@@ -1,0 +1,54 @@
+#pragma once
+
+#include <string>
+#include <utility>
+#include <vector>
+
+#include <ringfill/working/working.hpp>
+
+namespace ringfill {
+
+/// What a family is asked. The names of topics and numbers are listed in abi.h.
+struct Question {
+    std::string topic;
+    std::string grade;
+    std::string filler;                                  ///< family/name
+    std::vector<std::pair<std::string, double>> numbers; ///< what is not known is absent
+};
+
+/// A figure a family answers with, and how it was reached.
+struct AnsweredFigure {
+    std::string name;
+    double number = 0; ///< of a method: its minimum [K]; of a value: in the unit its name ends in
+    std::string formula;
+    std::vector<Input> inputs;
+    std::string source;
+    std::string note; ///< the end of a sentence; may be empty
+};
+
+/// One method's answer to how hot the metal must be.
+struct AnsweredMethod : AnsweredFigure {
+    bool out_of_composition = false;
+    bool out_of_thickness = false;
+    bool at_edge = false;        ///< taken at the edge of its range, on the side that asks for more
+    bool none_needed = false;    ///< asks for no preheat; number means nothing
+    bool no_figure = false;      ///< asks for preheat without saying how much; number means nothing
+    bool second_opinion = false; ///< does not rule
+    bool not_usable = false;     ///< has no answer here; number means nothing
+};
+
+struct Advice {
+    std::string kind;
+    std::string text;
+    std::string source;
+};
+
+/// What a family says to one question, checked and copied.
+struct FamilyAnswer {
+    bool supported = false; ///< the family has a rule for it; otherwise its table says it all
+    std::vector<AnsweredFigure> values;
+    std::vector<AnsweredMethod> methods;
+    std::vector<Advice> advice;
+};
+
+} // namespace ringfill

@@ -1,0 +1,57 @@
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include <ringfill/material/abi.h>
+#include <ringfill/material/answer.hpp>
+#include <ringfill/table/source.hpp>
+
+namespace ringfill {
+
+/// A rule of the interface that a plugin broke.
+struct Breach {
+    std::string what; ///< as the rest of the sentence "NAME ..."
+    std::string remedy;
+};
+
+/// Takes what a plugin says during one call: checks it, copies it, and keeps the first breach.
+class AnswerSink {
+  public:
+    explicit AnswerSink(const Bibliography& sources) : sources_(sources) {}
+    AnswerSink(const AnswerSink&) = delete;
+    AnswerSink& operator=(const AnswerSink&) = delete;
+
+    /// What the plugin is given. It points here, so this object must outlive the call.
+    rf_sink interface() noexcept;
+
+    /// The answer, after a call that ended in a status. Throws std::bad_alloc when there was no room to keep
+    /// what was said.
+    struct Outcome {
+        FamilyAnswer answer;
+        std::optional<Breach> breach;
+        std::optional<std::string> refusal; ///< why the plugin cannot answer
+    };
+    Outcome outcome(rf_status status, const std::string& topic);
+
+    /// The first breach so far.
+    const std::optional<Breach>& breach() const { return breach_; }
+
+  private:
+    void take_value(const rf_figure* figure);
+    void take_method(const rf_figure* figure);
+    void take_advice(const rf_text& kind, const rf_text& text, const rf_text& source);
+    void take_fault(const rf_text& where, const rf_text& what);
+
+    /// Runs one of the above; nothing is thrown into the plugin.
+    template <class Take>
+    static void safely(void* context, const Take& take) noexcept;
+
+    const Bibliography& sources_;
+    FamilyAnswer answer_;
+    std::optional<Breach> breach_;
+    std::optional<std::string> fault_;
+    bool out_of_memory_ = false;
+};
+
+} // namespace ringfill

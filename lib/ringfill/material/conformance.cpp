@@ -1,0 +1,188 @@
+#include <ringfill/material/conformance.hpp>
+
+#include <algorithm>
+#include <cstddef>
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <ringfill/document/parse.hpp>
+#include <ringfill/fault/printable.hpp>
+#include <ringfill/material/ask.hpp>
+#include <ringfill/material/exports.hpp>
+#include <ringfill/material/never_lower.hpp>
+#include <ringfill/material/surroundings.hpp>
+#include <ringfill/material/to_the_bit.hpp>
+#include <ringfill/material/trial_questions.hpp>
+
+namespace ringfill {
+namespace {
+
+/// A plugin on trial: what has been learnt of it so far.
+struct Trial {
+    Plugin plugin;
+    Family family;
+    std::vector<TrialMetals> metals;
+};
+
+/// The rules as they are tried, each told as it begins and ends.
+class Rules {
+  public:
+    explicit Rules(const ConformanceWatch& watch) : watch_(watch) {}
+
+    /// Tries one rule: `attempt` returns how it was broken, or nothing. A refusal of the plugin breaks it
+    /// too.
+    template <class Attempt>
+    bool keeps(const std::string& rule, const Attempt& attempt) {
+        if (watch_.begins)
+            watch_.begins(rule);
+        RuleKept told{rule, {}};
+        try {
+            told.broken = attempt();
+        } catch (const Faulty& faulty) {
+            told.broken = without_file(faulty.faults().front());
+        }
+        if (watch_.ends)
+            watch_.ends(told);
+        all_.push_back(told);
+        return told.broken.empty();
+    }
+
+    std::vector<RuleKept> all() { return std::move(all_); }
+
+  private:
+    /// A fault as one line; the plugin's own file is known.
+    static std::string without_file(Fault fault) {
+        fault.excerpt.clear();
+        if (fault.place.line == 0)
+            fault.place = {};
+        return to_string(fault);
+    }
+
+    const ConformanceWatch& watch_;
+    std::vector<RuleKept> all_;
+};
+
+std::string broken_exports(const std::string& file) {
+    std::vector<std::string> names = exported_names(file);
+    std::erase(names, RF_SYMBOL);
+    return names.empty()
+               ? std::string()
+               : fmt::format("exports {} too", printable(fmt::format("{}", fmt::join(names, ", "))));
+}
+
+/// The answer to each question on a pair of metals, to the bit, by a hash: a plugin may give many.
+std::vector<std::size_t> answers_on(const Trial& trial, const TrialMetals& metals, bool backwards) {
+    std::vector<Question> questions = all_questions(trial.family, metals);
+    if (backwards)
+        std::reverse(questions.begin(), questions.end());
+    std::vector<std::size_t> answers;
+    answers.reserve(questions.size());
+    for (const Question& question : questions)
+        answers.push_back(
+            std::hash<std::string>{}(to_the_bit(ask(trial.plugin, question, trial.family.sources))));
+    if (backwards)
+        std::reverse(answers.begin(), answers.end());
+    return answers;
+}
+
+/// Asks all again and compares; how the first difference shows, or nothing.
+std::string broken_repetition(const Trial& trial, const std::vector<std::vector<std::size_t>>& first,
+                              bool backwards) {
+    for (std::size_t k = 0; k < first.size(); ++k) {
+        const std::size_t i = backwards ? first.size() - 1 - k : k;
+        if (answers_on(trial, trial.metals[i], backwards) != first[i])
+            return fmt::format("the answer on {} was another one", to_string(trial.family, trial.metals[i]));
+    }
+    return {};
+}
+
+/// Numbers may come in any order, and with them numbers that a plugin does not know.
+std::string broken_by_names(const Trial& trial) {
+    for (const TrialMetals& metals : trial.metals) {
+        Question question = middle_question(trial.family, metals);
+        const std::string expected = to_the_bit(ask(trial.plugin, question, trial.family.sources));
+        std::reverse(question.numbers.begin(), question.numbers.end());
+        question.numbers.insert(question.numbers.begin(), {"magnetic_field_T", 0.5});
+        if (to_the_bit(ask(trial.plugin, question, trial.family.sources)) != expected)
+            return fmt::format(
+                "the answer on {} changed with the order of the numbers or with one it cannot know",
+                to_string(trial.family, metals));
+    }
+    return {};
+}
+
+std::string broken_by_other_topic(const Trial& trial) {
+    for (const TrialMetals& metals : trial.metals) {
+        Question question = middle_question(trial.family, metals);
+        question.topic = "a topic of later days";
+        if (ask(trial.plugin, question, trial.family.sources).supported)
+            return fmt::format("it answered one on {}", to_string(trial.family, metals));
+    }
+    return {};
+}
+
+/// Asks everything, and keeps how a thicker wall or more hydrogen lowered a minimum.
+std::vector<std::vector<std::size_t>> ask_all(const Trial& trial, Lowered& lowered) {
+    std::vector<std::vector<std::size_t>> answers;
+    for (const TrialMetals& metals : trial.metals) {
+        answers.push_back(answers_on(trial, metals, false));
+        look_for_lowered(trial.plugin, trial.family, metals, lowered);
+    }
+    return answers;
+}
+
+void try_answers(Rules& rules, const Trial& trial) {
+    std::vector<std::vector<std::size_t>> first;
+    Lowered lowered;
+    const bool answers = rules.keeps("answers every question on the metals of its table", [&] {
+        first = ask_all(trial, lowered);
+        return std::string();
+    });
+    if (!answers)
+        return;
+    rules.keeps("gives the same answer to the same question",
+                [&] { return broken_repetition(trial, first, false); });
+    rules.keeps("gives the same answers when asked in reverse order",
+                [&] { return broken_repetition(trial, first, true); });
+    rules.keeps("goes by the names of numbers and skips those it does not know",
+                [&] { return broken_by_names(trial); });
+    rules.keeps("calls a topic it does not know unsupported", [&] { return broken_by_other_topic(trial); });
+    rules.keeps("asks no less of a thicker wall", [&] { return lowered.by_wall; });
+    rules.keeps("asks no less for more hydrogen", [&] { return lowered.by_hydrogen; });
+}
+
+} // namespace
+
+std::vector<RuleKept> conformance(const std::string& path, const Bibliography& sources,
+                                  const ConformanceWatch& watch) {
+    Rules rules(watch);
+    const Surroundings before = surroundings();
+    Trial trial;
+    const bool loads = rules.keeps("loads", [&] {
+        trial.plugin = load_plugin(path);
+        return std::string();
+    });
+    if (!loads)
+        return rules.all();
+    rules.keeps("exports " RF_SYMBOL " only", [&] { return broken_exports(trial.plugin.file); });
+    const bool reads = rules.keeps("brings a table that can be read", [&] {
+        trial.family = read_family(trial.plugin.family,
+                                   {parse("its table", trial.plugin.table, Origin::table)}, sources);
+        return std::string();
+    });
+    trial.metals = trial_metals(trial.family);
+    if (reads && trial.plugin.answer)
+        try_answers(rules, trial);
+    const Surroundings after = surroundings();
+    for (std::size_t i = 0; i < before.size(); ++i)
+        rules.keeps(fmt::format("leaves {} alone", before[i].first), [&] {
+            return before[i].second == after[i].second
+                       ? std::string()
+                       : fmt::format("was {} and became {}", printable(before[i].second, 300),
+                                     printable(after[i].second, 300));
+        });
+    return rules.all();
+}
+
+} // namespace ringfill

@@ -1,0 +1,59 @@
+#include <ringfill/material/never_lower.hpp>
+
+#include <fmt/format.h>
+
+#include <ringfill/fault/printable.hpp>
+#include <ringfill/material/ask.hpp>
+
+namespace ringfill {
+namespace {
+
+constexpr double rounding_K = 1e-9; // what arithmetic alone may move a minimum by
+
+bool same_flags(const AnsweredMethod& a, const AnsweredMethod& b) {
+    return a.out_of_composition == b.out_of_composition && a.out_of_thickness == b.out_of_thickness &&
+           a.at_edge == b.at_edge && a.none_needed == b.none_needed && a.no_figure == b.no_figure &&
+           a.second_opinion == b.second_opinion && a.not_usable == b.not_usable;
+}
+
+bool has_figure(const AnsweredMethod& method) {
+    return !method.none_needed && !method.no_figure && !method.not_usable;
+}
+
+/// How a method asks less in the second answer, or nothing.
+std::string fall(const FamilyAnswer& first, const FamilyAnswer& second) {
+    for (const AnsweredMethod& before : first.methods)
+        for (const AnsweredMethod& after : second.methods)
+            if (before.name == after.name && has_figure(before) && same_flags(before, after) &&
+                after.number < before.number - rounding_K)
+                return fmt::format("{} fell from {:.10g} K to {:.10g} K", in_quotes(before.name),
+                                   before.number, after.number);
+    return {};
+}
+
+} // namespace
+
+void look_for_lowered(const Plugin& plugin, const Family& family, const TrialMetals& metals,
+                      Lowered& lowered) {
+    constexpr std::size_t walls = trial_walls_m.size();
+    constexpr std::size_t levels = trial_hydrogen_mL_per_100g.size();
+    std::vector<FamilyAnswer> answers;
+    for (const Question& question : grid_questions(family, metals))
+        answers.push_back(ask(plugin, question, family.sources));
+    for (std::size_t i = 0; i < answers.size(); ++i) {
+        const std::size_t wall = i % walls;
+        const std::size_t level = i / walls % levels;
+        if (lowered.by_wall.empty() && wall > 0)
+            if (const std::string how = fall(answers[i - 1], answers[i]); !how.empty())
+                lowered.by_wall =
+                    fmt::format("{}, {} when the wall grew from {} m to {} m", to_string(family, metals), how,
+                                trial_walls_m[wall - 1], trial_walls_m[wall]);
+        if (lowered.by_hydrogen.empty() && level > 0)
+            if (const std::string how = fall(answers[i - walls], answers[i]); !how.empty())
+                lowered.by_hydrogen = fmt::format(
+                    "{}, {} when the hydrogen rose from {} to {} mL/100 g", to_string(family, metals), how,
+                    trial_hydrogen_mL_per_100g[level - 1], trial_hydrogen_mL_per_100g[level]);
+    }
+}
+
+} // namespace ringfill

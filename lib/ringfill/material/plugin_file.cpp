@@ -1,0 +1,181 @@
+#include <ringfill/material/plugin_file.hpp>
+
+#include <algorithm>
+#include <cerrno>
+#include <cstring>
+#include <filesystem>
+#include <mutex>
+#include <set>
+#include <string_view>
+#include <utility>
+
+#include <dlfcn.h>
+
+#include <fmt/format.h>
+
+#include <ringfill/fault/fault.hpp>
+#include <ringfill/fault/printable.hpp>
+#include <ringfill/material/guard.hpp>
+#include <ringfill/material/image.hpp>
+#include <ringfill/material/open_to_all.hpp>
+#include <ringfill/material/plugin_text.hpp>
+
+namespace ringfill {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::size_t first_size = 48; ///< of rf_material_plugin in version 1.0
+constexpr std::size_t largest_size = 4'096;
+constexpr std::size_t longest_family = 40;
+constexpr std::size_t longest_version = 40;
+static_assert(sizeof(rf_material_plugin) >= first_size);
+
+constexpr std::string_view mend = "build the plugin again with that put right";
+
+[[noreturn]] void refuse(const std::string& file, std::string reason, std::string_view remedy = mend) {
+    throw Faulty(Origin::table, fault_in_file(file, std::move(reason), std::string(remedy)));
+}
+
+std::string canonical(const std::string& path) {
+    if (path.empty())
+        throw Faulty(Origin::file, fault_in_file({}, "no plugin is named", "write the name of its file"));
+    std::error_code error;
+    const fs::path found = fs::canonical(path, error);
+    if (error)
+        throw Faulty(Origin::file,
+                     fault_in_file(path, fmt::format("cannot be read: {}", std::strerror(error.value())),
+                                   "check the name"));
+    return found.string();
+}
+
+/// Loading is running: what anyone could have put there is not loaded.
+void refuse_if_open_to_all(const std::string& file) {
+    if (everyone_may_write(file))
+        refuse(file, "may be written to by everyone, so it is not loaded",
+               "take that right away (chmod o-w) if you trust the file");
+    const std::string folder = fs::path(file).parent_path().string();
+    if (everyone_may_write(folder))
+        refuse(file, "stands in a folder that everyone may write to, so it is not loaded",
+               "move it to a folder of your own");
+}
+
+/// What the loader says, without the file's name in front of it.
+std::string loader_words(const std::string& file) {
+    const char* words = ::dlerror();
+    std::string said = words ? words : "no reason given";
+    const std::string own_name = file + ": ";
+    if (said.starts_with(own_name))
+        said.erase(0, own_name.size());
+    return printable(said);
+}
+
+/// Whether a library has set other arithmetic when it was loaded. Its constructors run at the first loading
+/// only, so what was seen then is kept with its handle, which stays good: nothing is ever closed.
+bool changes_arithmetic(void* library, bool changed_now) {
+    static std::mutex one_at_a_time;
+    static std::set<void*> changers;
+    const std::lock_guard lock(one_at_a_time);
+    if (changed_now)
+        changers.insert(library);
+    return changers.contains(library);
+}
+
+void* load(const std::string& file) {
+    ArithmeticGuard guard;
+    void* library = ::dlopen(file.c_str(), RTLD_NOW | RTLD_LOCAL);
+    const bool changed = guard.put_back();
+    if (!library)
+        refuse(file, fmt::format("cannot be loaded: {}", loader_words(file)),
+               "install what it needs, or build it again with -Wl,-z,defs, which names what is missing");
+    if (changes_arithmetic(library, changed))
+        refuse(file, "changes the floating-point mode of the program when it is loaded",
+               "build it again without -ffast-math, -Ofast and -funsafe-math-optimizations");
+    return library;
+}
+
+/// The exported data of this version. Another version is named.
+const void* exported(void* library, const std::string& file) {
+    if (const void* found = ::dlsym(library, RF_SYMBOL))
+        return found;
+    for (int other = 0; other <= 9; ++other)
+        if (::dlsym(library, fmt::format("ringfill_material_v{}", other).c_str()))
+            refuse(
+                file,
+                fmt::format("was built for version {} of the plugin interface; this program speaks 1", other),
+                "build it with this program's ringfill/material/abi.h");
+    refuse(file, "is a shared library, but no plugin: it does not export " RF_SYMBOL,
+           "take it out of the folder, or export that symbol");
+}
+
+/// The plugin's own struct, as much of it as both sides know.
+rf_material_plugin copied(const void* data, const std::string& file) {
+    std::uint32_t size = 0;
+    std::memcpy(&size, data, sizeof size);
+    if (size < first_size || size > largest_size)
+        refuse(file,
+               fmt::format("gives the size of its struct as {} bytes; it must be {} to {}", size, first_size,
+                           largest_size),
+               "set size to sizeof(rf_material_plugin)");
+    rf_material_plugin plugin = {};
+    std::memcpy(&plugin, data, std::min<std::size_t>(size, sizeof plugin));
+    return plugin;
+}
+
+/// A text that ends in a nul, at most a byte more than the longest it may be.
+std::string_view bounded(const char* text, std::size_t longest) {
+    return text ? std::string_view(text, ::strnlen(text, longest + 1)) : std::string_view();
+}
+
+std::string family_of(const rf_material_plugin& plugin, const std::string& file) {
+    const std::string_view name = bounded(plugin.family, longest_family);
+    if (name.empty())
+        refuse(file, plugin.family ? "has an empty family name" : "has no family name");
+    if (!is_family_name(name))
+        refuse(file,
+               fmt::format("has the family name {}, which is not a lower-case letter and at most 39 more "
+                           "letters, digits and _",
+                           in_quotes(name)));
+    return std::string(name);
+}
+
+std::string version_of(const rf_material_plugin& plugin, const std::string& file) {
+    const std::string_view version = bounded(plugin.version, longest_version);
+    if (version.empty())
+        refuse(file, "does not say its version");
+    if (version.size() > longest_version)
+        refuse(file, fmt::format("has a version of more than {} bytes", longest_version));
+    if (!is_clean(version))
+        refuse(file, "has a version that is not clean UTF-8 text");
+    return std::string(version);
+}
+
+std::string table_of(const rf_material_plugin& plugin, const std::string& file) {
+    const rf_text& table = plugin.table;
+    if (!table.data || table.size == 0)
+        refuse(file, "brings no table");
+    if (table.size > RF_TABLE_LONGEST)
+        refuse(file, fmt::format("brings a table of {} bytes; {} is the most", table.size, RF_TABLE_LONGEST));
+    const std::string_view text(table.data, static_cast<std::size_t>(table.size));
+    if (const auto byte = not_utf8_at(text))
+        refuse(file, fmt::format("brings a table that is not UTF-8 at byte {}", *byte));
+    return std::string(text);
+}
+
+} // namespace
+
+Plugin load_plugin(const std::string& path) {
+    const std::string file = canonical(path);
+    check_image(file);
+    refuse_if_open_to_all(file);
+    const rf_material_plugin data = copied(exported(load(file), file), file);
+    Plugin plugin;
+    plugin.file = file;
+    plugin.family = family_of(data, file);
+    plugin.version = version_of(data, file);
+    plugin.table = table_of(data, file);
+    plugin.answer = data.answer;
+    return plugin;
+}
+
+} // namespace ringfill

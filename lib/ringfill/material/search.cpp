@@ -1,0 +1,68 @@
+#include <ringfill/material/search.hpp>
+
+#include <algorithm>
+#include <cstring>
+#include <filesystem>
+#include <system_error>
+
+#include <fmt/format.h>
+
+#include <ringfill/material/open_to_all.hpp>
+
+namespace ringfill {
+namespace {
+
+namespace fs = std::filesystem;
+
+/// A file by the name that leads to it, so that two links to one are found to be one. What leads nowhere
+/// keeps its own name and is refused when it is loaded.
+std::string file_behind(const fs::path& name) {
+    std::error_code error;
+    const fs::path found = fs::canonical(name, error);
+    return error ? name.string() : found.string();
+}
+
+bool is_plugin_name(const fs::path& name) {
+    return name.extension() == ".family" && !name.filename().string().starts_with('.');
+}
+
+Fault not_looked_into(const std::string& folder, const std::error_code& error) {
+    return fault_in_file(folder, fmt::format("cannot be searched for plugins: {}", error.message()),
+                         "check the name of the folder");
+}
+
+void look_into(const std::string& folder, PluginSearch& search) {
+    std::error_code error;
+    const fs::path place = fs::canonical(folder, error);
+    if (!error && everyone_may_write(place.string())) {
+        search.refused.push_back(
+            fault_in_file(folder, "may be written to by everyone, so no plugin is taken from it",
+                          "take that right away (chmod o-w), or name a folder of your own"));
+        return;
+    }
+    std::vector<fs::path> names;
+    if (!error)
+        for (fs::directory_iterator entry(place, error), end; !error && entry != end; entry.increment(error))
+            if (is_plugin_name(entry->path()))
+                names.push_back(entry->path());
+    if (error) {
+        search.refused.push_back(not_looked_into(folder, error));
+        return;
+    }
+    std::sort(names.begin(), names.end());
+    for (const fs::path& name : names)
+        if (const std::string file = file_behind(name);
+            std::find(search.files.begin(), search.files.end(), file) == search.files.end())
+            search.files.push_back(file);
+}
+
+} // namespace
+
+PluginSearch find_plugins(const std::vector<std::string>& folders) {
+    PluginSearch search;
+    for (const std::string& folder : folders)
+        look_into(folder, search);
+    return search;
+}
+
+} // namespace ringfill

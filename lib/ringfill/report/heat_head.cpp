@@ -1,0 +1,73 @@
+#include <ringfill/report/heat_head.hpp>
+
+#include <utility>
+#include <vector>
+
+#include <fmt/format.h>
+
+#include <ringfill/fault/printable.hpp>
+#include <ringfill/report/columns.hpp>
+
+namespace ringfill {
+namespace {
+
+/// Texts with the bores they hold for, in the order of the bores.
+using ByText = std::vector<std::pair<std::string, std::string>>;
+
+void put(ByText& texts, const std::string& text, const std::string& bore) {
+    for (auto& [known, bores] : texts)
+        if (known == text) {
+            bores += ", " + bore;
+            return;
+        }
+    texts.emplace_back(text, bore);
+}
+
+std::string stop_of(const BoreHeat& heat) {
+    if (heat.must_be_identified)
+        return "STOP: identify the metal before any heat";
+    if (heat.preheat.contradictory)
+        return "STOP: contradictory, needs an approved procedure";
+    return {};
+}
+
+} // namespace
+
+std::string heat_limits(const BoreHeat& heat, UnitSystem units) {
+    const Preheat& preheat = heat.preheat;
+    if (heat.must_be_identified)
+        return "no figure before the metal is known";
+    if (!preheat.minimum)
+        return "no figure can be given: take it from an approved procedure";
+    std::string text = preheat.no_preheat ? "none, dry and hand-warm"
+                       : preheat.asked_without_figure && preheat.minimum->value <= chill_off
+                           ? "needed, no figure known"
+                           : fmt::format("at least {}", show_minimum(preheat.minimum->value, units));
+    if (preheat.interpass_max)
+        text += fmt::format("; no ring begins over {}", show_maximum(preheat.interpass_max->value, units));
+    return text;
+}
+
+std::string heat_head(const Plan& plan, const Style& style) {
+    ByText stops;
+    ByText approved;
+    ByText limits;
+    for (const BorePlan& bore : plan.bores) {
+        const std::string name = printable(bore.name, 60);
+        if (const std::string stop = stop_of(bore.heat); !stop.empty())
+            put(stops, stop, name);
+        if (!bore.heat.preheat.approved.empty())
+            put(approved, printable(bore.heat.preheat.approved, 80), name);
+        put(limits, heat_limits(bore.heat, plan.units), name);
+    }
+    std::string text;
+    for (const auto& [stop, bores] : stops)
+        text += style.strong(wrapped(fmt::format("{}: {}.", stop, bores), "! "));
+    for (const auto& [reference, bores] : approved)
+        text += wrapped(fmt::format("Approved procedure {} rules: {}.", reference, bores), "");
+    for (const auto& [limit, bores] : limits)
+        text += wrapped(fmt::format("Preheat {}: {}.", limit, bores), "");
+    return text;
+}
+
+} // namespace ringfill

@@ -1,0 +1,182 @@
+#include <ringfill/report/heat_text.hpp>
+
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include <ringfill/fault/printable.hpp>
+#include <ringfill/heat/measuring_point.hpp>
+#include <ringfill/report/caution_list.hpp>
+#include <ringfill/report/columns.hpp>
+#include <ringfill/report/heat_head.hpp>
+#include <ringfill/report/note_list.hpp>
+#include <ringfill/units/metric.hpp>
+
+namespace ringfill {
+namespace {
+
+std::string noted(const PreheatMethod& method) {
+    return method.note.empty() ? std::string() : fmt::format(" ({})", method.note);
+}
+
+std::string minimum_sentence(const Preheat& preheat, UnitSystem units) {
+    const AskedTemperature& asked = *preheat.minimum;
+    if (preheat.no_preheat)
+        return fmt::format("Preheat: none, dry and hand-warm; no method here asks for more than {} [{}].",
+                           show_minimum(asked.value, units), asked.source);
+    if (preheat.asked_without_figure && asked.value <= chill_off)
+        return "Preheat: needed, and no method here says how much. It is never left out: take the figure "
+               "from "
+               "an approved procedure.";
+    std::string why;
+    for (const PreheatMethod& method : preheat.methods)
+        if (method.rules)
+            why = noted(method);
+    return fmt::format("Preheat to at least {} before the first ring and hold it: asked by {} [{}]{}.",
+                       show_minimum(asked.value, units), asked.by, asked.source, why);
+}
+
+std::string maximum_sentence(const Preheat& preheat, UnitSystem units) {
+    return fmt::format("No ring begins over {}: {} [{}].", show_maximum(preheat.interpass_max->value, units),
+                       preheat.interpass_max->by, preheat.interpass_max->source);
+}
+
+bool goes_over(const PreheatMethod& method, const Preheat& preheat) {
+    return method.minimum && preheat.minimum && *method.minimum > preheat.minimum->value;
+}
+
+/// "Lower: …", "Ask for none: …" and so on: the methods beside the one that rules, one sentence a kind.
+std::string rivals(const Preheat& preheat, UnitSystem units) {
+    std::string higher, lower, none, unnamed, beside, unusable;
+    const auto add = [](std::string& list, const std::string& item) {
+        list += (list.empty() ? "" : "; ") + item;
+    };
+    for (const PreheatMethod& method : preheat.methods) {
+        if (method.rules)
+            continue;
+        const std::string figure =
+            method.minimum ? fmt::format("{} {}", method.name, show_minimum(*method.minimum, units))
+                           : method.name;
+        const std::string item = fmt::format("{}{} [{}]", figure, noted(method), method.source);
+        if (method.asks == Asks::unknown)
+            add(unusable, item);
+        else if (method.asks == Asks::none)
+            add(none, item);
+        else if (method.asks == Asks::unnamed)
+            add(unnamed, item);
+        else if (!method.applies)
+            add(beside, item);
+        else
+            add(goes_over(method, preheat) ? higher : lower, item);
+    }
+    std::string text;
+    const auto tell = [&](const std::string& begin, const std::string& list) {
+        if (!list.empty())
+            text += wrapped(fmt::format("{}: {}.", begin, list), "  ");
+    };
+    tell("Higher than what rules", higher);
+    tell("Lower or equal", lower);
+    tell("Asks for preheat without a figure", unnamed);
+    tell("Asks for none", none);
+    tell("Beside these, without a say", beside);
+    tell("Not usable here", unusable);
+    return text;
+}
+
+std::string measuring(const BoreHeat& heat, UnitSystem units) {
+    if (!heat.wall)
+        return "Measure 75 mm or more from the weld, on the face towards the torch: the wall is not known "
+               "[ISO13916].";
+    return fmt::format(
+        "Measure {} from the edge of the weld on the face towards the torch, best on the side away from the "
+        "flame; on the heated side wait {} after taking the flame away. Heat {} or more each way from the "
+        "weld "
+        "[ISO13916, D1.1-zone].",
+        show(measuring_distance(*heat.wall), units),
+        show(in_si<Time>(factor::minute * std::ceil(equalising_time(*heat.wall).value() / factor::minute))),
+        show(heated_zone(*heat.wall), units));
+}
+
+std::string heat_inputs(const BoreHeat& heat, UnitSystem units) {
+    if (heat.laid.empty())
+        return "Heat input: not known without current and voltage.";
+    std::string text = "Heat input as laid:";
+    for (const LaidHeat& one : heat.laid)
+        text += fmt::format("{} {} {:.2f} kJ/mm", &one == &heat.laid.front() ? "" : ",", one.pass,
+                            kj_mm(one.heat_input));
+    text += fmt::format(" (thermal efficiency {:.1f}).", heat.thermal_efficiency);
+    if (heat.cooling)
+        text += fmt::format(" From 800 to 500 °C in about {:.1f} s at the preheat, as information; the wall "
+                            "counts as {}, over {} it is thick [EN1011-2-D].",
+                            heat.cooling->t85().value(), heat.cooling->is_thick ? "thick" : "thin",
+                            show(heat.cooling->transition, units));
+    return text;
+}
+
+std::string reckoned(const BoreHeat& heat, UnitSystem units) {
+    return fmt::format("Reckoned with {}, {} restraint, {}.",
+                       heat.wall ? fmt::format("a wall of {}{}", show(*heat.wall, units),
+                                               heat.wall_is_given ? " as the job says" : "")
+                                 : std::string("the thickest wall"),
+                       heat.restraint == Restraint::high ? "high" : "medium",
+                       heat.hydrogen_ml_100g
+                           ? fmt::format("hydrogen {} {:.3g} ml/100 g [{}]",
+                                         heat.hydrogen_is_measured ? "measured at" : "up to",
+                                         heat.hydrogen_ml_100g->value, heat.hydrogen_ml_100g->source)
+                           : std::string("hydrogen of no class"));
+}
+
+std::string after_welding(const Preheat& preheat, UnitSystem units) {
+    std::string text;
+    const bool asked_for = !preheat.approved.empty() && preheat.post_heat &&
+                           preheat.post_heat->time_working.source.empty(); // by the approved procedure
+    if (asked_for)
+        text += wrapped(fmt::format("After the last ring hold at {} for {}: {} [{}].",
+                                    show_minimum(preheat.post_heat->temperature.value, units),
+                                    show(preheat.post_heat->time), preheat.post_heat->temperature.by,
+                                    preheat.post_heat->temperature.source),
+                        "  ");
+    for (const Advice& advice : preheat.advice)
+        if (!asked_for || advice.kind != "post_heat")
+            text += wrapped(fmt::format("{} [{}]", advice.text, advice.source), "  - ");
+    return text;
+}
+
+std::string bore_heat_text(const BorePlan& bore, UnitSystem units, const Style& style) {
+    const BoreHeat& heat = bore.heat;
+    std::string text = style.strong(fmt::format(
+        "{}{}", printable(bore.name, 60), bore.count > 1 ? fmt::format(", each of {}", bore.count) : ""));
+    text += '\n';
+    if (!heat.preheat.minimum)
+        return text + wrapped(fmt::format("Preheat: {}.", heat_limits(heat, units)), "  ") +
+               wrapped(heat_inputs(heat, units), "  ") + "\n";
+    if (heat.preheat.contradictory)
+        text += wrapped("Contradictory: needs an approved procedure. Both figures stand as they are.", "! ");
+    text += wrapped(minimum_sentence(heat.preheat, units), "  ");
+    if (heat.preheat.interpass_max)
+        text += wrapped(maximum_sentence(heat.preheat, units), "  ");
+    text += rivals(heat.preheat, units);
+    text += wrapped(reckoned(heat, units), "  ");
+    text += wrapped(measuring(heat, units), "  ");
+    text += wrapped(heat_inputs(heat, units), "  ");
+    text += after_welding(heat.preheat, units);
+    return text + "\n";
+}
+
+} // namespace
+
+std::string heat_text(const Plan& plan, const Style& style) {
+    std::string text = style.strong(wrapped(printable(plan.title), ""));
+    text += heat_head(plan, style) + "\n";
+    for (const BorePlan& bore : plan.bores)
+        text += bore_heat_text(bore, plan.units, style);
+    std::string with;
+    for (const Need& line : plan.take)
+        if (line.item.find("stick") != std::string::npos || line.item == "contact thermometer")
+            with += wrapped(fmt::format("{} × {}: {}.", line.supplied, line.item, line.why), "- ");
+    if (!with.empty())
+        text += fmt::format("{}\n{}\n", style.strong("MEASURE WITH"), with);
+    return text + caution_list(plan, style) + "\n" + note_list(plan, style);
+}
+
+} // namespace ringfill

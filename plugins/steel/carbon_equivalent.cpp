@@ -1,0 +1,85 @@
+#include "carbon_equivalent.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ringfill::steel {
+namespace {
+
+constexpr double residual_allowance = 0.03;
+
+constexpr std::string_view ce_alloys[] = {"Cr", "Mo", "V", "Ni", "Cu"};
+constexpr std::string_view ce_elements[] = {"C", "Mn", "Cr", "Mo", "V", "Ni", "Cu"};
+constexpr std::string_view ce_plain_elements[] = {"C", "Mn"};
+constexpr std::string_view pcm_elements[] = {"C", "Si", "Mn", "Cu", "Cr", "Ni", "Mo", "V", "B"};
+constexpr std::string_view cet_elements[] = {"C", "Mn", "Mo", "Cr", "Cu", "Ni"};
+constexpr std::string_view cen_elements[] = {"C", "Si", "Mn", "Cu", "Ni", "Cr", "Mo", "Nb", "V", "B"};
+constexpr std::string_view cen_alloys[] = {"Si", "Cu", "Ni", "Cr", "Mo", "Nb", "V", "B"};
+
+Figure ce_figure(const Composition& base) {
+    if (residuals_unknown(base))
+        return {0,
+                "CE_IIW_pct",
+                ce_iiw(base),
+                "C + Mn/6 + 0.03",
+                inputs_of(base, ce_plain_elements),
+                "IIW-CE",
+                "only C and Mn are stated, so 0.03 is added for the rest (EN 1011-2 C.2.1)"};
+    return {0,
+            "CE_IIW_pct",
+            ce_iiw(base),
+            "C + Mn/6 + (Cr + Mo + V)/5 + (Ni + Cu)/15",
+            inputs_of(base, ce_elements),
+            "IIW-CE",
+            not_stated(base, "the base metal", ce_alloys)};
+}
+
+} // namespace
+
+bool residuals_unknown(const Composition& metal) {
+    return std::ranges::none_of(ce_alloys, [&](std::string_view element) { return metal.states(element); });
+}
+
+double ce_iiw(const Composition& metal) {
+    if (residuals_unknown(metal))
+        return metal.pct("C") + metal.pct("Mn") / 6 + residual_allowance;
+    return metal.pct("C") + metal.pct("Mn") / 6 + (metal.pct("Cr") + metal.pct("Mo") + metal.pct("V")) / 5 +
+           (metal.pct("Ni") + metal.pct("Cu")) / 15;
+}
+
+double pcm(const Composition& metal) {
+    return metal.pct("C") + metal.pct("Si") / 30 +
+           (metal.pct("Mn") + metal.pct("Cu") + metal.pct("Cr")) / 20 + metal.pct("Ni") / 60 +
+           metal.pct("Mo") / 15 + metal.pct("V") / 10 + 5 * metal.pct("B");
+}
+
+double cet(const Composition& metal) {
+    return metal.pct("C") + (metal.pct("Mn") + metal.pct("Mo")) / 10 +
+           (metal.pct("Cr") + metal.pct("Cu")) / 20 + metal.pct("Ni") / 40;
+}
+
+double cen_accommodation(double carbon_pct) {
+    return 0.75 + 0.25 * std::tanh(20 * (carbon_pct - 0.12));
+}
+
+double cen(const Composition& metal) {
+    return metal.pct("C") +
+           cen_accommodation(metal.pct("C")) *
+               (metal.pct("Si") / 24 + metal.pct("Mn") / 6 + metal.pct("Cu") / 15 + metal.pct("Ni") / 20 +
+                (metal.pct("Cr") + metal.pct("Mo") + metal.pct("Nb") + metal.pct("V")) / 5 +
+                5 * metal.pct("B"));
+}
+
+std::vector<Figure> carbon_equivalents(const Composition& base) {
+    return {
+        ce_figure(base),
+        {0, "Pcm_pct", pcm(base), "C + Si/30 + (Mn + Cu + Cr)/20 + Ni/60 + Mo/15 + V/10 + 5*B",
+         inputs_of(base, pcm_elements), "Ito-Bessyo", not_stated(base, "the base metal", pcm_alloys)},
+        {0, "CET_pct", cet(base), "C + (Mn + Mo)/10 + (Cr + Cu)/20 + Ni/40", inputs_of(base, cet_elements),
+         "SEW088", not_stated(base, "the base metal", cet_alloys)},
+        {0, "CEN_pct", cen(base),
+         "C + (0.75 + 0.25*tanh(20*(C - 0.12)))*(Si/24 + Mn/6 + Cu/15 + Ni/20 + (Cr + Mo + Nb + V)/5 + 5*B)",
+         inputs_of(base, cen_elements), "Yurioka", not_stated(base, "the base metal", cen_alloys)}};
+}
+
+} // namespace ringfill::steel

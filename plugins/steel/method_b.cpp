@@ -1,0 +1,187 @@
+#include "method_b.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "carbon_equivalent.hpp"
+
+namespace ringfill::steel {
+namespace {
+
+constexpr const char* method_name = "EN 1011-2 method B";
+constexpr const char* edge_name = "EN 1011-2 method B at the edge of its range";
+constexpr const char* source_key = "EN1011-2-B";
+
+// Range of EN 1011-2:2001 C.3.2 (memory).
+constexpr Range made_for[] = {{"C", 0.05, 0.32}, {"Si", 0, 0.8},  {"Mn", 0.5, 1.9}, {"Cr", 0, 1.5},
+                              {"Cu", 0, 0.7},    {"Mo", 0, 0.75}, {"Nb", 0, 0.06},  {"Ni", 0, 2.5},
+                              {"Ti", 0, 0.12},   {"V", 0, 0.18},  {"B", 0, 0.005}};
+constexpr Range cet_made_for = {"CET", 0.20, 0.50};
+constexpr double thinnest_mm = 10;
+constexpr double thickest_mm = 90;
+constexpr double least_hydrogen = 1;
+constexpr double most_hydrogen = 20;
+constexpr double least_heat_input = 0.5;
+constexpr double most_heat_input = 4.0;
+constexpr double most_yield_MPa = 1000;
+
+/// The weld metal governs unless the base metal's CET is more by this (C.3, memory).
+constexpr double weld_metal_lead = 0.03;
+
+/// At 20 °C and below the metal needs no heat to be at its preheat (common practice, no source).
+constexpr double none_up_to_degC = 20;
+
+/// The CET that governs, and how it was chosen.
+struct Governing {
+    double cet = 0;
+    std::string note;
+};
+
+Governing governing(const Asked& asked) {
+    const double base = settled(cet(asked.base));
+    std::string note = not_stated(asked.base, "the base metal", cet_alloys);
+    if (!asked.deposit.states("C") || !asked.deposit.states("Mn")) {
+        add_note(note, "the weld metal was not checked, its composition is not known");
+        return {base, note};
+    }
+    if (!ferritic(asked.deposit)) {
+        add_note(note, "the weld metal was not checked, it is not ferritic");
+        return {base, note};
+    }
+    add_note(note, not_stated(asked.deposit, "the deposit", cet_alloys));
+    const double weld = settled(cet(asked.deposit) + weld_metal_lead);
+    if (base >= weld)
+        return {base, note};
+    add_note(note, fmt::format("the deposit governs, its CET of {} % with {} % on top",
+                               show_pct(weld - weld_metal_lead), show_pct(weld_metal_lead)));
+    return {weld, note};
+}
+
+/// The values that go into the equation, with what must be said of them.
+struct Taken {
+    double cet = 0;
+    double wall_mm = 0;
+    double hydrogen = 0;
+    double heat_input = 0;
+    std::string note;
+};
+
+void take_wall(Taken& taken, const Asked& asked, bool clamped) {
+    taken.wall_mm = asked.wall_mm.value_or(thickest_mm);
+    if (clamped)
+        taken.wall_mm = std::clamp(taken.wall_mm, thinnest_mm, thickest_mm);
+    if (!asked.wall_mm)
+        add_note(taken.note, fmt::format("the wall is not known, taken as {} mm", taken.wall_mm));
+    else if (*asked.wall_mm != taken.wall_mm)
+        add_note(taken.note, fmt::format("the wall taken as {} mm", taken.wall_mm));
+}
+
+void take_hydrogen(Taken& taken, const Asked& asked) {
+    taken.hydrogen = std::max(asked.hydrogen_ml_100g.value_or(most_hydrogen), least_hydrogen);
+    if (!asked.hydrogen_ml_100g)
+        add_note(taken.note, fmt::format("hydrogen is not known, taken as {} ml/100 g", most_hydrogen));
+    else if (*asked.hydrogen_ml_100g > most_hydrogen)
+        add_note(taken.note, fmt::format("hydrogen of {:.4g} ml/100 g is over the {} it was made for",
+                                         *asked.hydrogen_ml_100g, most_hydrogen));
+    else if (*asked.hydrogen_ml_100g < least_hydrogen)
+        add_note(taken.note, fmt::format("hydrogen of {:.4g} ml/100 g is taken as {}",
+                                         *asked.hydrogen_ml_100g, least_hydrogen));
+}
+
+/// More heat asks for less preheat, so what is unknown is taken as none, and no more than the range allows is
+/// counted; over CET 32/53 it asks for more, and both turn round.
+void take_heat_input(Taken& taken, const Asked& asked) {
+    const bool more_asks_more = 53 * taken.cet > 32;
+    if (!asked.heat_input_kJ_mm) {
+        taken.heat_input = more_asks_more ? most_heat_input : 0;
+        add_note(taken.note, fmt::format("heat input is not known, taken as {} kJ/mm", taken.heat_input));
+        return;
+    }
+    taken.heat_input = *asked.heat_input_kJ_mm;
+    if (taken.heat_input < least_heat_input)
+        add_note(taken.note, fmt::format("heat input of {:.3g} kJ/mm is under the {} it was made for",
+                                         taken.heat_input, least_heat_input));
+    if (taken.heat_input <= most_heat_input)
+        return;
+    add_note(taken.note,
+             fmt::format("heat input of {:.3g} kJ/mm is over the {:.1f} it was made for{}", taken.heat_input,
+                         most_heat_input, more_asks_more ? "" : ", counted as no more"));
+    if (!more_asks_more)
+        taken.heat_input = most_heat_input;
+}
+
+Figure figure_of(const char* name, std::uint32_t flags, const Taken& taken) {
+    Figure figure;
+    figure.flags = flags;
+    figure.name = name;
+    figure.formula = "697*CET + 160*tanh(d/35) + 62*HD^0.35 + (53*CET - 32)*Q - 328";
+    figure.inputs = {{"CET", taken.cet, "%"},
+                     {"d", taken.wall_mm, "mm"},
+                     {"HD", taken.hydrogen, "ml/100 g"},
+                     {"Q", taken.heat_input, "kJ/mm"}};
+    figure.source = source_key;
+    figure.note = taken.note;
+    const double minimum = method_b_degC(taken.cet, taken.wall_mm, taken.hydrogen, taken.heat_input);
+    set_minimum(figure, minimum);
+    if (minimum <= none_up_to_degC)
+        figure.flags |= RF_NONE_NEEDED;
+    return figure;
+}
+
+std::string outside_wall(const Asked& asked) {
+    if (asked.wall_mm && *asked.wall_mm > thickest_mm)
+        return fmt::format("a wall of {:.4g} mm is over the {} mm it was made for", *asked.wall_mm,
+                           thickest_mm);
+    if (asked.wall_mm && *asked.wall_mm < thinnest_mm)
+        return fmt::format("a wall of {:.4g} mm is under the {} mm it was made for", *asked.wall_mm,
+                           thinnest_mm);
+    return {};
+}
+
+} // namespace
+
+double method_b_degC(double cet_pct, double wall_mm, double hydrogen_ml_100g, double heat_input_kJ_mm) {
+    return 697 * cet_pct + 160 * std::tanh(wall_mm / 35) + 62 * std::pow(hydrogen_ml_100g, 0.35) +
+           (53 * cet_pct - 32) * heat_input_kJ_mm - 328;
+}
+
+std::vector<Figure> method_b(const Asked& asked) {
+    if (const std::string why = why_not_usable(asked.base); !why.empty())
+        return {not_usable(method_name, source_key, why)};
+    const Governing chosen = governing(asked);
+    std::string said;
+    for (const std::string& part : outside(asked.base, made_for))
+        add_note(said, part);
+    for (const std::string& part : outside({{{"CET", chosen.cet}}}, std::span(&cet_made_for, 1)))
+        add_note(said, part);
+    const bool out_of_composition = !said.empty();
+    const bool out_of_thickness = !outside_wall(asked).empty();
+    add_note(said, outside_wall(asked));
+    add_note(said, chosen.note);
+    if (asked.yield_MPa && *asked.yield_MPa > most_yield_MPa)
+        add_note(said, fmt::format("a yield strength of {:.4g} MPa is over the {} MPa it was made for",
+                                   *asked.yield_MPa, most_yield_MPa));
+
+    const auto taken_at = [&](double cet_used, bool clamped) {
+        Taken taken{cet_used, 0, 0, 0, said};
+        if (cet_used != chosen.cet)
+            add_note(taken.note, fmt::format("CET taken as {} %", show_pct(cet_used)));
+        take_wall(taken, asked, clamped);
+        take_hydrogen(taken, asked);
+        take_heat_input(taken, asked);
+        return taken;
+    };
+    const double at_edge = std::clamp(chosen.cet, cet_made_for.least, cet_made_for.most);
+    const std::uint32_t thickness_flag = out_of_thickness ? RF_OUT_OF_THICKNESS : 0;
+    if (out_of_composition)
+        return {figure_of(method_name, RF_OUT_OF_COMPOSITION | thickness_flag, taken_at(chosen.cet, false)),
+                figure_of(edge_name, RF_OUT_OF_COMPOSITION | RF_AT_EDGE | thickness_flag,
+                          taken_at(at_edge, true))};
+    if (out_of_thickness)
+        return {figure_of(edge_name, RF_OUT_OF_THICKNESS | RF_AT_EDGE, taken_at(chosen.cet, true))};
+    return {figure_of(method_name, 0, taken_at(chosen.cet, false))};
+}
+
+} // namespace ringfill::steel

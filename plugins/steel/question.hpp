@@ -1,0 +1,36 @@
+#pragma once
+
+#include <optional>
+#include <string_view>
+
+#include <ringfill/material/abi.h>
+
+#include "composition.hpp"
+
+namespace ringfill::steel {
+
+/// What is asked, in the units the rules are printed in. What is not known is absent.
+struct Asked {
+    Composition base;
+    Composition deposit;
+    std::optional<double> wall_mm;
+    std::optional<double> combined_mm;      ///< combined thickness
+    std::optional<double> heat_input_kJ_mm; ///< Q, with the efficiency of the process
+    std::optional<double> hydrogen_ml_100g; ///< diffusible, an upper limit
+    bool hydrogen_is_measured = false;      ///< rather than the limit of a class; never without a figure
+    std::optional<double> restraint;        ///< 1 low, 2 medium, 3 high
+    std::optional<double> yield_MPa;
+    std::optional<double> tempering_degC;
+};
+
+std::string_view view_of(rf_text text);
+
+/// Rounds to nine places, so that a figure that was a round number before it was turned into SI and back
+/// falls on the side of a limit that people expect. Moves nothing anyone can measure.
+double settled(double value);
+
+/// Reads a question; names it does not know are skipped. Throws Refusal for a value that cannot be: a
+/// thickness or strength that is not over 0, heat or hydrogen under 0, a composition that is no percentage.
+Asked read_question(const rf_question& question);
+
+} // namespace ringfill::steel

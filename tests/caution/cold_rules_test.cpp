@@ -1,0 +1,42 @@
+#include <catch2/catch.hpp>
+
+#include <ringfill/caution/cold_rules.hpp>
+#include <ringfill/units/metric.hpp>
+
+#include "caution/told.hpp"
+
+using namespace ringfill;
+using namespace ringfill::testing;
+
+namespace {
+
+Lines at(double degrees, bool wet = false) {
+    Site site;
+    site.ambient = celsius(degrees);
+    site.wet = wet;
+    return told(cold_cautions(site, UnitSystem::metric));
+}
+
+const std::string warm =
+    "the job | before | yes | Warm every boss to 20 °C at least before the first arc and hold "
+    "it there, even where no preheat is asked for. | the job says ";
+const std::string dry =
+    "the job | before | yes | Dry the metal with a flame until it is hand-warm: damp steel "
+    "cracks and makes pores. | the job says ";
+
+} // namespace
+
+TEST_CASE("cold and wet ask for warmth before the first arc") {
+    CHECK(cold_cautions(Site{}, UnitSystem::metric).empty());
+    CHECK(at(5).empty());
+    CHECK(at(4.9) == Lines{dry + "5 °C at the site | practice"});
+    CHECK(at(0) == Lines{dry + "0 °C at the site | practice"});
+    CHECK(at(-0.1) == Lines{warm + "0 °C at the site | D1.1-ambient"});
+    CHECK(at(-18) == Lines{warm + "-18 °C at the site | D1.1-ambient"});
+    CHECK(
+        at(-18.1) ==
+        Lines{
+            "the job | before | yes | Do not weld in this cold: put up a shelter and heat it first, until it "
+            "is over −18 °C at the weld. | the job says -18 °C at the site | D1.1-ambient"});
+    CHECK(at(20, true) == Lines{dry + "it is wet | practice"});
+}

@@ -1,0 +1,85 @@
+#include <catch2/catch.hpp>
+
+#include <ringfill/heat/approved.hpp>
+
+#include "heat/heat_sample.hpp"
+
+using namespace ringfill;
+using namespace ringfill::testing;
+using Catch::WithinAbs;
+
+namespace {
+
+Approved approved_of(std::optional<double> minimum, std::optional<double> maximum) {
+    Approved approved;
+    approved.reference = "P-12 rev 2";
+    if (minimum)
+        approved.preheat_min = celsius(*minimum);
+    if (maximum)
+        approved.interpass_max = celsius(*maximum);
+    return approved;
+}
+
+Preheat ruled(HeatSample& sample, const Approved& approved) {
+    Preheat found = sample.preheat();
+    let_approved_rule(found, sample.what, approved);
+    return found;
+}
+
+} // namespace
+
+TEST_CASE("the approved procedure rules, up and down, and the methods stay beside it") {
+    HeatSample sample({{"formula", 150}});
+    for (const double minimum : {80.0, 200.0}) {
+        const Preheat found = ruled(sample, approved_of(minimum, 300));
+        CHECK_THAT(deg_c(found.minimum->value), WithinAbs(minimum, 1e-9));
+        CHECK_THAT(deg_c(found.interpass_max->value), WithinAbs(300, 1e-9));
+        CHECK(found.minimum->by == "the approved procedure P-12 rev 2");
+        CHECK(found.approved == "P-12 rev 2");
+        REQUIRE(found.methods.size() == 1);
+        CHECK(found.methods[0].applies);
+        CHECK_FALSE(found.methods[0].rules);
+    }
+}
+
+TEST_CASE("what the approved procedure leaves open follows from its minimum or from the methods") {
+    HeatSample sample({{"formula", 150}});
+    CHECK_THAT(deg_c(ruled(sample, approved_of(80, {})).interpass_max->value), WithinAbs(180, 1e-9));
+    const Preheat maximum_only = ruled(sample, approved_of({}, 200));
+    CHECK_THAT(deg_c(maximum_only.minimum->value), WithinAbs(150, 1e-9));
+    CHECK_FALSE(maximum_only.contradictory);
+    CHECK(ruled(sample, approved_of({}, 140)).contradictory);
+    CHECK(ruled(sample, approved_of(250, 200)).contradictory);
+}
+
+TEST_CASE("a post-heat of the approved procedure takes the place of the family's") {
+    HeatSample sample({{"formula", 150}});
+    Approved approved = approved_of(180, 300);
+    approved.post_heat = Approved::PostHeat{celsius(250), in_si<Time>(7200)};
+    const Preheat found = ruled(sample, approved);
+    REQUIRE(found.post_heat);
+    CHECK_THAT(deg_c(found.post_heat->temperature.value), WithinAbs(250, 1e-9));
+    CHECK(found.post_heat->time.value() == 7200);
+}
+
+TEST_CASE("a heat input outside the approved band is refused, naming both") {
+    Procedure procedure;
+    procedure.path = "procedures.main";
+    procedure.approved = approved_of({}, {});
+    const auto told = [&](double q) {
+        std::string text;
+        for (const Fault& fault : band_faults("arm root", procedure, {{"face 1", in_si<EnergyPerLength>(q)}}))
+            text += to_string(fault);
+        return text;
+    };
+    CHECK(told(1e6).empty()); // no band
+    procedure.approved->heat_input = {in_si<EnergyPerLength>(0.4e6), in_si<EnergyPerLength>(0.9e6)};
+    CHECK(told(0.4e6).empty());
+    CHECK(told(0.9e6).empty());
+    CHECK(
+        told(0.39e6) ==
+        "procedures.main.approved.heat_input: 0.4 to 0.9 kJ/mm does not hold the 0.39 kJ/mm that the face 1 "
+        "of arm root is laid with; change wire feed, current, voltage or travel, or take the procedure that "
+        "fits");
+    CHECK_FALSE(told(0.91e6).empty());
+}

@@ -1,0 +1,51 @@
+#include <catch2/catch.hpp>
+
+#include "heat/heat_sample.hpp"
+
+using namespace ringfill;
+using namespace ringfill::testing;
+using Catch::WithinAbs;
+
+namespace {
+
+double maximum(HeatSample& sample) {
+    return deg_c(sample.preheat().interpass_max.value().value);
+}
+
+} // namespace
+
+// Section 10 of the computation, common practice: minimum + 100 K, 350 degC, tempering - 50 K, the lowest.
+TEST_CASE("without a document the usual maximum holds") {
+    HeatSample sample({{"formula", 150}});
+    CHECK_THAT(maximum(sample), WithinAbs(250, 1e-9));
+    CHECK(sample.preheat().interpass_max->by == "common practice, no document gives one");
+    sample = HeatSample({{"formula", 290}});
+    CHECK_THAT(maximum(sample), WithinAbs(350, 1e-9));
+    sample.grade().tempering = Sourced<Temperature>{celsius(380), "practice"};
+    CHECK_THAT(maximum(sample), WithinAbs(330, 1e-9));
+    CHECK_FALSE(sample.preheat().contradictory);
+}
+
+TEST_CASE("of several documents the lowest maximum holds") {
+    HeatSample sample({{"formula", 150}});
+    sample.grade().interpass_max = Sourced<Temperature>{celsius(300), "practice"};
+    CHECK_THAT(maximum(sample), WithinAbs(300, 1e-9));
+    PreheatRow listed = row(0, 120);
+    listed.maximum = Sourced<Temperature>{celsius(260), "practice"};
+    sample.family.preheat_groups = {{"a document", {}, {}, {listed}}};
+    CHECK_THAT(maximum(sample), WithinAbs(300, 1e-9)); // it does not list the grade
+    sample.grade().preheat_groups = {"a document"};
+    CHECK_THAT(maximum(sample), WithinAbs(260, 1e-9));
+    CHECK(sample.preheat().interpass_max->by == "a document");
+}
+
+TEST_CASE("a minimum over the maximum is contradictory and neither is changed") {
+    HeatSample sample({{"formula", 250}});
+    sample.grade().interpass_max = Sourced<Temperature>{celsius(225), "practice"};
+    const Preheat found = sample.preheat();
+    CHECK(found.contradictory);
+    CHECK_THAT(deg_c(found.minimum->value), WithinAbs(250, 1e-9));
+    CHECK_THAT(deg_c(found.interpass_max->value), WithinAbs(225, 1e-9));
+    sample.grade().interpass_max->value = celsius(250);
+    CHECK_FALSE(sample.preheat().contradictory);
+}

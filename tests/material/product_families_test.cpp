@@ -1,0 +1,125 @@
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+
+#include <ringfill/material/family.hpp>
+#include <ringfill/table/shelf.hpp>
+#include <ringfill/units/metric.hpp>
+
+using namespace ringfill;
+
+namespace {
+
+/// The families of the product as their tables stand, without the rules of a plugin.
+const std::vector<Family>& families() {
+    static const std::vector<Family> read = [] {
+        const Shelf own{{RINGFILL_TABLES}};
+        const Bibliography sources = read_sources(table_files(own, "sources.json"));
+        std::vector<Family> found;
+        for (const std::string& name : family_names(own))
+            found.push_back(read_family(name, table_files(own, "families/" + name + ".json"), sources));
+        return found;
+    }();
+    return read;
+}
+
+const Base& base(const std::string& family, const std::string& name) {
+    for (const Family& one : families())
+        for (const Base& metal : one.bases)
+            if (one.name == family && metal.name == name)
+                return metal;
+    FAIL("no base metal " << family << '/' << name);
+    throw 0; // FAIL has thrown
+}
+
+std::vector<double> minima_degC(const PreheatGroup& group) {
+    std::vector<double> found;
+    for (const PreheatRow& row : group.rows)
+        found.push_back(deg_c(row.minimum.value));
+    return found;
+}
+
+} // namespace
+
+TEST_CASE("every family of the product reads, and every value has its source") {
+    REQUIRE(families().size() >= 2);
+    for (const Family& family : families()) {
+        CHECK_FALSE(family.fillers.empty());
+        for (const Base& one : family.bases) {
+            INFO(family.name << '/' << one.name);
+            CHECK(one.name.find('/') == std::string::npos); // a job names it family/grade
+            CHECK(family.sources.count(one.density.source) == 1);
+        }
+        for (const Filler& one : family.fillers) {
+            INFO(family.name << '/' << one.name);
+            CHECK(family.sources.count(one.efficiency.source) == 1);
+            CHECK(one.efficiency.value <= 1);
+            CHECK_FALSE(one.sizes.empty());
+        }
+    }
+}
+
+TEST_CASE("in a table of preheat a thicker wall never asks for less") {
+    const auto check = [](const PreheatGroup& group) {
+        INFO(group.name);
+        CHECK(std::is_sorted(
+            group.rows.begin(), group.rows.end(),
+            [](const PreheatRow& a, const PreheatRow& b) { return a.minimum.value < b.minimum.value; }));
+        for (std::size_t i = 1; i < group.rows.size(); ++i)
+            if (group.rows[i].up_to && group.rows[i - 1].up_to)
+                CHECK(group.rows[i].up_to->value > group.rows[i - 1].up_to->value);
+    };
+    std::size_t judged = 0;
+    for (const Family& family : families()) {
+        for (const PreheatGroup& group : family.preheat_groups) {
+            check(group);
+            ++judged;
+        }
+        for (const Base& one : family.bases)
+            if (one.practice)
+                check(*one.practice);
+    }
+    CHECK(judged > 20);
+}
+
+TEST_CASE("the tables of documents hold for every wall") {
+    for (const Family& family : families())
+        for (const PreheatGroup& group : family.preheat_groups) {
+            INFO(group.name);
+            const PreheatRow& last = group.rows.back();
+            CHECK_FALSE((last.up_to || last.carbon_up_to_pct || last.tensile_up_to_MPa));
+        }
+}
+
+TEST_CASE("no grade's own practice asks for more than its own interpass maximum") {
+    for (const Family& family : families())
+        for (const Base& one : family.bases)
+            if (one.practice && one.interpass_max)
+                for (const PreheatRow& row : one.practice->rows) {
+                    INFO(one.name);
+                    CHECK(row.minimum.value <= one.interpass_max->value);
+                }
+}
+
+TEST_CASE("metal nobody can name has no composition and is treated as 4140") {
+    const Base& unknown = base("steel", std::string(unknown_metal));
+    CHECK(unknown.composition.empty());
+    CHECK(unknown.preheat_groups.empty());
+    CHECK(unknown.structure == "ferritic");
+    CHECK(minima_degC(unknown.practice.value()) == minima_degC(base("steel", "4140").practice.value()));
+}
+
+TEST_CASE("grades of one class share their rows") {
+    CHECK(minima_degC(base("steel", "C45").practice.value()) ==
+          minima_degC(base("steel", "1045").practice.value()));
+    CHECK(minima_degC(base("steel", "4140H").practice.value()) ==
+          minima_degC(base("steel", "4140").practice.value()));
+}
+
+TEST_CASE("a filler without a hydrogen class has no figure") {
+    for (const Family& family : families())
+        for (const Filler& filler : family.fillers) {
+            INFO(filler.name);
+            CHECK(filler.hydrogen_ml_100g.has_value() == !filler.cored);
+        }
+}

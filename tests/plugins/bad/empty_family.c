@@ -1,0 +1,5 @@
+/* An empty family name. */
+#include "bad.h"
+
+const rf_material_plugin ringfill_material_v1 = {
+    (uint32_t)sizeof(rf_material_plugin), RF_MINOR, "", "1", TEXT(GOOD_TABLE), 0};

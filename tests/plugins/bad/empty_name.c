@@ -1,0 +1,12 @@
+/* A method without a name. */
+#include "bad.h"
+
+static rf_status answer(const rf_sink* sink, const rf_question* question) {
+    (void)question;
+    rf_figure figure = good_method();
+    const rf_text text = TEXT("");
+    figure.name = text;
+    return say_method(sink, &figure);
+}
+
+PLUGIN_WITH(answer);

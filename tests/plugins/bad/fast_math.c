@@ -1,0 +1,5 @@
+/* Built with -Ofast, which changes the arithmetic of the program that loads it. */
+#include "bad.h"
+
+const rf_material_plugin ringfill_material_v1 = {
+    (uint32_t)sizeof(rf_material_plugin), RF_MINOR, "bad", "1", TEXT(GOOD_TABLE), 0};

@@ -1,0 +1,11 @@
+/* Two methods of one name. */
+#include "bad.h"
+
+static rf_status answer(const rf_sink* sink, const rf_question* question) {
+    (void)question;
+    const rf_figure figure = good_method();
+    sink->method(sink->context, &figure);
+    return say_method(sink, &figure);
+}
+
+PLUGIN_WITH(answer);

@@ -1,0 +1,5 @@
+/* No table. */
+#include "bad.h"
+
+const rf_material_plugin ringfill_material_v1 = {
+    (uint32_t)sizeof(rf_material_plugin), RF_MINOR, "bad", "1", {0, 10}, 0};

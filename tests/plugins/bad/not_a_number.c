@@ -1,0 +1,13 @@
+/* A minimum that is not a number. */
+#include <math.h>
+
+#include "bad.h"
+
+static rf_status answer(const rf_sink* sink, const rf_question* question) {
+    (void)question;
+    rf_figure figure = good_method();
+    figure.number = NAN;
+    return say_method(sink, &figure);
+}
+
+PLUGIN_WITH(answer);

@@ -1,0 +1,5 @@
+/* No family name. */
+#include "bad.h"
+
+const rf_material_plugin ringfill_material_v1 = {
+    (uint32_t)sizeof(rf_material_plugin), RF_MINOR, 0, "1", TEXT(GOOD_TABLE), 0};

@@ -1,0 +1,11 @@
+/* Inputs that are null with a count. */
+#include "bad.h"
+
+static rf_status answer(const rf_sink* sink, const rf_question* question) {
+    (void)question;
+    rf_figure figure = good_method();
+    figure.inputs = 0;
+    return say_method(sink, &figure);
+}
+
+PLUGIN_WITH(answer);

@@ -1,0 +1,11 @@
+/* Answers and calls the question unsupported. */
+#include "bad.h"
+
+static rf_status answer(const rf_sink* sink, const rf_question* question) {
+    (void)question;
+    const rf_figure figure = good_method();
+    say_method(sink, &figure);
+    return RF_UNSUPPORTED;
+}
+
+PLUGIN_WITH(answer);

@@ -1,0 +1,87 @@
+#include <catch2/catch.hpp>
+
+#include <array>
+#include <cstdio>
+#include <memory>
+#include <string>
+
+#include <ringfill/document/parse.hpp>
+#include <ringfill/document/whole_file.hpp>
+#include <ringfill/material/conformance.hpp>
+#include <ringfill/material/to_the_bit.hpp>
+#include <ringfill/material/trial_questions.hpp>
+#include <ringfill/table/shelf.hpp>
+
+#include "plugins/bad_plugin.hpp"
+
+using namespace ringfill;
+using namespace ringfill::testing;
+
+namespace {
+
+const std::array shipped = {"steel", "stainless"};
+
+std::string shipped_file(const std::string& family) {
+    return std::string(RINGFILL_PLUGIN_FOLDER) + "/" + family + ".family";
+}
+
+Bibliography product_sources() {
+    return read_sources(table_files(Shelf{{RINGFILL_TABLES}}, "sources.json"));
+}
+
+/// What an outside program prints.
+std::string output_of(const std::string& command) {
+    const std::unique_ptr<FILE, int (*)(FILE*)> pipe(::popen(command.c_str(), "r"), ::pclose);
+    REQUIRE(pipe);
+    std::string text;
+    std::array<char, 4'096> buffer{};
+    while (std::fgets(buffer.data(), static_cast<int>(buffer.size()), pipe.get()))
+        text += buffer.data();
+    return text;
+}
+
+Family family_of(const Plugin& plugin) {
+    return read_family(plugin.family, {parse("its table", plugin.table, Origin::table)}, product_sources());
+}
+
+} // namespace
+
+TEST_CASE("a plugin that comes with the program exports one symbol, as an outside program sees it") {
+    for (const std::string family : shipped) {
+        const std::string symbols = output_of("nm -D --defined-only '" + shipped_file(family) + "'");
+        INFO(symbols);
+        CHECK(std::count(symbols.begin(), symbols.end(), '\n') == 1);
+        CHECK(symbols.ends_with(" ringfill_material_v1\n"));
+    }
+}
+
+TEST_CASE("a plugin that comes with the program carries its table as it stands in the tables") {
+    for (const std::string family : shipped) {
+        const Plugin plugin = load_plugin(shipped_file(family));
+        CHECK(plugin.family == family);
+        CHECK(plugin.table ==
+              read_whole(std::string(RINGFILL_TABLES) + "/families/" + family + ".json", 4'000'000));
+    }
+}
+
+TEST_CASE("a plugin that comes with the program keeps every rule of the interface") {
+    for (const std::string family : shipped)
+        for (const RuleKept& rule : conformance(shipped_file(family), product_sources())) {
+            INFO(family << ": " << rule.rule);
+            CHECK(rule.broken == "");
+        }
+}
+
+TEST_CASE(
+    "a thousand rounds of questions give the same answer, and leak nothing that the sanitizer would find") {
+    for (const std::string name : shipped) {
+        const Plugin plugin = load_plugin(shipped_file(name));
+        const Family family = family_of(plugin);
+        const Question question = middle_question(family, trial_metals(family).front());
+        const std::string first = to_the_bit(ask(plugin, question, family.sources));
+        bool same = true;
+        for (int round = 0; round < 1'000; ++round)
+            same = same && to_the_bit(ask(plugin, question, family.sources)) == first;
+        CHECK(same);
+    }
+}

@@ -1,0 +1,171 @@
+#include <catch2/catch.hpp>
+
+#include "asking.hpp"
+
+// Every sentence of the advice, compared whole, and the values that go with it.
+
+using namespace ringfill::testing;
+
+namespace {
+
+const std::string soak =
+    "Heat until the face away from the flame is at the preheat and stays there. Where only the "
+    "heated face can be read, take the flame away and wait 2 min for every 25 mm of wall "
+    "before you read it";
+const std::string cover =
+    "Cover the part with a dry insulating blanket after the last ring and let it cool out of the draught";
+const std::string wait_48 =
+    "Wait 48 h from cold before the crack test, because cracks by hydrogen come late: ";
+const std::string wait_24 =
+    "Wait 24 h from cold before the crack test, because cracks by hydrogen come late: ";
+
+Numbers with_base(double carbon, double manganese) {
+    return with(usual(), "base_", plain_steel(carbon, manganese));
+}
+
+/// The value, or 0 when none was said.
+double value_of(const Said& said, const char* name) {
+    return said.has_value(name) ? said.value(name).number : 0;
+}
+
+} // namespace
+
+TEST_CASE("the soak is told with the minutes of the wall") {
+    CHECK(ask_steel("advice", usual()).texts("soak") == soak + ", here 2 min. [ISO13916]\n");
+    CHECK(ask_steel("advice", with(usual(), "wall_m", 0.026)).texts("soak") ==
+          soak + ", here 3 min. [ISO13916]\n");
+    CHECK(ask_steel("advice", without(usual(), "wall_m")).texts("soak") == soak + ". [ISO13916]\n");
+}
+
+TEST_CASE("slow cooling has a rate where the metal hardens") {
+    struct Row {
+        Numbers numbers;
+        double rate;
+        std::string text;
+    };
+    const std::vector<Row> rows = {
+        {usual(), 0, cover + ". [practice]\n"},
+        {with_base(0.30, 1.20), 0, cover + ". [practice]\n"},
+        {with_base(0.31, 1.20), 50,
+         cover + ", no faster than 50 K/h: its C of 0.31 % is over 0.30 %. [practice]\n"},
+        {with_base(0.30, 1.80), 50,
+         cover + ", no faster than 50 K/h: its CE(IIW) of 0.60 % is not under 0.60 %. [practice]\n"},
+        {{},
+         50,
+         cover + ", no faster than 50 K/h: the composition of the base metal is not known. [practice]\n"},
+    };
+    for (const Row& row : rows) {
+        INFO(row.text);
+        const Said said = ask_steel("advice", row.numbers);
+        CHECK(value_of(said, "cooling_max_K_per_h") == row.rate);
+        CHECK(said.texts("slow_cooling") == row.text);
+    }
+}
+
+TEST_CASE("hydrogen release is told with its temperature and time") {
+    struct Row {
+        Numbers numbers;
+        double kelvin;
+        double seconds;
+        std::string text;
+    };
+    const std::string keep = "Keep it at least at its preheat until that hold begins. [D10.10]\n";
+    const std::string hold = "After the last ring, before it cools, hold it at ";
+    const Numbers strong = with(with_base(0.12, 1.40), "yield_MPa", 500);
+    const std::vector<Row> rows = {
+        {usual(), 0, 0, ""},
+        {with_base(0.30, 1.19), 0, 0, ""},
+        {with_base(0.30, 1.20), 523.15, 7200,
+         hold +
+             "250 °C (482 °F) for 2 h, so that hydrogen leaves: its CE(IIW) of 0.50 % is not under 0.50 %. "
+             "[EN1011-2-B]\n" +
+             keep},
+        {with(with_base(0.30, 1.20), "wall_m", 0.060), 523.15, 8640,
+         hold +
+             "250 °C (482 °F) for 2.4 h, so that hydrogen leaves: its CE(IIW) of 0.50 % is not under 0.50 %. "
+             "[EN1011-2-B]\n" +
+             keep},
+        {with(with_base(0.30, 1.20), "tempering_K", 545.15), 495.15, 7200,
+         hold +
+             "222 °C (431 °F) for 2 h, so that hydrogen leaves: its CE(IIW) of 0.50 % is not under 0.50 %. "
+             "[practice]\n" +
+             keep},
+        {with(strong, "wall_m", 0.030), 0, 0, ""},
+        {with(strong, "wall_m", 0.031), 523.15, 7200,
+         hold +
+             "250 °C (482 °F) for 2 h, so that hydrogen leaves: a wall of 31 mm, over 30 mm, with a yield "
+             "strength "
+             "of 500 MPa, over 460 MPa. [EN1011-2-B]\n" +
+             keep},
+        {without(strong, "wall_m"), 523.15, 12960,
+         hold +
+             "250 °C (482 °F) for 3.6 h, so that hydrogen leaves: a wall that is not known with a yield "
+             "strength of "
+             "500 MPa, over 460 MPa. [EN1011-2-B]\n" +
+             keep},
+        {without(with(strong, "wall_m", 0.031), "yield_MPa"), 0, 0,
+         "If its yield strength, which is not known here, is over 460 MPa, hold it at 250 °C (482 °F) for 2 "
+         "h after "
+         "the last ring, before it cools. [EN1011-2-B]\n"},
+        {{{"base_C_pct", 0.2}, {"wall_m", 0.02}},
+         523.15,
+         7200,
+         hold +
+             "250 °C (482 °F) for 2 h, so that hydrogen leaves: Mn of the base metal is not stated. "
+             "[EN1011-2-B]\n" +
+             keep},
+    };
+    for (const Row& row : rows) {
+        INFO(row.text);
+        const Said said = ask_steel("advice", row.numbers);
+        CHECK(value_of(said, "post_heat_K") == row.kelvin);
+        CHECK(value_of(said, "post_heat_s") == row.seconds);
+        CHECK(said.texts("post_heat") == row.text);
+    }
+}
+
+// 400 HB wear plate loses its hardness over about 220 °C (makers' charts, memory).
+TEST_CASE("metal tempered low is neither held hot nor cooled slowly") {
+    const std::string why =
+        "it was tempered at 240 °C (464 °F), and heat within 50 K of that softens it. [practice]\n";
+    const Said said = ask_steel("advice", with(with_base(0.35, 1.30), "tempering_K", 513.15));
+    CHECK(said.texts("slow_cooling") ==
+          "Let it cool in still air after the last ring, without a blanket: " + why);
+    CHECK(said.texts("post_heat") ==
+          "Do not hold it hot to release hydrogen without the approved procedure: " + why);
+    for (const char* name : {"post_heat_K", "post_heat_s", "cooling_max_K_per_h"})
+        CHECK_FALSE(said.has_value(name));
+    const Said just = ask_steel("advice", with(with_base(0.35, 1.30), "tempering_K", 523.15));
+    CHECK(value_of(just, "post_heat_K") == 473.15);
+}
+
+TEST_CASE("the wait before the crack test is told with its reason") {
+    struct Row {
+        Numbers numbers;
+        double hours;
+        std::string text;
+    };
+    const std::vector<Row> rows = {
+        {with_base(0.15, 1.20), 0, ""},
+        {with_base(0.20, 1.20), 24,
+         wait_24 + "its carbon equivalent of 0.40 % is not under 0.40 %. [practice]\n"},
+        {with_base(0.40, 1.20), 24,
+         wait_24 + "its carbon equivalent of 0.60 % is not under 0.40 %. [practice]\n"},
+        {with_base(0.40, 1.26), 48, wait_48 + "its carbon equivalent of 0.61 % is over 0.60 %. [D10.10]\n"},
+        {with(with_base(0.15, 1.20), "yield_MPa", 461), 48,
+         wait_48 + "its yield strength of 461 MPa is over 460 MPa. [D10.10]\n"},
+        {without(with_base(0.20, 1.20), "yield_MPa"), 48,
+         wait_48 + "its yield strength is not known. [D10.10]\n"},
+        {without(with_base(0.15, 1.20), "yield_MPa"), 0,
+         "If its yield strength, which is not known here, is over 460 MPa, wait 48 h from cold before the "
+         "crack test. "
+         "[D10.10]\n"},
+        {{}, 48, wait_48 + "the composition of the base metal is not known. [D10.10]\n"},
+    };
+    for (const Row& row : rows) {
+        INFO(row.text);
+        const Said said = ask_steel("advice", row.numbers);
+        CHECK(value_of(said, "crack_test_wait_s") == row.hours * 3600);
+        CHECK(said.texts("crack_test") == row.text);
+    }
+}

@@ -1,0 +1,166 @@
+#include <catch2/catch.hpp>
+
+#include "asking.hpp"
+
+// Each flag and each note of method B, compared whole. The figures of these answers are judged elsewhere.
+
+using namespace ringfill::testing;
+using ringfill::steel::Figure;
+
+namespace {
+
+struct Row {
+    Numbers numbers;
+    std::uint32_t flags;
+    std::string note;
+};
+
+Percent hard() {
+    return plain_steel(0.50, 0.80); // CET 0.58
+}
+
+std::string of_hard() {
+    return "C 0.50 % is over the 0.32 % it was made for; CET 0.58 % is over the 0.50 % it was made for";
+}
+
+/// Asks each row for one of the two methods and expects the other not to be there.
+void check_alone(const std::vector<Row>& rows, const char* expected, const char* other) {
+    for (const Row& row : rows) {
+        const Said said = ask_steel("preheat", row.numbers);
+        INFO(row.note);
+        CHECK_FALSE(said.has_method(other));
+        CHECK(said.method(expected).flags == row.flags);
+        CHECK(said.method(expected).note == row.note);
+    }
+}
+
+} // namespace
+
+TEST_CASE("method B within its range says what it had to assume") {
+    const Numbers usual_one = usual();
+    const std::vector<Row> rows = {
+        {usual_one, 0, ""},
+        {with(usual_one, "wall_m", 0.010), 0, ""},
+        {with(usual_one, "wall_m", 0.090), 0, ""},
+        {without(usual_one, "wall_m"), 0, "the wall is not known, taken as 90 mm"},
+        {without(usual_one, "hydrogen_mL_per_100g"), 0, "hydrogen is not known, taken as 20 ml/100 g"},
+        {with(usual_one, "hydrogen_mL_per_100g", 20.5), 0,
+         "hydrogen of 20.5 ml/100 g is over the 20 it was made for"},
+        {with(usual_one, "hydrogen_mL_per_100g", 0.6), 0, "hydrogen of 0.6 ml/100 g is taken as 1"},
+        {without(usual_one, "heat_input_J_per_m"), 0, "heat input is not known, taken as 0 kJ/mm"},
+        {with(usual_one, "heat_input_J_per_m", 0.4e6), 0,
+         "heat input of 0.4 kJ/mm is under the 0.5 it was made for"},
+        {with(usual_one, "heat_input_J_per_m", 4.4e6), 0,
+         "heat input of 4.4 kJ/mm is over the 4.0 it was made for, counted as no more"},
+        {with(usual_one, "yield_MPa", 1100), 0,
+         "a yield strength of 1100 MPa is over the 1000 MPa it was made for"},
+        {without(without(usual_one, "base_Mo_pct"), "base_Cr_pct"), 0,
+         "Mo and Cr of the base metal are not stated and count as 0"},
+        {without(usual_one, "base_Ni_pct"), 0, "Ni of the base metal is not stated and counts as 0"},
+        {without(usual_one, "deposit_Cu_pct"), 0, "Cu of the deposit is not stated and counts as 0"},
+        {without(usual_one, "deposit_C_pct"), 0,
+         "the weld metal was not checked, its composition is not known"},
+        {without(usual_one, "deposit_Mn_pct"), 0,
+         "the weld metal was not checked, its composition is not known"},
+        {with(usual_one, "deposit_Cr_pct", 10.1), 0, "the weld metal was not checked, it is not ferritic"},
+        {with(usual_one, "deposit_Ni_pct", 10.1), 0, "the weld metal was not checked, it is not ferritic"},
+        {with(usual_one, "deposit_C_pct", 0.22), 0,
+         "the deposit governs, its CET of 0.32 % with 0.03 % on top"},
+        {with(with(usual_one, "base_", plain_steel(0.08, 1.30)), "deposit_", plain_steel(0.05, 0.8)),
+         RF_NONE_NEEDED, ""},
+    };
+    check_alone(rows, method_b_name, method_b_edge_name);
+}
+
+TEST_CASE("method B outside its walls alone answers at the edge") {
+    const std::uint32_t flags = RF_OUT_OF_THICKNESS | RF_AT_EDGE;
+    const std::vector<Row> rows = {
+        {with(usual(), "wall_m", 0.0099), flags,
+         "a wall of 9.9 mm is under the 10 mm it was made for; the wall taken as 10 mm"},
+        {with(usual(), "wall_m", 0.120), flags,
+         "a wall of 120 mm is over the 90 mm it was made for; the wall taken as 90 mm"},
+    };
+    check_alone(rows, method_b_edge_name, method_b_name);
+}
+
+TEST_CASE("method B outside its steels answers as it is, and at the edge") {
+    struct Pair {
+        Numbers numbers;
+        std::uint32_t also;
+        std::string note;
+        std::string edge_note;
+    };
+    const auto metal = [](const char* element, double percent) {
+        return with(usual(), std::string("base_") + element + "_pct", percent);
+    };
+    const Numbers hard_one = with(usual(), "base_", hard());
+    const std::string mild = "CET 0.15 % is under the 0.20 % it was made for";
+    const std::vector<Pair> rows = {
+        {hard_one, 0, of_hard(), of_hard() + "; CET taken as 0.50 %"},
+        {with(hard_one, "wall_m", 0.120), RF_OUT_OF_THICKNESS,
+         of_hard() + "; a wall of 120 mm is over the 90 mm it was made for",
+         of_hard() +
+             "; a wall of 120 mm is over the 90 mm it was made for; CET taken as 0.50 %; the wall taken as "
+             "90 mm"},
+        {without(hard_one, "wall_m"), 0, of_hard() + "; the wall is not known, taken as 90 mm",
+         of_hard() + "; CET taken as 0.50 %; the wall is not known, taken as 90 mm"},
+        {with(with(usual(), "base_", plain_steel(0.09, 0.60)), "deposit_", plain_steel(0.05, 0.5)),
+         RF_NONE_NEEDED, mild, mild + "; CET taken as 0.20 %"},
+        {metal("C", 0.33), 0, "C 0.33 % is over the 0.32 % it was made for",
+         "C 0.33 % is over the 0.32 % it was made for"},
+        {metal("Si", 0.81), 0, "Si 0.81 % is over the 0.80 % it was made for",
+         "Si 0.81 % is over the 0.80 % it was made for"},
+        {metal("B", 0.0051), 0, "B 0.0051 % is over the 0.005 % it was made for",
+         "B 0.0051 % is over the 0.005 % it was made for"},
+        {metal("Mn", 0.49), 0, "Mn 0.49 % is under the 0.50 % it was made for",
+         "Mn 0.49 % is under the 0.50 % it was made for"},
+    };
+    for (const Pair& row : rows) {
+        INFO(row.note);
+        const Said said = ask_steel("preheat", row.numbers);
+        CHECK(said.method(method_b_name).flags == (RF_OUT_OF_COMPOSITION | row.also));
+        CHECK(said.method(method_b_name).note == row.note);
+        CHECK((said.method(method_b_edge_name).flags & ~RF_NONE_NEEDED) ==
+              ((RF_OUT_OF_COMPOSITION | RF_AT_EDGE | row.also) & ~RF_NONE_NEEDED));
+        CHECK(said.method(method_b_edge_name).note == row.edge_note);
+    }
+}
+
+// EN 1011-2:2001 C.3 (memory). Every limit is taken and a hair over it is not.
+TEST_CASE("method B stays within the limit of each element") {
+    const Percent limits = {{"C", 0.32},  {"Si", 0.8}, {"Mn", 1.9},  {"Cr", 1.5}, {"Cu", 0.7}, {"Mo", 0.75},
+                            {"Nb", 0.06}, {"Ni", 2.5}, {"Ti", 0.12}, {"V", 0.18}, {"B", 0.005}};
+    for (const auto& [element, limit] : limits) {
+        INFO(element);
+        const std::string name = "base_" + element + "_pct";
+        CHECK(ask_steel("preheat", with(usual(), name, limit)).method(method_b_name).flags == 0);
+        CHECK(ask_steel("preheat", with(usual(), name, limit * 1.001)).method(method_b_name).flags ==
+              RF_OUT_OF_COMPOSITION);
+    }
+}
+
+TEST_CASE("a preheat no torch can follow is one without a figure") {
+    const Numbers tool = with(without(usual(), "hydrogen_mL_per_100g"), "base_", plain_steel(1.0, 1.0));
+    const Said said = ask_steel("preheat", tool);
+    CHECK(said.method(method_b_name).flags == (RF_OUT_OF_COMPOSITION | RF_NO_FIGURE));
+    CHECK(said.method(method_b_name).note ==
+          "C 1.00 % is over the 0.32 % it was made for; CET 1.10 % is over the 0.50 % it was made for; "
+          "hydrogen is not "
+          "known, taken as 20 ml/100 g; its equation gives 753 °C, which is no preheat");
+    CHECK(said.method(method_b_edge_name).flags == (RF_OUT_OF_COMPOSITION | RF_AT_EDGE));
+}
+
+// Where more heat asks for more, unknown heat is taken as the most, and heat over the range counts.
+TEST_CASE("over a CET of 0.6038 unknown heat is the most of the range") {
+    const Numbers hard_one = with(usual(), "base_", plain_steel(0.60, 0.8));
+    const Said unknown = ask_steel("preheat", without(hard_one, "heat_input_J_per_m"));
+    CHECK(unknown.method(method_b_name).number ==
+          ask_steel("preheat", with(hard_one, "heat_input_J_per_m", 4e6)).method(method_b_name).number);
+    CHECK(unknown.method(method_b_name).note == "C 0.60 % is over the 0.32 % it was made for; CET 0.68 % is "
+                                                "over the 0.50 % it was made for; heat input is "
+                                                "not known, taken as 4 kJ/mm");
+    CHECK(ask_steel("preheat", with(hard_one, "heat_input_J_per_m", 5e6)).method(method_b_name).note ==
+          "C 0.60 % is over the 0.32 % it was made for; CET 0.68 % is over the 0.50 % it was made for; heat "
+          "input of 5 "
+          "kJ/mm is over the 4.0 it was made for");
+}
