@@ -17,6 +17,8 @@ Plan planned_job(const Request& request) {
     try {
         return plan(job, shop);
     } catch (const Faulty& faulty) {
+        if (faulty.origin() != Origin::job)
+            throw; // it has its file already
         throw Faulty(faulty.origin(), locate(document, faulty.faults()));
     }
 }

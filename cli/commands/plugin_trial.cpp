@@ -27,7 +27,7 @@ namespace {
 
 using Clock = std::chrono::steady_clock;
 
-constexpr std::chrono::seconds time_limit{20};
+constexpr std::chrono::seconds time_limit{20}; // for one rule: none takes that long
 constexpr std::size_t longest_line = 1'000;
 constexpr std::size_t most_kept = 1'000'000; // of what the child writes; the rest is read and forgotten
 
@@ -136,13 +136,13 @@ void read_what_is_there(std::array<pollfd, 3>& open, Heard& heard) {
                 open[i].fd = -1; // which poll skips
 }
 
-/// Listens until the child has ended or its time is up.
+/// Listens until the child has ended, or has reported nothing for too long.
 Heard listen(pid_t child, const std::array<int, 3>& descriptors) {
     Heard heard;
     std::array<pollfd, 3> open{};
     for (std::size_t i = 0; i < open.size(); ++i)
         open[i] = {descriptors[i], POLLIN, 0};
-    const auto deadline = Clock::now() + time_limit;
+    auto deadline = Clock::now() + time_limit;
     for (bool ended = false; !ended;) {
         constexpr int a_moment_ms = 20;
         ::poll(open.data(), open.size(), a_moment_ms);
@@ -155,7 +155,10 @@ Heard listen(pid_t child, const std::array<int, 3>& descriptors) {
         }
         if (ended)
             ::kill(-child, SIGKILL); // what the plugin has started and left behind
+        const std::size_t reported = heard.texts[2].size();
         read_what_is_there(open, heard);
+        if (heard.texts[2].size() > reported)
+            deadline = Clock::now() + time_limit;
     }
     return heard;
 }

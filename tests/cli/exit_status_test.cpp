@@ -78,8 +78,9 @@ TEST_CASE("a job that cannot be planned ends with status 1") {
 
 TEST_CASE("a wrong command line ends with status 2 and says what to write") {
     check_refused({"tak", "job.json"}, 2, "ringfill: \"tak\" is not a command; did you mean \"take\"?\n");
-    check_refused({"weld", "job.json"}, 2,
-                  "ringfill: \"weld\" is not a command; known here: take, passes, check, materials, start\n");
+    check_refused(
+        {"weld", "job.json"}, 2,
+        "ringfill: \"weld\" is not a command; known here: take, passes, heat, check, materials, start\n");
     check_refused({"take", "job.json", "--jsn"}, 2,
                   "ringfill: \"--jsn\" is not an option of take; did you mean \"--json\"?\n");
     check_refused({"take", "job.json", "--colour"}, 2,
@@ -87,7 +88,7 @@ TEST_CASE("a wrong command line ends with status 2 and says what to write") {
                   "--working, --output, --units, --tables, --plugins\n");
     check_refused({"check", "job.json", "--units", "mm"}, 2,
                   "ringfill: \"--units\" is not an option of check; known here: --help, --json, --output, "
-                  "--tables\n");
+                  "--tables, --plugins\n");
     check_refused({"--vresion"}, 2,
                   "ringfill: \"--vresion\" is not an option of ringfill; did you mean \"--version\"?\n");
     check_refused({"--json", "job.json"}, 2,

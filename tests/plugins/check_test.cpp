@@ -34,7 +34,7 @@ const std::string asked = "answers every question on the metals of its table";
 
 } // namespace
 
-TEST_CASE("--check prints a line a rule and ends with 0 when all are kept") {
+TEST_CASE("materials --check prints a line a rule and ends with 0 when all are kept") {
     const Outcome outcome = checked(plugin_file("good"));
     CHECK(outcome.status == 0);
     CHECK(outcome.err.empty());
@@ -59,7 +59,7 @@ TEST_CASE("--check prints a line a rule and ends with 0 when all are kept") {
                          "prints nothing: kept\n");
 }
 
-TEST_CASE("--check keeps every rule for the families of the program") {
+TEST_CASE("materials --check keeps every rule for the families of the program") {
     for (const std::string family : {"steel", "stainless"}) {
         const Outcome outcome = checked(std::string(RINGFILL_PLUGIN_FOLDER) + "/" + family + ".family");
         INFO(outcome.out);
@@ -68,7 +68,7 @@ TEST_CASE("--check keeps every rule for the families of the program") {
     }
 }
 
-TEST_CASE("--check reports a plugin that crashes") {
+TEST_CASE("materials --check reports a plugin that crashes") {
     const Outcome outcome = checked(plugin_file("crashes"));
     CHECK(outcome.status == 3);
     CHECK(broken_lines(outcome.out) ==
@@ -79,21 +79,21 @@ TEST_CASE("--check reports a plugin that crashes") {
                              "tried; put right what the list tells\n");
 }
 
-TEST_CASE("--check reports a plugin that ends the program") {
+TEST_CASE("materials --check reports a plugin that ends the program") {
     const Outcome outcome = checked(plugin_file("exits"));
     CHECK(outcome.status == 3);
     CHECK(broken_lines(outcome.out) ==
           "comes back from every call: broken: ended the program with exit status 0 while: " + asked + "\n");
 }
 
-TEST_CASE("--check stops a plugin that never comes back") {
+TEST_CASE("materials --check stops a plugin that never comes back") {
     const Outcome outcome = checked(plugin_file("loops"));
     CHECK(outcome.status == 3);
     CHECK(broken_lines(outcome.out) ==
           "comes back from every call: broken: did not come back within 20 seconds while: " + asked + "\n");
 }
 
-TEST_CASE("--check reports a plugin that prints, and shows none of it as its own") {
+TEST_CASE("materials --check reports a plugin that prints, and shows none of it as its own") {
     const Outcome outcome = checked(plugin_file("prints"));
     CHECK(outcome.status == 3);
     const std::string thinking = "thinking\xEF\xBF\xBD";
@@ -106,7 +106,7 @@ TEST_CASE("--check reports a plugin that prints, and shows none of it as its own
           "prints nothing: broken: printed \"hello\" to standard error\n");
 }
 
-TEST_CASE("--check of what is no plugin says so, and of what is not there likewise") {
+TEST_CASE("materials --check of what is no plugin says so, and of what is not there likewise") {
     const Workspace workspace;
     workspace.write("x.family", "text");
     const Outcome text = run(workspace, {.words = {"materials", "--check", "x.family"}});
@@ -122,7 +122,7 @@ TEST_CASE("--check of what is no plugin says so, and of what is not there likewi
     CHECK(nothing.err == "y.family: is not there; check the name of the plugin\n");
 }
 
-TEST_CASE("--check stands alone, and does not write over the plugin") {
+TEST_CASE("materials --check stands alone, and does not write over the plugin") {
     const Workspace workspace;
     workspace.write("x.family", "text");
     const Outcome named = run(workspace, {.words = {"materials", "steel", "--check", "x.family"}});

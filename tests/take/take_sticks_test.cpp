@@ -13,7 +13,7 @@ std::vector<Stick> sticks_of(std::initializer_list<double> degrees) {
     std::vector<Stick> sticks;
     for (const double one : degrees)
         sticks.push_back(
-            {fmt::format("{} degC stick", one), UnitSystem::metric, celsius(one), "practice", true});
+            {fmt::format("{} °C stick", one), UnitSystem::metric, celsius(one), "practice", true});
     return sticks;
 }
 
@@ -36,13 +36,13 @@ std::string picked(const StickUse& use, const std::vector<Stick>& sticks) {
 
 TEST_CASE("the minimum's stick is the next at or above, the maximum's the next at or below") {
     const auto sticks = sticks_of({100, 150, 200, 250});
-    CHECK(picked(use_of(101, 249), sticks) == "150 degC stick / 200 degC stick");
-    CHECK(picked(use_of(150, 250), sticks) == "150 degC stick / 250 degC stick");
-    CHECK(picked(use_of(151, 199), sticks) == "200 degC stick / 150 degC stick thermometer");
-    CHECK(picked(use_of(150, 150), sticks) == "150 degC stick / 150 degC stick");
-    CHECK(picked(use_of(251, 260), sticks) == "- / 250 degC stick thermometer");
+    CHECK(picked(use_of(101, 249), sticks) == "150 °C stick / 200 °C stick");
+    CHECK(picked(use_of(150, 250), sticks) == "150 °C stick / 250 °C stick");
+    CHECK(picked(use_of(151, 199), sticks) == "200 °C stick / 150 °C stick thermometer");
+    CHECK(picked(use_of(150, 150), sticks) == "150 °C stick / 150 °C stick");
+    CHECK(picked(use_of(251, 260), sticks) == "- / 250 °C stick thermometer");
     CHECK(picked(use_of({}, 99), sticks) == "- / - thermometer");
-    CHECK(picked(use_of({}, 120), sticks) == "- / 100 degC stick");
+    CHECK(picked(use_of({}, 120), sticks) == "- / 100 °C stick");
     CHECK(picked(use_of({}, {}), sticks) == "- / -");
 }
 
@@ -68,12 +68,12 @@ TEST_CASE("two of each stick and one thermometer are taken, each with what it is
     const auto lines =
         take_sticks({use_of(110, 210), {"lug", celsius(140), celsius(160)}}, sticks, UnitSystem::metric);
     REQUIRE(lines.size() == 3);
-    CHECK(lines[0].item == "150 degC stick");
+    CHECK(lines[0].item == "150 °C stick");
     CHECK(lines[0].supplied == 2);
     CHECK(lines[0].why ==
           "melts when pin is warm enough (110 °C at least); melts when lug is warm enough (140 °C at least); "
           "must not melt on lug before a ring (160 °C at most); two of each, one breaks");
-    CHECK(lines[1].item == "200 degC stick");
+    CHECK(lines[1].item == "200 °C stick");
     CHECK(lines[2].item == "contact thermometer");
     CHECK(lines[2].why == "to check the sticks and to read between their ratings");
     CHECK(take_sticks({use_of({}, {})}, sticks, UnitSystem::metric).empty());
@@ -84,5 +84,5 @@ TEST_CASE("two of each stick and one thermometer are taken, each with what it is
 TEST_CASE("a stick that the shop does not stock is not offered") {
     auto sticks = sticks_of({100, 150, 200});
     sticks[1].stocked = false;
-    CHECK(picked(use_of(101, 199), sticks) == "200 degC stick / 100 degC stick thermometer");
+    CHECK(picked(use_of(101, 199), sticks) == "200 °C stick / 100 °C stick thermometer");
 }

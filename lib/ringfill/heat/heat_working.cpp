@@ -120,7 +120,7 @@ std::vector<Working> wall_working(const WornBore& bore, const Build& build, cons
                              mm(measuring_distance(*heat.wall)),
                              "mm",
                              "ISO13916"},
-            {"heated_zone_mm", "max(d, 75)", {wall}, mm(heated_zone(*heat.wall)), "mm", "D1.1-zone"},
+            {"heated_zone_mm", "max(d, 3*25.4)", {wall}, mm(heated_zone(*heat.wall)), "mm", "D1.1-zone"},
             {"equalising_s", "120*d/25", {wall}, equalising_time(*heat.wall).value(), "s", "ISO13916"}};
 }
 

@@ -9,7 +9,7 @@ Length measuring_distance(Length wall) {
 }
 
 Length heated_zone(Length wall) {
-    return std::max(wall, millimetres(75));
+    return std::max(wall, millimetres(76.2));
 }
 
 Time equalising_time(Length wall) {

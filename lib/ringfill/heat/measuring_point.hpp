@@ -8,7 +8,7 @@ namespace ringfill {
 /// mm, for walls up to 50 mm; thicker, 75 mm [m; ISO 13916:1996 clause 4.1, read in a reproduction].
 Length measuring_distance(Length wall);
 
-/// How far the preheat must reach from the weld in every direction: the wall, at least 75 mm [m; AWS D1.1
+/// How far the preheat must reach from the weld in every direction: the wall, at least 3 in [m; AWS D1.1
 /// clause 5.6, read in a quotation].
 Length heated_zone(Length wall);
 

@@ -71,27 +71,38 @@ std::string broken_exports(const std::string& file) {
                : fmt::format("exports {} too", printable(fmt::format("{}", fmt::join(names, ", "))));
 }
 
-/// The answer to each question on a pair of metals, to the bit, by a hash: a plugin may give many.
-std::vector<std::size_t> answers_on(const Trial& trial, const TrialMetals& metals, bool backwards) {
-    std::vector<Question> questions = all_questions(trial.family, metals);
-    if (backwards)
-        std::reverse(questions.begin(), questions.end());
-    std::vector<std::size_t> answers;
+std::vector<FamilyAnswer> answers_to(const Trial& trial, const std::vector<Question>& questions) {
+    std::vector<FamilyAnswer> answers;
     answers.reserve(questions.size());
     for (const Question& question : questions)
-        answers.push_back(
-            std::hash<std::string>{}(to_the_bit(ask(trial.plugin, question, trial.family.sources))));
-    if (backwards)
-        std::reverse(answers.begin(), answers.end());
+        answers.push_back(ask(trial.plugin, question, trial.family.sources));
     return answers;
 }
 
+/// Answers to the bit, as one number: a plugin may give many.
+std::size_t print_of(const std::vector<FamilyAnswer>& answers) {
+    std::string text;
+    for (const FamilyAnswer& answer : answers)
+        text += to_the_bit(answer);
+    return std::hash<std::string>{}(text);
+}
+
+/// All answers on a pair of metals, in the order of the questions, whichever is asked first.
+std::size_t print_on(const Trial& trial, const TrialMetals& metals, bool backwards) {
+    std::vector<Question> questions = all_questions(trial.family, metals);
+    if (!backwards)
+        return print_of(answers_to(trial, questions));
+    std::reverse(questions.begin(), questions.end());
+    std::vector<FamilyAnswer> answers = answers_to(trial, questions);
+    std::reverse(answers.begin(), answers.end());
+    return print_of(answers);
+}
+
 /// Asks all again and compares; how the first difference shows, or nothing.
-std::string broken_repetition(const Trial& trial, const std::vector<std::vector<std::size_t>>& first,
-                              bool backwards) {
+std::string broken_repetition(const Trial& trial, const std::vector<std::size_t>& first, bool backwards) {
     for (std::size_t k = 0; k < first.size(); ++k) {
         const std::size_t i = backwards ? first.size() - 1 - k : k;
-        if (answers_on(trial, trial.metals[i], backwards) != first[i])
+        if (print_on(trial, trial.metals[i], backwards) != first[i])
             return fmt::format("the answer on {} was another one", to_string(trial.family, trial.metals[i]));
     }
     return {};
@@ -123,17 +134,19 @@ std::string broken_by_other_topic(const Trial& trial) {
 }
 
 /// Asks everything, and keeps how a thicker wall or more hydrogen lowered a minimum.
-std::vector<std::vector<std::size_t>> ask_all(const Trial& trial, Lowered& lowered) {
-    std::vector<std::vector<std::size_t>> answers;
+std::vector<std::size_t> ask_all(const Trial& trial, Lowered& lowered) {
+    std::vector<std::size_t> prints;
+    prints.reserve(trial.metals.size());
     for (const TrialMetals& metals : trial.metals) {
-        answers.push_back(answers_on(trial, metals, false));
-        look_for_lowered(trial.plugin, trial.family, metals, lowered);
+        const std::vector<FamilyAnswer> answers = answers_to(trial, all_questions(trial.family, metals));
+        prints.push_back(print_of(answers));
+        look_for_lowered(answers, to_string(trial.family, metals), lowered);
     }
-    return answers;
+    return prints;
 }
 
 void try_answers(Rules& rules, const Trial& trial) {
-    std::vector<std::vector<std::size_t>> first;
+    std::vector<std::size_t> first;
     Lowered lowered;
     const bool answers = rules.keeps("answers every question on the metals of its table", [&] {
         first = ask_all(trial, lowered);

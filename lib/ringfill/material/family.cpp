@@ -164,8 +164,10 @@ Base read_base(const std::string& name, const Entry& entry, const Family& family
     base.tempering = temperature_of(reader, "tempering_degC");
     base.interpass_max = temperature_of(reader, "interpass_max_degC");
     if (const auto practice = entry.object("practice"))
-        base.practice =
-            read_preheat_group(fmt::format("tabulated practice for {}", name), *practice, family.sources);
+        base.practice = read_preheat_group(name == unknown_metal
+                                               ? std::string("tabulated practice taken for unknown metal")
+                                               : fmt::format("tabulated practice for {}", name),
+                                           *practice, family.sources);
     base.preheat_groups = read_group_names(entry, family);
     return base;
 }

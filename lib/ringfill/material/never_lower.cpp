@@ -3,7 +3,7 @@
 #include <fmt/format.h>
 
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/material/ask.hpp>
+#include <ringfill/material/trial_questions.hpp>
 
 namespace ringfill {
 namespace {
@@ -33,26 +33,22 @@ std::string fall(const FamilyAnswer& first, const FamilyAnswer& second) {
 
 } // namespace
 
-void look_for_lowered(const Plugin& plugin, const Family& family, const TrialMetals& metals,
-                      Lowered& lowered) {
+void look_for_lowered(const std::vector<FamilyAnswer>& answers, const std::string& metals, Lowered& lowered) {
     constexpr std::size_t walls = trial_walls_m.size();
     constexpr std::size_t levels = trial_hydrogen_mL_per_100g.size();
-    std::vector<FamilyAnswer> answers;
-    for (const Question& question : grid_questions(family, metals))
-        answers.push_back(ask(plugin, question, family.sources));
-    for (std::size_t i = 0; i < answers.size(); ++i) {
+    constexpr std::size_t grid = walls * levels * trial_heat_inputs_J_per_m.size();
+    for (std::size_t i = 0; i < grid; ++i) {
         const std::size_t wall = i % walls;
         const std::size_t level = i / walls % levels;
         if (lowered.by_wall.empty() && wall > 0)
-            if (const std::string how = fall(answers[i - 1], answers[i]); !how.empty())
-                lowered.by_wall =
-                    fmt::format("{}, {} when the wall grew from {} m to {} m", to_string(family, metals), how,
-                                trial_walls_m[wall - 1], trial_walls_m[wall]);
+            if (const std::string how = fall(answers.at(i - 1), answers.at(i)); !how.empty())
+                lowered.by_wall = fmt::format("{}, {} when the wall grew from {} m to {} m", metals, how,
+                                              trial_walls_m[wall - 1], trial_walls_m[wall]);
         if (lowered.by_hydrogen.empty() && level > 0)
-            if (const std::string how = fall(answers[i - walls], answers[i]); !how.empty())
-                lowered.by_hydrogen = fmt::format(
-                    "{}, {} when the hydrogen rose from {} to {} mL/100 g", to_string(family, metals), how,
-                    trial_hydrogen_mL_per_100g[level - 1], trial_hydrogen_mL_per_100g[level]);
+            if (const std::string how = fall(answers.at(i - walls), answers.at(i)); !how.empty())
+                lowered.by_hydrogen =
+                    fmt::format("{}, {} when the hydrogen rose from {} to {} mL/100 g", metals, how,
+                                trial_hydrogen_mL_per_100g[level - 1], trial_hydrogen_mL_per_100g[level]);
     }
 }
 

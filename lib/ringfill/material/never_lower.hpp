@@ -1,8 +1,9 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
-#include <ringfill/material/trial_questions.hpp>
+#include <ringfill/material/answer.hpp>
 
 namespace ringfill {
 
@@ -12,9 +13,9 @@ struct Lowered {
     std::string by_hydrogen;
 };
 
-/// Asks over the grid whether a thicker wall, or more hydrogen, lowers the minimum of a method while its
-/// flags stay the same. Throws Faulty as ask() does.
-void look_for_lowered(const Plugin& plugin, const Family& family, const TrialMetals& metals,
-                      Lowered& lowered);
+/// Whether a thicker wall, or more hydrogen, lowers the minimum of a method while its flags stay the same.
+/// `answers`: to all_questions() on one pair of metals, which begin with the grid; `metals`: the pair in
+/// words.
+void look_for_lowered(const std::vector<FamilyAnswer>& answers, const std::string& metals, Lowered& lowered);
 
 } // namespace ringfill

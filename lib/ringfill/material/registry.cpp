@@ -64,22 +64,35 @@ bool is_missing(const Registry& registry, const std::string& name) {
                        [&](const MissingFamily& missing) { return missing.name == name; });
 }
 
+/// The family as its plugin alone brings it; a broken table is told and leaves nothing.
+std::optional<Family> carried_family(Registry& registry, const Plugin& plugin, const Document& carried,
+                                     const Bibliography& sources) {
+    try {
+        return read_family(plugin.family, {carried}, sources);
+    } catch (const Faulty& faulty) {
+        registry.missing.push_back({plugin.family, faulty.faults().front()});
+        return std::nullopt;
+    }
+}
+
 void add_plugin_family(Registry& registry, const Shelf& shelf, Plugin plugin, const Bibliography& sources) {
-    const std::string carried = plugin.file + " (its table)";
     std::vector<Document> files;
     try {
-        files.push_back(parse(carried, plugin.table, Origin::table));
-        read_family(plugin.family, files, sources);
+        files.push_back(parse(plugin.file + " (its table)", plugin.table, Origin::table));
     } catch (const Faulty& faulty) {
         registry.missing.push_back({plugin.family, faulty.faults().front()});
         return;
     }
-    for (Document& file : table_files_if_any(shelf, table_name(plugin.family)))
-        if (file.text != plugin.table)
-            files.push_back(std::move(file));
-    Family family = read_family(plugin.family, files, sources);
-    family.plugin = std::move(plugin);
-    registry.families.push_back(std::move(family));
+    std::optional<Family> family = carried_family(registry, plugin, files.front(), sources);
+    if (!family)
+        return;
+    for (TableText& table : table_texts(shelf, table_name(plugin.family)))
+        if (table.text != plugin.table) // the very table that the plugin was built with adds nothing
+            files.push_back(parse(table.file, std::move(table.text), Origin::table));
+    if (files.size() > 1)
+        family = read_family(plugin.family, files, sources);
+    family->plugin = std::move(plugin);
+    registry.families.push_back(std::move(*family));
 }
 
 void add_table_family(Registry& registry, const Shelf& shelf, const std::string& name,

@@ -87,8 +87,8 @@ const Bead& largest_bead(const BorePlan& bore, const Settings& settings) {
 void judge(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
     for (std::size_t i = 0; i < job.bores.size(); ++i)
         ranges::push_back(plan.cautions, heat_stops(job.bores[i], plan.bores[i].heat, job.units));
-    plan.cautions.push_back(hot_work());
     ranges::push_back(plan.cautions, cold_cautions(job.site, job.units));
+    plan.cautions.push_back(hot_work());
     for (const Procedure& procedure : job.procedures)
         if (const auto approved = approved_caution(procedure, job.units))
             plan.cautions.push_back(*approved);

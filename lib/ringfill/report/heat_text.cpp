@@ -102,7 +102,7 @@ std::string heat_inputs(const BoreHeat& heat, UnitSystem units) {
         return "Heat input: not known without current and voltage.";
     std::string text = "Heat input as laid:";
     for (const LaidHeat& one : heat.laid)
-        text += fmt::format("{} {} {:.2f} kJ/mm", &one == &heat.laid.front() ? "" : ",", one.pass,
+        text += fmt::format("{} {} {:.3g} kJ/mm", &one == &heat.laid.front() ? "" : ",", one.pass,
                             kj_mm(one.heat_input));
     text += fmt::format(" (thermal efficiency {:.1f}).", heat.thermal_efficiency);
     if (heat.cooling)

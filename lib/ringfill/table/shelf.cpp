@@ -24,19 +24,21 @@ bool is_family_name(const std::string& name) {
 
 } // namespace
 
-std::vector<Document> table_files_if_any(const Shelf& shelf, const std::string& name) {
-    std::vector<Document> files;
+std::vector<TableText> table_texts(const Shelf& shelf, const std::string& name) {
+    std::vector<TableText> texts;
     for (const std::string& folder : shelf.folders) {
         const std::string path = (fs::path(folder) / name).string();
         std::error_code ignored;
         if (fs::exists(path, ignored))
-            files.push_back(parse(path, read_whole(path, DocumentLimits{}.bytes), Origin::table));
+            texts.push_back({path, read_whole(path, DocumentLimits{}.bytes)});
     }
-    return files;
+    return texts;
 }
 
 std::vector<Document> table_files(const Shelf& shelf, const std::string& name) {
-    std::vector<Document> files = table_files_if_any(shelf, name);
+    std::vector<Document> files;
+    for (TableText& table : table_texts(shelf, name))
+        files.push_back(parse(table.file, std::move(table.text), Origin::table));
     if (files.empty())
         throw Faulty(
             Origin::table,

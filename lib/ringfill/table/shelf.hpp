@@ -18,8 +18,15 @@ struct Shelf {
 /// be read.
 std::vector<Document> table_files(const Shelf& shelf, const std::string& name);
 
-/// The same; none when no folder has the file.
-std::vector<Document> table_files_if_any(const Shelf& shelf, const std::string& name);
+/// The text of one table file, not yet read as JSON.
+struct TableText {
+    std::string file;
+    std::string text;
+};
+
+/// The texts of one table in the order of the folders that have it, none when no folder has. Throws Faulty
+/// (Origin::file) for a file that cannot be read.
+std::vector<TableText> table_texts(const Shelf& shelf, const std::string& name);
 
 /// Throws Faulty (Origin::file) for every folder of the shelf that is not there.
 void refuse_missing_folders(const Shelf& shelf);

@@ -1,0 +1,141 @@
+#include <catch2/catch.hpp>
+
+#include <filesystem>
+
+#include "cli/run_program.hpp"
+
+using namespace ringfill::testing;
+
+namespace {
+
+namespace fs = std::filesystem;
+
+/// A folder with one or more of the plugins made for these tests.
+class PluginFolder {
+  public:
+    explicit PluginFolder(const std::vector<std::string>& names) {
+        fs::create_directory(folder());
+        for (const std::string& name : names)
+            fs::copy_file(fs::path(RINGFILL_BAD_PLUGINS) / (name + ".family"), folder() / (name + ".family"));
+    }
+
+    const Workspace& workspace() const { return workspace_; }
+    fs::path folder() const { return workspace_.folder() / "mine"; }
+    std::string file(const std::string& name) const {
+        return fs::canonical(folder() / (name + ".family")).string();
+    }
+    Outcome run(std::vector<std::string> words, const std::string& input = {}) const {
+        words.insert(words.end(), {"--plugins", "mine"});
+        return ringfill::testing::run(workspace_, {.words = std::move(words), .input = input});
+    }
+
+  private:
+    Workspace workspace_;
+};
+
+std::string job_of(const std::string& base) {
+    return R"({ "format": "ringfill-job/1", "title": "t", "units": "mm", "procedures": { "main": {
+  "filler": "steel/ER70S-6", "wire": "1 mm", "gas": "M21", "wire_feed": "8 m/min", "current": "180 A",
+  "voltage": "19 V", "travel": "350 mm/min" } }, "bores": [{ "name": "pin", "base": ")" +
+           base + R"(", "finish_diameter": "90 mm", "length": "100 mm", "boss_diameter": "180 mm",
+  "worn": { "diameter": "93.4 mm" } }] })";
+}
+
+/// Words on one line, whatever the page was broken at.
+std::string on_one_line(const std::string& text) {
+    std::string line;
+    for (const char c : text)
+        if (c != '\n' && (c != ' ' || (!line.empty() && line.back() != ' ')))
+            line += c;
+        else if (c == '\n' && !line.empty() && line.back() != ' ')
+            line += ' ';
+    return line;
+}
+
+} // namespace
+
+TEST_CASE("a plugin that does not load is told in materials, and the rest keeps working") {
+    for (const std::string name : {"other_version", "no_symbol", "null_family", "bad_name", "size_zero",
+                                   "table_not_utf8", "bad_json", "fast_math", "undefined_symbol"}) {
+        CAPTURE(name);
+        const PluginFolder mine({name});
+        const Outcome listed = mine.run({"materials"});
+        CHECK(listed.status == 0);
+        CHECK(listed.err.empty());
+        CHECK(listed.out.find("NOT LOADED\n! ") != std::string::npos);
+        CHECK(on_one_line(listed.out).find("! " + mine.file(name)) != std::string::npos);
+        CHECK(listed.out.find("\nsteel\n  from version ") != std::string::npos);
+        CHECK(mine.run({"take", "-"}, job_of("steel/C45")).status == 0);
+    }
+}
+
+TEST_CASE("a job that needs a family that did not load ends with status 3 and the reason") {
+    const PluginFolder mine({"null_family"});
+    const Outcome outcome = mine.run({"heat", "-"}, job_of("null_family/B1"));
+    CHECK(outcome.status == 3);
+    CHECK(outcome.out.empty());
+    CHECK(outcome.err ==
+          mine.file("null_family") + ": has no family name; build the plugin again with that put right\n");
+}
+
+TEST_CASE("a plugin that breaks a rule when it is asked fails the job that asked, and no other") {
+    const PluginFolder mine({"celsius"});
+    const Outcome outcome = mine.run({"heat", "-"}, job_of("bad/B1"));
+    CHECK(outcome.status == 3);
+    CHECK(outcome.out.empty());
+    CHECK(outcome.err ==
+          mine.file("celsius") +
+              ": gave the minimum of the method \"M\" as 100 K, below 200 K (preheat of bad/B1); "
+              "give it in kelvin, not in degrees Celsius\n");
+    CHECK(mine.run({"heat", "-"}, job_of("steel/C45")).status == 0);
+}
+
+TEST_CASE("of two plugins of one family neither is taken, and both are named") {
+    const PluginFolder mine({"twin_a", "twin_b"});
+    const std::string first = mine.file("twin_a") + ": is a plugin of the family bad, and so is " +
+                              mine.file("twin_b") + "; keep one of the two";
+    const std::string second = mine.file("twin_b") + ": is a plugin of the family bad, and so is " +
+                               mine.file("twin_a") + "; keep one of the two";
+    const Outcome listed = mine.run({"materials"});
+    CHECK(listed.status == 0);
+    CHECK(on_one_line(listed.out).find("! " + first) != std::string::npos);
+    CHECK(on_one_line(listed.out).find("! " + second) != std::string::npos);
+    const Outcome outcome = mine.run({"take", "-"}, job_of("bad/B1"));
+    CHECK(outcome.status == 3);
+    CHECK(outcome.err == first + "\n");
+}
+
+TEST_CASE("a good plugin of a user's folder is a family like the others") {
+    const PluginFolder mine({"good"});
+    const Outcome listed = mine.run({"materials"});
+    CHECK(listed.out.starts_with("bad\n  from version 1, "));
+    const Outcome outcome = mine.run({"heat", "-", "--json"}, job_of("bad/B1"));
+    CHECK(outcome.status == 0);
+    CHECK(outcome.out.find("\"preheat_by\": \"M\"") != std::string::npos);
+}
+
+TEST_CASE("a folder of plugins that everyone may write is not looked into") {
+    const PluginFolder mine({"good"});
+    fs::permissions(mine.folder(), fs::perms::all);
+    const Outcome listed = mine.run({"materials"});
+    CHECK(listed.status == 0);
+    CHECK(listed.out.find("NOT LOADED") != std::string::npos);
+    CHECK_FALSE(listed.out.starts_with("bad\n"));
+}
+
+TEST_CASE("a plugin folder that is not there is refused") {
+    const Workspace workspace;
+    const Outcome outcome = run(workspace, {.words = {"materials", "--plugins", "nowhere"}});
+    CHECK(outcome.status == 4);
+    CHECK(outcome.err == "nowhere: is not a folder of plugins; check the name\n");
+    const Outcome by_environment =
+        run(workspace, {.words = {"materials"}, .environment = {{"RINGFILL_PLUGINS", "nowhere"}}});
+    CHECK(by_environment.status == 4);
+}
+
+TEST_CASE("folders of the environment are looked into, parted by colons") {
+    const PluginFolder mine({"good"});
+    const Outcome listed =
+        run(mine.workspace(), {.words = {"materials"}, .environment = {{"RINGFILL_PLUGINS", ":mine:"}}});
+    CHECK(listed.out.find("from version 1, ") != std::string::npos);
+}
