@@ -35,7 +35,7 @@ std::string why_slow(const Composition& base) {
     if (base.pct("C") > slow_from_carbon_pct)
         return fmt::format("its C of {} % is over {} %", show_pct(base.pct("C")),
                            show_pct(slow_from_carbon_pct));
-    if (const std::string why = why_not_usable(base); !why.empty())
+    if (std::string why = why_not_usable(base); !why.empty())
         return why;
     const double ce = settled(ce_iiw(base));
     return ce >= slow_from_ce_pct ? fmt::format("its CE(IIW) of {} % is not under {} %", show_pct(ce),
@@ -52,7 +52,7 @@ Advised wait(double hours, const std::string& why, const std::string& source) {
                      hours, why),
          source});
     told.values.push_back(
-        {0, "crack_test_wait_s", hours * 3600, fmt::format("{:.0f}*3600", hours), {}, source, why});
+        {"crack_test_wait_s", hours * 3600, fmt::format("{:.0f}*3600", hours), {}, source, why});
     return told;
 }
 
@@ -84,7 +84,7 @@ Advised slow_cooling(const Asked& asked) {
     told.advice.push_back({"slow_cooling",
                            fmt::format("{}, no faster than {} K/h: {}.", cover, slowest_K_per_h, why),
                            "practice"});
-    told.values.push_back({0, "cooling_max_K_per_h", slowest_K_per_h, "", {}, "practice", why});
+    told.values.push_back({"cooling_max_K_per_h", slowest_K_per_h, "", {}, "practice", why});
     return told;
 }
 

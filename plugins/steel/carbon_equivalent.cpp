@@ -18,15 +18,11 @@ constexpr std::string_view cen_alloys[] = {"Si", "Cu", "Ni", "Cr", "Mo", "Nb", "
 
 Figure ce_figure(const Composition& base) {
     if (residuals_unknown(base))
-        return {0,
-                "CE_IIW_pct",
-                ce_iiw(base),
-                "C + Mn/6 + 0.03",
-                inputs_of(base, ce_plain_elements),
-                "IIW-CE",
-                "only C and Mn are stated, so 0.03 is added for the rest (EN 1011-2 C.2.1)"};
-    return {0,
-            "CE_IIW_pct",
+        return {
+            "CE_IIW_pct",      ce_iiw(base),
+            "C + Mn/6 + 0.03", inputs_of(base, ce_plain_elements),
+            "IIW-CE",          "only C and Mn are stated, so 0.03 is added for the rest (EN 1011-2 C.2.1)"};
+    return {"CE_IIW_pct",
             ce_iiw(base),
             "C + Mn/6 + (Cr + Mo + V)/5 + (Ni + Cu)/15",
             inputs_of(base, ce_elements),
@@ -73,11 +69,11 @@ double cen(const Composition& metal) {
 std::vector<Figure> carbon_equivalents(const Composition& base) {
     return {
         ce_figure(base),
-        {0, "Pcm_pct", pcm(base), "C + Si/30 + (Mn + Cu + Cr)/20 + Ni/60 + Mo/15 + V/10 + 5*B",
+        {"Pcm_pct", pcm(base), "C + Si/30 + (Mn + Cu + Cr)/20 + Ni/60 + Mo/15 + V/10 + 5*B",
          inputs_of(base, pcm_elements), "Ito-Bessyo", not_stated(base, "the base metal", pcm_alloys)},
-        {0, "CET_pct", cet(base), "C + (Mn + Mo)/10 + (Cr + Cu)/20 + Ni/40", inputs_of(base, cet_elements),
+        {"CET_pct", cet(base), "C + (Mn + Mo)/10 + (Cr + Cu)/20 + Ni/40", inputs_of(base, cet_elements),
          "SEW088", not_stated(base, "the base metal", cet_alloys)},
-        {0, "CEN_pct", cen(base),
+        {"CEN_pct", cen(base),
          "C + (0.75 + 0.25*tanh(20*(C - 0.12)))*(Si/24 + Mn/6 + Cu/15 + Ni/20 + (Cr + Mo + Nb + V)/5 + 5*B)",
          inputs_of(base, cen_elements), "Yurioka", not_stated(base, "the base metal", cen_alloys)}};
 }

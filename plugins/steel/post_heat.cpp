@@ -25,7 +25,7 @@ double wall_of(const Asked& asked) {
 
 /// Why hydrogen must be released, or nothing.
 std::string why_release(const Asked& asked) {
-    if (const std::string why = why_not_usable(asked.base); !why.empty())
+    if (std::string why = why_not_usable(asked.base); !why.empty())
         return why;
     if (const double ce = settled(ce_iiw(asked.base)); ce >= from_ce_pct)
         return fmt::format("its CE(IIW) of {} % is not under {} %", show_pct(ce), show_pct(from_ce_pct));

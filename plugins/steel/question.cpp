@@ -7,16 +7,9 @@
 namespace ringfill::steel {
 namespace {
 
-std::optional<double> find(const rf_question& question, std::string_view name) {
-    for (std::uint64_t i = 0; i < question.number_count; ++i)
-        if (view_of(question.numbers[i].name) == name)
-            return question.numbers[i].value;
-    return std::nullopt;
-}
-
 /// A number that must be over 0, times a factor.
 std::optional<double> over_zero(const rf_question& question, std::string_view name, double factor) {
-    const auto found = find(question, name);
+    const auto found = family::number_of(question, name);
     if (!found)
         return std::nullopt;
     if (!(*found > 0))
@@ -27,7 +20,7 @@ std::optional<double> over_zero(const rf_question& question, std::string_view na
 
 /// A number that must not be under 0, times a factor.
 std::optional<double> not_under_zero(const rf_question& question, std::string_view name, double factor) {
-    const auto found = find(question, name);
+    const auto found = family::number_of(question, name);
     if (!found)
         return std::nullopt;
     if (!(*found >= 0))
@@ -36,10 +29,6 @@ std::optional<double> not_under_zero(const rf_question& question, std::string_vi
 }
 
 } // namespace
-
-std::string_view view_of(rf_text text) {
-    return text.size == 0 ? std::string_view() : std::string_view(text.data, text.size);
-}
 
 double settled(double value) {
     return std::round(value * 1e9) / 1e9;
@@ -57,8 +46,8 @@ Asked read_question(const rf_question& question) {
     asked.heat_input_kJ_mm = not_under_zero(question, "heat_input_J_per_m", kJ_mm);
     asked.hydrogen_ml_100g = not_under_zero(question, "hydrogen_mL_per_100g", 1);
     asked.hydrogen_is_measured =
-        asked.hydrogen_ml_100g && find(question, "hydrogen_is_measured").value_or(0) == 1;
-    asked.restraint = find(question, "restraint");
+        asked.hydrogen_ml_100g && family::number_of(question, "hydrogen_is_measured").value_or(0) == 1;
+    asked.restraint = family::number_of(question, "restraint");
     asked.yield_MPa = over_zero(question, "yield_MPa", 1);
     if (const auto tempering = over_zero(question, "tempering_K", 1))
         asked.tempering_degC = settled(*tempering - ice_point_K);

@@ -1,7 +1,6 @@
 #pragma once
 
 #include <optional>
-#include <string_view>
 
 #include <ringfill/material/abi.h>
 
@@ -22,8 +21,6 @@ struct Asked {
     std::optional<double> yield_MPa;
     std::optional<double> tempering_degC;
 };
-
-std::string_view view_of(rf_text text);
 
 /// Rounds to nine places, so that a figure that was a round number before it was turned into SI and back
 /// falls on the side of a limit that people expect. Moves nothing anyone can measure.

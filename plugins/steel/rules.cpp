@@ -1,7 +1,5 @@
 #include "rules.hpp"
 
-#include <exception>
-
 #include "advice.hpp"
 #include "carbon_equivalent.hpp"
 #include "hydrogen_annex.hpp"
@@ -13,30 +11,30 @@
 namespace ringfill::steel {
 namespace {
 
-rf_status answer_preheat(const rf_sink& sink, const Asked& asked) {
+rf_status answer_preheat(const family::Sink& sink, const Asked& asked) {
     if (why_not_usable(asked.base).empty())
         for (const Figure& value : carbon_equivalents(asked.base))
-            say_value(sink, value);
+            sink.value(value);
     for (const Figure& method : method_b(asked))
-        say_method(sink, method);
-    say_method(sink, table_c1(asked));
-    say_method(sink, hydrogen_annex(asked));
-    say_method(sink, seferian(asked));
+        sink.method(method);
+    sink.method(table_c1(asked));
+    sink.method(hydrogen_annex(asked));
+    sink.method(seferian(asked));
     return RF_DONE;
 }
 
-rf_status answer_advice(const rf_sink& sink, const Asked& asked) {
+rf_status answer_advice(const family::Sink& sink, const Asked& asked) {
     if (!why_no_ferritic_steel(asked.base).empty())
         return RF_UNSUPPORTED;
     const Advised told = advice(asked);
     for (const Figure& value : told.values)
-        say_value(sink, value);
+        sink.value(value);
     for (const Advice& advice : told.advice)
-        say_advice(sink, advice.kind, advice.text, advice.source);
+        sink.advice(advice.kind, advice.text, advice.source);
     return RF_DONE;
 }
 
-rf_status answer(const rf_sink& sink, const rf_question& question) {
+rf_status answer(const family::Sink& sink, const rf_question& question) {
     const std::string_view topic = view_of(question.topic);
     if (topic == "preheat")
         return answer_preheat(sink, read_question(question));
@@ -49,15 +47,5 @@ rf_status answer(const rf_sink& sink, const rf_question& question) {
 } // namespace ringfill::steel
 
 extern "C" rf_status steel_answer(const rf_sink* sink, const rf_question* question) noexcept {
-    using namespace ringfill::steel;
-    try {
-        return answer(*sink, *question);
-    } catch (const Refusal& refusal) {
-        say_fault(*sink, refusal.where(), refusal.what());
-    } catch (const std::exception& error) {
-        say_fault(*sink, "", error.what());
-    } catch (...) {
-        say_fault(*sink, "", "the rules of steel failed for an unknown reason");
-    }
-    return RF_REFUSED;
+    return ringfill::family::guarded(sink, question, ringfill::steel::answer);
 }

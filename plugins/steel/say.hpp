@@ -1,48 +1,18 @@
 #pragma once
 
-#include <cstdint>
-#include <stdexcept>
 #include <string>
 #include <string_view>
-#include <vector>
 
-#include <ringfill/material/abi.h>
+#include <support/guarded.hpp>
+#include <support/named_numbers.hpp>
+#include <support/sink.hpp>
 
 namespace ringfill::steel {
 
-/// What a formula is made of, in the unit the formula takes it in.
-struct Input {
-    std::string symbol;
-    double value = 0;
-    std::string unit; ///< empty: a plain number
-};
-
-/// A figure of an answer with how it was reached; abi.h says what each field means.
-struct Figure {
-    std::uint32_t flags = 0;
-    std::string name;
-    double number = 0;
-    std::string formula;
-    std::vector<Input> inputs;
-    std::string source;
-    std::string note;
-};
-
-/// Why a question cannot be answered: the name of the value at fault, or nothing, and what is wrong with it.
-class Refusal : public std::runtime_error {
-  public:
-    Refusal(std::string where, const std::string& what)
-        : std::runtime_error(what), where_(std::move(where)) {}
-    const std::string& where() const { return where_; }
-
-  private:
-    std::string where_;
-};
-
-void say_value(const rf_sink& sink, const Figure& figure);
-void say_method(const rf_sink& sink, const Figure& figure);
-void say_advice(const rf_sink& sink, std::string_view kind, std::string_view text, std::string_view source);
-void say_fault(const rf_sink& sink, std::string_view where, std::string_view what) noexcept;
+using family::Figure;
+using family::Input;
+using family::Refusal;
+using family::view_of;
 
 /// Adds a part to a note, after a semicolon; an empty part adds nothing.
 void add_note(std::string& note, std::string_view part);

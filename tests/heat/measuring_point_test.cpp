@@ -18,7 +18,8 @@ TEST_CASE("the temperature is measured where ISO 13916 says") {
 
 // AWS D1.1 clause 5.6, read in a quotation: the thickness of the part, at least 3 in.
 TEST_CASE("the heated zone is the wall, at least three inches") {
-    CHECK_THAT(mm(heated_zone(millimetres(25.4))), WithinAbs(76.2, 1e-9)); // 3 in; the metric print rounds it to 75 mm
+    CHECK_THAT(mm(heated_zone(millimetres(25.4))),
+               WithinAbs(76.2, 1e-9)); // 3 in; the metric print rounds it to 75 mm
     CHECK_THAT(mm(heated_zone(millimetres(101.6))), WithinAbs(101.6, 1e-9));
 }
 

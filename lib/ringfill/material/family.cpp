@@ -161,6 +161,8 @@ Base read_base(const std::string& name, const Entry& entry, const Family& family
     base.structure = entry.word("structure").value_or("");
     base.yield_MPa = reader.number("yield_MPa");
     base.tensile_MPa = reader.number("tensile_MPa");
+    base.specific_heat = reader.quantity<SpecificHeat>("specific_heat_J_kgK", 1);
+    base.conductivity = reader.quantity<Conductivity>("conductivity_W_mK", 1);
     base.tempering = temperature_of(reader, "tempering_degC");
     base.interpass_max = temperature_of(reader, "interpass_max_degC");
     if (const auto practice = entry.object("practice"))

@@ -22,6 +22,8 @@ struct Base {
     std::string structure;   ///< ferritic, martensitic, austenitic, cast_iron, nickel or copper
     std::optional<Sourced<double>> yield_MPa; ///< the least its standard asks for, as is the next
     std::optional<Sourced<double>> tensile_MPa;
+    std::optional<Sourced<SpecificHeat>> specific_heat; ///< where it is not that of carbon steel
+    std::optional<Sourced<Conductivity>> conductivity;  ///< likewise, at 150 °C
     std::optional<Sourced<Temperature>> tempering;
     std::optional<Sourced<Temperature>> interpass_max;
     std::optional<PreheatGroup> practice;    ///< tabulated for this very grade

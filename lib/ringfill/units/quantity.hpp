@@ -1,10 +1,13 @@
 #pragma once
 
 #include <boost/units/absolute.hpp>
+#include <boost/units/physical_dimensions/specific_heat_capacity.hpp>
+#include <boost/units/physical_dimensions/thermal_conductivity.hpp>
 #include <boost/units/quantity.hpp>
 #include <boost/units/systems/si/area.hpp>
 #include <boost/units/systems/si/current.hpp>
 #include <boost/units/systems/si/electric_potential.hpp>
+#include <boost/units/systems/si/energy.hpp>
 #include <boost/units/systems/si/force.hpp>
 #include <boost/units/systems/si/frequency.hpp>
 #include <boost/units/systems/si/length.hpp>
@@ -37,6 +40,10 @@ using VolumeFlow = units::quantity<units::divide_typeof_helper<si::volume, si::t
 using Current = units::quantity<si::current>;
 using Voltage = units::quantity<si::electric_potential>;
 using Power = units::quantity<si::power>;
+using Energy = units::quantity<si::energy>;
+using SpecificHeat = units::quantity<units::unit<units::specific_heat_capacity_dimension, si::system>>;
+using Conductivity = units::quantity<units::unit<units::thermal_conductivity_dimension, si::system>>;
+using TemperatureRise = units::quantity<si::temperature>; ///< a difference, never a point on the scale
 using Conductance = units::quantity<units::divide_typeof_helper<si::power, si::temperature>::type>;
 using EnergyPerLength = units::quantity<si::force>; ///< J/m, which is the newton
 using Angle = units::quantity<si::plane_angle>;

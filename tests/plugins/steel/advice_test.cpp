@@ -62,17 +62,22 @@ TEST_CASE("slow cooling has a rate where the metal hardens") {
     }
 }
 
+namespace {
+
+struct ReleaseRow {
+    Numbers numbers;
+    double kelvin;
+    double seconds;
+    std::string text;
+};
+
+} // namespace
+
 TEST_CASE("hydrogen release is told with its temperature and time") {
-    struct Row {
-        Numbers numbers;
-        double kelvin;
-        double seconds;
-        std::string text;
-    };
     const std::string keep = "Keep it at least at its preheat until that hold begins. [D10.10]\n";
     const std::string hold = "After the last ring, before it cools, hold it at ";
     const Numbers strong = with(with_base(0.12, 1.40), "yield_MPa", 500);
-    const std::vector<Row> rows = {
+    const std::vector<ReleaseRow> rows = {
         {usual(), 0, 0, ""},
         {with_base(0.30, 1.19), 0, 0, ""},
         {with_base(0.30, 1.20), 523.15, 7200,
@@ -115,7 +120,7 @@ TEST_CASE("hydrogen release is told with its temperature and time") {
              "[EN1011-2-B]\n" +
              keep},
     };
-    for (const Row& row : rows) {
+    for (const ReleaseRow& row : rows) {
         INFO(row.text);
         const Said said = ask_steel("advice", row.numbers);
         CHECK(value_of(said, "post_heat_K") == row.kelvin);

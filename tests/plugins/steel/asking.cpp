@@ -15,8 +15,8 @@ std::string copy(rf_text text) {
 }
 
 steel::Figure copy(const rf_figure& figure) {
-    steel::Figure copied{figure.flags, copy(figure.name),   figure.number,    copy(figure.formula),
-                         {},           copy(figure.source), copy(figure.note)};
+    steel::Figure copied{copy(figure.name),   figure.number,     copy(figure.formula), {},
+                         copy(figure.source), copy(figure.note), figure.flags};
     for (std::uint64_t i = 0; i < figure.input_count; ++i)
         copied.inputs.push_back(
             {copy(figure.inputs[i].symbol), figure.inputs[i].value, copy(figure.inputs[i].unit)});

@@ -1,0 +1,192 @@
+#include <ringfill/heat/heat_run.hpp>
+
+#include <algorithm>
+
+#include <ringfill/units/factor.hpp>
+
+namespace ringfill {
+namespace {
+
+/// A temperature met by root finding is at the limit, not past it [K].
+constexpr double at_limit_K = 1e-6;
+
+/// A run as it goes on: the run so far, where the boss stands, the arc since the last break.
+class Follower {
+  public:
+    Follower(const HeatRunSettings& settings) : settings_(settings) {
+        state_.temperature = settings.boss.ambient;
+        run_.peak = state_.temperature;
+        note();
+    }
+
+    HeatRun follow(const std::vector<RingPass>& passes) {
+        if (warm_up() && weld(passes) && hold())
+            cool();
+        return std::move(run_);
+    }
+
+  private:
+    bool warm_up() {
+        ThermalLump all = settings_.boss;
+        all.mass = settings_.heated;
+        const Temperature from = state_.temperature;
+        if (from < settings_.minimum) {
+            const auto warm = when_at(all, state_, settings_.heater, settings_.minimum);
+            if (!warm)
+                return give_up(HeatEnd::heater_too_small, settings_.minimum);
+            run_.warm_up = warm->time - state_.time;
+            run_.warm_up_heat = settings_.heater * run_.warm_up;
+            go({HeatStage::warm_up, {}, 0, 0, run_.warm_up, from, warm->temperature}, *warm);
+        }
+        run_.welding_begins = state_.temperature;
+        state_.lost = Energy();
+        return true;
+    }
+
+    bool weld(const std::vector<RingPass>& passes) {
+        const RingPass* before = nullptr;
+        for (const RingPass& pass : passes) {
+            for (std::size_t ring = 0; ring < pass.rings.size(); ++ring) {
+                // A break before the first ring of a layer comes after the last ring of the layer before it.
+                const RingPass* last = ring > 0 ? &pass : before;
+                const int laid = ring > 0 ? static_cast<int>(ring)
+                                 : last   ? static_cast<int>(last->rings.size())
+                                          : 0;
+                if (!come_between(last ? *last : pass, laid))
+                    return false;
+                lay(pass, static_cast<int>(ring + 1), pass.rings[ring]);
+            }
+            before = &pass;
+        }
+        run_.welding_ends = state_.temperature;
+        run_.lost = state_.lost;
+        return true;
+    }
+
+    /// Stops or reheats until a ring may begin.
+    bool come_between(const RingPass& pass, int ring) {
+        const double t = state_.temperature.value();
+        if (t > settings_.maximum.value() + at_limit_K)
+            return break_for(HeatStage::stop, pass, ring, Power(),
+                             std::max(settings_.minimum, lower(settings_.maximum, stop_depth_K)));
+        if (t < settings_.minimum.value() - at_limit_K)
+            return break_for(HeatStage::reheat, pass, ring, settings_.heater,
+                             std::min(settings_.maximum, lower(settings_.minimum, -reheat_depth_K)));
+        return true;
+    }
+
+    bool break_for(HeatStage stage, const RingPass& pass, int ring, Power power, Temperature target) {
+        const auto there = when_at(settings_.boss, state_, power, target);
+        if (!there)
+            return give_up(stage == HeatStage::stop ? HeatEnd::never_cools : HeatEnd::heater_too_small,
+                           target);
+        const Time time = there->time - state_.time;
+        if (stage == HeatStage::stop) {
+            ++run_.stops;
+            run_.waiting += time;
+        } else {
+            ++run_.reheats;
+            run_.reheating += time;
+            run_.reheat_heat += power * time;
+        }
+        unbroken_ = Time();
+        go({stage, pass.pass, pass.layer, ring, time, state_.temperature, there->temperature}, *there);
+        return true;
+    }
+
+    void lay(const RingPass& pass, int ring, Time time) {
+        const ThermalState then = after(settings_.boss, state_, settings_.arc, time);
+        run_.welding += time;
+        run_.arc_heat += settings_.arc * time;
+        unbroken_ += time;
+        run_.longest_arc = std::max(run_.longest_arc, unbroken_);
+        HeatStep* last = run_.steps.empty() ? nullptr : &run_.steps.back();
+        if (last && last->stage == HeatStage::weld && last->pass == pass.pass && last->layer == pass.layer) {
+            last->time += time;
+            last->after_ring = ring;
+            last->to = then.temperature;
+            state_ = then;
+            note();
+        } else {
+            go({HeatStage::weld, pass.pass, pass.layer, ring, time, state_.temperature, then.temperature},
+               then);
+        }
+    }
+
+    /// The post-heat, if any: from above the boss comes down to it by itself, from below it is heated.
+    bool hold() {
+        if (!settings_.hold_at)
+            return true;
+        const Temperature from = state_.temperature;
+        const Power power = from < *settings_.hold_at ? settings_.heater : Power();
+        const auto there = when_at(settings_.boss, state_, power, *settings_.hold_at);
+        const Power loss = heat_loss(settings_.boss, *settings_.hold_at);
+        if (!there || settings_.heater < loss)
+            return give_up(HeatEnd::heater_too_small, *settings_.hold_at);
+        const Time reaching = there->time - state_.time;
+        run_.post_heating = reaching + settings_.hold_for;
+        run_.post_heat_heat = power * reaching + std::max(loss, Power()) * settings_.hold_for;
+        ThermalState held = *there;
+        held.time += settings_.hold_for;
+        state_ = *there;
+        note();
+        go({HeatStage::post_heat, {}, 0, 0, run_.post_heating, from, held.temperature}, held);
+        return true;
+    }
+
+    void cool() {
+        run_.cooling_to_rough = cool_to(HeatStage::cool_to_rough, rough_below);
+        if (run_.cooling_to_rough)
+            run_.cooling_to_finish = cool_to(HeatStage::cool_to_finish, finish_below);
+    }
+
+    std::optional<Time> cool_to(HeatStage stage, Temperature target) {
+        if (state_.temperature <= target)
+            return Time();
+        const Temperature from = state_.temperature;
+        auto there = when_at(settings_.boss, state_, Power(), target);
+        if (!there)
+            return std::nullopt;
+        Time time = there->time - state_.time;
+        if (settings_.cooling_max_K_per_h && stage == HeatStage::cool_to_rough)
+            time = std::max(time, in_si<Time>((from.value() - target.value()) /
+                                              *settings_.cooling_max_K_per_h * factor::hour));
+        there->time = state_.time + time;
+        go({stage, {}, 0, 0, time, from, there->temperature}, *there);
+        return time;
+    }
+
+    bool give_up(HeatEnd end, Temperature at) {
+        run_.end = end;
+        run_.end_at = at;
+        return false;
+    }
+
+    void go(HeatStep step, const ThermalState& then) {
+        state_ = then;
+        note();
+        run_.steps.push_back(std::move(step));
+    }
+
+    void note() {
+        run_.peak = std::max(run_.peak, state_.temperature);
+        run_.curve.push_back({state_.time, state_.temperature});
+    }
+
+    static Temperature lower(Temperature at, double kelvin) {
+        return in_si<Temperature>(at.value() - kelvin);
+    }
+
+    const HeatRunSettings& settings_;
+    HeatRun run_;
+    ThermalState state_;
+    Time unbroken_;
+};
+
+} // namespace
+
+HeatRun heat_run(const HeatRunSettings& settings, const std::vector<RingPass>& passes) {
+    return Follower(settings).follow(passes);
+}
+
+} // namespace ringfill

@@ -1,0 +1,89 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <ringfill/heat/ring_times.hpp>
+#include <ringfill/heat/thermal_history.hpp>
+
+namespace ringfill {
+
+/// What happens to the boss for a while.
+enum class HeatStage { warm_up, weld, stop, reheat, post_heat, cool_to_rough, cool_to_finish };
+
+struct HeatStep {
+    HeatStage stage = HeatStage::weld;
+    std::string pass; ///< of a ring; empty before the first and after the last
+    int layer = 0;
+    int after_ring = 0; ///< of that layer: a stop or reheat comes after it; welding ends with it
+    Time time;
+    Temperature from;
+    Temperature to;
+};
+
+/// A point of the temperature curve, time from the start of the warm-up.
+struct CurvePoint {
+    Time time;
+    Temperature temperature;
+};
+
+/// What the boss is held between and what goes into it.
+struct HeatRunSettings {
+    ThermalLump boss;
+    Mass heated; ///< warmed up by the heater: the boss and what stands on it
+    Temperature minimum;
+    Temperature maximum;                ///< not under the minimum
+    Power arc;                          ///< into the metal while the arc burns
+    Power heater;                       ///< into the metal while it heats
+    std::optional<Temperature> hold_at; ///< post-heat
+    Time hold_for;
+    std::optional<double> cooling_max_K_per_h; ///< slow cooling asked for
+};
+
+/// Why a run ends before its time.
+enum class HeatEnd {
+    done,
+    heater_too_small, ///< cannot reach or hold what is asked for
+    never_cools,      ///< the stop does not end: the boss does not come down to where the arc may begin again
+};
+
+/// The heat of one bore from the first flame to cold (section 9 of the computation).
+struct HeatRun {
+    HeatEnd end = HeatEnd::done;
+    Temperature end_at; ///< what could not be reached, when the run did not end well
+    std::vector<HeatStep> steps;
+    std::vector<CurvePoint> curve;
+    int stops = 0;
+    int reheats = 0;
+    Time warm_up;
+    Time waiting; ///< in stops
+    Time reheating;
+    Time welding; ///< arc time
+    Time post_heating;
+    std::optional<Time> cooling_to_rough;  ///< after the last ring or the hold; nothing: it never gets there
+    std::optional<Time> cooling_to_finish; ///< after that
+    Time longest_arc;                      ///< without a stop or a reheat
+    Temperature welding_begins;
+    Temperature welding_ends;
+    Temperature peak;
+    Energy warm_up_heat;   ///< into the metal
+    Energy arc_heat;       ///< likewise
+    Energy reheat_heat;    ///< likewise
+    Energy post_heat_heat; ///< likewise
+    Energy lost;           ///< while welding, stops and reheats included
+};
+
+/// Roughing begins under this, finishing and measuring under the next [common practice, no source].
+inline const Temperature rough_below = in_si<Temperature>(333.15);
+inline const Temperature finish_below = in_si<Temperature>(303.15);
+/// After a stop the boss is this far under the maximum, after a reheat this far over the minimum, or at the
+/// other limit if that comes first [K; common practice, no source].
+inline constexpr double stop_depth_K = 50;
+inline constexpr double reheat_depth_K = 25;
+
+/// Follows the boss ring by ring: a ring begins only between the limits, with a stop or a reheat before it
+/// where that is needed. The lump may pass the maximum within a ring.
+HeatRun heat_run(const HeatRunSettings& settings, const std::vector<RingPass>& passes);
+
+} // namespace ringfill

@@ -1,0 +1,65 @@
+#include <ringfill/heat/ring_times.hpp>
+
+#include <cmath>
+#include <numbers>
+
+#include <fmt/format.h>
+
+#include <ringfill/weld/path.hpp>
+
+namespace ringfill {
+namespace {
+
+RingPass groove_pass(std::size_t i, const Groove& groove, const GrooveFill& fill) {
+    const double turns = (fill.path / (std::numbers::pi * groove.diameter)).value();
+    const auto rings = static_cast<std::size_t>(std::max(1.0, std::ceil(turns - 1e-9)));
+    return {fmt::format("groove {}", i + 1), 1,
+            std::vector<Time>(rings, fill.arc / static_cast<double>(rings))};
+}
+
+RingPass layer_pass(std::size_t i, const Layer& layer, const Bead& bead, TorchPath path) {
+    RingPass pass{"bore", static_cast<int>(i + 1), {}};
+    const auto rings = static_cast<std::size_t>(layer.rings);
+    if (path == TorchPath::ring) {
+        pass.rings.assign(rings, layer.arc / static_cast<double>(rings));
+        return pass;
+    }
+    const double round = 2 * std::numbers::pi * layer.radius_before.value();
+    pass.rings.assign(rings, in_si<Length>(std::hypot(round, bead.pitch.value())) / bead.travel);
+    pass.rings.push_back(in_si<Length>(round) / bead.travel); // the closing ring
+    return pass;
+}
+
+RingPass face_pass(std::size_t i, int layer, const FacePad& face) {
+    RingPass pass{fmt::format("face {}", i + 1), layer, {}};
+    for (int ring = 0; ring < face.rings; ++ring)
+        pass.rings.push_back(ring_path(face.first_radius + static_cast<double>(ring) * face.bead.pitch) /
+                             face.bead.travel);
+    return pass;
+}
+
+} // namespace
+
+std::vector<RingPass> ring_times(const std::vector<Groove>& grooves, const std::vector<GrooveFill>& fills,
+                                 const std::vector<Layer>& layers, const Bead& bead, TorchPath path,
+                                 const std::vector<FacePad>& faces) {
+    std::size_t rings = 0;
+    for (const Layer& layer : layers)
+        rings += static_cast<std::size_t>(layer.rings);
+    for (const FacePad& face : faces)
+        rings += static_cast<std::size_t>(face.layers) * static_cast<std::size_t>(face.rings);
+    std::vector<RingPass> passes;
+    if (rings > most_rings_followed)
+        return passes;
+    for (std::size_t i = 0; i < grooves.size(); ++i)
+        if (fills[i].volume > Volume())
+            passes.push_back(groove_pass(i, grooves[i], fills[i]));
+    for (std::size_t i = 0; i < layers.size(); ++i)
+        passes.push_back(layer_pass(i, layers[i], bead, path));
+    for (std::size_t i = 0; i < faces.size(); ++i)
+        for (int layer = 1; layer <= faces[i].layers; ++layer)
+            passes.push_back(face_pass(i, layer, faces[i]));
+    return passes;
+}
+
+} // namespace ringfill

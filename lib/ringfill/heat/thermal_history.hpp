@@ -1,0 +1,40 @@
+#pragma once
+
+#include <optional>
+
+#include <ringfill/heat/hot_metal.hpp>
+
+namespace ringfill {
+
+/// A lump of metal that takes in heat and loses it to air, to what stands round it and into the machine:
+/// m c(T) dT/dt = P − K (T − T_amb) − ε A σ (T⁴ − T_amb⁴).
+struct ThermalLump {
+    Mass mass;
+    HotMetal metal;
+    Conductance conductance; ///< K = h_c A + G
+    Area emitting;           ///< ε A
+    Temperature ambient;
+};
+
+/// Where a lump stands after some time.
+struct ThermalState {
+    Temperature temperature;
+    Energy lost; ///< since it was set to 0
+    Time time;
+};
+
+/// Heat lost at a temperature, K (T − T_amb) + ε A σ (T⁴ − T_amb⁴) [W]; negative below the ambient.
+Power heat_loss(const ThermalLump& lump, Temperature at);
+
+/// Heat taken up from one temperature to another, m ∫ c dT [J], by Gauss-Kronrod quadrature.
+Energy heat_content(const ThermalLump& lump, Temperature from, Temperature to);
+
+/// The state after a time under constant power. Time 0 or more.
+ThermalState after(const ThermalLump& lump, ThermalState state, Power power, Time time);
+
+/// The state when a temperature is reached under constant power: at once when it stands there already,
+/// nothing when it never is or not within ten days.
+std::optional<ThermalState> when_at(const ThermalLump& lump, ThermalState state, Power power,
+                                    Temperature target);
+
+} // namespace ringfill

@@ -1,0 +1,68 @@
+#include <catch2/catch.hpp>
+
+#include <cmath>
+#include <numbers>
+
+#include <ringfill/heat/ring_times.hpp>
+
+#include "shop_for_tests.hpp"
+
+using namespace ringfill;
+using Catch::WithinRel;
+
+namespace {
+
+/// A bore with a groove and a face, laid in rings or along a helix.
+Job job_with(const std::string& path) {
+    return testing::job_from(R"({ "format": "ringfill-job/1", "title": "t", "units": "mm",
+  "procedures": { "main": { "filler": "steel/ER70S-6", "wire": "1 mm", "gas": "M21", "wire_feed": "8 m/min",
+      "current": "180 A", "voltage": "19 V", "travel": "350 mm/min", "path": ")" +
+                             path + R"(" } },
+  "bores": [{ "name": "pin", "base": "steel/C45", "finish_diameter": "90 mm", "length": "100 mm",
+      "boss_diameter": "180 mm", "worn": { "diameter": "93.4 mm" },
+      "grooves": [{ "diameter": "98 mm", "width": "4 mm" }],
+      "faces": [{ "inner": "95 mm", "outer": "150 mm", "build": "2 mm" }] }] })");
+}
+
+double sum(const std::vector<Time>& rings) {
+    double total = 0;
+    for (const Time& ring : rings)
+        total += ring.value();
+    return total;
+}
+
+} // namespace
+
+TEST_CASE("the rings of every pass take as long as the pass, in the sequence of the work") {
+    for (const std::string path : {"ring", "helix"}) {
+        CAPTURE(path);
+        const Job job = job_with(path);
+        const BorePlan bore = plan(job, testing::shop()).bores.front();
+        const auto passes = ring_times(job.bores[0].grooves, bore.grooves, bore.layers, bore.bead,
+                                       bore.torch_path, bore.faces);
+        REQUIRE(passes.size() == 1 + bore.layers.size() + static_cast<std::size_t>(bore.faces[0].layers));
+        CHECK(passes[0].pass == "groove 1");
+        CHECK_THAT(sum(passes[0].rings), WithinRel(bore.grooves[0].arc.value(), 1e-9));
+        for (std::size_t i = 0; i < bore.layers.size(); ++i) {
+            CHECK(passes[1 + i].pass == "bore");
+            CHECK(passes[1 + i].layer == static_cast<int>(i + 1));
+            CHECK(passes[1 + i].rings.size() ==
+                  static_cast<std::size_t>(bore.layers[i].rings) + (path == "helix" ? 1 : 0));
+            CHECK_THAT(sum(passes[1 + i].rings), WithinRel(bore.layers[i].arc.value(), 1e-9));
+        }
+        double faces = 0;
+        for (std::size_t i = 1 + bore.layers.size(); i < passes.size(); ++i) {
+            CHECK(passes[i].pass == "face 1");
+            CHECK(passes[i].rings.front() < passes[i].rings.back()); // from the inside out
+            faces += sum(passes[i].rings);
+        }
+        CHECK_THAT(faces, WithinRel(bore.faces[0].arc.value(), 1e-9));
+    }
+}
+
+TEST_CASE("far too many rings are not followed") {
+    std::vector<Layer> layers(3);
+    for (Layer& layer : layers)
+        layer.rings = 7'000;
+    CHECK(ring_times({}, {}, layers, Bead{}, TorchPath::ring, {}).empty());
+}
