@@ -13,7 +13,7 @@ constinit const std::string_view exit_statuses =
     "  0   planned; notes and cautions included\n"
     "  1   the job cannot be planned as written\n"
     "  2   the command line is wrong\n"
-    "  3   a table is broken\n"
+    "  3   a plugin or a table is broken\n"
     "  4   a file cannot be read or written\n"
     "  70  a fault of the program\n"
     "A reader that closes the pipe early (| head) is no fault.\n\n"
