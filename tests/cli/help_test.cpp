@@ -15,7 +15,7 @@ const std::string exit_statuses = "Exit status:\n"
                                   "  0   planned; notes and cautions included\n"
                                   "  1   the job cannot be planned as written\n"
                                   "  2   the command line is wrong\n"
-                                  "  3   a table is broken\n"
+                                  "  3   a plugin or a table is broken\n"
                                   "  4   a file cannot be read or written\n"
                                   "  70  a fault of the program\n";
 
