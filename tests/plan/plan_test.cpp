@@ -23,10 +23,9 @@ std::string refusal(const std::string& text) {
     return "not refused";
 }
 
-const Lines left_out = {
-    "heat: warm-up, stops, reheats and their fuel are not part of this plan.",
-    "time, boring: waits and boring time are not part of this plan.",
-    "quote: prices are used to choose packs only."};
+const Lines left_out = {"heat: warm-up, stops, reheats and their fuel are not part of this plan.",
+                        "time, boring: waits and boring time are not part of this plan.",
+                        "quote: prices are used to choose packs only."};
 
 /// The notes of a plan but for those of every plan, which stand last.
 Lines own_notes(const Plan& plan) {
