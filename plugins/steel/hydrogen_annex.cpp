@@ -49,35 +49,68 @@ std::size_t band_of(double thickness_in) {
     return thickness_in <= 0.75 ? 1 : thickness_in <= 1.5 ? 2 : thickness_in <= 3 ? 3 : 4;
 }
 
-/// A group with the end of the sentence that says how it was found, or with why there is none.
+/// A group with the end of the sentence that says how it was found, and why it is only the last one there is.
 struct Grouped {
-    std::optional<char> group;
+    char group = 'G';
     std::string how;
+    std::string past_the_end; ///< empty: within the annex
 };
 
-Grouped grouped(const Asked& asked, double pcm_used) {
-    if (asked.hydrogen_is_measured) {
-        const double hydrogen = std::max(*asked.hydrogen_ml_100g, least_hydrogen);
-        const double index = settled(susceptibility_index(pcm_used, hydrogen));
-        const auto group = group_by_index(index);
-        if (!group)
-            return {group,
-                    fmt::format("index {:.2f} by the measured hydrogen is over its last group, 7.0", index)};
-        return {group, fmt::format("by the measured hydrogen{}, index {:.2f}, group {}",
-                                   hydrogen > *asked.hydrogen_ml_100g ? ", taken as 1 ml/100 g" : "", index,
-                                   *group)};
-    }
+Grouped by_index(double measured_ml_100g, double pcm_used) {
+    const double hydrogen = std::max(measured_ml_100g, least_hydrogen);
+    const double index = settled(susceptibility_index(pcm_used, hydrogen));
+    const std::string by = fmt::format("by the measured hydrogen{}, index {:.2f}",
+                                       hydrogen > measured_ml_100g ? ", taken as 1 ml/100 g" : "", index);
+    if (const auto group = group_by_index(index))
+        return {*group, fmt::format("{}, group {}", by, *group), {}};
+    return {'G', fmt::format("{}, taken as its last group G", by),
+            fmt::format("index {:.2f} by the measured hydrogen is over its last group, 7.0", index)};
+}
+
+Grouped by_grid(const Asked& asked, double pcm_used) {
     const int level = asked.hydrogen_ml_100g ? hydrogen_level(*asked.hydrogen_ml_100g) : 3;
+    const std::string unknown =
+        asked.hydrogen_ml_100g ? "" : "; hydrogen is not known, taken as uncontrolled";
     if (const auto group = group_by_grid(pcm_used, level))
-        return {group,
-                fmt::format("by its grid, group {}{}", *group,
-                            asked.hydrogen_ml_100g ? "" : "; hydrogen is not known, taken as uncontrolled")};
-    return {std::nullopt, fmt::format("Pcm {} % is not under the {} % its grid ends at", show_pct(pcm_used),
-                                      show_pct(grid_limits[4]))};
+        return {*group, fmt::format("by its grid, group {}{}", *group, unknown), {}};
+    const char last = static_cast<char>('A' + 4 + level - 1);
+    return {last, fmt::format("by the last column of its grid, group {}{}", last, unknown),
+            fmt::format("Pcm {} % is not under the {} % its grid ends at", show_pct(pcm_used),
+                        show_pct(grid_limits[4]))};
 }
 
 int restraint_of(const Asked& asked) {
     return asked.restraint == 1.0 ? 1 : asked.restraint == 2.0 ? 2 : high_restraint;
+}
+
+/// The temperature of a group.
+Figure looked_up(const Asked& asked, double pcm_used, const Grouped& found) {
+    constexpr double mm_in_inch = 25.4;
+    constexpr double over_the_last_band_in = 3.1;
+    const int restraint = restraint_of(asked);
+    const double thickness = asked.wall_mm ? settled(*asked.wall_mm / mm_in_inch) : over_the_last_band_in;
+    Figure figure;
+    figure.name = method_name;
+    figure.source = source_key;
+    figure.inputs = {{"Pcm", pcm_used, "%"}, {"restraint", static_cast<double>(restraint), ""}};
+    if (asked.hydrogen_ml_100g)
+        figure.inputs.push_back({"H", *asked.hydrogen_ml_100g, "ml/100 g"});
+    if (asked.wall_mm)
+        figure.inputs.push_back({"thickness", thickness, "in"});
+    figure.note = fmt::format("{}; {} restraint{}", found.how, restraint_words[restraint - 1],
+                              asked.restraint ? "" : ", since it is not known");
+    if (!asked.wall_mm)
+        add_note(figure.note, "the wall is not known, taken as over 3 in");
+    add_note(figure.note, not_stated(asked.base, "the base metal", pcm_alloys));
+    const auto minimum = annex_degF(found.group, restraint, thickness);
+    if (!minimum) {
+        figure.flags = RF_NONE_NEEDED;
+        return figure;
+    }
+    figure.formula = "(F - 32)*5/9";
+    figure.inputs.push_back({"F", *minimum, "°F"});
+    set_minimum(figure, (*minimum - 32) * 5 / 9);
+    return figure;
 }
 
 } // namespace
@@ -109,40 +142,19 @@ std::optional<double> annex_degF(char group, int restraint, double thickness_in)
     return found > 0 ? std::optional(found) : std::nullopt;
 }
 
-Figure hydrogen_annex(const Asked& asked) {
+std::vector<Figure> hydrogen_annex(const Asked& asked) {
     if (const std::string why = why_not_usable(asked.base); !why.empty())
-        return not_usable(method_name, source_key, why);
+        return {not_usable(method_name, source_key, why)};
     const double pcm_used = settled(pcm(asked.base));
-    const Grouped found = grouped(asked, pcm_used);
-    if (!found.group)
-        return not_usable(method_name, source_key, found.how);
-
-    constexpr double mm_in_inch = 25.4;
-    constexpr double over_the_last_band_in = 3.1;
-    const int restraint = restraint_of(asked);
-    const double thickness = asked.wall_mm ? settled(*asked.wall_mm / mm_in_inch) : over_the_last_band_in;
-    Figure figure;
-    figure.name = method_name;
-    figure.source = source_key;
-    figure.inputs = {{"Pcm", pcm_used, "%"}, {"restraint", static_cast<double>(restraint), ""}};
-    if (asked.hydrogen_ml_100g)
-        figure.inputs.push_back({"H", *asked.hydrogen_ml_100g, "ml/100 g"});
-    if (asked.wall_mm)
-        figure.inputs.push_back({"thickness", thickness, "in"});
-    figure.note = fmt::format("{}; {} restraint{}", found.how, restraint_words[restraint - 1],
-                              asked.restraint ? "" : ", since it is not known");
-    if (!asked.wall_mm)
-        add_note(figure.note, "the wall is not known, taken as over 3 in");
-    add_note(figure.note, not_stated(asked.base, "the base metal", pcm_alloys));
-    const auto minimum = annex_degF(*found.group, restraint, thickness);
-    if (!minimum) {
-        figure.flags = RF_NONE_NEEDED;
-        return figure;
-    }
-    figure.formula = "(F - 32)*5/9";
-    figure.inputs.push_back({"F", *minimum, "°F"});
-    set_minimum(figure, (*minimum - 32) * 5 / 9);
-    return figure;
+    const Grouped found = asked.hydrogen_is_measured ? by_index(*asked.hydrogen_ml_100g, pcm_used)
+                                                     : by_grid(asked, pcm_used);
+    Figure figure = looked_up(asked, pcm_used, found);
+    if (found.past_the_end.empty())
+        return {figure};
+    figure.name = fmt::format("{}, at the edge of its {}", method_name,
+                              asked.hydrogen_is_measured ? "index" : "grid");
+    figure.flags |= RF_OUT_OF_COMPOSITION | RF_AT_EDGE;
+    return {not_usable(method_name, source_key, found.past_the_end), figure};
 }
 
 } // namespace ringfill::steel

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include "question.hpp"
 
@@ -27,8 +28,9 @@ std::optional<char> group_by_index(double index);
 /// and a thickness [in]. Nothing where it prints "< 65", none needed.
 std::optional<double> annex_degF(char group, int restraint, double thickness_in);
 
-/// What the annex says. The grid is used with the hydrogen limit of a class, the index with a measured
+/// What the annex says: one method, or, past its last Pcm or index, the one that has no answer and what its
+/// last column asks for. The grid is used with the hydrogen limit of a class, the index with a measured
 /// figure. Unknown hydrogen is level H3, unknown restraint high, an unknown wall over 3 in.
-Figure hydrogen_annex(const Asked& asked);
+std::vector<Figure> hydrogen_annex(const Asked& asked);
 
 } // namespace ringfill::steel

@@ -42,14 +42,29 @@ Figure temperature_value(const Asked& asked, double hold_degC) {
     Figure figure;
     figure.name = "post_heat_K";
     figure.number = hold_degC + ice_point_K;
-    figure.formula = asked.tempering_degC ? "min(250, T - 50) + 273.15" : "250 + 273.15";
+    const std::string wanted = asked.preheat_degC ? "max(250, T_p)" : "250";
+    figure.formula = asked.tempering_degC ? fmt::format("min({}, T - 50) + 273.15", wanted)
+                                          : fmt::format("{} + 273.15", wanted);
+    if (asked.preheat_degC)
+        figure.inputs.push_back({"T_p", *asked.preheat_degC, "°C"});
     if (asked.tempering_degC)
-        figure.inputs = {{"T", *asked.tempering_degC, "°C"}};
-    figure.source = hold_degC < release_degC ? "practice" : "EN1011-2-B";
+        figure.inputs.push_back({"T", *asked.tempering_degC, "°C"});
+    figure.source = hold_degC == release_degC ? "EN1011-2-B" : "practice";
     if (hold_degC < release_degC)
         figure.note = fmt::format("kept {} K under the tempering at {}", under_tempering_K,
                                   show_both(*asked.tempering_degC));
+    if (hold_degC > release_degC)
+        figure.note = "no colder than the preheat";
     return figure;
+}
+
+double least_hold_degC(const Asked& asked) {
+    return std::max(release_degC, asked.preheat_degC.value_or(release_degC));
+}
+
+double most_hold_degC(const Asked& asked) {
+    constexpr double never_reached = 1000;
+    return asked.tempering_degC.value_or(never_reached) - under_tempering_K;
 }
 
 Figure time_value(const Asked& asked, double hours) {
@@ -83,9 +98,18 @@ Advised post_heat(const Asked& asked) {
             "practice");
         return told;
     }
-    const double hold_degC = std::min(release_degC, asked.tempering_degC.value_or(1000) - under_tempering_K);
+    if (asked.preheat_degC && *asked.preheat_degC > most_hold_degC(asked)) {
+        add(fmt::format("Take the hold after welding from the approved procedure: its preheat of {} is itself "
+                        "within {} K of the tempering at {}.",
+                        show_at_least(*asked.preheat_degC), under_tempering_K, show_both(*asked.tempering_degC)),
+            "practice");
+        return told;
+    }
+    const double hold_degC = std::min(least_hold_degC(asked), most_hold_degC(asked));
     const double hours = std::max(least_hours, wall_of(asked) * hours_per_mm);
-    const std::string hold = fmt::format("{} for {}", show_both(hold_degC), show_hours(hours));
+    const std::string hold =
+        fmt::format("{} for {}", hold_degC > release_degC ? show_at_least(hold_degC) : show_both(hold_degC),
+                    show_hours(hours));
     if (why.empty()) {
         if (!asked.yield_MPa && wall_of(asked) > over_wall_mm)
             add(fmt::format(

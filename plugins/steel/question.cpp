@@ -51,6 +51,8 @@ Asked read_question(const rf_question& question) {
     asked.yield_MPa = over_zero(question, "yield_MPa", 1);
     if (const auto tempering = over_zero(question, "tempering_K", 1))
         asked.tempering_degC = settled(*tempering - ice_point_K);
+    if (const auto preheat = over_zero(question, "preheat_min_K", 1))
+        asked.preheat_degC = settled(*preheat - ice_point_K);
     return asked;
 }
 

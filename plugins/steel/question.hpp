@@ -20,6 +20,7 @@ struct Asked {
     std::optional<double> restraint;        ///< 1 low, 2 medium, 3 high
     std::optional<double> yield_MPa;
     std::optional<double> tempering_degC;
+    std::optional<double> preheat_degC; ///< the least that rules
 };
 
 /// Rounds to nine places, so that a figure that was a round number before it was turned into SI and back

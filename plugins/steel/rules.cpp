@@ -18,7 +18,8 @@ rf_status answer_preheat(const family::Sink& sink, const Asked& asked) {
     for (const Figure& method : method_b(asked))
         sink.method(method);
     sink.method(table_c1(asked));
-    sink.method(hydrogen_annex(asked));
+    for (const Figure& method : hydrogen_annex(asked))
+        sink.method(method);
     sink.method(seferian(asked));
     return RF_DONE;
 }

@@ -19,4 +19,8 @@ std::string show_both(double degC) {
     return fmt::format("{:.0f} °C ({:.0f} °F)", std::floor(degC), std::floor(settled(degC * 9 / 5 + 32)));
 }
 
+std::string show_at_least(double degC) {
+    return fmt::format("{:.0f} °C ({:.0f} °F)", std::ceil(degC), std::ceil(settled(degC * 9 / 5 + 32)));
+}
+
 } // namespace ringfill::steel

@@ -23,4 +23,7 @@ std::string why_tempered_low(const Asked& asked);
 /// A temperature for people in both scales, whole degrees, rounded down: 250 °C (482 °F).
 std::string show_both(double degC);
 
+/// The same rounded up, for a figure that must be reached.
+std::string show_at_least(double degC);
+
 } // namespace ringfill::steel

@@ -69,17 +69,26 @@ TEST_CASE("a contradiction stops the work, and both figures are told with who as
               "at least 260 °C by a table [practice], at most 220 °C by a document [practice] | practice"});
 }
 
-TEST_CASE("metal that a magnet does not hold is identified first, and nothing else is said of its heat") {
+TEST_CASE("with an approved procedure a contradiction goes to its author") {
     Sample sample;
-    sample.heat.must_be_identified = true;
+    sample.heat.preheat.contradictory = true;
+    sample.heat.preheat.approved = "P-12";
+    CHECK(sample.stops() ==
+          Lines{"pin | before | yes | Contradictory: ask the author of the approved procedure P-12 before the "
+                "first arc. Neither figure is changed. | at least 150 °C by a table [practice], at most 250 °C "
+                "by a document [practice] | practice"});
+}
+
+TEST_CASE("metal in doubt is identified first, and nothing else is said of its heat") {
+    Sample sample;
+    sample.heat.doubt = "a magnet does not hold, so it is no ferritic and no martensitic steel";
     sample.heat.wall.reset();
     sample.heat.preheat = {};
-    CHECK(
-        sample.stops() ==
-        Lines{
-            "pin | before | yes | Stop and identify the metal before any heat: a magnet does not hold, so "
-            "it is no ferritic steel. Austenitic manganese steel is ruined by preheat. No preheat figure is "
-            "given. | the job says so of steel/C45 | practice"});
+    CHECK(sample.stops() ==
+          Lines{"pin | before | yes | Stop and identify the metal before any heat. Austenitic manganese steel "
+                "is ruined by preheat, cast iron cracks without its own care. No preheat figure is given. | "
+                "the job calls it steel/C45, yet a magnet does not hold, so it is no ferritic and no "
+                "martensitic steel | practice"});
     CHECK(sample.cautions().empty());
 }
 
@@ -154,10 +163,14 @@ TEST_CASE("what is missing is asked for") {
         Lines{"pin | before | yes | Measure the boss: preheat is taken for the thickest wall, with high "
               "restraint. | the job gives neither boss_diameter nor heat_wall | practice",
               "pin | before | yes | Find the hydrogen class of steel/ER70S-6 on its certificate: without it "
-              "the highest is taken, and no low-hydrogen row counts. | neither its designation nor the job "
-              "names one | EN1011-2-B",
-              "pin | before | yes | Write current and voltage into the job: preheat is taken for no heat "
-              "input at all. | the heat input is not known | EN1011-2-B"});
+              "the highest is taken, 20 ml/100 g, and no row made for less rules alone. | neither its "
+              "designation nor the job names one | EN1011-2-B",
+              "pin | before | yes | Write current and voltage into the job: preheat is taken for the heat "
+              "input that asks for the most. | the heat input is not known | EN1011-2-B"});
+    sample.heat.structure = "martensitic"; // its rows ask for the wall alone
+    CHECK(sample.cautions() ==
+          Lines{"pin | before | yes | Measure the boss: preheat is taken for the thickest wall, with high "
+                "restraint. | the job gives neither boss_diameter nor heat_wall | practice"});
     sample.heat.structure = "austenitic"; // none of them matters there
     CHECK(sample.cautions().empty());
 }
@@ -172,17 +185,62 @@ TEST_CASE("a heat_wall under the wall, a foreign certificate and a method withou
     sample.bore.heat_wall = millimetres(30);
     CHECK(sample.cautions().empty());
     sample.heat.not_the_grade = "C 0.6 % is over the 0.5 % of C45";
-    CHECK(
-        sample.cautions() ==
-        Lines{
-            "pin | before | yes | The mill certificate is not of steel/C45: its rows do not count, the row "
-            "for unknown steel does. Ask what the metal is. | C 0.6 % is over the 0.5 % of C45 | practice"});
+    CHECK(sample.cautions() ==
+          Lines{"pin | before | yes | Ask what the metal is: its certificate is not of steel/C45. The rows of "
+                "that grade count as the least, beside the row for unknown steel. | C 0.6 % is over the 0.5 % "
+                "of C45 | practice"});
     sample.heat.not_the_grade.reset();
-    sample.heat.preheat.asked_without_figure = true;
-    CHECK(
-        sample.cautions() ==
-        Lines{
-            "pin | before | yes | Do not go without preheat: EN 1011-2 method A asks for it, and its graphs, "
-            "which are not in this plan, say how much. | the combined thickness is over the limit of its "
-            "Table C.1 | EN1011-2-C1"});
+    PreheatMethod graph;
+    graph.name = "a graph";
+    graph.asks = Asks::unnamed;
+    graph.applies = true;
+    graph.note = "combined thickness over its limit";
+    graph.source = "practice";
+    sample.heat.preheat.methods = {graph};
+    CHECK(sample.cautions() ==
+          Lines{"pin | before | yes | Do not go without preheat: a graph asks for it and gives no figure. | "
+                "combined thickness over its limit | practice"});
+}
+
+TEST_CASE("a richer certificate of unknown metal is told") {
+    Sample sample;
+    sample.heat.unknown_metal = true;
+    sample.bore.magnetic = true;
+    sample.heat.not_the_grade = "Ni 2 % is over the 0.3 % of 4140, which unknown metal counts as";
+    REQUIRE(sample.cautions().size() == 2);
+    CHECK(sample.cautions()[1] ==
+          "pin | before | yes | Ask what the metal is: its certificate shows more than 4140, which unknown "
+          "metal counts as. The rules count beside the rows. | Ni 2 % is over the 0.3 % of 4140, which unknown "
+          "metal counts as | practice");
+}
+
+TEST_CASE("where the approved procedure goes further than others allow, both figures are told") {
+    Sample sample;
+    Preheat& preheat = sample.heat.preheat;
+    preheat.approved = "P-12";
+    preheat.interpass_max = asked(300, "the approved procedure P-12");
+    preheat.overruled.interpass_max = asked(225, "the table for 400HB");
+    preheat.post_heat = PostHeat{asked(240, "the approved procedure P-12"), in_si<Time>(3600), {}, true};
+    preheat.overruled.hold_most = asked(200, "what its tempering allows");
+    preheat.overruled.post_heat = PostHeat{asked(250, "the rules of the family"), in_si<Time>(7200), {}, false};
+    CHECK(sample.cautions() ==
+          Lines{"pin | before | yes | The approved procedure P-12 lets a ring begin at 300 °C, yet the table "
+                "for 400HB ends at 225 °C: ask its author before the first arc. | the approved maximum is over "
+                "a document's | practice",
+                "pin | before | yes | The approved procedure P-12 holds at 240 °C after welding, which softens "
+                "metal that should stay under 200 °C: ask its author before the first arc. | the hold is "
+                "within 50 K of its tempering | practice",
+                "pin | before | yes | The approved procedure P-12 holds at 240 °C for 1 h 00 min after welding, yet "
+                "the rules of the family ask for 250 °C for 2 h 00 min: ask its author before the first arc. | the "
+                "approved hold is colder or shorter | practice"});
+}
+
+TEST_CASE("stainless filler on ferritic steel has a maximum of its own") {
+    Sample sample;
+    sample.heat.austenitic_on_ferritic = true;
+    CHECK(sample.cautions() ==
+          Lines{"pin | before | yes | From the second layer on begin no ring over 175 °C: the filler is "
+                "stainless, and hot it cracks. Let the first layer melt as little of the steel as can be: "
+                "mixed in, it makes it brittle. | stainless filler on ferritic steel; the limits here are of "
+                "the steel | practice"});
 }

@@ -21,9 +21,13 @@ Approved approved_of(std::optional<double> minimum, std::optional<double> maximu
 }
 
 Preheat ruled(HeatSample& sample, const Approved& approved) {
-    Preheat found = sample.preheat();
-    let_approved_rule(found, sample.what, approved);
-    return found;
+    return sample.preheat(&approved);
+}
+
+Approved holding(double degrees, double hours) {
+    Approved approved = approved_of(180, 300);
+    approved.post_heat = Approved::PostHeat{celsius(degrees), in_si<Time>(hours * 3600)};
+    return approved;
 }
 
 } // namespace
@@ -52,12 +56,45 @@ TEST_CASE("what the approved procedure leaves open follows from its minimum or f
     CHECK(ruled(sample, approved_of(250, 200)).contradictory);
 }
 
+TEST_CASE("an approved minimum under hand-warm is hand-warm, and never the word that none is needed") {
+    HeatSample sample({{"formula", 150}});
+    Preheat found = ruled(sample, approved_of(10, {}));
+    CHECK_THAT(deg_c(found.minimum->value), WithinAbs(20, 1e-9));
+    CHECK(found.minimum->by == "dry and hand-warm, over the approved procedure P-12 rev 2");
+    CHECK_FALSE(found.no_preheat);
+    sample = HeatSample({{"formula", 0, RF_NONE_NEEDED}});
+    CHECK(ruled(sample, approved_of(20, {})).no_preheat);
+    sample = HeatSample({{"graph", 0, RF_NO_FIGURE}});
+    found = ruled(sample, approved_of(20, {}));
+    CHECK_FALSE(found.no_preheat);
+    CHECK(found.asked_without_figure);
+}
+
+TEST_CASE("an approved maximum over a document's or over the tempering is kept beside it") {
+    HeatSample sample({{"formula", 150}});
+    CHECK_FALSE(ruled(sample, approved_of({}, 340)).overruled.interpass_max); // common practice alone: 250
+    sample.grade().tempering = Sourced<Temperature>{celsius(380), "practice"};
+    Preheat found = ruled(sample, approved_of({}, 340));
+    CHECK_THAT(deg_c(found.overruled.interpass_max.value().value), WithinAbs(330, 1e-9));
+    sample.grade().interpass_max = Sourced<Temperature>{celsius(225), "practice"};
+    found = ruled(sample, approved_of({}, 300));
+    CHECK_THAT(deg_c(found.interpass_max->value), WithinAbs(300, 1e-9));
+    CHECK(found.overruled.interpass_max.value().by == "the table for G");
+    CHECK_FALSE(ruled(sample, approved_of({}, 225)).overruled.interpass_max);
+}
+
+TEST_CASE("an approved hold within 50 K of the tempering is told") {
+    HeatSample sample({{"formula", 150}});
+    sample.grade().tempering = Sourced<Temperature>{celsius(280), "practice"};
+    CHECK_FALSE(ruled(sample, holding(230, 2)).overruled.hold_most);
+    CHECK_THAT(deg_c(ruled(sample, holding(250, 2)).overruled.hold_most.value().value), WithinAbs(230, 1e-9));
+}
+
 TEST_CASE("a post-heat of the approved procedure takes the place of the family's") {
     HeatSample sample({{"formula", 150}});
-    Approved approved = approved_of(180, 300);
-    approved.post_heat = Approved::PostHeat{celsius(250), in_si<Time>(7200)};
-    const Preheat found = ruled(sample, approved);
+    const Preheat found = ruled(sample, holding(250, 2));
     REQUIRE(found.post_heat);
+    CHECK(found.post_heat->is_approved);
     CHECK_THAT(deg_c(found.post_heat->temperature.value), WithinAbs(250, 1e-9));
     CHECK(found.post_heat->time.value() == 7200);
 }

@@ -84,11 +84,11 @@ struct HeatSample {
     void wall(double millimetres_thick) { what.wall = millimetres(millimetres_thick); }
     Base& grade() { return family.bases[0]; }
 
-    Preheat preheat() {
+    Preheat preheat(const Approved* approved = nullptr) {
         what.family = &family;
         what.base = &grade();
         what.filler = &family.fillers[0];
-        return ringfill::preheat(what);
+        return ringfill::preheat(what, approved);
     }
 
     /// The minimum in degrees Celsius.

@@ -39,6 +39,18 @@ TEST_CASE("of several documents the lowest maximum holds") {
     CHECK(sample.preheat().interpass_max->by == "a document");
 }
 
+TEST_CASE("a table that gives the maximum over the minimum is followed, the lowest still holds") {
+    HeatSample sample({{"formula", 130}});
+    sample.grade().interpass_max = Sourced<Temperature>{celsius(200), "practice"};
+    sample.grade().interpass_range_K = Sourced<double>{50, "practice"};
+    CHECK_THAT(maximum(sample), WithinAbs(180, 1e-9));
+    CHECK(sample.preheat().interpass_max->by == "the table for G, 50 K over the minimum");
+    sample = HeatSample({{"formula", 170}});
+    sample.grade().interpass_max = Sourced<Temperature>{celsius(200), "practice"};
+    sample.grade().interpass_range_K = Sourced<double>{50, "practice"};
+    CHECK_THAT(maximum(sample), WithinAbs(200, 1e-9));
+}
+
 TEST_CASE("a minimum over the maximum is contradictory and neither is changed") {
     HeatSample sample({{"formula", 250}});
     sample.grade().interpass_max = Sourced<Temperature>{celsius(225), "practice"};

@@ -87,6 +87,10 @@ TEST_CASE("a wall outside a method's range counts at its edge") {
     CHECK_THAT(sample.minimum(), WithinAbs(150, 1e-9));
     sample.grade().practice.reset();
     CHECK_THAT(sample.minimum(), WithinAbs(300, 1e-9)); // no row at all: the unknown row counts too
+    sample.wall(8); // too thin for the method, whose thinnest wall asks for more than this one needs
+    CHECK_THAT(sample.minimum(), WithinAbs(150, 1e-9));
+    sample.wall(25); // too thick, for all that is known
+    CHECK_THAT(sample.minimum(), WithinAbs(200, 1e-9));
 }
 
 TEST_CASE("more hydrogen than a row was made for brings the edge in") {
@@ -113,14 +117,46 @@ TEST_CASE("a practice that ends before the wall keeps its hottest row and calls 
     CHECK(method(found, "tabulated practice for unknown").applies);
 }
 
-TEST_CASE("a certificate of another steel takes the grade's rows away") {
-    HeatSample sample({{"formula", 90}});
+TEST_CASE("a certificate of another steel keeps the grade's rows as the least and calls the unknown row") {
+    HeatSample sample({{"formula", 340, RF_OUT_OF_COMPOSITION},
+                       {"formula at its edge", 270, RF_OUT_OF_COMPOSITION | RF_AT_EDGE}});
     sample.grade().practice = practice(60);
     sample.what.not_the_grade = "C 0.5 % is over the 0.2 % of G";
-    const Preheat found = sample.preheat();
-    CHECK_FALSE(method(found, "tabulated practice for G").applies);
-    CHECK(found.minimum->by == "tabulated practice for unknown");
-    CHECK_THAT(deg_c(found.minimum->value), WithinAbs(200, 1e-9));
+    Preheat found = sample.preheat();
+    CHECK(method(found, "tabulated practice for G").applies);
+    CHECK_FALSE(method(found, "tabulated practice for G").in_range);
+    CHECK(method(found, "tabulated practice for G").note ==
+          "the mill certificate is of another steel: C 0.5 % is over the 0.2 % of G");
+    CHECK_THAT(deg_c(method(found, "tabulated practice for unknown").minimum.value()), WithinAbs(200, 1e-9));
+    CHECK(found.minimum->by == "formula at its edge");
+    sample.grade().practice = practice(310); // a richer certificate never asks for less
+    CHECK_THAT(sample.minimum(), WithinAbs(310, 1e-9));
+}
+
+TEST_CASE("a table that lists the grade counts over its hydrogen too, and one for more hydrogen does not") {
+    HeatSample sample({{"formula", 90}});
+    sample.family.preheat_groups = {{"low", Sourced<double>{8, "practice"}, {}, {row(0, 150)}},
+                                    {"not low", {}, Sourced<double>{16, "practice"}, {row(0, 170)}}};
+    sample.grade().preheat_groups = {"low", "not low"};
+    sample.what.hydrogen_ml_100g->value = 8;
+    CHECK_THAT(sample.minimum(), WithinAbs(150, 1e-9));
+    sample.what.hydrogen_ml_100g->value = 8.1;
+    CHECK_THAT(sample.minimum(), WithinAbs(150, 1e-9));
+    CHECK(method(sample.preheat(), "low").note == "made for hydrogen up to 8 ml/100 g");
+    sample.what.hydrogen_ml_100g->value = 16.1;
+    CHECK_THAT(sample.minimum(), WithinAbs(170, 1e-9));
+}
+
+TEST_CASE("a wall that is not known is taken as one that a list may not reach") {
+    HeatSample sample({{"formula", 90}});
+    sample.grade().practice = PreheatGroup{"tabulated practice for G", {}, {}, {row(13, 150), row(22, 220)}};
+    sample.what.wall.reset();
+    CHECK_THAT(sample.minimum(), WithinAbs(300, 1e-9)); // the unknown row over 25 mm
+    CHECK_FALSE(method(sample.preheat(), "tabulated practice for G").in_range);
+    sample.grade().practice.reset();
+    sample.family.preheat_groups = {{"a list", {}, {}, {row(13, 150), row(22, 320)}}};
+    sample.grade().preheat_groups = {"a list"};
+    CHECK_THAT(sample.minimum(), WithinAbs(320, 1e-9));
 }
 
 TEST_CASE("where nothing at all applies the row for unknown metal does") {
@@ -143,13 +179,16 @@ TEST_CASE("a family without rows and without rules has no figure, never a low on
     CHECK_FALSE(found.no_preheat);
 }
 
-TEST_CASE("a magnet that does not hold stops everything") {
+TEST_CASE("metal in doubt gets no figure, whatever is approved") {
     HeatSample sample({{"formula", 90}});
     sample.grade().practice = practice(60);
-    sample.what.magnetic = false;
-    const Preheat found = sample.preheat();
+    sample.what.doubt = "a magnet does not hold";
+    Approved approved;
+    approved.reference = "P-12";
+    approved.preheat_min = celsius(150);
+    const Preheat found = sample.preheat(&approved);
     CHECK_FALSE(found.minimum);
+    CHECK_FALSE(found.interpass_max);
     CHECK(found.methods.empty());
-    sample.grade().structure = "austenitic"; // there it is no surprise
-    CHECK(sample.preheat().minimum);
+    CHECK(found.approved == "P-12");
 }

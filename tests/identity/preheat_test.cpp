@@ -70,7 +70,7 @@ Steel random_steel(std::mt19937_64& random) {
     made.what.restraint =
         made.what.wall && *made.what.wall <= rigid_wall ? Restraint::medium : Restraint::high;
     if (!one_in(20))
-        made.what.hydrogen_ml_100g = Sourced<double>{between(0.5, 25), "practice"};
+        made.what.hydrogen_ml_100g = Sourced<double>{between(0.5, 20), "practice"};
     made.what.hydrogen_is_measured = made.what.hydrogen_ml_100g && one_in(4);
     if (!one_in(20))
         made.what.lowest_heat_input = in_si<EnergyPerLength>(between(0.1e6, 5e6));

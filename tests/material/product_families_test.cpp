@@ -82,11 +82,15 @@ TEST_CASE("in a table of preheat a thicker wall never asks for less") {
     CHECK(judged > 20);
 }
 
-TEST_CASE("the tables of documents hold for every wall") {
+TEST_CASE("the tables of documents hold for every wall, but the one range that says where it ends") {
     for (const Family& family : families())
         for (const PreheatGroup& group : family.preheat_groups) {
             INFO(group.name);
             const PreheatRow& last = group.rows.back();
+            if (group.name == "typical for S690QL") {
+                CHECK_THAT(mm(last.up_to.value().value), Catch::WithinAbs(60, 1e-9));
+                continue;
+            }
             CHECK_FALSE((last.up_to || last.carbon_up_to_pct || last.tensile_up_to_MPa));
         }
 }
@@ -101,9 +105,15 @@ TEST_CASE("no grade's own practice asks for more than its own interpass maximum"
                 }
 }
 
-TEST_CASE("metal nobody can name has no composition and is treated as 4140") {
+TEST_CASE("metal nobody can name is treated as 4140, composition and all") {
     const Base& unknown = base("steel", std::string(unknown_metal));
-    CHECK(unknown.composition.empty());
+    const auto shares = [](const Base& one) {
+        std::vector<std::pair<std::string, double>> found;
+        for (const auto& [element, percent] : one.composition)
+            found.emplace_back(element, percent.value);
+        return found;
+    };
+    CHECK(shares(unknown) == shares(base("steel", "4140")));
     CHECK(unknown.preheat_groups.empty());
     CHECK(unknown.structure == "ferritic");
     CHECK(minima_degC(unknown.practice.value()) == minima_degC(base("steel", "4140").practice.value()));

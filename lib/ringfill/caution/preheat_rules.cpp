@@ -5,19 +5,27 @@
 namespace ringfill {
 namespace {
 
+/// The hottest that stainless weld metal is welded on [common practice, no source].
+const Temperature stainless_interpass = in_si<Temperature>(448.15);
+
 Caution before(const WornBore& bore, std::string text, std::string because, std::string source) {
     return {bore.name, "before", "yes", std::move(text), std::move(because), std::move(source)};
 }
 
-Caution identify(const WornBore& bore) {
+Caution identify(const WornBore& bore, const std::string& doubt) {
     return before(bore,
-                  "Stop and identify the metal before any heat: a magnet does not hold, so it is no ferritic "
-                  "steel. Austenitic manganese steel is ruined by preheat. No preheat figure is given.",
-                  fmt::format("the job says so of {}", bore.base), "practice");
+                  "Stop and identify the metal before any heat. Austenitic manganese steel is ruined by "
+                  "preheat, cast iron cracks without its own care. No preheat figure is given.",
+                  fmt::format("the job calls it {}, yet {}", bore.base, doubt), "practice");
 }
 
 Caution contradiction(const WornBore& bore, const Preheat& preheat, UnitSystem units) {
-    return before(bore, "Contradictory: needs an approved procedure. Neither figure is changed.",
+    return before(bore,
+                  preheat.approved.empty()
+                      ? std::string("Contradictory: needs an approved procedure. Neither figure is changed.")
+                      : fmt::format("Contradictory: ask the author of the approved procedure {} before the "
+                                    "first arc. Neither figure is changed.",
+                                    preheat.approved),
                   fmt::format("at least {} by {} [{}], at most {} by {} [{}]",
                               show_minimum(preheat.minimum->value, units), preheat.minimum->by,
                               preheat.minimum->source, show_maximum(preheat.interpass_max->value, units),
@@ -56,15 +64,47 @@ void about_rivals(std::vector<Caution>& cautions, const WornBore& bore, const Pr
             more->in_range ? "a second opinion, which does not rule"
                            : "it is outside the range it was made for; the heat view says how",
             more->source));
-    if (preheat.asked_without_figure)
-        cautions.push_back(before(bore,
-                                  "Do not go without preheat: EN 1011-2 method A asks for it, and its "
-                                  "graphs, which are not in this plan, say how much.",
-                                  "the combined thickness is over the limit of its Table C.1",
-                                  "EN1011-2-C1"));
+    for (const PreheatMethod& method : preheat.methods)
+        if (method.applies && method.asks == Asks::unnamed)
+            cautions.push_back(before(
+                bore,
+                fmt::format("Do not go without preheat: {} asks for it and gives no figure.", method.name),
+                method.note.empty() ? std::string("it applies here") : method.note, method.source));
 }
 
-void about_metal(std::vector<Caution>& cautions, const WornBore& bore, const BoreHeat& heat) {
+/// Where the approved procedure goes further than a document, the family or the tempering allows.
+void about_overruled(std::vector<Caution>& cautions, const WornBore& bore, const Preheat& preheat,
+                     UnitSystem units) {
+    const Overruled& overruled = preheat.overruled;
+    const auto ask_author = [&](std::string what, std::string because, std::string source) {
+        cautions.push_back(
+            before(bore, fmt::format("{}: ask its author before the first arc.", what), std::move(because),
+                   std::move(source)));
+    };
+    if (overruled.interpass_max)
+        ask_author(fmt::format("The approved procedure {} lets a ring begin at {}, yet {} ends at {}",
+                               preheat.approved, show_exact(preheat.interpass_max->value, units),
+                               overruled.interpass_max->by,
+                               show_exact(overruled.interpass_max->value, units)),
+                   "the approved maximum is over a document's", overruled.interpass_max->source);
+    if (overruled.hold_most)
+        ask_author(fmt::format("The approved procedure {} holds at {} after welding, which softens metal "
+                               "that should stay under {}",
+                               preheat.approved, show_exact(preheat.post_heat->temperature.value, units),
+                               show_exact(overruled.hold_most->value, units)),
+                   "the hold is within 50 K of its tempering", overruled.hold_most->source);
+    if (overruled.post_heat)
+        ask_author(fmt::format("The approved procedure {} holds at {} for {} after welding, yet the rules of "
+                               "the family ask for {} for {}",
+                               preheat.approved, show_exact(preheat.post_heat->temperature.value, units),
+                               show(preheat.post_heat->time),
+                               show_exact(overruled.post_heat->temperature.value, units),
+                               show(overruled.post_heat->time)),
+                   "the approved hold is colder or shorter", overruled.post_heat->temperature.source);
+}
+
+void about_metal(std::vector<Caution>& cautions, const WornBore& bore, const BoreHeat& heat,
+                 UnitSystem units) {
     if (heat.unknown_metal && !bore.magnetic)
         cautions.push_back(before(bore,
                                   "Try a magnet before any heat: the figures here hold only if it holds "
@@ -78,10 +118,23 @@ void about_metal(std::vector<Caution>& cautions, const WornBore& bore, const Bor
                                   "the metal is unknown", "practice"));
     if (heat.not_the_grade)
         cautions.push_back(before(bore,
-                                  fmt::format("The mill certificate is not of {}: its rows do not count, the "
-                                              "row for unknown steel does. Ask what the metal is.",
-                                              bore.base),
+                                  heat.unknown_metal
+                                      ? std::string("Ask what the metal is: its certificate shows more than "
+                                                    "4140, which unknown metal counts as. The rules count "
+                                                    "beside the rows.")
+                                      : fmt::format("Ask what the metal is: its certificate is not of {}. The "
+                                                    "rows of that grade count as the least, beside the row "
+                                                    "for unknown steel.",
+                                                    bore.base),
                                   *heat.not_the_grade, "practice"));
+    if (heat.austenitic_on_ferritic)
+        cautions.push_back(before(
+            bore,
+            fmt::format("From the second layer on begin no ring over {}: the filler is stainless, and hot it "
+                        "cracks. Let the first layer melt as little of the steel as can be: mixed in, it makes it "
+                        "brittle.",
+                        show_maximum(stainless_interpass, units)),
+            "stainless filler on ferritic steel; the limits here are of the steel", "practice"));
 }
 
 void about_missing(std::vector<Caution>& cautions, const WornBore& bore, const Procedure& procedure,
@@ -91,15 +144,18 @@ void about_missing(std::vector<Caution>& cautions, const WornBore& bore, const P
                                   "Measure the boss: preheat is taken for the thickest wall, with high "
                                   "restraint.",
                                   "the job gives neither boss_diameter nor heat_wall", "practice"));
-    if (!heat.hydrogen_ml_100g)
+    if (heat.structure == "ferritic" && !heat.hydrogen_ml_100g)
         cautions.push_back(before(bore,
                                   fmt::format("Find the hydrogen class of {} on its certificate: without it "
-                                              "the highest is taken, and no low-hydrogen row counts.",
+                                              "the highest is taken, 20 ml/100 g, and no row made for less "
+                                              "rules alone.",
                                               procedure.filler),
                                   "neither its designation nor the job names one", "EN1011-2-B"));
-    if (heat.laid.empty())
+    if (heat.structure == "ferritic" && heat.laid.empty())
         cautions.push_back(
-            before(bore, "Write current and voltage into the job: preheat is taken for no heat input at all.",
+            before(bore,
+                   "Write current and voltage into the job: preheat is taken for the heat input that asks for "
+                   "the most.",
                    procedure.approved && procedure.approved->heat_input
                        ? "the heat input is not known, nor whether it lies in the approved band"
                        : "the heat input is not known",
@@ -109,8 +165,8 @@ void about_missing(std::vector<Caution>& cautions, const WornBore& bore, const P
 } // namespace
 
 std::vector<Caution> heat_stops(const WornBore& bore, const BoreHeat& heat, UnitSystem units) {
-    if (heat.must_be_identified)
-        return {identify(bore)};
+    if (heat.doubt)
+        return {identify(bore, *heat.doubt)};
     if (heat.preheat.contradictory)
         return {contradiction(bore, heat.preheat, units)};
     if (!heat.preheat.minimum)
@@ -122,10 +178,11 @@ std::vector<Caution> heat_stops(const WornBore& bore, const BoreHeat& heat, Unit
 std::vector<Caution> preheat_cautions(const WornBore& bore, const Procedure& procedure, const BoreHeat& heat,
                                       const Build& build, UnitSystem units) {
     std::vector<Caution> cautions;
-    if (heat.must_be_identified)
+    if (heat.doubt)
         return cautions;
-    about_metal(cautions, bore, heat);
+    about_metal(cautions, bore, heat, units);
     about_rivals(cautions, bore, heat.preheat, units);
+    about_overruled(cautions, bore, heat.preheat, units);
     if (heat.structure == "ferritic" || heat.structure == "martensitic")
         about_missing(cautions, bore, procedure, heat);
     if (bore.heat_wall && build.wall && *bore.heat_wall < *build.wall)

@@ -1,5 +1,7 @@
 #include <ringfill/heat/approved.hpp>
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include <ringfill/fault/printable.hpp>
@@ -20,26 +22,69 @@ AskedTemperature by_approved(Temperature value, const Approved& approved) {
             {{"T_approved", value.value(), "K"}}};
 }
 
+bool asks_for_preheat(const PreheatMethod& method) {
+    return method.applies && method.minimum && *method.minimum > chill_off;
+}
+
+/// How hot metal that was tempered may get before it softens; nothing when that is not known.
+std::optional<AskedTemperature> softens_over(const HeatCase& what) {
+    if (!what.base->tempering)
+        return std::nullopt;
+    const auto& [tempering, source] = *what.base->tempering;
+    return AskedTemperature{in_si<Temperature>(tempering.value() - below_tempering_K),
+                            "what its tempering allows", source};
+}
+
+/// The lowest maximum that somebody but common practice sets.
+std::optional<AskedTemperature> firm_maximum(const Preheat& preheat, const HeatCase& what) {
+    auto firm = softens_over(what);
+    if (preheat.interpass_max && !preheat.interpass_max->is_usual &&
+        (!firm || preheat.interpass_max->value < firm->value))
+        firm = preheat.interpass_max;
+    return firm;
+}
+
+void hold_as_approved(Preheat& preheat, const HeatCase& what, PostHeat hold) {
+    const Temperature at = hold.temperature.value;
+    if (auto most = softens_over(what); most && at > most->value)
+        preheat.overruled.hold_most = std::move(most);
+    if (preheat.post_heat && (preheat.post_heat->temperature.value > at || preheat.post_heat->time > hold.time))
+        preheat.overruled.post_heat = preheat.post_heat;
+    preheat.post_heat = std::move(hold);
+}
+
 } // namespace
 
-void let_approved_rule(Preheat& preheat, const HeatCase& what, const Approved& approved) {
-    preheat.approved = approved.reference;
-    if (approved.preheat_min) {
-        preheat.minimum = by_approved(*approved.preheat_min, approved);
-        preheat.no_preheat = *approved.preheat_min <= chill_off;
-        preheat.asked_without_figure = false;
-        for (PreheatMethod& method : preheat.methods)
-            method.rules = false;
+void let_approved_minimum_rule(Preheat& preheat, const Approved& approved) {
+    if (!approved.preheat_min)
+        return;
+    AskedTemperature asked = by_approved(*approved.preheat_min, approved);
+    if (asked.value < chill_off) {
+        asked.value = chill_off;
+        asked.by = fmt::format("dry and hand-warm, over {}", asked.by);
+        asked.formula = "max(T_approved, T_dry) - 273.15";
+        asked.inputs.emplace_back("T_dry", chill_off.value(), "K");
     }
-    if (approved.interpass_max)
-        preheat.interpass_max = by_approved(*approved.interpass_max, approved);
-    else if (approved.preheat_min)
-        preheat.interpass_max = interpass_maximum(what, preheat.minimum, preheat.methods, preheat.values);
+    preheat.no_preheat = asked.value <= chill_off && !preheat.asked_without_figure &&
+                         std::none_of(preheat.methods.begin(), preheat.methods.end(), asks_for_preheat);
+    preheat.minimum = std::move(asked);
+    for (PreheatMethod& method : preheat.methods)
+        method.rules = false;
+}
+
+void let_approved_rest_rule(Preheat& preheat, const HeatCase& what, const Approved& approved) {
+    if (approved.interpass_max) {
+        AskedTemperature asked = by_approved(*approved.interpass_max, approved);
+        if (auto firm = firm_maximum(preheat, what); firm && firm->value < asked.value)
+            preheat.overruled.interpass_max = std::move(firm);
+        preheat.interpass_max = std::move(asked);
+    }
     if (approved.post_heat && approved.post_heat->temperature && approved.post_heat->time)
-        preheat.post_heat =
-            PostHeat{by_approved(*approved.post_heat->temperature, approved), *approved.post_heat->time, {}};
-    preheat.contradictory =
-        preheat.minimum && preheat.interpass_max && preheat.minimum->value > preheat.interpass_max->value;
+        hold_as_approved(preheat, what,
+                         {by_approved(*approved.post_heat->temperature, approved),
+                          *approved.post_heat->time,
+                          {},
+                          true});
 }
 
 std::vector<Fault> band_faults(const std::string& bore, const Procedure& procedure,

@@ -8,9 +8,13 @@
 
 namespace ringfill {
 
-/// Lets an approved procedure rule: what it gives takes the place of what was worked out, the methods stay
-/// beside it; an interpass maximum that it leaves open follows from its minimum.
-void let_approved_rule(Preheat& preheat, const HeatCase& what, const Approved& approved);
+/// Lets the minimum of an approved procedure rule, no lower than the chill-off temperature. The methods stay
+/// beside it; that one of them asks for preheat is not forgotten.
+void let_approved_minimum_rule(Preheat& preheat, const Approved& approved);
+
+/// Lets its interpass maximum and its post-heat rule, once the family has had its say. What they take the
+/// place of is kept where it is the more careful, see Overruled.
+void let_approved_rest_rule(Preheat& preheat, const HeatCase& what, const Approved& approved);
 
 /// One kind of pass and the heat input it is laid with.
 struct LaidHeat {

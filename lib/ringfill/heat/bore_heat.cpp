@@ -4,7 +4,10 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/action/push_back.hpp>
+
 #include <ringfill/heat/arc_energy.hpp>
+#include <ringfill/heat/identity.hpp>
 
 namespace ringfill {
 namespace {
@@ -12,6 +15,19 @@ namespace {
 /// The process of a wire by its ISO 4063 number: solid wire MAG, cored wire with gas or without.
 std::string_view process_of(const Filler& filler) {
     return !filler.cored ? "135" : filler.gases.empty() ? "114" : "136";
+}
+
+double share_of(const Filler& filler, std::string_view element) {
+    for (const auto& [name, percent] : filler.composition)
+        if (name == element)
+            return percent.value;
+    return 0;
+}
+
+/// Deposits of stainless steel: from about these shares on their upper limits make austenite of them, pure or
+/// mixed with steel [common practice, no source].
+bool is_austenitic(const Filler& filler) {
+    return share_of(filler, "Cr") > 16 && share_of(filler, "Ni") > 7;
 }
 
 void lay_heat(BoreHeat& heat, const HeatSettings& settings, const std::vector<FacePad>& faces,
@@ -48,7 +64,9 @@ BoreHeat bore_heat(const WornBore& bore, const HeatSettings& settings, const Sit
     heat.current = settings.current;
     heat.voltage = settings.procedure->voltage;
     lay_heat(heat, settings, faces, grooves);
-    refuse_if_any(Origin::job, band_faults(bore.name, *settings.procedure, heat.laid));
+    std::vector<Fault> faults = certificate_faults(bore, base);
+    ranges::push_back(faults, band_faults(bore.name, *settings.procedure, heat.laid));
+    refuse_if_any(Origin::job, std::move(faults));
 
     const HeatCase what =
         heat_case(bore, *settings.procedure, site, family, base, *settings.filler, build.wall, heat.lowest);
@@ -59,11 +77,10 @@ BoreHeat bore_heat(const WornBore& bore, const HeatSettings& settings, const Sit
     heat.hydrogen_is_measured = what.hydrogen_is_measured;
     heat.structure = base.structure;
     heat.unknown_metal = what.is_unknown_metal();
-    heat.must_be_identified = what.must_be_identified();
+    heat.doubt = what.doubt;
     heat.not_the_grade = what.not_the_grade;
-    heat.preheat = preheat(what);
-    if (settings.procedure->approved && !heat.must_be_identified)
-        let_approved_rule(heat.preheat, what, *settings.procedure->approved);
+    heat.austenitic_on_ferritic = base.structure == "ferritic" && is_austenitic(*settings.filler);
+    heat.preheat = preheat(what, settings.procedure->approved ? &*settings.procedure->approved : nullptr);
     if (heat.structure == "ferritic" && heat.preheat.minimum && heat.lowest && heat.wall)
         heat.cooling = cooling_time(*heat.lowest, heat.preheat.minimum->value, *heat.wall);
     return heat;

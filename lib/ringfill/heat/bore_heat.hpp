@@ -38,15 +38,16 @@ struct BoreHeat {
     bool hydrogen_is_measured = false;
     std::string structure; ///< of the base metal
     bool unknown_metal = false;
-    bool must_be_identified = false; ///< a magnet does not hold: no heat before it is known what it is
+    std::optional<std::string> doubt; ///< why it cannot be what the job calls it: no heat before it is known
+    bool austenitic_on_ferritic = false; ///< the filler is of stainless steel, the metal is not
     std::optional<std::string> not_the_grade;
     Preheat preheat;
     std::optional<CoolingTime> cooling; ///< at the minimum, with the lowest heat input; ferritic steel only
 };
 
 /// Works out the heat input of every pass as laid, then preheat and interpass temperature; an approved
-/// procedure rules. Throws Faulty: Origin::job when a heat input lies outside the approved band,
-/// Origin::table when the family's plugin breaks a rule.
+/// procedure rules. Throws Faulty: Origin::job when a heat input lies outside the approved band or the
+/// certificate cannot be one, Origin::table when the family's plugin breaks a rule.
 BoreHeat bore_heat(const WornBore& bore, const HeatSettings& settings, const Site& site, const Family& family,
                    const Base& base, const Build& build, const std::vector<FacePad>& faces,
                    const std::vector<GrooveFill>& grooves);

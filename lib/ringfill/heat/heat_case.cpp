@@ -1,26 +1,13 @@
 #include <ringfill/heat/heat_case.hpp>
 
 #include <algorithm>
-#include <array>
 
 #include <range/v3/algorithm/find.hpp>
 
-#include <fmt/format.h>
+#include <ringfill/heat/identity.hpp>
 
 namespace ringfill {
 namespace {
-
-/// What a grade may hold of an element that its standard does not name, percent: more would make it another
-/// steel [EN 10020:2000, table 1, limits of non-alloy steel; from memory].
-constexpr std::array<std::pair<std::string_view, double>, 9> unnamed_limits = {{{"C", 0.0},
-                                                                                {"Mn", 1.65},
-                                                                                {"Cr", 0.30},
-                                                                                {"Ni", 0.30},
-                                                                                {"Mo", 0.08},
-                                                                                {"Cu", 0.40},
-                                                                                {"V", 0.10},
-                                                                                {"Nb", 0.06},
-                                                                                {"B", 0.0008}}};
 
 std::optional<double> share_of(const std::vector<std::pair<std::string, double>>& composition,
                                std::string_view element) {
@@ -33,21 +20,6 @@ std::vector<std::pair<std::string, double>> of_table(const Composition& composit
     for (const auto& [element, percent] : composition)
         shares.emplace_back(element, percent.value);
     return shares;
-}
-
-/// The first hardening element of a certificate that the grade does not allow.
-std::optional<std::string> not_of_grade(const WornBore& bore, const Base& base) {
-    if (base.composition.empty())
-        return std::nullopt;
-    const auto limits = of_table(base.composition);
-    for (const auto& [element, unnamed] : unnamed_limits) {
-        const auto certified = share_of(bore.composition, element);
-        const double limit = share_of(limits, element).value_or(unnamed);
-        if (certified && *certified > limit + 1e-9)
-            return fmt::format("{} {:.4g} % is over the {:.4g} % of {}", element, *certified, limit,
-                               base.name);
-    }
-    return std::nullopt;
 }
 
 void replace(std::vector<std::pair<std::string, double>>& composition, const std::string& element,
@@ -79,12 +51,12 @@ HeatCase heat_case(const WornBore& bore, const Procedure& procedure, const Site&
     what.restraint = what.wall && *what.wall <= rigid_wall ? Restraint::medium : Restraint::high;
     what.hydrogen_is_measured = procedure.hydrogen_ml_100g.has_value();
     if (what.hydrogen_is_measured)
-        what.hydrogen_ml_100g = Sourced<double>{*procedure.hydrogen_ml_100g, "own"};
+        what.hydrogen_ml_100g = Sourced<double>{*procedure.hydrogen_ml_100g, "job"};
     else
         what.hydrogen_ml_100g = filler.hydrogen_ml_100g;
     what.lowest_heat_input = lowest_heat_input;
     what.ambient = site.ambient;
-    what.magnetic = bore.magnetic;
+    what.doubt = identity_doubt(bore, base);
     return what;
 }
 
@@ -92,7 +64,7 @@ PreheatCase preheat_case(const HeatCase& what) {
     PreheatCase found;
     found.wall = what.wall;
     found.carbon_pct = share_of(what.composition, "C");
-    if (what.base->tensile_MPa)
+    if (what.base->tensile_MPa && !what.not_the_grade)
         found.tensile_MPa = what.base->tensile_MPa->value;
     if (what.hydrogen_ml_100g)
         found.hydrogen_ml_100g = what.hydrogen_ml_100g->value;
@@ -120,9 +92,9 @@ Question question_on(const std::string& topic, const HeatCase& what) {
     add("hydrogen_is_measured", what.hydrogen_is_measured ? 1 : 0);
     if (what.ambient)
         add("ambient_K", what.ambient->value());
-    if (what.base->yield_MPa)
+    if (what.base->yield_MPa && !what.not_the_grade)
         add("yield_MPa", what.base->yield_MPa->value);
-    if (what.base->tensile_MPa)
+    if (what.base->tensile_MPa && !what.not_the_grade)
         add("tensile_MPa", what.base->tensile_MPa->value);
     if (what.base->tempering)
         add("tempering_K", what.base->tempering->value.value());

@@ -33,13 +33,9 @@ struct HeatCase {
     bool hydrogen_is_measured = false;
     std::optional<EnergyPerLength> lowest_heat_input; ///< as laid
     std::optional<Temperature> ambient;
-    std::optional<bool> magnetic;
+    std::optional<std::string> doubt; ///< why it cannot be what the job calls it, see identity_doubt()
 
     bool is_unknown_metal() const { return base->name == unknown_metal; }
-    /// A magnet does not hold: it is no ferritic steel, whatever it is called.
-    bool must_be_identified() const {
-        return magnetic == false && (is_unknown_metal() || base->structure == "ferritic");
-    }
 };
 
 /// The wall over which heat flows off as from a thick body; then the combined thickness is the most.

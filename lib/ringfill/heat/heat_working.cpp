@@ -87,7 +87,7 @@ std::vector<Working> preheat_working(const Preheat& preheat) {
     if (preheat.post_heat) {
         const double seconds = preheat.post_heat->time.value();
         work.push_back(asked_working("post_heat_degC", preheat.post_heat->temperature));
-        work.push_back(preheat.post_heat->time_working.source.empty()
+        work.push_back(preheat.post_heat->is_approved
                            ? Working{"post_heat_s", "1*t", {{"t", seconds, "s"}}, seconds, "s", "approved"}
                            : value_working("post_heat_s", preheat.post_heat->time_working));
     }
@@ -106,7 +106,7 @@ std::vector<Working> wall_working(const WornBore& bore, const Build& build, cons
     const double d = mm(*heat.wall);
     const Input wall{"d", d, "mm"};
     return {heat.wall_is_given
-                ? Working{"wall_mm", "1*d", {wall}, d, "mm", "own"}
+                ? Working{"wall_mm", "1*d", {wall}, d, "mm", "job"}
                 : Working{"wall_mm",
                           "D/2 - r_s",
                           {{"D", mm(*bore.boss_diameter), "mm"}, {"r_s", mm(build.skim_radius), "mm"}},

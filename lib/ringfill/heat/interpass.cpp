@@ -12,6 +12,18 @@ void take_lower(std::optional<AskedTemperature>& lowest, AskedTemperature asked)
         lowest = std::move(asked);
 }
 
+/// The maximum that a table gives as so much over the minimum.
+AskedTemperature over_minimum(const Base& base, Temperature minimum) {
+    const double range = base.interpass_range_K->value;
+    AskedTemperature asked;
+    asked.value = in_si<Temperature>(minimum.value() + range);
+    asked.by = fmt::format("the table for {}, {:.3g} K over the minimum", base.name, range);
+    asked.source = base.interpass_range_K->source;
+    asked.formula = "T_min + range - 273.15";
+    asked.inputs = {{"T_min", minimum.value(), "K"}, {"range", range, "K"}};
+    return asked;
+}
+
 /// The usual maximum over a minimum.
 AskedTemperature usual(const HeatCase& what, Temperature minimum) {
     double highest = std::min(minimum.value() + usual_range_K, usual_maximum.value());
@@ -29,6 +41,7 @@ AskedTemperature usual(const HeatCase& what, Temperature minimum) {
     asked.value = in_si<Temperature>(highest);
     asked.by = "common practice, no document gives one";
     asked.source = "practice";
+    asked.is_usual = true;
     return asked;
 }
 
@@ -48,6 +61,8 @@ std::optional<AskedTemperature> interpass_maximum(const HeatCase& what,
     for (const AnsweredFigure& value : values)
         if (value.name == "interpass_max_K")
             take_lower(lowest, asked_by_family(value));
+    if (what.base->interpass_range_K && minimum)
+        take_lower(lowest, over_minimum(*what.base, minimum->value));
     if (lowest || !minimum)
         return lowest;
     return usual(what, minimum->value);

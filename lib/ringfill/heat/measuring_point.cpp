@@ -5,7 +5,7 @@
 namespace ringfill {
 
 Length measuring_distance(Length wall) {
-    return wall > millimetres(50) ? millimetres(75) : std::min(4.0 * wall, millimetres(50));
+    return wall > millimetres(50) ? thick_wall_distance : std::min(4.0 * wall, millimetres(50));
 }
 
 Length heated_zone(Length wall) {

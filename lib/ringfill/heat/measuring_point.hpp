@@ -8,6 +8,9 @@ namespace ringfill {
 /// mm, for walls up to 50 mm; thicker, 75 mm [m; ISO 13916:1996 clause 4.1, read in a reproduction].
 Length measuring_distance(Length wall);
 
+/// That of walls over 50 mm.
+inline const Length thick_wall_distance = millimetres(75);
+
 /// How far the preheat must reach from the weld in every direction: the wall, at least 3 in [m; AWS D1.1
 /// clause 5.6, read in a quotation].
 Length heated_zone(Length wall);

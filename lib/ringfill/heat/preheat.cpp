@@ -4,8 +4,10 @@
 
 #include <fmt/format.h>
 
+#include <ringfill/heat/approved.hpp>
 #include <ringfill/heat/interpass.hpp>
 #include <ringfill/heat/preheat_methods.hpp>
+#include <ringfill/material/ask.hpp>
 
 namespace ringfill {
 namespace {
@@ -36,10 +38,10 @@ void work_out(AskedTemperature& asked, const std::vector<PreheatMethod>& methods
 void let_the_highest_rule(Preheat& result) {
     if (!any_applies(result.methods))
         return;
-    AskedTemperature asked{chill_off, "dry and hand-warm", "D1.1-ambient"};
+    AskedTemperature asked{chill_off, "dry and hand-warm", "practice"};
     if (PreheatMethod* most = highest(result.methods)) {
-        most->rules = true;
-        if (*most->minimum > chill_off)
+        most->rules = *most->minimum > chill_off;
+        if (most->rules)
             asked = {*most->minimum, most->name, most->source};
     }
     work_out(asked, result.methods);
@@ -57,6 +59,19 @@ const AnsweredFigure* value_of(const Preheat& result, std::string_view name) {
     return nullptr;
 }
 
+/// What the family advises once the minimum is settled: a hold after welding is never colder than that.
+void take_advice(Preheat& result, const HeatCase& what) {
+    if (!what.family->plugin)
+        return;
+    Question question = question_on("advice", what);
+    if (result.minimum)
+        question.numbers.emplace_back("preheat_min_K", result.minimum->value.value());
+    FamilyAnswer answer = ask(*what.family->plugin, question, what.family->sources);
+    for (AnsweredFigure& value : answer.values)
+        result.values.push_back(std::move(value));
+    result.advice = std::move(answer.advice);
+}
+
 void let_the_family_hold(Preheat& result) {
     const AnsweredFigure* temperature = value_of(result, "post_heat_K");
     const AnsweredFigure* time = value_of(result, "post_heat_s");
@@ -72,17 +87,23 @@ AskedTemperature asked_by_family(const AnsweredFigure& value) {
             value.inputs};
 }
 
-Preheat preheat(const HeatCase& what) {
+Preheat preheat(const HeatCase& what, const Approved* approved) {
     Preheat result;
-    if (what.must_be_identified())
+    if (approved)
+        result.approved = approved->reference;
+    if (what.doubt)
         return result;
     GatheredMethods found = gather_methods(what);
     result.methods = std::move(found.methods);
     result.values = std::move(found.values);
-    result.advice = std::move(found.advice);
     let_the_highest_rule(result);
+    if (approved)
+        let_approved_minimum_rule(result, *approved);
+    take_advice(result, what);
     let_the_family_hold(result);
     result.interpass_max = interpass_maximum(what, result.minimum, result.methods, result.values);
+    if (approved)
+        let_approved_rest_rule(result, what, *approved);
     result.contradictory =
         result.minimum && result.interpass_max && result.minimum->value > result.interpass_max->value;
     return result;

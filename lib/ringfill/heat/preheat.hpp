@@ -38,6 +38,7 @@ struct AskedTemperature {
     std::string source;       ///< key of the bibliography
     std::string formula = {}; ///< where it was worked out here
     std::vector<Input> inputs = {};
+    bool is_usual = false; ///< by common practice, because no document gives one
 };
 
 /// Hydrogen release or another hold after the last ring.
@@ -45,6 +46,14 @@ struct PostHeat {
     AskedTemperature temperature;
     Time time;
     AnsweredFigure time_working; ///< how the time was reached; empty from the approved procedure
+    bool is_approved = false;    ///< the approved procedure asks for it
+};
+
+/// What an approved procedure took the place of where its own figure is the less careful one.
+struct Overruled {
+    std::optional<AskedTemperature> interpass_max; ///< a document's, under the approved one
+    std::optional<AskedTemperature> hold_most;     ///< 50 K under tempering, under the approved hold
+    std::optional<PostHeat> post_heat;             ///< the family's, hotter or longer than the approved one
 };
 
 /// How hot a bore must be and may get (section 10 of the computation).
@@ -59,6 +68,7 @@ struct Preheat {
     std::vector<AnsweredFigure> values; ///< carbon equivalents and what else the family works out
     std::vector<Advice> advice;
     std::optional<PostHeat> post_heat;
+    Overruled overruled;
 };
 
 /// A temperature that the family's rules give as a value [K]; its formula becomes one in degrees Celsius.
@@ -73,10 +83,14 @@ inline constexpr double much_more_K = 25;
 
 /// Asks the tables and the rules of the family, and lets the highest applicable minimum rule:
 /// a method made for this metal and wall applies; one outside its composition range is information where a
-/// row of the grade's own practice rules, else it counts at the edge of its range; a wall outside the range
-/// always counts at its edge. Where no table lists the grade, or its practice ends before this wall, the row
-/// for unknown metal counts as well. Never below the chill-off temperature. Throws Faulty (Origin::table)
-/// when the family's plugin breaks a rule.
-Preheat preheat(const HeatCase& what);
+/// row of the grade's own practice holds in every respect, else it counts at the edge of its range; a wall
+/// outside the range always counts at its edge. A row for less hydrogen than there is, for a grade that the
+/// certificate denies, or whose list ends before the wall, still counts as the least. Where no table lists the
+/// grade, its practice ends before the wall, or the certificate denies it, the row for unknown metal counts as
+/// well. Without an approved minimum the answer is never below one of these, nor below the chill-off
+/// temperature. There is no figure at all while the metal is in doubt.
+/// @param approved its figures rule; what it leaves open follows from the rest. May be null.
+/// Throws Faulty (Origin::table) when the family's plugin breaks a rule.
+Preheat preheat(const HeatCase& what, const Approved* approved = nullptr);
 
 } // namespace ringfill

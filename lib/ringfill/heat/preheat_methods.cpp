@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include <range/v3/action/push_back.hpp>
-
 #include <fmt/format.h>
 
 #include <ringfill/material/ask.hpp>
@@ -41,45 +39,55 @@ RowAnswer hottest_row(const PreheatGroup& group) {
     return {hottest->minimum, hottest->maximum, false};
 }
 
+/// A list that ends with a wall says nothing of a thicker one, nor of one that is not known.
+bool may_end_before(const PreheatGroup& group, const HeatCase& what) {
+    return !what.wall && group.rows.back().up_to;
+}
+
+/// Why a row, which still counts, does not hold in every respect; empty when it does.
+std::string why_not_whole(const PreheatGroup& group, const HeatCase& what) {
+    if (what.not_the_grade)
+        return fmt::format("the mill certificate is of another steel: {}", *what.not_the_grade);
+    if (!holds_for_hydrogen(group, preheat_case(what).hydrogen_ml_100g))
+        return fmt::format("made for hydrogen up to {:.3g} ml/100 g", group.hydrogen_up_to->value);
+    return {};
+}
+
 void add_practice(Gathering& gathering, const HeatCase& what) {
     const auto& practice = what.base->practice;
     if (!practice)
         return;
     const auto row = look_up(*practice, preheat_case(what));
     PreheatMethod method = row_method(*practice, row ? *row : hottest_row(*practice));
-    if (what.not_the_grade) {
-        method.applies = false;
-        method.in_range = false;
-        method.note = fmt::format("the mill certificate is of another steel: {}", *what.not_the_grade);
-    } else if (!row) {
-        method.in_range = false;
-        method.note = "it ends before this wall, so its hottest row is taken";
-        gathering.wants_unknown_row = true;
-    } else if (!holds_for_hydrogen(*practice, preheat_case(what).hydrogen_ml_100g)) {
-        method.in_range = false;
-        method.note = fmt::format("made for hydrogen up to {:.3g} ml/100 g", practice->hydrogen_up_to->value);
-    } else {
-        gathering.practice_rules = true;
-    }
-    gathering.has_row = gathering.has_row || method.applies;
+    const bool ends = !row || may_end_before(*practice, what);
+    const std::string why = ends ? "it ends before this wall, or may, so its hottest row is taken"
+                                 : why_not_whole(*practice, what);
+    method.in_range = why.empty();
+    if (!why.empty())
+        method.note = why;
+    gathering.practice_rules = why.empty();
+    gathering.wants_unknown_row = ends;
+    gathering.has_row = !what.not_the_grade;
     gathering.found.methods.push_back(std::move(method));
 }
 
+/// A table made for less hydrogen, or for the grade that the certificate denies, still counts as a least
+/// figure; it lists the grade no more. One for more hydrogen than there is says nothing.
 void add_groups(Gathering& gathering, const HeatCase& what) {
+    const auto hydrogen = preheat_case(what).hydrogen_ml_100g;
     for (const std::string& name : what.base->preheat_groups)
         for (const PreheatGroup& group : what.family->preheat_groups) {
-            if (group.name != name || !holds_for_hydrogen(group, preheat_case(what).hydrogen_ml_100g))
+            if (group.name != name || (group.hydrogen_over && !holds_for_hydrogen(group, hydrogen)))
                 continue;
             const auto row = look_up(group, preheat_case(what));
-            if (!row)
-                continue;
-            PreheatMethod method = row_method(group, *row);
-            if (what.not_the_grade) {
-                method.applies = false;
-                method.in_range = false;
-                method.note = "it does not list the steel of the mill certificate";
-            }
-            gathering.has_row = gathering.has_row || method.applies;
+            PreheatMethod method = row_method(group, row ? *row : hottest_row(group));
+            const std::string why = row && !may_end_before(group, what)
+                                        ? why_not_whole(group, what)
+                                        : "it ends before this wall, or may, so its hottest row is taken";
+            method.in_range = why.empty();
+            if (!why.empty())
+                method.note = why;
+            gathering.has_row = gathering.has_row || why.empty();
             gathering.found.methods.push_back(std::move(method));
         }
 }
@@ -101,9 +109,17 @@ PreheatMethod answered(const AnsweredMethod& answer) {
     return method;
 }
 
+/// A thin wall taken at the thinnest of a method's range is asked for more than it needs, so nothing else has
+/// to join; a thick one at the thickest is not.
+bool only_too_thin(const AnsweredMethod& answer, const HeatCase& what) {
+    return answer.out_of_thickness && !answer.out_of_composition && what.wall && *what.wall < rigid_wall;
+}
+
 void add_rules(Gathering& gathering, const HeatCase& what) {
     if (!what.family->plugin)
         return;
+    if (!what.wall && !gathering.has_row)
+        gathering.wants_unknown_row = true; // it may be thicker than any method was made for
     const FamilyAnswer answer = ask(*what.family->plugin, question_on("preheat", what), what.family->sources);
     for (const AnsweredMethod& one : answer.methods) {
         if (one.out_of_composition && one.at_edge && gathering.practice_rules)
@@ -111,14 +127,11 @@ void add_rules(Gathering& gathering, const HeatCase& what) {
         PreheatMethod method = answered(one);
         method.applies = !one.second_opinion && !one.not_usable &&
                          ((!one.out_of_composition && !one.out_of_thickness) || one.at_edge);
-        if (one.at_edge && !gathering.has_row)
+        if (one.at_edge && !gathering.has_row && !only_too_thin(one, what))
             gathering.wants_unknown_row = true;
         gathering.found.methods.push_back(std::move(method));
     }
     gathering.found.values = answer.values;
-    FamilyAnswer more = ask(*what.family->plugin, question_on("advice", what), what.family->sources);
-    ranges::push_back(gathering.found.values, more.values);
-    gathering.found.advice = std::move(more.advice);
 }
 
 void add_unknown_row(Gathering& gathering, const HeatCase& what) {

@@ -10,7 +10,6 @@ namespace ringfill {
 struct GatheredMethods {
     std::vector<PreheatMethod> methods;
     std::vector<AnsweredFigure> values;
-    std::vector<Advice> advice;
 };
 
 /// Looks into the tables that list the grade and asks the family's plugin, see preheat().

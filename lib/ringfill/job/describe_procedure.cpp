@@ -170,7 +170,7 @@ constexpr std::array procedure_fields = {
           .kind = Kind::number,
           .span = spans::hydrogen,
           .help = "diffusible hydrogen of the weld metal, measured (ISO 3690), ml in 100 g; the limit of the "
-                  "filler's class when left out",
+                  "filler's class when left out. Over 20 no rule holds: take a drier filler",
           .sample = "3.5"},
     Field{.name = "approved",
           .kind = Kind::object,

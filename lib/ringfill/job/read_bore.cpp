@@ -69,6 +69,15 @@ void check_stock(const WornBore& bore, const Entry& entry) {
                      "write the stock per side, less than the finish radius");
 }
 
+void check_composition(const Entry& entry, const WornBore& bore) {
+    double sum = 0;
+    for (const auto& [element, percent] : bore.composition)
+        sum += percent;
+    if (sum > 100)
+        entry.refuse("composition", "adds up to more than 100 %",
+                     "write percent by mass as the certificate prints it");
+}
+
 } // namespace
 
 WornBore read_bore(const Entry& entry) {
@@ -83,6 +92,7 @@ WornBore read_bore(const Entry& entry) {
         bore.base = "steel/unknown"; // until a magnet says otherwise
     bore.magnetic = entry.flag("magnetic");
     bore.composition = entry.named_numbers("composition");
+    check_composition(entry, bore);
     const auto finish = measured<Length>(entry, "finish_diameter");
     const auto length = measured<Length>(entry, "length");
     bore.finish_diameter = finish.value_or(Length());

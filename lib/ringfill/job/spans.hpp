@@ -28,7 +28,7 @@ inline constexpr Span gas_time{0, 600};            // s
 inline constexpr Span time{0, 864'000, true};      // s, ten days
 inline constexpr Span power{0, 1e6, true};         // W
 inline constexpr Span carry_off{0, 1e5};           // W/K
-inline constexpr Span hydrogen{0, 100, true};      // ml in 100 g
+inline constexpr Span hydrogen{0, 20, true};       // ml in 100 g, the most that a rule was made for
 inline constexpr Span heat_input{0, 1e8, true};    // J/m, 100 kJ/mm
 inline constexpr Span temperature{213.15, 973.15}; // K, -60 to 700 degC
 inline constexpr Span turn{0, 2 * std::numbers::pi};

@@ -69,6 +69,7 @@ typedef struct rf_text {
      ambient_K                        air and metal at the site
      yield_MPa, tensile_MPa           of the base metal, the least its standard asks for
      tempering_K                      the base metal was tempered at
+     preheat_min_K                    on `advice`: the least preheat that rules
    In an answer, given to `value`:
      CE_IIW_pct, Pcm_pct, CET_pct, CEN_pct   carbon equivalents of the base metal
      interpass_max_K                  highest temperature to begin a ring at

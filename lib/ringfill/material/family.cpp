@@ -158,6 +158,7 @@ Base read_base(const std::string& name, const Entry& entry, const Family& family
     base.standard = entry.text("standard").value_or("");
     base.density = reader.quantity<Density>("density_kg_m3", 1).value_or(Sourced<Density>{});
     base.composition = reader.named("composition_pct");
+    base.composition_min = reader.named("composition_min_pct");
     base.structure = entry.word("structure").value_or("");
     base.yield_MPa = reader.number("yield_MPa");
     base.tensile_MPa = reader.number("tensile_MPa");
@@ -165,6 +166,7 @@ Base read_base(const std::string& name, const Entry& entry, const Family& family
     base.conductivity = reader.quantity<Conductivity>("conductivity_W_mK", 1);
     base.tempering = temperature_of(reader, "tempering_degC");
     base.interpass_max = temperature_of(reader, "interpass_max_degC");
+    base.interpass_range_K = reader.number("interpass_range_K");
     if (const auto practice = entry.object("practice"))
         base.practice = read_preheat_group(name == unknown_metal
                                                ? std::string("tabulated practice taken for unknown metal")

@@ -18,16 +18,18 @@ struct Base {
     std::string name;
     std::string standard;
     Sourced<Density> density;
-    Composition composition; ///< the end of the standard's range that asks for more care
-    std::string structure;   ///< ferritic, martensitic, austenitic, cast_iron, nickel or copper
+    Composition composition;     ///< the end of the standard's range that asks for more care
+    Composition composition_min; ///< the least of elements without which it is another metal
+    std::string structure;       ///< ferritic, martensitic, austenitic, cast_iron, nickel or copper
     std::optional<Sourced<double>> yield_MPa; ///< the least its standard asks for, as is the next
     std::optional<Sourced<double>> tensile_MPa;
     std::optional<Sourced<SpecificHeat>> specific_heat; ///< where it is not that of carbon steel
     std::optional<Sourced<Conductivity>> conductivity;  ///< likewise, at 150 °C
     std::optional<Sourced<Temperature>> tempering;
     std::optional<Sourced<Temperature>> interpass_max;
-    std::optional<PreheatGroup> practice;    ///< tabulated for this very grade
-    std::vector<std::string> preheat_groups; ///< tables of the family that list it
+    std::optional<Sourced<double>> interpass_range_K; ///< its maximum is no more than this over the minimum
+    std::optional<PreheatGroup> practice;             ///< tabulated for this very grade
+    std::vector<std::string> preheat_groups;          ///< tables of the family that list it
 };
 
 /// The name of the row that is taken for metal nobody can name.

@@ -24,40 +24,55 @@ void put(ByText& texts, const std::string& text, const std::string& bore) {
 }
 
 std::string stop_of(const BoreHeat& heat) {
-    if (heat.must_be_identified)
+    if (heat.doubt)
         return "STOP: identify the metal before any heat";
     if (heat.preheat.contradictory)
-        return "STOP: contradictory, needs an approved procedure";
+        return heat.preheat.approved.empty()
+                   ? "STOP: contradictory, needs an approved procedure"
+                   : "STOP: contradictory, ask the author of the approved procedure";
     return {};
 }
 
 } // namespace
 
+ShownLimits shown_limits(const Preheat& preheat, UnitSystem units) {
+    const Temperature least = preheat.minimum->value;
+    if (!preheat.interpass_max)
+        return {show_minimum(least, units), {}, false};
+    const Temperature most = preheat.interpass_max->value;
+    if (rounding_crosses(least, most, units))
+        return {show_exact(least, units), show_exact(most, units), true};
+    return {show_minimum(least, units), show_maximum(most, units), false};
+}
+
 std::string heat_limits(const BoreHeat& heat, UnitSystem units) {
     const Preheat& preheat = heat.preheat;
-    if (heat.must_be_identified)
+    if (heat.doubt)
         return "no figure before the metal is known";
     if (!preheat.minimum)
         return "no figure can be given: take it from an approved procedure";
+    const ShownLimits shown = shown_limits(preheat, units);
     std::string text = preheat.no_preheat ? "none, dry and hand-warm"
                        : preheat.asked_without_figure && preheat.minimum->value <= chill_off
                            ? "needed, no figure known"
-                           : fmt::format("at least {}", show_minimum(preheat.minimum->value, units));
+                           : fmt::format("at least {}", shown.minimum);
     if (preheat.interpass_max)
-        text += fmt::format("; no ring begins over {}", show_maximum(preheat.interpass_max->value, units));
+        text += fmt::format("; no ring begins over {}{}", shown.maximum,
+                            shown.exact ? " (exact: closer than the usual rounding)" : "");
     return text;
 }
 
 std::string heat_head(const Plan& plan, const Style& style) {
     ByText stops;
     ByText approved;
+    ByText waiting;
     ByText limits;
     for (const BorePlan& bore : plan.bores) {
         const std::string name = printable(bore.name, 60);
         if (const std::string stop = stop_of(bore.heat); !stop.empty())
             put(stops, stop, name);
         if (!bore.heat.preheat.approved.empty())
-            put(approved, printable(bore.heat.preheat.approved, 80), name);
+            put(bore.heat.doubt ? waiting : approved, printable(bore.heat.preheat.approved, 80), name);
         put(limits, heat_limits(bore.heat, plan.units), name);
     }
     std::string text;
@@ -65,6 +80,9 @@ std::string heat_head(const Plan& plan, const Style& style) {
         text += style.strong(wrapped(fmt::format("{}: {}.", stop, bores), "! "));
     for (const auto& [reference, bores] : approved)
         text += wrapped(fmt::format("Approved procedure {} rules: {}.", reference, bores), "");
+    for (const auto& [reference, bores] : waiting)
+        text += wrapped(
+            fmt::format("Approved procedure {} waits until the metal is known: {}.", reference, bores), "");
     for (const auto& [limit, bores] : limits)
         text += wrapped(fmt::format("Preheat {}: {}.", limit, bores), "");
     return text;

@@ -11,8 +11,18 @@ namespace ringfill {
 /// for each bore how hot it must be and may get.
 std::string heat_head(const Plan& plan, const Style& style);
 
-/// "at least 260 °C, a ring begins at 350 °C at most", "none, dry and hand-warm; …", or why there is no
-/// figure.
+/// Minimum and maximum as people read them: rounded up and down, or exact where rounding would put the one
+/// over the other.
+struct ShownLimits {
+    std::string minimum;
+    std::string maximum; ///< empty: there is none
+    bool exact = false;
+};
+
+/// Needs a minimum.
+ShownLimits shown_limits(const Preheat& preheat, UnitSystem units);
+
+/// "at least 260 °C; no ring begins over 350 °C", "none, dry and hand-warm; …", or why there is no figure.
 std::string heat_limits(const BoreHeat& heat, UnitSystem units);
 
 } // namespace ringfill

@@ -23,7 +23,7 @@ std::string minimum_sentence(const Preheat& preheat, UnitSystem units) {
     const AskedTemperature& asked = *preheat.minimum;
     if (preheat.no_preheat)
         return fmt::format("Preheat: none, dry and hand-warm; no method here asks for more than {} [{}].",
-                           show_minimum(asked.value, units), asked.source);
+                           show_minimum(chill_off, units), asked.source);
     if (preheat.asked_without_figure && asked.value <= chill_off)
         return "Preheat: needed, and no method here says how much. It is never left out: take the figure "
                "from "
@@ -33,12 +33,16 @@ std::string minimum_sentence(const Preheat& preheat, UnitSystem units) {
         if (method.rules)
             why = noted(method);
     return fmt::format("Preheat to at least {} before the first ring and hold it: asked by {} [{}]{}.",
-                       show_minimum(asked.value, units), asked.by, asked.source, why);
+                       shown_limits(preheat, units).minimum, asked.by, asked.source, why);
 }
 
 std::string maximum_sentence(const Preheat& preheat, UnitSystem units) {
-    return fmt::format("No ring begins over {}: {} [{}].", show_maximum(preheat.interpass_max->value, units),
-                       preheat.interpass_max->by, preheat.interpass_max->source);
+    const ShownLimits shown = shown_limits(preheat, units);
+    return fmt::format("No ring begins over {}: {} [{}].{}", shown.maximum, preheat.interpass_max->by,
+                       preheat.interpass_max->source,
+                       shown.exact ? " The two limits are so close that they are not rounded: read them with "
+                                     "a contact thermometer."
+                                   : "");
 }
 
 bool goes_over(const PreheatMethod& method, const Preheat& preheat) {
@@ -85,12 +89,13 @@ std::string rivals(const Preheat& preheat, UnitSystem units) {
 
 std::string measuring(const BoreHeat& heat, UnitSystem units) {
     if (!heat.wall)
-        return "Measure 75 mm or more from the weld, on the face towards the torch: the wall is not known "
-               "[ISO13916].";
+        return fmt::format("Measure {} or more from the edge of the weld, where no flame plays: the wall is not "
+                           "known, so take the flame away and wait for the heat to even out, 2 min for every "
+                           "{} of it [ISO13916].",
+                           show(thick_wall_distance, units), show(millimetres(25), units));
     return fmt::format(
-        "Measure {} from the edge of the weld on the face towards the torch, best on the side away from the "
-        "flame; on the heated side wait {} after taking the flame away. Heat {} or more each way from the "
-        "weld "
+        "Measure {} from the edge of the weld, on the side away from the flame. Where only the heated side "
+        "can be reached, take the flame away, wait {}, then read. Heat {} or more each way from the weld "
         "[ISO13916, D1.1-zone].",
         show(measuring_distance(*heat.wall), units),
         show(in_si<Time>(factor::minute * std::ceil(equalising_time(*heat.wall).value() / factor::minute))),
@@ -128,8 +133,7 @@ std::string reckoned(const BoreHeat& heat, UnitSystem units) {
 
 std::string after_welding(const Preheat& preheat, UnitSystem units) {
     std::string text;
-    const bool asked_for = !preheat.approved.empty() && preheat.post_heat &&
-                           preheat.post_heat->time_working.source.empty(); // by the approved procedure
+    const bool asked_for = preheat.post_heat && preheat.post_heat->is_approved;
     if (asked_for)
         text += wrapped(fmt::format("After the last ring hold at {} for {}: {} [{}].",
                                     show_minimum(preheat.post_heat->temperature.value, units),
@@ -137,8 +141,12 @@ std::string after_welding(const Preheat& preheat, UnitSystem units) {
                                     preheat.post_heat->temperature.source),
                         "  ");
     for (const Advice& advice : preheat.advice)
-        if (!asked_for || advice.kind != "post_heat")
-            text += wrapped(fmt::format("{} [{}]", advice.text, advice.source), "  - ");
+        text += wrapped(fmt::format("{}{} [{}]",
+                                    asked_for && advice.kind == "post_heat"
+                                        ? "The family's own rules, beside the approved procedure: "
+                                        : "",
+                                    advice.text, advice.source),
+                        "  - ");
     return text;
 }
 
@@ -151,7 +159,11 @@ std::string bore_heat_text(const BorePlan& bore, UnitSystem units, const Style& 
         return text + wrapped(fmt::format("Preheat: {}.", heat_limits(heat, units)), "  ") +
                wrapped(heat_inputs(heat, units), "  ") + "\n";
     if (heat.preheat.contradictory)
-        text += wrapped("Contradictory: needs an approved procedure. Both figures stand as they are.", "! ");
+        text += wrapped(fmt::format("Contradictory: {}. Both figures stand as they are.",
+                                    heat.preheat.approved.empty()
+                                        ? "needs an approved procedure"
+                                        : "ask the author of the approved procedure"),
+                        "! ");
     text += wrapped(minimum_sentence(heat.preheat, units), "  ");
     if (heat.preheat.interpass_max)
         text += wrapped(maximum_sentence(heat.preheat, units), "  ");
@@ -172,7 +184,7 @@ std::string heat_text(const Plan& plan, const Style& style) {
         text += bore_heat_text(bore, plan.units, style);
     std::string with;
     for (const Need& line : plan.take)
-        if (line.item.find("stick") != std::string::npos || line.item == "contact thermometer")
+        if (line.for_measuring)
             with += wrapped(fmt::format("{} × {}: {}.", line.supplied, line.item, line.why), "- ");
     if (!with.empty())
         text += fmt::format("{}\n{}\n", style.strong("MEASURE WITH"), with);

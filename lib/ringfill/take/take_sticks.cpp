@@ -17,6 +17,7 @@ Need pieces(std::string item, double count, std::string why, std::string source)
     line.supplied = count;
     line.why = std::move(why);
     line.source = std::move(source);
+    line.for_measuring = true;
     line.working = {{"need", "min(count, 1)", {{"count", count, "pieces"}}, 1, "pieces", "practice"},
                     {"reserve",
                      "count - need",

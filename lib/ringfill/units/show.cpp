@@ -31,10 +31,13 @@ double degrees_of(Temperature temperature, UnitSystem system) {
 }
 
 /// Degrees in steps of 5 °C or 10 °F; a value that is a step but for rounding errors stays on it.
-std::string in_steps(double degrees, UnitSystem system, bool up) {
+double in_steps(double degrees, UnitSystem system, bool up) {
     const double step = system == UnitSystem::metric ? 5 : 10;
-    const double steps = up ? std::ceil(degrees / step - 1e-9) : std::floor(degrees / step + 1e-9);
-    return fixed(steps * step, 0) + (system == UnitSystem::metric ? " °C" : " °F");
+    return step * (up ? std::ceil(degrees / step - 1e-9) : std::floor(degrees / step + 1e-9));
+}
+
+std::string show_degrees(double degrees, UnitSystem system) {
+    return fixed(degrees, 0) + (system == UnitSystem::metric ? " °C" : " °F");
 }
 
 } // namespace
@@ -128,15 +131,26 @@ std::string show(Current current) {
 }
 
 std::string show(Temperature temperature, UnitSystem system) {
-    return fixed(degrees_of(temperature, system), 0) + (system == UnitSystem::metric ? " °C" : " °F");
+    return show_degrees(degrees_of(temperature, system), system);
+}
+
+std::string show_exact(Temperature temperature, UnitSystem system) {
+    const double degrees = degrees_of(temperature, system);
+    const bool whole = std::abs(degrees - std::round(degrees)) < 0.05;
+    return fixed(degrees, whole ? 0 : 1) + (system == UnitSystem::metric ? " °C" : " °F");
 }
 
 std::string show_minimum(Temperature temperature, UnitSystem system) {
-    return in_steps(degrees_of(temperature, system), system, true);
+    return show_degrees(in_steps(degrees_of(temperature, system), system, true), system);
 }
 
 std::string show_maximum(Temperature temperature, UnitSystem system) {
-    return in_steps(degrees_of(temperature, system), system, false);
+    return show_degrees(in_steps(degrees_of(temperature, system), system, false), system);
+}
+
+bool rounding_crosses(Temperature minimum, Temperature maximum, UnitSystem system) {
+    return maximum >= minimum && in_steps(degrees_of(minimum, system), system, true) >
+                                     in_steps(degrees_of(maximum, system), system, false);
 }
 
 } // namespace ringfill

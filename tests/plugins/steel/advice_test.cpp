@@ -129,6 +129,25 @@ TEST_CASE("hydrogen release is told with its temperature and time") {
     }
 }
 
+// Common practice, no source: hydrogen leaves no slower than at 250 degC, and metal that needs its preheat
+// against cracks must not fall under it before the hydrogen is out.
+TEST_CASE("a hold for hydrogen is never colder than the preheat, nor within 50 K of the tempering") {
+    const Numbers hard = with_base(0.30, 1.20);
+    const auto held = [&](double preheat_degC) { return with(hard, "preheat_min_K", preheat_degC + 273.15); };
+    CHECK(value_of(ask_steel("advice", held(180)), "post_heat_K") == 523.15);
+    const Said hot = ask_steel("advice", held(314.6));
+    CHECK_THAT(value_of(hot, "post_heat_K"), Catch::WithinAbs(314.6 + 273.15, 1e-9));
+    CHECK(hot.texts("post_heat").starts_with(
+        "After the last ring, before it cools, hold it at 315 °C (599 °F) for 2 h, "));
+    const Said tempered = ask_steel("advice", with(held(314.6), "tempering_K", 400 + 273.15));
+    CHECK_THAT(value_of(tempered, "post_heat_K"), Catch::WithinAbs(314.6 + 273.15, 1e-9));
+    const Said too_hot = ask_steel("advice", with(held(314.6), "tempering_K", 360 + 273.15));
+    CHECK_FALSE(too_hot.has_value("post_heat_K"));
+    CHECK(too_hot.texts("post_heat") ==
+          "Take the hold after welding from the approved procedure: its preheat of 315 °C (599 °F) is itself "
+          "within 50 K of the tempering at 360 °C (680 °F). [practice]\n");
+}
+
 // 400 HB wear plate loses its hardness over about 220 °C (makers' charts, memory).
 TEST_CASE("metal tempered low is neither held hot nor cooled slowly") {
     const std::string why =

@@ -77,7 +77,8 @@ TEST_CASE("the formula of every method gives its minimum in degrees Celsius") {
             CHECK(std::fabs(evaluated(method) - degC(method)) <= 1e-9);
             judged.insert(method.name);
         }
-    CHECK(judged == std::set<std::string>{method_b_name, method_b_edge_name, annex_name, seferian_name});
+    CHECK(judged == std::set<std::string>{method_b_name, method_b_edge_name, annex_name, annex_edge_name,
+                                          annex_index_edge_name, seferian_name});
 }
 
 TEST_CASE("the formula of every value gives it in the unit of its name") {

@@ -107,6 +107,21 @@ TEST_CASE("the annex says by which path, and what it assumed") {
 
 // The rest of the table stands in the reference from memory only; these cells guard its reading, not its
 // figures.
+TEST_CASE("past its last column the annex has no answer, and its last column still counts") {
+    const Numbers hard = with(usual(), "base_", plain_steel(0.35, 0.80)); // Pcm 0.39
+    const Said by_class = ask_steel("preheat", hard);
+    CHECK(by_class.method(annex_name).flags == RF_NOT_USABLE);
+    const Figure& edge = by_class.method(annex_edge_name);
+    CHECK(edge.flags == (RF_OUT_OF_COMPOSITION | RF_AT_EDGE));
+    CHECK(edge.note == "by the last column of its grid, group F; medium restraint");
+    CHECK_THAT(degC(edge), WithinAbs((300.0 - 32) * 5 / 9, 1e-9)); // over 3/4 in, medium, group F
+    const Said measured = ask_steel(
+        "preheat", with(with(with(hard, "base_", plain_steel(0.50, 1.50)), "hydrogen_is_measured", 1),
+                        "hydrogen_mL_per_100g", 20));
+    CHECK(measured.method(annex_name).flags == RF_NOT_USABLE);
+    CHECK_THAT(degC(measured.method(annex_index_edge_name)), WithinAbs((320.0 - 32) * 5 / 9, 1e-9));
+}
+
 TEST_CASE("the annex takes the limits of its bands as printed") {
     using ringfill::steel::annex_degF;
     CHECK_FALSE(annex_degF('D', 1, 0.374));

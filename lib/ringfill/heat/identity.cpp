@@ -1,0 +1,115 @@
+#include <ringfill/heat/identity.hpp>
+
+#include <array>
+#include <string_view>
+#include <utility>
+
+#include <fmt/format.h>
+
+namespace ringfill {
+namespace {
+
+using Limit = std::pair<std::string_view, double>;
+
+/// What a grade may hold of a hardening element that its standard does not name, percent: more would make it
+/// another steel [EN 10020:2000, table 1, limits of non-alloy steel; from memory].
+constexpr std::array<Limit, 9> unnamed_limits = {{{"C", 0.0},
+                                                  {"Mn", 1.65},
+                                                  {"Cr", 0.30},
+                                                  {"Ni", 0.30},
+                                                  {"Mo", 0.08},
+                                                  {"Cu", 0.40},
+                                                  {"V", 0.10},
+                                                  {"Nb", 0.06},
+                                                  {"B", 0.0008}}};
+constexpr std::array<Limit, 4> ferritic_limits = {{{"Cr", 10}, {"Ni", 10}, {"Mn", 10}, {"C", 2}}};
+constexpr std::array<Limit, 2> least_in_steel = {{{"C", 0.02}, {"Mn", 0.1}}};
+
+std::optional<double> certified(const WornBore& bore, std::string_view element) {
+    for (const auto& [name, percent] : bore.composition)
+        if (name == element)
+            return percent;
+    return std::nullopt;
+}
+
+std::optional<double> of_table(const Composition& composition, std::string_view element) {
+    for (const auto& [name, percent] : composition)
+        if (name == element)
+            return percent.value;
+    return std::nullopt;
+}
+
+std::string name_of(const Base& base) {
+    return base.name == unknown_metal ? "4140, which unknown metal counts as" : base.name;
+}
+
+/// The first hardening element over the grade's limit. What a ferritic grade does not name has a limit too;
+/// stainless steel is told by what it names.
+std::optional<std::string> over_grade(const WornBore& bore, const Base& base) {
+    for (const auto& [element, unnamed] : unnamed_limits) {
+        const auto percent = certified(bore, element);
+        const auto named = of_table(base.composition, element);
+        if (!named && base.structure != "ferritic")
+            continue;
+        const double limit = named.value_or(unnamed);
+        if (percent && *percent > limit + 1e-9)
+            return fmt::format("{} {:.4g} % is over the {:.4g} % of {}", element, *percent, limit,
+                               name_of(base));
+    }
+    return std::nullopt;
+}
+
+std::optional<std::string> under_grade(const WornBore& bore, const Base& base) {
+    for (const auto& [element, least] : base.composition_min)
+        if (const auto percent = certified(bore, element); percent && *percent < least.value - 1e-9)
+            return fmt::format("its certificate says otherwise: {} {:.4g} % is under the {:.4g} % of {}",
+                               element, *percent, least.value, base.name);
+    return std::nullopt;
+}
+
+std::optional<std::string> magnet_against(const WornBore& bore, const Base& base) {
+    const bool holds = base.structure == "ferritic" || base.structure == "martensitic";
+    if (bore.magnetic == false && holds)
+        return "a magnet does not hold, so it is no ferritic and no martensitic steel";
+    if (bore.magnetic == true && base.structure == "austenitic")
+        return "a magnet holds, so it is no austenitic metal";
+    return std::nullopt;
+}
+
+} // namespace
+
+std::optional<std::string> identity_doubt(const WornBore& bore, const Base& base) {
+    if (auto against = magnet_against(bore, base))
+        return against;
+    if (base.structure == "ferritic") {
+        for (const auto& [element, limit] : ferritic_limits)
+            if (const auto percent = certified(bore, element); percent && *percent > limit)
+                return fmt::format("with the {:.4g} % {} of its certificate it is no ferritic steel",
+                                   *percent, element);
+        return std::nullopt;
+    }
+    if (auto over = over_grade(bore, base))
+        return fmt::format("its certificate says otherwise: {}", *over);
+    return under_grade(bore, base);
+}
+
+std::optional<std::string> not_of_grade(const WornBore& bore, const Base& base) {
+    if (base.composition.empty() || base.structure != "ferritic")
+        return std::nullopt;
+    return over_grade(bore, base);
+}
+
+std::vector<Fault> certificate_faults(const WornBore& bore, const Base& base) {
+    std::vector<Fault> faults;
+    if (base.structure != "ferritic")
+        return faults;
+    for (const auto& [element, least] : least_in_steel)
+        if (const auto percent = certified(bore, element); percent && *percent < least)
+            faults.push_back(fault_at_path(
+                fmt::format("{}.composition.{}", bore.path, element), fmt::format("{:.4g}", *percent),
+                fmt::format("is less than the {:.3g} % that every machine steel holds", least),
+                "write percent by mass as the certificate prints it, or leave the element out"));
+    return faults;
+}
+
+} // namespace ringfill

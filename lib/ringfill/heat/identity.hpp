@@ -1,0 +1,28 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <ringfill/fault/fault.hpp>
+#include <ringfill/job/worn_bore.hpp>
+#include <ringfill/material/family.hpp>
+
+namespace ringfill {
+
+/// Why the metal cannot be what the job calls it, so that no heat may be given before it is known: what the
+/// magnet says, a certificate of no ferritic steel at all (over 10 % Cr, Ni or Mn [common practice, no
+/// source] or 2 % C [EN 10020:2000, 2.1; from memory]), one outside the limits of a stainless grade. Nothing
+/// when nothing speaks against it.
+std::optional<std::string> identity_doubt(const WornBore& bore, const Base& base);
+
+/// Why a mill certificate is not of a ferritic grade, though of a ferritic steel: the first hardening element
+/// (C, Mn, Cr, Ni, Mo, Cu, V, Nb, B; Si, P and S do not harden) over the grade's limit, of unknown metal over
+/// that of the grade it counts as.
+std::optional<std::string> not_of_grade(const WornBore& bore, const Base& base);
+
+/// A fault for each element of a certificate that no machine steel holds so little of, C under 0.02 % or Mn
+/// under 0.1 % [common practice, no source]: fractions typed for percent would ask for too little preheat.
+std::vector<Fault> certificate_faults(const WornBore& bore, const Base& base);
+
+} // namespace ringfill
