@@ -60,7 +60,7 @@ TEST_CASE("an approved minimum under hand-warm is hand-warm, and never the word 
     HeatSample sample({{"formula", 150}});
     Preheat found = ruled(sample, approved_of(10, {}));
     CHECK_THAT(deg_c(found.minimum->value), WithinAbs(20, 1e-9));
-    CHECK(found.minimum->by == "dry and hand-warm, over the approved procedure P-12 rev 2");
+    CHECK(found.minimum->by == "the approved procedure P-12 rev 2, raised to hand-warm");
     CHECK_FALSE(found.no_preheat);
     sample = HeatSample({{"formula", 0, RF_NONE_NEEDED}});
     CHECK(ruled(sample, approved_of(20, {})).no_preheat);

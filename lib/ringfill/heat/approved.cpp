@@ -61,7 +61,7 @@ void let_approved_minimum_rule(Preheat& preheat, const Approved& approved) {
     AskedTemperature asked = by_approved(*approved.preheat_min, approved);
     if (asked.value < chill_off) {
         asked.value = chill_off;
-        asked.by = fmt::format("dry and hand-warm, over {}", asked.by);
+        asked.by = fmt::format("{}, raised to hand-warm", asked.by);
         asked.formula = "max(T_approved, T_dry) - 273.15";
         asked.inputs.emplace_back("T_dry", chill_off.value(), "K");
     }

@@ -95,11 +95,12 @@ std::string measuring(const BoreHeat& heat, UnitSystem units) {
                            show(thick_wall_distance, units), show(millimetres(25), units));
     return fmt::format(
         "Measure {} from the edge of the weld, on the side away from the flame. Where only the heated side "
-        "can be reached, take the flame away, wait {}, then read. Heat {} or more each way from the weld "
-        "[ISO13916, D1.1-zone].",
+        "can be reached, take the flame away, wait {}, then read [ISO13916].{}",
         show(measuring_distance(*heat.wall), units),
         show(in_si<Time>(factor::minute * std::ceil(equalising_time(*heat.wall).value() / factor::minute))),
-        show(heated_zone(*heat.wall), units));
+        heat.preheat.no_preheat ? std::string()
+                                : fmt::format(" Heat {} or more each way from the weld [D1.1-zone].",
+                                              show(heated_zone(*heat.wall), units)));
 }
 
 std::string heat_inputs(const BoreHeat& heat, UnitSystem units) {
