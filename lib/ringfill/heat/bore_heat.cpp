@@ -66,7 +66,7 @@ BoreHeat bore_heat(const WornBore& bore, const HeatSettings& settings, const Sit
     lay_heat(heat, settings, faces, grooves);
     std::vector<Fault> faults = certificate_faults(bore, base);
     ranges::push_back(faults, band_faults(bore.name, *settings.procedure, heat.laid));
-    refuse_if_any(Origin::job, std::move(faults));
+    refuse_if_any(Origin::job, faults);
 
     const HeatCase what =
         heat_case(bore, *settings.procedure, site, family, base, *settings.filler, build.wall, heat.lowest);

@@ -1,0 +1,26 @@
+#pragma once
+
+#include <ringfill/units/quantity.hpp>
+
+namespace ringfill {
+
+/// The hours that are worked. Time counts from the start of the first day, nights included.
+struct Calendar {
+    Time starts;      ///< of each day, from midnight
+    Time working_day; ///< over 0, at most 24 h
+};
+
+/// Which day a time lies in, from 0.
+int day_of(Time at);
+
+/// When work of some length can begin at the earliest: at once where it ends within the working day, else in
+/// the next morning. Work that is longer than a day begins in a morning and runs over.
+Time begin_at(const Calendar& calendar, Time earliest, Time length);
+
+/// End of the working day that a time lies in, or of the night before it when it lies in one.
+Time working_end(const Calendar& calendar, Time at);
+
+/// Start of the next working day.
+Time next_morning(Time at);
+
+} // namespace ringfill

@@ -1,0 +1,40 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <ringfill/day/calendar.hpp>
+#include <ringfill/day/work.hpp>
+
+namespace ringfill {
+
+/// A stretch of the day, time from the start of the first day. One follows the other without a gap: every
+/// minute belongs to one of them.
+struct DayEntry {
+    Time from;
+    Time to;
+    std::string bore; ///< empty: the line, or the whole job
+    std::string step;
+    bool waits = false;
+    bool night = false; ///< after the working day
+    Time arc_time = {};
+};
+
+/// The work in its order of time.
+struct Schedule {
+    std::vector<DayEntry> entries;
+    Time ends;              ///< from the start of the first day
+    bool runs_over = false; ///< some block is longer than a working day
+};
+
+/// How bores of a line take turns.
+enum class Turns { one_by_one, alternating };
+
+/// Lays the work of the lines out, one line after the other. Bores of a line alternate: while one cools
+/// between its blocks another is worked on, whichever can begin first; while one waits inside its hot block,
+/// hand work on another that fits in the wait is done. Going to another bore and back costs `change_over`,
+/// half of it each way, and a wait that is not longer is not filled.
+Schedule lay_out(const WorkBlock& arrive, const std::vector<LineWork>& lines, const WorkBlock& leave,
+                 const Calendar& calendar, Time change_over, Turns turns);
+
+} // namespace ringfill

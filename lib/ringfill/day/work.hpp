@@ -1,0 +1,44 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <ringfill/units/quantity.hpp>
+
+namespace ringfill {
+
+/// One thing that is done, or waited for.
+struct WorkStep {
+    std::string name; ///< "skim", "layer 3", "cool to 150 °C"
+    Time length;
+    bool waits = false;    ///< nobody's hands are needed
+    bool uses_bar = false; ///< with its tool or the torch on it
+    bool arc = false;      ///< the arc burns for some of it, see arc_time
+    Time arc_time = {};
+};
+
+/// Steps that follow one another without a break, and the least time before the bore's next block may begin.
+struct WorkBlock {
+    std::vector<WorkStep> steps;
+    bool hot = false; ///< from the first flame to the last ring: nobody leaves it but in its waits
+    std::string rest_name = {};
+    Time rest = {}; ///< the bore cools by itself
+
+    Time length() const;
+};
+
+/// All the work on one bore, in its order.
+struct BoreWork {
+    std::string bore;
+    std::vector<WorkBlock> blocks;
+};
+
+/// Bores that share one set-up of the bar.
+struct LineWork {
+    std::string line; ///< empty: a bore on its own
+    WorkBlock set_up;
+    std::vector<BoreWork> bores;
+    WorkBlock strip; ///< bar and bearings off
+};
+
+} // namespace ringfill

@@ -1,0 +1,33 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include <ringfill/table/sourced.hpp>
+
+namespace ringfill {
+
+/// How long a step takes that is neither welded, heated nor cut.
+struct StandingTime {
+    std::string name; ///< "align", "clean a layer"
+    Sourced<Time> time;
+    std::optional<Sourced<std::pair<Time, Time>>> range;
+};
+
+/// The steps that a day is made of; a table holds them all.
+inline constexpr std::string_view standing_steps[] = {
+    "arrive",      "align",      "survey",       "plug a hole", "crack check", "mount torch", "clean a layer",
+    "step a ring", "mount tool", "measure size", "strip",       "leave",       "crack test"};
+
+/// Reads standing_times.json, file after file; a later file corrects step by step. Throws Faulty
+/// (Origin::table), also for a step that no day has, a time outside its range, and a step that is in no file.
+std::vector<StandingTime> read_standing_times(const std::vector<Document>& files,
+                                              const Bibliography& sources);
+
+/// The time of a step of standing_steps.
+const StandingTime& standing_time(const std::vector<StandingTime>& times, std::string_view step);
+
+} // namespace ringfill

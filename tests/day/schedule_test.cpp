@@ -1,0 +1,122 @@
+#include <catch2/catch.hpp>
+
+#include <ringfill/day/schedule.hpp>
+
+using namespace ringfill;
+
+namespace {
+
+Time minutes(double m) {
+    return in_si<Time>(m * 60);
+}
+
+const Calendar ten_hours{minutes(7 * 60), minutes(600)};
+
+WorkStep hand(const std::string& name, double m) {
+    return {name, minutes(m)};
+}
+
+WorkStep with_bar(const std::string& name, double m) {
+    return {name, minutes(m), false, true};
+}
+
+WorkStep wait_for(const std::string& name, double m) {
+    return {name, minutes(m), true};
+}
+
+/// Survey, then welding with one stop, then a rest, then boring.
+BoreWork bore(const std::string& name, double stop, double rest) {
+    return {name,
+            {{{hand("survey", 10), hand("plug", 10), with_bar("skim", 20)}},
+             {{with_bar("preheat", 30), with_bar("weld", 30), wait_for("stop", stop), with_bar("weld", 30)},
+              true,
+              "cool",
+              minutes(rest)},
+             {{with_bar("bore", 40)}}}};
+}
+
+LineWork line(std::vector<BoreWork> bores) {
+    return {"root", {{with_bar("align", 60)}}, std::move(bores), {{hand("strip", 20)}}};
+}
+
+std::string told(const Schedule& schedule) {
+    std::string text;
+    for (const DayEntry& entry : schedule.entries)
+        text +=
+            fmt::format("{:.0f}-{:.0f} {}{}{}{}\n", entry.from.value() / 60, entry.to.value() / 60,
+                        entry.bore, entry.bore.empty() ? "" : " ", entry.step, entry.night ? " (night)" : "");
+    return text;
+}
+
+Schedule day_of_line(std::vector<BoreWork> bores, Turns turns, double change_over = 20) {
+    return lay_out({{hand("arrive", 30)}}, {line(std::move(bores))}, {{hand("pack", 30)}}, ten_hours,
+                   minutes(change_over), turns);
+}
+
+const Calendar round_the_clock{minutes(7 * 60), minutes(1440)};
+
+} // namespace
+
+TEST_CASE("one bore after the other: every minute is told, the rest is waited for") {
+    CHECK(told(day_of_line({bore("left", 15, 60)}, Turns::one_by_one)) == "0-30 arrive\n"
+                                                                          "30-90 align\n"
+                                                                          "90-100 left survey\n"
+                                                                          "100-110 left plug\n"
+                                                                          "110-130 left skim\n"
+                                                                          "130-160 left preheat\n"
+                                                                          "160-190 left weld\n"
+                                                                          "190-205 left stop\n"
+                                                                          "205-235 left weld\n"
+                                                                          "235-295 left cool\n"
+                                                                          "295-335 left bore\n"
+                                                                          "335-355 strip\n"
+                                                                          "355-385 pack\n");
+}
+
+TEST_CASE("a wait in the weld longer than a change over is filled with hand work on the other bore") {
+    const std::string text =
+        told(day_of_line({bore("left", 45, 60), bore("right", 45, 60)}, Turns::alternating));
+    INFO(text);
+    CHECK(
+        text.find("190-200 right change over\n200-210 right survey\n210-220 right plug\n220-230 left change "
+                  "over\n230-235 left stop\n235-265 left weld\n") != std::string::npos);
+}
+
+TEST_CASE("a wait that is no longer than a change over is waited for") {
+    const std::string text =
+        told(day_of_line({bore("left", 20, 60), bore("right", 20, 60)}, Turns::alternating));
+    CHECK(text.find("left stop\n") != std::string::npos);
+    CHECK(text.find("190-210 left stop") != std::string::npos);
+}
+
+TEST_CASE("while one bore cools the other is welded, and the line is done sooner") {
+    const std::vector<BoreWork> two{bore("left", 15, 120), bore("right", 15, 120)};
+    const auto laid = [&](Turns turns) {
+        return lay_out({{hand("arrive", 30)}}, {line(two)}, {{hand("pack", 30)}}, round_the_clock,
+                       minutes(20), turns);
+    };
+    const Schedule alternating = laid(Turns::alternating);
+    const Schedule in_turn = laid(Turns::one_by_one);
+    INFO(told(alternating));
+    // by hand: the second bore is skimmed and welded while the first cools, the first is bored while the
+    // second does
+    CHECK(alternating.ends.value() / 60 ==
+          30 + 60 + 145 + 10 + 145 + 10 + 40 + (120 - 50) + 10 + 40 + 20 + 30);
+    CHECK(in_turn.ends.value() / 60 == 30 + 60 + 2 * (40 + 105 + 120 + 40) + 10 + 20 + 30);
+}
+
+TEST_CASE("what does not end within the day goes on in the morning, the night is told and cools") {
+    const Schedule schedule = day_of_line({bore("left", 15, 400)}, Turns::one_by_one);
+    const std::string text = told(schedule);
+    INFO(text);
+    CHECK(text.find("235-600 left cool\n600-1440 left cool (night)\n1440-1480 left bore\n") !=
+          std::string::npos);
+    CHECK_FALSE(schedule.runs_over);
+}
+
+TEST_CASE("a weld longer than a day begins in a morning and says that it runs over") {
+    BoreWork long_one = bore("left", 600, 60);
+    const Schedule schedule = day_of_line({long_one}, Turns::one_by_one);
+    CHECK(schedule.runs_over);
+    CHECK(told(schedule).find("1440-1470 left preheat") != std::string::npos);
+}
