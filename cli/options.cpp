@@ -108,9 +108,13 @@ bool is_option_of_a_command(const CLI::App& app, const std::string& word) {
     if (word.starts_with("-") && used.empty() && is_option_of_a_command(app, word))
         refuse(in_quotes(word), "stands before the command",
                "write it after, as in ringfill take JOB --json");
+    const auto own = known_options(command);
+    if (word.starts_with("-") && std::find(own.begin(), own.end(), word) != own.end())
+        refuse(in_quotes(word), "stands before the command",
+               fmt::format("write it after, as in ringfill {} JOB {}", command.get_name(), word));
     if (word.starts_with("-"))
         refuse(in_quotes(word), fmt::format("is not an option of {}", command.get_name()),
-               suggest(word, known_options(command)));
+               suggest(word, own));
     refuse(in_quotes(word), "is one word too many",
            fmt::format("see ringfill {} --help", used.empty() ? "" : command.get_name()));
 }

@@ -10,10 +10,8 @@ namespace {
 
 using namespace ringfill::family;
 
-/// From here on chromium steel is stainless [EN 10088-1:2014, 3.1, 10.5 %; from memory].
-constexpr double stainless_from_Cr_pct = 10.5;
-/// With this much nickel it stays austenitic down to the cold [common practice, no source].
-constexpr double austenitic_from_Ni_pct = 6;
+constexpr double martensitic_metal = 2; // as abi.h numbers structures
+constexpr double austenitic_metal = 3;
 constexpr double crack_test_hours = 48;
 
 rf_status austenitic(const Sink& sink) {
@@ -34,7 +32,8 @@ rf_status martensitic(const Sink& sink) {
         "ISO13916");
     sink.advice(
         "slow_cooling",
-        "After the last ring let it cool slowly under a dry blanket until it is hand-warm, no colder.",
+        "After the last ring let it cool slowly under a dry blanket until it is between 100 and 150 °C "
+        "(210 and 300 °F), no colder: only then is it hard through and ready to be tempered.",
         "practice");
     sink.advice("post_heat",
                 "Then temper it before it stands, as the approved procedure says: as welded it is hard and "
@@ -57,10 +56,9 @@ extern "C" rf_status stainless_answer(const rf_sink* sink, const rf_question* qu
     return guarded(sink, question, [](const Sink& to, const rf_question& asked) -> rf_status {
         if (view_of(asked.topic) != "advice")
             return RF_UNSUPPORTED;
-        const auto chromium = number_of(asked, "base_Cr_pct");
-        if (!chromium || *chromium < stainless_from_Cr_pct)
-            return RF_UNSUPPORTED;
-        return number_of(asked, "base_Ni_pct").value_or(0) >= austenitic_from_Ni_pct ? austenitic(to)
-                                                                                     : martensitic(to);
+        const auto structure = number_of(asked, "structure");
+        return structure == austenitic_metal    ? austenitic(to)
+               : structure == martensitic_metal ? martensitic(to)
+                                                : RF_UNSUPPORTED;
     });
 }

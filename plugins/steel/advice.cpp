@@ -19,7 +19,6 @@ constexpr double slow_from_carbon_pct = 0.30;
 constexpr double slow_from_ce_pct = 0.60;
 constexpr double slowest_K_per_h = 50;
 
-constexpr double high_yield_MPa = 460;
 constexpr double wait_from_ce_pct = 0.40;
 constexpr double wait_long_over_ce_pct = 0.60;
 

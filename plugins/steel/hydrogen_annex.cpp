@@ -73,8 +73,7 @@ Grouped by_grid(const Asked& asked, double pcm_used) {
         asked.hydrogen_ml_100g ? "" : "; hydrogen is not known, taken as uncontrolled";
     if (const auto group = group_by_grid(pcm_used, level))
         return {*group, fmt::format("by its grid, group {}{}", *group, unknown), {}};
-    const char last = static_cast<char>('A' + 4 + level - 1);
-    return {last, fmt::format("by the last column of its grid, group {}{}", last, unknown),
+    return {'G', fmt::format("past its grid, taken as its last group G{}", unknown),
             fmt::format("Pcm {} % is not under the {} % its grid ends at", show_pct(pcm_used),
                         show_pct(grid_limits[4]))};
 }
@@ -146,14 +145,14 @@ std::vector<Figure> hydrogen_annex(const Asked& asked) {
     if (const std::string why = why_not_usable(asked.base); !why.empty())
         return {not_usable(method_name, source_key, why)};
     const double pcm_used = settled(pcm(asked.base));
-    const Grouped found = asked.hydrogen_is_measured ? by_index(*asked.hydrogen_ml_100g, pcm_used)
-                                                     : by_grid(asked, pcm_used);
+    const Grouped found =
+        asked.hydrogen_is_measured ? by_index(*asked.hydrogen_ml_100g, pcm_used) : by_grid(asked, pcm_used);
     Figure figure = looked_up(asked, pcm_used, found);
     if (found.past_the_end.empty())
         return {figure};
-    figure.name = fmt::format("{}, at the edge of its {}", method_name,
-                              asked.hydrogen_is_measured ? "index" : "grid");
-    figure.flags |= RF_OUT_OF_COMPOSITION | RF_AT_EDGE;
+    figure.name =
+        fmt::format("{}, at the edge of its {}", method_name, asked.hydrogen_is_measured ? "index" : "grid");
+    figure.flags |= RF_AT_EDGE;
     return {not_usable(method_name, source_key, found.past_the_end), figure};
 }
 

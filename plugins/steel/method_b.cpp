@@ -15,10 +15,12 @@ constexpr const char* edge_name = "EN 1011-2 method B at the edge of its range";
 constexpr const char* source_key = "EN1011-2-B";
 
 // Range of EN 1011-2:2001 C.3.2 (memory).
-constexpr Range made_for[] = {{"C", 0.05, 0.32}, {"Si", 0, 0.8},  {"Mn", 0.5, 1.9}, {"Cr", 0, 1.5},
-                              {"Cu", 0, 0.7},    {"Mo", 0, 0.75}, {"Nb", 0, 0.06},  {"Ni", 0, 2.5},
-                              {"Ti", 0, 0.12},   {"V", 0, 0.18},  {"B", 0, 0.005}};
-constexpr Range cet_made_for = {"CET", 0.20, 0.50};
+constexpr Range made_for[] = {{"C", 0, 0.32},  {"Si", 0, 0.8},  {"Mn", 0, 1.9},  {"Cr", 0, 1.5},
+                              {"Cu", 0, 0.7},  {"Mo", 0, 0.75}, {"Nb", 0, 0.06}, {"Ni", 0, 2.5},
+                              {"Ti", 0, 0.12}, {"V", 0, 0.18},  {"B", 0, 0.005}};
+constexpr Range made_from[] = {{"C", 0.05, 100}, {"Mn", 0.5, 100}};
+constexpr double least_cet = 0.20;
+constexpr Range cet_made_for = {"CET", 0, 0.50};
 constexpr double thinnest_mm = 10;
 constexpr double thickest_mm = 90;
 constexpr double least_hydrogen = 1;
@@ -150,7 +152,7 @@ double method_b_degC(double cet_pct, double wall_mm, double hydrogen_ml_100g, do
 std::vector<Figure> method_b(const Asked& asked) {
     if (const std::string why = why_not_usable(asked.base); !why.empty())
         return {not_usable(method_name, source_key, why)};
-    const Governing chosen = governing(asked);
+    Governing chosen = governing(asked);
     std::string said;
     for (const std::string& part : outside(asked.base, made_for))
         add_note(said, part);
@@ -158,6 +160,14 @@ std::vector<Figure> method_b(const Asked& asked) {
         add_note(said, part);
     const bool out_of_composition = !said.empty();
     const bool out_of_thickness = !outside_wall(asked).empty();
+    // Softer metal than it was made for asks for no more than the softest, so it stays within.
+    for (const std::string& part : outside(asked.base, made_from))
+        add_note(said, part);
+    if (chosen.cet < least_cet) {
+        add_note(said, fmt::format("CET {} % is taken as the {} % it begins at", show_pct(chosen.cet),
+                                   show_pct(least_cet)));
+        chosen.cet = least_cet;
+    }
     add_note(said, outside_wall(asked));
     add_note(said, chosen.note);
     if (asked.yield_MPa && *asked.yield_MPa > most_yield_MPa)
@@ -173,7 +183,7 @@ std::vector<Figure> method_b(const Asked& asked) {
         take_heat_input(taken, asked);
         return taken;
     };
-    const double at_edge = std::clamp(chosen.cet, cet_made_for.least, cet_made_for.most);
+    const double at_edge = std::min(chosen.cet, cet_made_for.most);
     const std::uint32_t thickness_flag = out_of_thickness ? RF_OUT_OF_THICKNESS : 0;
     if (out_of_composition)
         return {figure_of(method_name, RF_OUT_OF_COMPOSITION | thickness_flag, taken_at(chosen.cet, false)),

@@ -15,7 +15,6 @@ constexpr double least_hours = 2;
 constexpr double hours_per_mm = 1.0 / 25;
 constexpr double from_ce_pct = 0.50;
 constexpr double over_wall_mm = 30;
-constexpr double over_yield_MPa = 460;
 constexpr double unknown_wall_mm = 90;
 constexpr double ice_point_K = 273.15;
 
@@ -29,42 +28,61 @@ std::string why_release(const Asked& asked) {
         return why;
     if (const double ce = settled(ce_iiw(asked.base)); ce >= from_ce_pct)
         return fmt::format("its CE(IIW) of {} % is not under {} %", show_pct(ce), show_pct(from_ce_pct));
-    if (wall_of(asked) > over_wall_mm && asked.yield_MPa && *asked.yield_MPa > over_yield_MPa)
+    if (wall_of(asked) > over_wall_mm && asked.yield_MPa && *asked.yield_MPa > high_yield_MPa)
         return fmt::format("{} with a yield strength of {:.4g} MPa, over {} MPa",
                            asked.wall_mm
                                ? fmt::format("a wall of {:.4g} mm, over {} mm,", *asked.wall_mm, over_wall_mm)
                                : "a wall that is not known",
-                           *asked.yield_MPa, over_yield_MPa);
+                           *asked.yield_MPa, high_yield_MPa);
     return {};
-}
-
-Figure temperature_value(const Asked& asked, double hold_degC) {
-    Figure figure;
-    figure.name = "post_heat_K";
-    figure.number = hold_degC + ice_point_K;
-    const std::string wanted = asked.preheat_degC ? "max(250, T_p)" : "250";
-    figure.formula = asked.tempering_degC ? fmt::format("min({}, T - 50) + 273.15", wanted)
-                                          : fmt::format("{} + 273.15", wanted);
-    if (asked.preheat_degC)
-        figure.inputs.push_back({"T_p", *asked.preheat_degC, "°C"});
-    if (asked.tempering_degC)
-        figure.inputs.push_back({"T", *asked.tempering_degC, "°C"});
-    figure.source = hold_degC == release_degC ? "EN1011-2-B" : "practice";
-    if (hold_degC < release_degC)
-        figure.note = fmt::format("kept {} K under the tempering at {}", under_tempering_K,
-                                  show_both(*asked.tempering_degC));
-    if (hold_degC > release_degC)
-        figure.note = "no colder than the preheat";
-    return figure;
 }
 
 double least_hold_degC(const Asked& asked) {
     return std::max(release_degC, asked.preheat_degC.value_or(release_degC));
 }
 
-double most_hold_degC(const Asked& asked) {
-    constexpr double never_reached = 1000;
-    return asked.tempering_degC.value_or(never_reached) - under_tempering_K;
+/// What a hold must not pass: the maximum a document gives for the rings, and what the tempering allows.
+struct Ceiling {
+    double degC = 1000;
+    std::string words; ///< "the tempering at 400 °C (752 °F)"
+};
+
+Ceiling ceiling_of(const Asked& asked) {
+    Ceiling ceiling;
+    if (asked.tempering_degC)
+        ceiling = {*asked.tempering_degC - under_tempering_K,
+                   fmt::format("{} K under the tempering at {}", under_tempering_K,
+                               show_both(*asked.tempering_degC))};
+    if (asked.interpass_degC && *asked.interpass_degC < ceiling.degC)
+        ceiling = {*asked.interpass_degC,
+                   fmt::format("the interpass maximum of {}", show_both(*asked.interpass_degC))};
+    return ceiling;
+}
+
+Figure temperature_value(const Asked& asked, double hold_degC) {
+    Figure figure;
+    figure.name = "post_heat_K";
+    figure.number = hold_degC + ice_point_K;
+    std::string formula = "250";
+    if (asked.preheat_degC) {
+        formula = "max(250, T_p)";
+        figure.inputs.push_back({"T_p", *asked.preheat_degC, "°C"});
+    }
+    if (asked.interpass_degC) {
+        formula = fmt::format("min({}, T_i)", formula);
+        figure.inputs.push_back({"T_i", *asked.interpass_degC, "°C"});
+    }
+    if (asked.tempering_degC) {
+        formula = fmt::format("min({}, T - 50)", formula);
+        figure.inputs.push_back({"T", *asked.tempering_degC, "°C"});
+    }
+    figure.formula = fmt::format("{} + 273.15", formula);
+    figure.source = hold_degC == release_degC ? "EN1011-2-B" : "practice";
+    if (hold_degC < least_hold_degC(asked))
+        figure.note = fmt::format("kept to {}", ceiling_of(asked).words);
+    else if (hold_degC > release_degC)
+        figure.note = "no colder than the preheat";
+    return figure;
 }
 
 Figure time_value(const Asked& asked, double hours) {
@@ -98,14 +116,17 @@ Advised post_heat(const Asked& asked) {
             "practice");
         return told;
     }
-    if (asked.preheat_degC && *asked.preheat_degC > most_hold_degC(asked)) {
-        add(fmt::format("Take the hold after welding from the approved procedure: its preheat of {} is itself "
-                        "within {} K of the tempering at {}.",
-                        show_at_least(*asked.preheat_degC), under_tempering_K, show_both(*asked.tempering_degC)),
-            "practice");
+    const Ceiling ceiling = ceiling_of(asked);
+    if (ceiling.degC < std::max(least_release_degC, asked.preheat_degC.value_or(0))) {
+        if (!why.empty())
+            add(fmt::format(
+                    "Take the hold after welding from the approved procedure: it must not pass {}, and "
+                    "less would not release the hydrogen.",
+                    ceiling.words),
+                "practice");
         return told;
     }
-    const double hold_degC = std::min(least_hold_degC(asked), most_hold_degC(asked));
+    const double hold_degC = std::min(least_hold_degC(asked), ceiling.degC);
     const double hours = std::max(least_hours, wall_of(asked) * hours_per_mm);
     const std::string hold =
         fmt::format("{} for {}", hold_degC > release_degC ? show_at_least(hold_degC) : show_both(hold_degC),
@@ -115,7 +136,7 @@ Advised post_heat(const Asked& asked) {
             add(fmt::format(
                     "If its yield strength, which is not known here, is over {} MPa, hold it at {} after "
                     "the last ring, before it cools.",
-                    over_yield_MPa, hold),
+                    high_yield_MPa, hold),
                 "EN1011-2-B");
         return told;
     }

@@ -49,10 +49,15 @@ Asked read_question(const rf_question& question) {
         asked.hydrogen_ml_100g && family::number_of(question, "hydrogen_is_measured").value_or(0) == 1;
     asked.restraint = family::number_of(question, "restraint");
     asked.yield_MPa = over_zero(question, "yield_MPa", 1);
+    if (family::number_of(question, "grade_is_denied").value_or(0) == 1 && asked.yield_MPa &&
+        *asked.yield_MPa <= high_yield_MPa)
+        asked.yield_MPa.reset(); // richer steel than the grade may be stronger, it is hardly weaker
     if (const auto tempering = over_zero(question, "tempering_K", 1))
         asked.tempering_degC = settled(*tempering - ice_point_K);
     if (const auto preheat = over_zero(question, "preheat_min_K", 1))
         asked.preheat_degC = settled(*preheat - ice_point_K);
+    if (const auto interpass = over_zero(question, "interpass_max_K", 1))
+        asked.interpass_degC = settled(*interpass - ice_point_K);
     return asked;
 }
 

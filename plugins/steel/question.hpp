@@ -8,6 +8,10 @@
 
 namespace ringfill::steel {
 
+/// From over this yield strength steel asks for a hold after welding and a long wait [EN 1011-2:2001 C.3;
+/// memory].
+inline constexpr double high_yield_MPa = 460;
+
 /// What is asked, in the units the rules are printed in. What is not known is absent.
 struct Asked {
     Composition base;
@@ -20,7 +24,8 @@ struct Asked {
     std::optional<double> restraint;        ///< 1 low, 2 medium, 3 high
     std::optional<double> yield_MPa;
     std::optional<double> tempering_degC;
-    std::optional<double> preheat_degC; ///< the least that rules
+    std::optional<double> preheat_degC;   ///< the least that rules
+    std::optional<double> interpass_degC; ///< the most that a document lets a ring begin at
 };
 
 /// Rounds to nine places, so that a figure that was a round number before it was turned into SI and back

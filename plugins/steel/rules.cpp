@@ -36,6 +36,9 @@ rf_status answer_advice(const family::Sink& sink, const Asked& asked) {
 }
 
 rf_status answer(const family::Sink& sink, const rf_question& question) {
+    constexpr double ferritic_metal = 1;
+    if (family::number_of(question, "structure").value_or(ferritic_metal) != ferritic_metal)
+        return RF_UNSUPPORTED; // no carbon equivalent says anything of another structure
     const std::string_view topic = view_of(question.topic);
     if (topic == "preheat")
         return answer_preheat(sink, read_question(question));

@@ -30,7 +30,7 @@ TEST_CASE("a job without an approved procedure has no word of one") {
     CHECK_FALSE(approved_caution(Procedure{}, UnitSystem::metric));
 }
 
-TEST_CASE("an approved procedure is told whole, minimum rounded up and maximum down") {
+TEST_CASE("an approved procedure is told whole, exact") {
     Approved approved;
     approved.reference = "P-12 rev 2";
     approved.preheat_min = celsius(177);
@@ -38,15 +38,15 @@ TEST_CASE("an approved procedure is told whole, minimum rounded up and maximum d
     approved.heat_input = {in_si<EnergyPerLength>(0.4e6), in_si<EnergyPerLength>(0.9e6)};
     approved.post_heat = Approved::PostHeat{celsius(250), in_si<Time>(7200)};
     CHECK(told(approved_caution(with(approved), UnitSystem::metric).value()) ==
-          "main | before | yes | The approved procedure P-12 rev 2 rules: preheat at least 180 °C, interpass "
+          "main | before | yes | The approved procedure P-12 rev 2 rules: preheat at least 177 °C, interpass "
           "at most "
-          "295 °C, heat input 0.4 kJ/mm to 0.9 kJ/mm, after welding 250 °C for 2 h 00 min. | the job gives "
+          "299 °C, heat input 0.4 kJ/mm to 0.9 kJ/mm, after welding 250 °C for 2 h 00 min. | the job gives "
           "it; the methods "
           "stand beside it | practice");
     // 177 degC are 350.6 degF, 299 degC are 570.2 degF, 250 degC are 482 degF.
     CHECK(text_of(approved, UnitSystem::inch) == "The approved procedure P-12 rev 2 rules: preheat at least "
-                                                 "360 °F, interpass at most 570 °F, heat input 0.4 "
-                                                 "kJ/mm to 0.9 kJ/mm, after welding 490 °F for 2 h 00 min.");
+                                                 "350.6 °F, interpass at most 570.2 °F, heat input 0.4 "
+                                                 "kJ/mm to 0.9 kJ/mm, after welding 482 °F for 2 h 00 min.");
 }
 
 TEST_CASE("a minimum over its maximum is called contradictory and neither is changed") {

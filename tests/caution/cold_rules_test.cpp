@@ -31,17 +31,17 @@ TEST_CASE("cold and wet ask for warmth before the first arc") {
     CHECK(at(5).empty());
     CHECK(at(4.9) == Lines{dry + "5 °C at the site | practice"});
     CHECK(at(0) == Lines{dry + "0 °C at the site | practice"});
-    CHECK(at(-0.1) ==
-          Lines{warm + "0 °C at the site | D1.1-ambient", dry + "0 °C at the site | practice"});
+    CHECK(at(-0.1) == Lines{warm + "0 °C at the site | D1.1-ambient", dry + "0 °C at the site | practice"});
     CHECK(at(-18).size() == 2);
     CHECK(at(20, true) == Lines{dry + "it is wet | practice"});
 }
 
 TEST_CASE("in deep frost and wet all three are told, none hides another") {
-    CHECK(at(-18.1, true) ==
-          Lines{"the job | before | yes | Do not weld in this cold: put up a shelter and heat it first, until "
-                "it is over -18 °C at the weld. | the job says -18 °C at the site | D1.1-ambient",
-                warm + "-18 °C at the site | D1.1-ambient", dry + "it is wet | practice"});
+    CHECK(
+        at(-18.1, true) ==
+        Lines{"the job | before | yes | Do not weld in this cold: put up a shelter and heat it first, until "
+              "it is over -18 °C at the weld. | the job says -18 °C at the site | D1.1-ambient",
+              warm + "-18 °C at the site | D1.1-ambient", dry + "it is wet | practice"});
 }
 
 TEST_CASE("in inches the cold is told in degrees Fahrenheit") {
@@ -49,9 +49,26 @@ TEST_CASE("in inches the cold is told in degrees Fahrenheit") {
     site.ambient = fahrenheit(-5);
     const Lines lines = told(cold_cautions(site, UnitSystem::inch));
     REQUIRE(lines.size() == 3);
-    CHECK(lines[0] == "the job | before | yes | Do not weld in this cold: put up a shelter and heat it first, "
-                      "until it is over 0 °F at the weld. | the job says -5 °F at the site | D1.1-ambient");
+    CHECK(lines[0] ==
+          "the job | before | yes | Do not weld in this cold: put up a shelter and heat it first, "
+          "until it is over 0 °F at the weld. | the job says -5 °F at the site | D1.1-ambient");
     CHECK(lines[1] == "the job | before | yes | Warm every boss to 70 °F at least before the first arc and "
                       "hold it there, even where no preheat is asked for. | the job says -5 °F at the site | "
                       "D1.1-ambient");
+}
+
+TEST_CASE("metal in doubt is neither warmed nor dried with a flame") {
+    Site site;
+    site.ambient = celsius(-1);
+    CHECK(told(cold_cautions(site, UnitSystem::metric, {"pin"}, false)) ==
+          Lines{"the job | before | yes | Warm every boss to 20 °C at least before the first arc and hold it "
+                "there, "
+                "even where no preheat is asked for. Not pin: its metal is identified first. | the job says "
+                "-1 °C "
+                "at the site | D1.1-ambient",
+                "the job | before | yes | Dry the metal with a flame until it is hand-warm: damp steel "
+                "cracks and "
+                "makes pores. Not pin: its metal is identified first. | the job says -1 °C at the site | "
+                "practice"});
+    CHECK(cold_cautions(site, UnitSystem::metric, {"pin"}, true).empty());
 }

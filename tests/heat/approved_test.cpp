@@ -76,6 +76,12 @@ TEST_CASE("an approved maximum over a document's or over the tempering is kept b
     sample.grade().tempering = Sourced<Temperature>{celsius(380), "practice"};
     Preheat found = ruled(sample, approved_of({}, 340));
     CHECK_THAT(deg_c(found.overruled.interpass_max.value().value), WithinAbs(330, 1e-9));
+    sample.grade().interpass_max =
+        Sourced<Temperature>{celsius(335), "practice"}; // a document's own goes before
+    CHECK_FALSE(ruled(sample, approved_of({}, 335)).overruled.interpass_max);
+    sample.grade().tempering.reset();
+    sample.grade().interpass_max.reset();
+    CHECK(ruled(sample, approved_of({}, 351)).overruled.interpass_max.value().by == "common practice");
     sample.grade().interpass_max = Sourced<Temperature>{celsius(225), "practice"};
     found = ruled(sample, approved_of({}, 300));
     CHECK_THAT(deg_c(found.interpass_max->value), WithinAbs(300, 1e-9));

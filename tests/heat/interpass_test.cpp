@@ -39,6 +39,16 @@ TEST_CASE("of several documents the lowest maximum holds") {
     CHECK(sample.preheat().interpass_max->by == "a document");
 }
 
+TEST_CASE("stainless filler on steel keeps its own maximum, and is contradictory over it") {
+    HeatSample sample({{"formula", 150}});
+    sample.what.stainless_on_steel = true;
+    CHECK_THAT(maximum(sample), WithinAbs(175, 1e-9));
+    CHECK(sample.preheat().interpass_max->by == "the stainless filler on steel");
+    sample = HeatSample({{"formula", 176}});
+    sample.what.stainless_on_steel = true;
+    CHECK(sample.preheat().contradictory);
+}
+
 TEST_CASE("a table that gives the maximum over the minimum is followed, the lowest still holds") {
     HeatSample sample({{"formula", 130}});
     sample.grade().interpass_max = Sourced<Temperature>{celsius(200), "practice"};

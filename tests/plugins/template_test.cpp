@@ -46,3 +46,14 @@ TEST_CASE("the template has no rule for other topics") {
     const Question question{"advice", "S1", "steel/ER70S-6", {}};
     CHECK_FALSE(ask(load_plugin(RINGFILL_SAMPLE_PLUGIN), question, sample_sources()).supported);
 }
+
+TEST_CASE("a family of a table alone is a plugin without rules, and keeps every rule of the interface") {
+    const Plugin plugin = load_plugin(RINGFILL_BARE_PLUGIN);
+    CHECK(plugin.family == "bare");
+    CHECK(plugin.version == "7");
+    CHECK(plugin.answer == nullptr);
+    for (const RuleKept& rule : conformance(RINGFILL_BARE_PLUGIN, {})) {
+        INFO(rule.rule);
+        CHECK(rule.broken == "");
+    }
+}

@@ -93,7 +93,7 @@ const std::vector<Form> forms = {
 TEST_CASE("a quantity is read in every form people write it") {
     for (const Form& form : forms) {
         INFO(form.text);
-        CHECK_THAT(si_of(form.text, form.kind), WithinRel(form.si, 4e-16 * 4));
+        CHECK_THAT(si_of(form.text, form.kind), WithinRel(form.si, 4e-15));
     }
 }
 

@@ -13,14 +13,14 @@ std::string asked(const Approved& approved, UnitSystem units) {
     std::string text;
     const auto add = [&](const std::string& part) { text += (text.empty() ? "" : ", ") + part; };
     if (approved.preheat_min)
-        add("preheat at least " + show_minimum(*approved.preheat_min, units));
+        add("preheat at least " + show_exact(*approved.preheat_min, units));
     if (approved.interpass_max)
-        add("interpass at most " + show_maximum(*approved.interpass_max, units));
+        add("interpass at most " + show_exact(*approved.interpass_max, units));
     if (approved.heat_input)
         add(fmt::format("heat input {} to {}", heat_input(approved.heat_input->first),
                         heat_input(approved.heat_input->second)));
     if (approved.post_heat && approved.post_heat->temperature && approved.post_heat->time)
-        add(fmt::format("after welding {} for {}", show_minimum(*approved.post_heat->temperature, units),
+        add(fmt::format("after welding {} for {}", show_exact(*approved.post_heat->temperature, units),
                         show(*approved.post_heat->time)));
     return text.empty() ? "what it asks for stands in it" : text;
 }

@@ -5,9 +5,6 @@
 namespace ringfill {
 namespace {
 
-/// The hottest that stainless weld metal is welded on [common practice, no source].
-const Temperature stainless_interpass = in_si<Temperature>(448.15);
-
 Caution before(const WornBore& bore, std::string text, std::string because, std::string source) {
     return {bore.name, "before", "yes", std::move(text), std::move(because), std::move(source)};
 }
@@ -65,7 +62,14 @@ void about_rivals(std::vector<Caution>& cautions, const WornBore& bore, const Pr
                            : "it is outside the range it was made for; the heat view says how",
             more->source));
     for (const PreheatMethod& method : preheat.methods)
-        if (method.applies && method.asks == Asks::unnamed)
+        if (method.asks == Asks::unnamed && !method.applies)
+            cautions.push_back(
+                before(bore,
+                       fmt::format("Have the metal judged by somebody qualified: {} asks for more "
+                                   "than any flame should give.",
+                                   method.name),
+                       method.note, method.source));
+        else if (method.asks == Asks::unnamed && preheat.minimum && preheat.minimum->value <= chill_off)
             cautions.push_back(before(
                 bore,
                 fmt::format("Do not go without preheat: {} asks for it and gives no figure.", method.name),
@@ -73,20 +77,33 @@ void about_rivals(std::vector<Caution>& cautions, const WornBore& bore, const Pr
 }
 
 /// Where the approved procedure goes further than a document, the family or the tempering allows.
-void about_overruled(std::vector<Caution>& cautions, const WornBore& bore, const Preheat& preheat,
+void about_overruled(std::vector<Caution>& cautions, const WornBore& bore, const BoreHeat& heat,
                      UnitSystem units) {
+    const Preheat& preheat = heat.preheat;
     const Overruled& overruled = preheat.overruled;
+    const bool harmed_by_heat = heat.structure == "austenitic" && !preheat.approved.empty();
     const auto ask_author = [&](std::string what, std::string because, std::string source) {
-        cautions.push_back(
-            before(bore, fmt::format("{}: ask its author before the first arc.", what), std::move(because),
-                   std::move(source)));
+        cautions.push_back(before(bore, fmt::format("{}: ask its author before the first arc.", what),
+                                  std::move(because), std::move(source)));
     };
     if (overruled.interpass_max)
         ask_author(fmt::format("The approved procedure {} lets a ring begin at {}, yet {} ends at {}",
                                preheat.approved, show_exact(preheat.interpass_max->value, units),
                                overruled.interpass_max->by,
                                show_exact(overruled.interpass_max->value, units)),
-                   "the approved maximum is over a document's", overruled.interpass_max->source);
+                   "the approved maximum is the higher one", overruled.interpass_max->source);
+    if (harmed_by_heat && preheat.minimum && preheat.minimum->value > chill_off)
+        ask_author(
+            fmt::format("The approved procedure {} asks for a preheat of {}, yet austenitic metal is harmed "
+                        "by it",
+                        preheat.approved, show_exact(preheat.minimum->value, units)),
+            "it cracks or goes brittle, hot for long; it is welded hand-warm", "practice");
+    if (harmed_by_heat && preheat.post_heat)
+        ask_author(
+            fmt::format("The approved procedure {} holds at {} after welding, yet austenitic metal is never "
+                        "held hot",
+                        preheat.approved, show_exact(preheat.post_heat->temperature.value, units)),
+            "it cracks or goes brittle, hot for long", "practice");
     if (overruled.hold_most)
         ask_author(fmt::format("The approved procedure {} holds at {} after welding, which softens metal "
                                "that should stay under {}",
@@ -103,8 +120,7 @@ void about_overruled(std::vector<Caution>& cautions, const WornBore& bore, const
                    "the approved hold is colder or shorter", overruled.post_heat->temperature.source);
 }
 
-void about_metal(std::vector<Caution>& cautions, const WornBore& bore, const BoreHeat& heat,
-                 UnitSystem units) {
+void about_metal(std::vector<Caution>& cautions, const WornBore& bore, const BoreHeat& heat) {
     if (heat.unknown_metal && !bore.magnetic)
         cautions.push_back(before(bore,
                                   "Try a magnet before any heat: the figures here hold only if it holds "
@@ -117,24 +133,26 @@ void about_metal(std::vector<Caution>& cautions, const WornBore& bore, const Bor
                                   "a chip for chemistry. Until then it counts as 4140.",
                                   "the metal is unknown", "practice"));
     if (heat.not_the_grade)
-        cautions.push_back(before(bore,
-                                  heat.unknown_metal
-                                      ? std::string("Ask what the metal is: its certificate shows more than "
-                                                    "4140, which unknown metal counts as. The rules count "
-                                                    "beside the rows.")
-                                      : fmt::format("Ask what the metal is: its certificate is not of {}. The "
-                                                    "rows of that grade count as the least, beside the row "
-                                                    "for unknown steel.",
-                                                    bore.base),
-                                  *heat.not_the_grade, "practice"));
-    if (heat.austenitic_on_ferritic)
         cautions.push_back(before(
             bore,
-            fmt::format("From the second layer on begin no ring over {}: the filler is stainless, and hot it "
-                        "cracks. Let the first layer melt as little of the steel as can be: mixed in, it makes it "
-                        "brittle.",
-                        show_maximum(stainless_interpass, units)),
-            "stainless filler on ferritic steel; the limits here are of the steel", "practice"));
+            heat.unknown_metal ? std::string("Ask what the metal is: its certificate shows more than "
+                                             "4140, which unknown metal counts as. The rules count "
+                                             "beside the rows.")
+                               : fmt::format("Ask what the metal is: its certificate is not of {}. The "
+                                             "rows of that grade count as the least, beside the row "
+                                             "for unknown steel.",
+                                             bore.base),
+            *heat.not_the_grade, "practice"));
+    if (heat.dirty_steel)
+        cautions.push_back(before(bore,
+                                  "Expect cracks in the hot weld: lay a trial ring and check it with dye "
+                                  "penetrant before you go on.",
+                                  *heat.dirty_steel, "practice"));
+    if (heat.stainless_on_steel)
+        cautions.push_back(before(bore,
+                                  "Let the first layer melt as little of the steel as can be: mixed into the "
+                                  "stainless filler it makes it brittle.",
+                                  "a stainless filler on steel", "practice"));
 }
 
 void about_missing(std::vector<Caution>& cautions, const WornBore& bore, const Procedure& procedure,
@@ -144,7 +162,7 @@ void about_missing(std::vector<Caution>& cautions, const WornBore& bore, const P
                                   "Measure the boss: preheat is taken for the thickest wall, with high "
                                   "restraint.",
                                   "the job gives neither boss_diameter nor heat_wall", "practice"));
-    if (heat.structure == "ferritic" && !heat.hydrogen_ml_100g)
+    if (!heat.hydrogen_ml_100g)
         cautions.push_back(before(bore,
                                   fmt::format("Find the hydrogen class of {} on its certificate: without it "
                                               "the highest is taken, 20 ml/100 g, and no row made for less "
@@ -152,14 +170,14 @@ void about_missing(std::vector<Caution>& cautions, const WornBore& bore, const P
                                               procedure.filler),
                                   "neither its designation nor the job names one", "EN1011-2-B"));
     if (heat.structure == "ferritic" && heat.laid.empty())
-        cautions.push_back(
-            before(bore,
-                   "Write current and voltage into the job: preheat is taken for the heat input that asks for "
-                   "the most.",
-                   procedure.approved && procedure.approved->heat_input
-                       ? "the heat input is not known, nor whether it lies in the approved band"
-                       : "the heat input is not known",
-                   "EN1011-2-B"));
+        cautions.push_back(before(
+            bore,
+            "Write current and voltage into the job: preheat is taken for the heat input that asks for "
+            "the most.",
+            procedure.approved && procedure.approved->heat_input
+                ? "the heat input is not known, nor whether it lies in the approved band"
+                : "the heat input is not known",
+            "EN1011-2-B"));
 }
 
 } // namespace
@@ -180,9 +198,9 @@ std::vector<Caution> preheat_cautions(const WornBore& bore, const Procedure& pro
     std::vector<Caution> cautions;
     if (heat.doubt)
         return cautions;
-    about_metal(cautions, bore, heat, units);
+    about_metal(cautions, bore, heat);
     about_rivals(cautions, bore, heat.preheat, units);
-    about_overruled(cautions, bore, heat.preheat, units);
+    about_overruled(cautions, bore, heat, units);
     if (heat.structure == "ferritic" || heat.structure == "martensitic")
         about_missing(cautions, bore, procedure, heat);
     if (bore.heat_wall && build.wall && *bore.heat_wall < *build.wall)

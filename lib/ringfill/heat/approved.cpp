@@ -35,20 +35,22 @@ std::optional<AskedTemperature> softens_over(const HeatCase& what) {
                             "what its tempering allows", source};
 }
 
-/// The lowest maximum that somebody but common practice sets.
-std::optional<AskedTemperature> firm_maximum(const Preheat& preheat, const HeatCase& what) {
-    auto firm = softens_over(what);
-    if (preheat.interpass_max && !preheat.interpass_max->is_usual &&
-        (!firm || preheat.interpass_max->value < firm->value))
-        firm = preheat.interpass_max;
-    return firm;
+/// What an approved maximum is held against: a document's, else what the tempering allows, else the highest
+/// that common practice goes to.
+AskedTemperature firm_maximum(const Preheat& preheat, const HeatCase& what) {
+    if (preheat.interpass_max && !preheat.interpass_max->is_usual)
+        return *preheat.interpass_max;
+    if (auto tempered = softens_over(what))
+        return *tempered;
+    return {usual_maximum, "common practice", "practice"};
 }
 
 void hold_as_approved(Preheat& preheat, const HeatCase& what, PostHeat hold) {
     const Temperature at = hold.temperature.value;
     if (auto most = softens_over(what); most && at > most->value)
         preheat.overruled.hold_most = std::move(most);
-    if (preheat.post_heat && (preheat.post_heat->temperature.value > at || preheat.post_heat->time > hold.time))
+    if (preheat.post_heat &&
+        (preheat.post_heat->temperature.value > at || preheat.post_heat->time > hold.time))
         preheat.overruled.post_heat = preheat.post_heat;
     preheat.post_heat = std::move(hold);
 }
@@ -75,16 +77,14 @@ void let_approved_minimum_rule(Preheat& preheat, const Approved& approved) {
 void let_approved_rest_rule(Preheat& preheat, const HeatCase& what, const Approved& approved) {
     if (approved.interpass_max) {
         AskedTemperature asked = by_approved(*approved.interpass_max, approved);
-        if (auto firm = firm_maximum(preheat, what); firm && firm->value < asked.value)
+        if (auto firm = firm_maximum(preheat, what); firm.value < asked.value)
             preheat.overruled.interpass_max = std::move(firm);
         preheat.interpass_max = std::move(asked);
     }
     if (approved.post_heat && approved.post_heat->temperature && approved.post_heat->time)
-        hold_as_approved(preheat, what,
-                         {by_approved(*approved.post_heat->temperature, approved),
-                          *approved.post_heat->time,
-                          {},
-                          true});
+        hold_as_approved(
+            preheat, what,
+            {by_approved(*approved.post_heat->temperature, approved), *approved.post_heat->time, {}, true});
 }
 
 std::vector<Fault> band_faults(const std::string& bore, const Procedure& procedure,

@@ -17,19 +17,6 @@ std::string_view process_of(const Filler& filler) {
     return !filler.cored ? "135" : filler.gases.empty() ? "114" : "136";
 }
 
-double share_of(const Filler& filler, std::string_view element) {
-    for (const auto& [name, percent] : filler.composition)
-        if (name == element)
-            return percent.value;
-    return 0;
-}
-
-/// Deposits of stainless steel: from about these shares on their upper limits make austenite of them, pure or
-/// mixed with steel [common practice, no source].
-bool is_austenitic(const Filler& filler) {
-    return share_of(filler, "Cr") > 16 && share_of(filler, "Ni") > 7;
-}
-
 void lay_heat(BoreHeat& heat, const HeatSettings& settings, const std::vector<FacePad>& faces,
               const std::vector<GrooveFill>& grooves) {
     if (!heat.current || !heat.voltage)
@@ -79,7 +66,8 @@ BoreHeat bore_heat(const WornBore& bore, const HeatSettings& settings, const Sit
     heat.unknown_metal = what.is_unknown_metal();
     heat.doubt = what.doubt;
     heat.not_the_grade = what.not_the_grade;
-    heat.austenitic_on_ferritic = base.structure == "ferritic" && is_austenitic(*settings.filler);
+    heat.stainless_on_steel = what.stainless_on_steel;
+    heat.dirty_steel = dirty_steel(bore, base);
     heat.preheat = preheat(what, settings.procedure->approved ? &*settings.procedure->approved : nullptr);
     if (heat.structure == "ferritic" && heat.preheat.minimum && heat.lowest && heat.wall)
         heat.cooling = cooling_time(*heat.lowest, heat.preheat.minimum->value, *heat.wall);

@@ -39,7 +39,8 @@ struct BoreHeat {
     std::string structure; ///< of the base metal
     bool unknown_metal = false;
     std::optional<std::string> doubt; ///< why it cannot be what the job calls it: no heat before it is known
-    bool austenitic_on_ferritic = false; ///< the filler is of stainless steel, the metal is not
+    bool stainless_on_steel = false;  ///< an austenitic filler on ferritic or martensitic metal
+    std::optional<std::string> dirty_steel; ///< what of the certificate makes hot cracks
     std::optional<std::string> not_the_grade;
     Preheat preheat;
     std::optional<CoolingTime> cooling; ///< at the minimum, with the lowest heat input; ferritic steel only

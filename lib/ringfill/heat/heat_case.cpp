@@ -31,6 +31,22 @@ void replace(std::vector<std::pair<std::string, double>>& composition, const std
         found->second = percent;
 }
 
+/// As the plugin interface numbers them.
+std::optional<double> number_of_structure(std::string_view structure) {
+    constexpr std::string_view numbered[] = {"ferritic",  "martensitic", "austenitic",
+                                             "cast_iron", "nickel",      "copper"};
+    const auto found = ranges::find(numbered, structure);
+    return found == std::end(numbered) ? std::nullopt
+                                       : std::optional(1.0 + static_cast<double>(found - numbered));
+}
+
+bool is_austenitic(const Filler& filler) {
+    const auto share = [&](std::string_view element) {
+        return share_of(of_table(filler.composition), element).value_or(0);
+    };
+    return share("Cr") > 16 && share("Ni") > 7; // of the upper limits: 309L, 308L, not 13 % Cr [practice]
+}
+
 } // namespace
 
 HeatCase heat_case(const WornBore& bore, const Procedure& procedure, const Site& site, const Family& family,
@@ -55,6 +71,7 @@ HeatCase heat_case(const WornBore& bore, const Procedure& procedure, const Site&
     else
         what.hydrogen_ml_100g = filler.hydrogen_ml_100g;
     what.lowest_heat_input = lowest_heat_input;
+    what.stainless_on_steel = holds_magnet(base) && is_austenitic(filler);
     what.ambient = site.ambient;
     what.doubt = identity_doubt(bore, base);
     return what;
@@ -88,11 +105,13 @@ Question question_on(const std::string& topic, const HeatCase& what) {
     add("restraint", static_cast<double>(what.restraint));
     if (what.lowest_heat_input)
         add("heat_input_J_per_m", what.lowest_heat_input->value());
+    add("structure", number_of_structure(what.base->structure));
     add("hydrogen_mL_per_100g", preheat_case(what).hydrogen_ml_100g);
     add("hydrogen_is_measured", what.hydrogen_is_measured ? 1 : 0);
     if (what.ambient)
         add("ambient_K", what.ambient->value());
-    if (what.base->yield_MPa && !what.not_the_grade)
+    add("grade_is_denied", what.not_the_grade ? std::optional(1.0) : std::nullopt);
+    if (what.base->yield_MPa)
         add("yield_MPa", what.base->yield_MPa->value);
     if (what.base->tensile_MPa && !what.not_the_grade)
         add("tensile_MPa", what.base->tensile_MPa->value);

@@ -32,6 +32,7 @@ struct HeatCase {
     std::optional<Sourced<double>> hydrogen_ml_100g;
     bool hydrogen_is_measured = false;
     std::optional<EnergyPerLength> lowest_heat_input; ///< as laid
+    bool stainless_on_steel = false; ///< an austenitic filler on ferritic or martensitic metal
     std::optional<Temperature> ambient;
     std::optional<std::string> doubt; ///< why it cannot be what the job calls it, see identity_doubt()
 

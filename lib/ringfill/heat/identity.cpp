@@ -68,8 +68,7 @@ std::optional<std::string> under_grade(const WornBore& bore, const Base& base) {
 }
 
 std::optional<std::string> magnet_against(const WornBore& bore, const Base& base) {
-    const bool holds = base.structure == "ferritic" || base.structure == "martensitic";
-    if (bore.magnetic == false && holds)
+    if (bore.magnetic == false && holds_magnet(base))
         return "a magnet does not hold, so it is no ferritic and no martensitic steel";
     if (bore.magnetic == true && base.structure == "austenitic")
         return "a magnet holds, so it is no austenitic metal";
@@ -77,6 +76,10 @@ std::optional<std::string> magnet_against(const WornBore& bore, const Base& base
 }
 
 } // namespace
+
+bool holds_magnet(const Base& base) {
+    return base.structure == "ferritic" || base.structure == "martensitic";
+}
 
 std::optional<std::string> identity_doubt(const WornBore& bore, const Base& base) {
     if (auto against = magnet_against(bore, base))
@@ -97,6 +100,17 @@ std::optional<std::string> not_of_grade(const WornBore& bore, const Base& base) 
     if (base.composition.empty() || base.structure != "ferritic")
         return std::nullopt;
     return over_grade(bore, base);
+}
+
+std::optional<std::string> dirty_steel(const WornBore& bore, const Base& base) {
+    for (const std::string_view element : {"P", "S"}) {
+        const auto percent = certified(bore, element);
+        const auto limit = of_table(base.composition, element);
+        if (percent && limit && *percent > *limit + 1e-9)
+            return fmt::format("{} {:.4g} % is over the {:.4g} % of {}", element, *percent, *limit,
+                               base.name);
+    }
+    return std::nullopt;
 }
 
 std::vector<Fault> certificate_faults(const WornBore& bore, const Base& base) {

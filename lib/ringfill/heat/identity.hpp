@@ -10,6 +10,9 @@
 
 namespace ringfill {
 
+/// Whether a magnet holds on a metal: on ferritic and martensitic steel.
+bool holds_magnet(const Base& base);
+
 /// Why the metal cannot be what the job calls it, so that no heat may be given before it is known: what the
 /// magnet says, a certificate of no ferritic steel at all (over 10 % Cr, Ni or Mn [common practice, no
 /// source] or 2 % C [EN 10020:2000, 2.1; from memory]), one outside the limits of a stainless grade. Nothing
@@ -20,6 +23,10 @@ std::optional<std::string> identity_doubt(const WornBore& bore, const Base& base
 /// (C, Mn, Cr, Ni, Mo, Cu, V, Nb, B; Si, P and S do not harden) over the grade's limit, of unknown metal over
 /// that of the grade it counts as.
 std::optional<std::string> not_of_grade(const WornBore& bore, const Base& base);
+
+/// What of the certificate makes cracks in the hot weld: P or S over the grade's limit, in words; else
+/// nothing.
+std::optional<std::string> dirty_steel(const WornBore& bore, const Base& base);
 
 /// A fault for each element of a certificate that no machine steel holds so little of, C under 0.02 % or Mn
 /// under 0.1 % [common practice, no source]: fractions typed for percent would ask for too little preheat.

@@ -61,6 +61,8 @@ std::optional<AskedTemperature> interpass_maximum(const HeatCase& what,
     for (const AnsweredFigure& value : values)
         if (value.name == "interpass_max_K")
             take_lower(lowest, asked_by_family(value));
+    if (what.stainless_on_steel)
+        take_lower(lowest, {stainless_maximum, "the stainless filler on steel", "practice"});
     if (what.base->interpass_range_K && minimum)
         take_lower(lowest, over_minimum(*what.base, minimum->value));
     if (lowest || !minimum)

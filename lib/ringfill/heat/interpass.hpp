@@ -12,6 +12,9 @@ inline constexpr double usual_range_K = 100;
 inline const Temperature usual_maximum = in_si<Temperature>(623.15);
 inline constexpr double below_tempering_K = 50;
 
+/// Stainless weld metal is welded no hotter than this, 175 to 200 °C [common practice, no source].
+inline const Temperature stainless_maximum = in_si<Temperature>(448.15);
+
 /// The highest temperature to begin a ring at: the lowest that a document asks for the grade, else the usual
 /// one. Nothing when neither is known.
 std::optional<AskedTemperature> interpass_maximum(const HeatCase& what,

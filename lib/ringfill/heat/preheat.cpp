@@ -66,6 +66,8 @@ void take_advice(Preheat& result, const HeatCase& what) {
     Question question = question_on("advice", what);
     if (result.minimum)
         question.numbers.emplace_back("preheat_min_K", result.minimum->value.value());
+    if (result.interpass_max && !result.interpass_max->is_usual)
+        question.numbers.emplace_back("interpass_max_K", result.interpass_max->value.value());
     FamilyAnswer answer = ask(*what.family->plugin, question, what.family->sources);
     for (AnsweredFigure& value : answer.values)
         result.values.push_back(std::move(value));
@@ -99,6 +101,7 @@ Preheat preheat(const HeatCase& what, const Approved* approved) {
     let_the_highest_rule(result);
     if (approved)
         let_approved_minimum_rule(result, *approved);
+    result.interpass_max = interpass_maximum(what, result.minimum, result.methods, result.values);
     take_advice(result, what);
     let_the_family_hold(result);
     result.interpass_max = interpass_maximum(what, result.minimum, result.methods, result.values);

@@ -51,7 +51,7 @@ struct PostHeat {
 
 /// What an approved procedure took the place of where its own figure is the less careful one.
 struct Overruled {
-    std::optional<AskedTemperature> interpass_max; ///< a document's, under the approved one
+    std::optional<AskedTemperature> interpass_max; ///< of a document, the tempering or practice
     std::optional<AskedTemperature> hold_most;     ///< 50 K under tempering, under the approved hold
     std::optional<PostHeat> post_heat;             ///< the family's, hotter or longer than the approved one
 };
@@ -85,10 +85,10 @@ inline constexpr double much_more_K = 25;
 /// a method made for this metal and wall applies; one outside its composition range is information where a
 /// row of the grade's own practice holds in every respect, else it counts at the edge of its range; a wall
 /// outside the range always counts at its edge. A row for less hydrogen than there is, for a grade that the
-/// certificate denies, or whose list ends before the wall, still counts as the least. Where no table lists the
-/// grade, its practice ends before the wall, or the certificate denies it, the row for unknown metal counts as
-/// well. Without an approved minimum the answer is never below one of these, nor below the chill-off
-/// temperature. There is no figure at all while the metal is in doubt.
+/// certificate denies, or whose list ends before the wall, still counts as the least. Where no table lists
+/// the grade, its practice ends before the wall, or the certificate denies it, the row for unknown metal
+/// counts as well. Without an approved minimum the answer is never below one of these, nor below the
+/// chill-off temperature. There is no figure at all while the metal is in doubt.
 /// @param approved its figures rule; what it leaves open follows from the rest. May be null.
 /// Throws Faulty (Origin::table) when the family's plugin breaks a rule.
 Preheat preheat(const HeatCase& what, const Approved* approved = nullptr);

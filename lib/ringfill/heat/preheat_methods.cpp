@@ -101,7 +101,8 @@ PreheatMethod answered(const AnsweredMethod& answer) {
                                        : Asks::minimum;
     if (method.asks == Asks::minimum)
         method.minimum = in_si<Temperature>(answer.number);
-    method.in_range = !answer.out_of_composition && !answer.out_of_thickness && !answer.not_usable;
+    method.in_range =
+        !answer.out_of_composition && !answer.out_of_thickness && !answer.at_edge && !answer.not_usable;
     method.formula = method.asks == Asks::minimum ? answer.formula : std::string();
     method.inputs = answer.inputs;
     method.source = answer.source;

@@ -1,5 +1,12 @@
 #include <ringfill/job/read_bore.hpp>
 
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include <ringfill/fault/nearest.hpp>
+#include <ringfill/fault/printable.hpp>
+#include <ringfill/job/element_symbols.hpp>
 #include <ringfill/job/read_worn.hpp>
 #include <ringfill/units/measured_field.hpp>
 
@@ -71,8 +78,13 @@ void check_stock(const WornBore& bore, const Entry& entry) {
 
 void check_composition(const Entry& entry, const WornBore& bore) {
     double sum = 0;
-    for (const auto& [element, percent] : bore.composition)
+    for (const auto& [element, percent] : bore.composition) {
         sum += percent;
+        if (std::find(element_symbols().begin(), element_symbols().end(), element) == element_symbols().end())
+            entry.refuse("composition",
+                         fmt::format("names {}, which is no symbol of an element", in_quotes(element)),
+                         suggest(element, element_symbols()));
+    }
     if (sum > 100)
         entry.refuse("composition", "adds up to more than 100 %",
                      "write percent by mass as the certificate prints it");

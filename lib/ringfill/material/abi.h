@@ -69,7 +69,11 @@ typedef struct rf_text {
      ambient_K                        air and metal at the site
      yield_MPa, tensile_MPa           of the base metal, the least its standard asks for
      tempering_K                      the base metal was tempered at
+     grade_is_denied                  1: the mill certificate is of another steel; yield_MPa is the grade's, and no
+                                      more than a hint of what this one has at least
+     structure                        1 ferritic, 2 martensitic, 3 austenitic, 4 cast iron, 5 nickel, 6 copper
      preheat_min_K                    on `advice`: the least preheat that rules
+     interpass_max_K                  on `advice`: the highest temperature that a document lets a ring begin at
    In an answer, given to `value`:
      CE_IIW_pct, Pcm_pct, CET_pct, CEN_pct   carbon equivalents of the base metal
      interpass_max_K                  highest temperature to begin a ring at

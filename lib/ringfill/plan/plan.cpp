@@ -84,13 +84,31 @@ const Bead& largest_bead(const BorePlan& bore, const Settings& settings) {
     return *largest;
 }
 
+/// Whether every bore of a procedure waits for its metal to be identified, so that nothing rules yet.
+bool is_all_in_doubt(const Plan& plan, const Procedure& procedure) {
+    bool any = false;
+    for (const BorePlan& bore : plan.bores)
+        if (bore.procedure == procedure.name) {
+            if (!bore.heat.doubt)
+                return false;
+            any = true;
+        }
+    return any;
+}
+
 void judge(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
     for (std::size_t i = 0; i < job.bores.size(); ++i)
         ranges::push_back(plan.cautions, heat_stops(job.bores[i], plan.bores[i].heat, job.units));
-    ranges::push_back(plan.cautions, cold_cautions(job.site, job.units));
+    std::vector<std::string> in_doubt;
+    for (const BorePlan& bore : plan.bores)
+        if (bore.heat.doubt)
+            in_doubt.push_back(bore.name);
+    ranges::push_back(plan.cautions,
+                      cold_cautions(job.site, job.units, in_doubt, in_doubt.size() == plan.bores.size()));
     plan.cautions.push_back(hot_work());
     for (const Procedure& procedure : job.procedures)
-        if (const auto approved = approved_caution(procedure, job.units))
+        if (const auto approved = approved_caution(procedure, job.units);
+            approved && !is_all_in_doubt(plan, procedure))
             plan.cautions.push_back(*approved);
     for (const Procedure& procedure : job.procedures) {
         ranges::push_back(plan.notes, settings.at(procedure.name).notes);

@@ -33,6 +33,13 @@ std::string stop_of(const BoreHeat& heat) {
     return {};
 }
 
+bool approved_gives(const Preheat& preheat) {
+    const auto given = [](const std::optional<AskedTemperature>& asked) {
+        return asked && asked->source == "approved";
+    };
+    return given(preheat.minimum) || given(preheat.interpass_max);
+}
+
 } // namespace
 
 ShownLimits shown_limits(const Preheat& preheat, UnitSystem units) {
@@ -65,6 +72,7 @@ std::string heat_limits(const BoreHeat& heat, UnitSystem units) {
 std::string heat_head(const Plan& plan, const Style& style) {
     ByText stops;
     ByText approved;
+    ByText silent;
     ByText waiting;
     ByText limits;
     for (const BorePlan& bore : plan.bores) {
@@ -72,7 +80,10 @@ std::string heat_head(const Plan& plan, const Style& style) {
         if (const std::string stop = stop_of(bore.heat); !stop.empty())
             put(stops, stop, name);
         if (!bore.heat.preheat.approved.empty())
-            put(bore.heat.doubt ? waiting : approved, printable(bore.heat.preheat.approved, 80), name);
+            put(bore.heat.doubt                     ? waiting
+                : approved_gives(bore.heat.preheat) ? approved
+                                                    : silent,
+                printable(bore.heat.preheat.approved, 80), name);
         put(limits, heat_limits(bore.heat, plan.units), name);
     }
     std::string text;
@@ -80,6 +91,12 @@ std::string heat_head(const Plan& plan, const Style& style) {
         text += style.strong(wrapped(fmt::format("{}: {}.", stop, bores), "! "));
     for (const auto& [reference, bores] : approved)
         text += wrapped(fmt::format("Approved procedure {} rules: {}.", reference, bores), "");
+    for (const auto& [reference, bores] : silent)
+        text += wrapped(
+            fmt::format("Approved procedure {} gives no preheat and no interpass maximum to this job; "
+                        "these are published ones: {}.",
+                        reference, bores),
+            "");
     for (const auto& [reference, bores] : waiting)
         text += wrapped(
             fmt::format("Approved procedure {} waits until the metal is known: {}.", reference, bores), "");

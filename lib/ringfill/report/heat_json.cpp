@@ -86,6 +86,8 @@ Value values_object(const Preheat& preheat) {
 
 Value heat_object(const BoreHeat& heat) {
     Value::Object object;
+    if (heat.doubt)
+        object.push_back({"doubt", *heat.doubt});
     put_preheat(object, heat.preheat);
     if (heat.bore)
         object.push_back({"heat_input_kj_mm", heat_input_object(heat)});

@@ -87,20 +87,35 @@ std::string rivals(const Preheat& preheat, UnitSystem units) {
     return text;
 }
 
+/// A length to be kept by eye, rounded up: 77 mm, 3.0 in.
+std::string about(Length length, UnitSystem units) {
+    constexpr double rounding = 1e-9;
+    return units == UnitSystem::metric
+               ? fmt::format("{:.0f} mm", std::ceil(mm(length) - rounding))
+               : fmt::format("{:.1f} in", std::ceil(mm(length) / 2.54 - rounding) / 10);
+}
+
+std::string heat_input_text(EnergyPerLength energy, UnitSystem units) {
+    constexpr double mm_in_inch = 25.4;
+    return units == UnitSystem::metric ? fmt::format("{:.3g} kJ/mm", kj_mm(energy))
+                                       : fmt::format("{:.3g} kJ/in", kj_mm(energy) * mm_in_inch);
+}
+
 std::string measuring(const BoreHeat& heat, UnitSystem units) {
     if (!heat.wall)
-        return fmt::format("Measure {} or more from the edge of the weld, where no flame plays: the wall is not "
-                           "known, so take the flame away and wait for the heat to even out, 2 min for every "
-                           "{} of it [ISO13916].",
-                           show(thick_wall_distance, units), show(millimetres(25), units));
+        return fmt::format(
+            "Measure {} or more from the edge of the weld, where no flame plays: the wall is not "
+            "known, so take the flame away and wait for the heat to even out, 2 min for every "
+            "{} of it [ISO13916].",
+            about(thick_wall_distance, units), units == UnitSystem::metric ? "25 mm" : "inch");
     return fmt::format(
         "Measure {} from the edge of the weld, on the side away from the flame. Where only the heated side "
         "can be reached, take the flame away, wait {}, then read [ISO13916].{}",
-        show(measuring_distance(*heat.wall), units),
+        about(measuring_distance(*heat.wall), units),
         show(in_si<Time>(factor::minute * std::ceil(equalising_time(*heat.wall).value() / factor::minute))),
         heat.preheat.no_preheat ? std::string()
                                 : fmt::format(" Heat {} or more each way from the weld [D1.1-zone].",
-                                              show(heated_zone(*heat.wall), units)));
+                                              about(heated_zone(*heat.wall), units)));
 }
 
 std::string heat_inputs(const BoreHeat& heat, UnitSystem units) {
@@ -108,8 +123,8 @@ std::string heat_inputs(const BoreHeat& heat, UnitSystem units) {
         return "Heat input: not known without current and voltage.";
     std::string text = "Heat input as laid:";
     for (const LaidHeat& one : heat.laid)
-        text += fmt::format("{} {} {:.3g} kJ/mm", &one == &heat.laid.front() ? "" : ",", one.pass,
-                            kj_mm(one.heat_input));
+        text += fmt::format("{} {} {}", &one == &heat.laid.front() ? "" : ",", one.pass,
+                            heat_input_text(one.heat_input, units));
     text += fmt::format(" (thermal efficiency {:.1f}).", heat.thermal_efficiency);
     if (heat.cooling)
         text += fmt::format(" From 800 to 500 °C in about {:.1f} s at the preheat, as information; the wall "
@@ -132,15 +147,22 @@ std::string reckoned(const BoreHeat& heat, UnitSystem units) {
                            : std::string("hydrogen of no class"));
 }
 
-std::string after_welding(const Preheat& preheat, UnitSystem units) {
+/// Martensitic metal is tempered only once it has cooled: the hold comes after that advice.
+std::string after_welding(const BoreHeat& heat, UnitSystem units) {
+    const Preheat& preheat = heat.preheat;
+    const bool cools_first = heat.structure == "martensitic";
     std::string text;
     const bool asked_for = preheat.post_heat && preheat.post_heat->is_approved;
+    std::string hold;
     if (asked_for)
-        text += wrapped(fmt::format("After the last ring hold at {} for {}: {} [{}].",
-                                    show_minimum(preheat.post_heat->temperature.value, units),
-                                    show(preheat.post_heat->time), preheat.post_heat->temperature.by,
-                                    preheat.post_heat->temperature.source),
-                        "  ");
+        hold = wrapped(fmt::format("{} hold at {} for {}: {} [{}].",
+                                   cools_first ? "Once it has cooled as said above," : "After the last ring",
+                                   show_exact(preheat.post_heat->temperature.value, units),
+                                   show(preheat.post_heat->time), preheat.post_heat->temperature.by,
+                                   preheat.post_heat->temperature.source),
+                       "  ");
+    if (!cools_first)
+        text += hold;
     for (const Advice& advice : preheat.advice)
         text += wrapped(fmt::format("{}{} [{}]",
                                     asked_for && advice.kind == "post_heat"
@@ -148,7 +170,7 @@ std::string after_welding(const Preheat& preheat, UnitSystem units) {
                                         : "",
                                     advice.text, advice.source),
                         "  - ");
-    return text;
+    return cools_first ? text + hold : text;
 }
 
 std::string bore_heat_text(const BorePlan& bore, UnitSystem units, const Style& style) {
@@ -160,11 +182,11 @@ std::string bore_heat_text(const BorePlan& bore, UnitSystem units, const Style& 
         return text + wrapped(fmt::format("Preheat: {}.", heat_limits(heat, units)), "  ") +
                wrapped(heat_inputs(heat, units), "  ") + "\n";
     if (heat.preheat.contradictory)
-        text += wrapped(fmt::format("Contradictory: {}. Both figures stand as they are.",
-                                    heat.preheat.approved.empty()
-                                        ? "needs an approved procedure"
-                                        : "ask the author of the approved procedure"),
-                        "! ");
+        text +=
+            wrapped(fmt::format("Contradictory: {}. Both figures stand as they are.",
+                                heat.preheat.approved.empty() ? "needs an approved procedure"
+                                                              : "ask the author of the approved procedure"),
+                    "! ");
     text += wrapped(minimum_sentence(heat.preheat, units), "  ");
     if (heat.preheat.interpass_max)
         text += wrapped(maximum_sentence(heat.preheat, units), "  ");
@@ -172,7 +194,7 @@ std::string bore_heat_text(const BorePlan& bore, UnitSystem units, const Style& 
     text += wrapped(reckoned(heat, units), "  ");
     text += wrapped(measuring(heat, units), "  ");
     text += wrapped(heat_inputs(heat, units), "  ");
-    text += after_welding(heat.preheat, units);
+    text += after_welding(heat, units);
     return text + "\n";
 }
 

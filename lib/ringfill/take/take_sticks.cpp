@@ -59,7 +59,7 @@ StickPair pick_sticks(const StickUse& use, const std::vector<Stick>& sticks, Uni
             pair.maximum = &stick;
     }
     pair.needs_thermometer = (use.minimum && !pair.minimum) || (use.maximum && !pair.maximum) ||
-                             (pair.minimum && pair.maximum && pair.minimum->rating > pair.maximum->rating);
+                             (pair.minimum && pair.maximum && pair.minimum->rating >= pair.maximum->rating);
     return pair;
 }
 
@@ -72,11 +72,11 @@ std::vector<Need> take_sticks(const std::vector<StickUse>& uses, const std::vect
         if (pair.minimum)
             add_reason(reasons, pair.minimum,
                        fmt::format("melts when {} is warm enough ({} at least)", use.bore,
-                                   show_minimum(*use.minimum, units)));
+                                   show_exact(*use.minimum, units)));
         if (pair.maximum)
             add_reason(reasons, pair.maximum,
                        fmt::format("must not melt on {} before a ring ({} at most)", use.bore,
-                                   show_maximum(*use.maximum, units)));
+                                   show_exact(*use.maximum, units)));
         if (pair.needs_thermometer)
             by_thermometer += fmt::format("{}{}", by_thermometer.empty() ? "" : ", ", use.bore);
     }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cmath>
 #include <numbers>
 
 namespace ringfill::factor {
@@ -19,5 +20,10 @@ inline constexpr double degree = std::numbers::pi / 180; // rad
 inline constexpr double kelvin_per_fahrenheit = 5.0 / 9.0;
 inline constexpr double celsius_zero = 273.15;                            // K
 inline constexpr double fahrenheit_zero = 459.67 * kelvin_per_fahrenheit; // K
+
+/// A temperature [K] without the last digits that its conversion leaves, so that 68 °F is 20 °C.
+inline double settled_kelvin(double kelvin) {
+    return std::round(kelvin * 1e12) / 1e12;
+}
 
 } // namespace ringfill::factor

@@ -241,7 +241,7 @@ std::variant<double, NotMeasured> measure(std::string_view text, Kind kind) {
     const double value = (negative ? -sum.value : sum.value) + zero;
     if (!std::isfinite(value))
         return too_large(kind);
-    return value;
+    return kind == Kind::temperature ? factor::settled_kelvin(value) : value;
 }
 
 } // namespace ringfill

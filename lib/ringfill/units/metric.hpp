@@ -49,7 +49,8 @@ inline Temperature celsius(double degrees) {
 }
 /// A temperature from its figure in degrees Fahrenheit.
 inline Temperature fahrenheit(double degrees) {
-    return in_si<Temperature>(degrees * factor::kelvin_per_fahrenheit + factor::fahrenheit_zero);
+    return in_si<Temperature>(
+        factor::settled_kelvin(degrees * factor::kelvin_per_fahrenheit + factor::fahrenheit_zero));
 }
 
 } // namespace ringfill

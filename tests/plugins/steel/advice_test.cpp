@@ -137,15 +137,32 @@ TEST_CASE("a hold for hydrogen is never colder than the preheat, nor within 50 K
     CHECK(value_of(ask_steel("advice", held(180)), "post_heat_K") == 523.15);
     const Said hot = ask_steel("advice", held(314.6));
     CHECK_THAT(value_of(hot, "post_heat_K"), Catch::WithinAbs(314.6 + 273.15, 1e-9));
-    CHECK(hot.texts("post_heat").starts_with(
-        "After the last ring, before it cools, hold it at 315 °C (599 °F) for 2 h, "));
+    CHECK(hot.texts("post_heat")
+              .starts_with("After the last ring, before it cools, hold it at 315 °C (599 °F) for 2 h, "));
     const Said tempered = ask_steel("advice", with(held(314.6), "tempering_K", 400 + 273.15));
     CHECK_THAT(value_of(tempered, "post_heat_K"), Catch::WithinAbs(314.6 + 273.15, 1e-9));
     const Said too_hot = ask_steel("advice", with(held(314.6), "tempering_K", 360 + 273.15));
     CHECK_FALSE(too_hot.has_value("post_heat_K"));
     CHECK(too_hot.texts("post_heat") ==
-          "Take the hold after welding from the approved procedure: its preheat of 315 °C (599 °F) is itself "
-          "within 50 K of the tempering at 360 °C (680 °F). [practice]\n");
+          "Take the hold after welding from the approved procedure: it must not pass 50 K under the "
+          "tempering at "
+          "360 °C (680 °F), and less would not release the hydrogen. [practice]\n");
+    const Said below_maximum = ask_steel("advice", with(held(180), "interpass_max_K", 220 + 273.15));
+    CHECK_THAT(value_of(below_maximum, "post_heat_K"), Catch::WithinAbs(220 + 273.15, 1e-9));
+    CHECK(ask_steel("advice", with(held(262), "interpass_max_K", 200 + 273.15)).texts("post_heat") ==
+          "Take the hold after welding from the approved procedure: it must not pass the interpass maximum "
+          "of 200 "
+          "°C (392 °F), and less would not release the hydrogen. [practice]\n");
+}
+
+TEST_CASE("a denied grade's high yield strength still asks for its hold, a low one is not trusted") {
+    const Numbers soft = with(with_base(0.10, 0.70), "grade_is_denied", 1);
+    const Said strong = ask_steel("advice", with(with(soft, "yield_MPa", 690), "wall_m", 0.040));
+    CHECK(value_of(strong, "post_heat_K") == 523.15);
+    CHECK(value_of(strong, "crack_test_wait_s") == 48 * 3600.0);
+    const Said weak = ask_steel("advice", with(with(soft, "yield_MPa", 250), "wall_m", 0.040));
+    CHECK(weak.texts("post_heat")
+              .starts_with("If its yield strength, which is not known here, is over 460 MPa"));
 }
 
 // 400 HB wear plate loses its hardness over about 220 °C (makers' charts, memory).

@@ -112,9 +112,9 @@ TEST_CASE("past its last column the annex has no answer, and its last column sti
     const Said by_class = ask_steel("preheat", hard);
     CHECK(by_class.method(annex_name).flags == RF_NOT_USABLE);
     const Figure& edge = by_class.method(annex_edge_name);
-    CHECK(edge.flags == (RF_OUT_OF_COMPOSITION | RF_AT_EDGE));
-    CHECK(edge.note == "by the last column of its grid, group F; medium restraint");
-    CHECK_THAT(degC(edge), WithinAbs((300.0 - 32) * 5 / 9, 1e-9)); // over 3/4 in, medium, group F
+    CHECK(edge.flags == RF_AT_EDGE);
+    CHECK(edge.note == "past its grid, taken as its last group G; medium restraint");
+    CHECK_THAT(degC(edge), WithinAbs((320.0 - 32) * 5 / 9, 1e-9)); // over 3/4 in, medium, group G
     const Said measured = ask_steel(
         "preheat", with(with(with(hard, "base_", plain_steel(0.50, 1.50)), "hydrogen_is_measured", 1),
                         "hydrogen_mL_per_100g", 20));

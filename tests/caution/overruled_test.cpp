@@ -1,0 +1,77 @@
+#include <catch2/catch.hpp>
+
+#include "caution/preheat_sample.hpp"
+
+using namespace ringfill;
+using namespace ringfill::testing;
+
+TEST_CASE("with an approved procedure a contradiction goes to its author") {
+    PreheatSample sample;
+    sample.heat.preheat.contradictory = true;
+    sample.heat.preheat.approved = "P-12";
+    CHECK(
+        sample.stops() ==
+        Lines{"pin | before | yes | Contradictory: ask the author of the approved procedure P-12 before the "
+              "first arc. Neither figure is changed. | at least 150 °C by a table [practice], at most 250 °C "
+              "by a document [practice] | practice"});
+}
+
+TEST_CASE("a method that applies and asks for more than the approved procedure is told") {
+    PreheatSample sample;
+    sample.heat.preheat.approved = "P-12";
+    sample.method("a table", 150, true);
+    CHECK(sample.cautions().empty());
+    sample.method("a rule", 151, true);
+    sample.method("a stricter rule", 181, true);
+    CHECK(sample.cautions() ==
+          Lines{"pin | before | yes | The approved procedure P-12 rules with 150 °C, yet a stricter rule "
+                "asks for "
+                "185 °C: ask its author before the first arc. | a method that applies asks for more than the "
+                "approved procedure | practice"});
+}
+
+TEST_CASE("where the approved procedure goes further than others allow, both figures are told") {
+    PreheatSample sample;
+    Preheat& preheat = sample.heat.preheat;
+    preheat.approved = "P-12";
+    preheat.interpass_max = asked(300, "the approved procedure P-12");
+    preheat.overruled.interpass_max = asked(225, "the table for 400HB");
+    preheat.post_heat = PostHeat{asked(240, "the approved procedure P-12"), in_si<Time>(3600), {}, true};
+    preheat.overruled.hold_most = asked(200, "what its tempering allows");
+    preheat.overruled.post_heat =
+        PostHeat{asked(250, "the rules of the family"), in_si<Time>(7200), {}, false};
+    CHECK(
+        sample.cautions() ==
+        Lines{"pin | before | yes | The approved procedure P-12 lets a ring begin at 300 °C, yet the table "
+              "for 400HB ends at 225 °C: ask its author before the first arc. | the approved maximum is the "
+              "higher one | practice",
+              "pin | before | yes | The approved procedure P-12 holds at 240 °C after welding, which softens "
+              "metal that should stay under 200 °C: ask its author before the first arc. | the hold is "
+              "within 50 K of its tempering | practice",
+              "pin | before | yes | The approved procedure P-12 holds at 240 °C for 1 h 00 min after "
+              "welding, yet "
+              "the rules of the family ask for 250 °C for 2 h 00 min: ask its author before the first arc. | "
+              "the "
+              "approved hold is colder or shorter | practice"});
+}
+
+TEST_CASE("an approved preheat or hold of austenitic metal is questioned") {
+    PreheatSample sample;
+    sample.heat.structure = "austenitic";
+    sample.heat.preheat.approved = "P-12";
+    sample.heat.preheat.post_heat =
+        PostHeat{asked(250, "the approved procedure P-12"), in_si<Time>(7200), {}, true};
+    CHECK(
+        sample.cautions() ==
+        Lines{
+            "pin | before | yes | The approved procedure P-12 asks for a preheat of 150 °C, yet austenitic "
+            "metal is harmed by it: ask its author before the first arc. | it cracks or goes brittle, hot "
+            "for "
+            "long; it is welded hand-warm | practice",
+            "pin | before | yes | The approved procedure P-12 holds at 250 °C after welding, yet austenitic "
+            "metal is never held hot: ask its author before the first arc. | it cracks or goes brittle, hot "
+            "for long | practice"});
+    sample.heat.preheat.minimum = asked(20, "the approved procedure P-12");
+    sample.heat.preheat.post_heat.reset();
+    CHECK(sample.cautions().empty());
+}

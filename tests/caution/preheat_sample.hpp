@@ -1,0 +1,53 @@
+#pragma once
+
+#include <string>
+
+#include <ringfill/caution/preheat_rules.hpp>
+#include <ringfill/units/metric.hpp>
+
+#include "caution/told.hpp"
+
+namespace ringfill::testing {
+
+inline AskedTemperature asked(double degrees, const std::string& by) {
+    return {celsius(degrees), by, "practice", {}, {}};
+}
+
+/// A bore of known steel, 150 to 250 degC, everything known.
+struct PreheatSample {
+    WornBore bore;
+    Procedure procedure;
+    BoreHeat heat;
+    Build build;
+
+    PreheatSample() {
+        bore.name = "pin";
+        bore.base = "steel/C45";
+        procedure.filler = "steel/ER70S-6";
+        heat.structure = "ferritic";
+        heat.wall = millimetres(30);
+        build.wall = millimetres(30);
+        heat.hydrogen_ml_100g = Sourced<double>{5, "practice"};
+        heat.laid = {{"bore", in_si<EnergyPerLength>(5e5)}};
+        heat.preheat.minimum = asked(150, "a table");
+        heat.preheat.interpass_max = asked(250, "a document");
+    }
+
+    void method(const std::string& name, double degrees, bool applies, bool in_range = true) {
+        PreheatMethod made;
+        made.name = name;
+        made.asks = Asks::minimum;
+        made.minimum = celsius(degrees);
+        made.applies = applies;
+        made.in_range = in_range;
+        made.source = "practice";
+        heat.preheat.methods.push_back(made);
+    }
+
+    Lines stops() const { return told(heat_stops(bore, heat, UnitSystem::metric)); }
+    Lines cautions() const {
+        return told(preheat_cautions(bore, procedure, heat, build, UnitSystem::metric));
+    }
+};
+
+} // namespace ringfill::testing
