@@ -15,8 +15,10 @@ constexpr Span kilograms{0.001, 2'000};
 constexpr Span litres{1, 1e7};
 constexpr Span share{0, 1, true};
 constexpr Span litres_a_minute{0, 1'000, true};
+constexpr Span kilograms_an_hour{0, 1'000, true};
 constexpr std::array unit_words = {"mm"sv, "inch"sv};
-constexpr std::array gas_words = {"argon"sv, "argon_mixture"sv, "carbon_dioxide"sv};
+constexpr std::array gas_words = {"argon"sv, "argon_mixture"sv, "carbon_dioxide"sv, "oxygen"sv};
+constexpr std::array fuel_words = {"propane"sv, "acetylene"sv};
 
 constexpr std::array wire_fields = {
     Field{.name = "units", .kind = Kind::word, .required = true, .sample = R"("mm")", .words = unit_words},
@@ -52,6 +54,30 @@ constexpr std::array gas_fields = {
 };
 constexpr Record gas_record{"a cylinder", "", gas_fields};
 
+constexpr std::array fuel_fields = {
+    Field{.name = "units", .kind = Kind::word, .required = true, .sample = R"("mm")", .words = unit_words},
+    Field{
+        .name = "holds", .kind = Kind::word, .required = true, .sample = R"("propane")", .words = fuel_words},
+    Field{.name = "content_kg",
+          .kind = Kind::sourced,
+          .required = true,
+          .span = kilograms,
+          .sample = R"([11, "practice"])"},
+    Field{.name = "usable_share",
+          .kind = Kind::sourced,
+          .required = true,
+          .span = share,
+          .sample = R"([0.85, "practice"])"},
+    Field{.name = "draw_kg_h",
+          .kind = Kind::sourced,
+          .required = true,
+          .span = kilograms_an_hour,
+          .sample = R"([0.8, "practice"])"},
+    Field{.name = "note", .span = table_words},
+    Field{.name = "stocked", .kind = Kind::flag, .sample = "true"},
+};
+constexpr Record fuel_record{"a fuel cylinder", "", fuel_fields};
+
 constexpr std::array format = {"ringfill-packs/1"sv};
 constexpr std::array file_fields = {
     Field{.name = "format",
@@ -71,6 +97,11 @@ constexpr std::array file_fields = {
           .shape = Shape::named,
           .sample = "{ ... }",
           .record = &gas_record},
+    Field{.name = "fuel",
+          .kind = Kind::object,
+          .shape = Shape::named,
+          .sample = "{ ... }",
+          .record = &fuel_record},
 };
 constexpr Record file_record{"the table of packs", "", file_fields};
 
@@ -99,6 +130,20 @@ GasPack read_gas(const std::string& name, const Entry& row, const Bibliography& 
     return pack;
 }
 
+FuelPack read_fuel(const std::string& name, const Entry& row, const Bibliography& sources) {
+    const SourcedReader reader(row, sources);
+    FuelPack pack;
+    pack.name = name;
+    pack.note = row.text("note").value_or("");
+    pack.units = read_units(row);
+    pack.holds = row.word("holds").value_or("");
+    pack.content = reader.quantity<Mass>("content_kg", 1).value_or(Sourced<Mass>{});
+    pack.usable_share = reader.number("usable_share").value_or(Sourced<double>{});
+    pack.draw = reader.quantity<MassFlow>("draw_kg_h", 1 / factor::hour).value_or(Sourced<MassFlow>{});
+    pack.stocked = row.flag("stocked").value_or(true);
+    return pack;
+}
+
 } // namespace
 
 Packs read_packs(const std::vector<Document>& files, const Bibliography& sources) {
@@ -113,6 +158,8 @@ Packs read_packs(const std::vector<Document>& files, const Bibliography& sources
                 put_row(packs.wire, read_wire(name, row, known));
             for (const auto& [name, row] : entry.named_objects("gas"))
                 put_row(packs.gas, read_gas(name, row, known));
+            for (const auto& [name, row] : entry.named_objects("fuel"))
+                put_row(packs.fuel, read_fuel(name, row, known));
         }
         refuse_if_any(Origin::table, reading.faults);
     }

@@ -18,12 +18,12 @@ struct WirePack {
     bool stocked = true;
 };
 
-/// A cylinder of shielding gas as it is filled.
+/// A cylinder of shielding gas, or of oxygen for a flame, as it is filled.
 struct GasPack {
     std::string name;
     std::string note; ///< to the reader of the table
     UnitSystem units = UnitSystem::metric;
-    std::string holds;            ///< argon, argon_mixture or carbon_dioxide
+    std::string holds;            ///< argon, argon_mixture, carbon_dioxide or oxygen
     Sourced<Volume> content;      ///< at 15 degC and 1 atm, real gas
     Sourced<double> usable_share; ///< that may be drawn
     std::optional<Sourced<VolumeFlow>>
@@ -33,9 +33,24 @@ struct GasPack {
     Volume usable() const { return content.value * usable_share.value; }
 };
 
+/// A cylinder of fuel for a torch as it is filled.
+struct FuelPack {
+    std::string name;
+    std::string note; ///< to the reader of the table
+    UnitSystem units = UnitSystem::metric;
+    std::string holds; ///< propane or acetylene
+    Sourced<Mass> content;
+    Sourced<double> usable_share; ///< that may be drawn
+    Sourced<MassFlow> draw;       ///< steady flow it gives without frosting or losing its solvent
+    bool stocked = true;
+
+    Mass usable() const { return content.value * usable_share.value; }
+};
+
 struct Packs {
     std::vector<WirePack> wire;
     std::vector<GasPack> gas;
+    std::vector<FuelPack> fuel;
 };
 
 /// Reads packs.json, file after file; a later file corrects or adds entry by entry. Throws Faulty

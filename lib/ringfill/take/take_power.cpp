@@ -1,0 +1,155 @@
+#include <ringfill/take/take_power.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <string_view>
+
+#include <fmt/format.h>
+
+#include <ringfill/units/show.hpp>
+
+namespace ringfill {
+namespace {
+
+constexpr double kilo = 1e3;
+constexpr double mega = 1e6;
+constexpr double kWh = 3.6; // MJ
+
+/// One procedure's demand in words; a duty under the whole period asks for its rest.
+std::string demand(const PowerUse& use) {
+    const double duty = duty_pct(use.longest_arc);
+    const std::string rating = fmt::format("{} for {}, whose longest run is {}", show(use.current),
+                                           use.procedure, show(use.longest_arc));
+    if (duty >= 100)
+        return fmt::format("{}: 100 % duty", rating);
+    return fmt::format("{}: {:.0f} % duty, if the rest of each 10 min is without arc", rating, duty);
+}
+
+/// One set that serves every procedure: the highest current at the highest duty.
+Need welding_set(const std::vector<PowerUse>& uses) {
+    double amperes = 0;
+    double duty = 0;
+    std::string demands;
+    for (const PowerUse& use : uses) {
+        amperes = std::max(amperes, std::ceil(use.current.value() - 1e-9));
+        duty = std::max(duty, duty_pct(use.longest_arc));
+        demands += fmt::format("{}{}", demands.empty() ? "" : "; ", demand(use));
+    }
+    Need line;
+    line.item = fmt::format("welding set {:.0f} A at {:.0f} % duty", amperes, duty);
+    line.need = 1;
+    line.unit = "pieces";
+    line.supplied = 1;
+    line.why = fmt::format("rated at least so in periods of 10 min: {}", demands);
+    line.source = "IEC60974-1";
+    const std::vector<double> each(uses.size(), 1);
+    line.working = {{"need", "min(sum(n), 1)", {{"n", each}}, 1, "pieces", "own"},
+                    {"reserve", "0*need", {{"need", 1, "pieces"}}, 0, "pieces", "practice"}};
+    work_supply(line, {1}, {1});
+    return line;
+}
+
+/// What stands there must give the line whole; it is told as one pack of that size.
+void supply_whole(Need& line, std::string_view what) {
+    line.supplied = std::ceil(line.need + line.reserve - 1e-9);
+    line.spare = line.supplied - line.need - line.reserve;
+    line.cover = {{fmt::format("{:.0f} {} {}", line.supplied, line.unit, what), 1}};
+    line.working.push_back({"supplied",
+                            "ceil(need + reserve - 1e-9)",
+                            {{"need", line.need, line.unit}, {"reserve", line.reserve, line.unit}},
+                            line.supplied,
+                            line.unit,
+                            "own"});
+    line.working.push_back({"spare",
+                            "supplied - need - reserve",
+                            {{"supplied", line.supplied, line.unit},
+                             {"need", line.need, line.unit},
+                             {"reserve", line.reserve, line.unit}},
+                            line.spare,
+                            line.unit,
+                            "own"});
+}
+
+Need peak_power(const std::vector<PowerUse>& uses, const MainsUse& mains) {
+    const PowerUse* most = &uses.front();
+    std::vector<double> volts;
+    std::vector<double> amperes;
+    for (const PowerUse& use : uses) {
+        volts.push_back(use.voltage.value());
+        amperes.push_back(use.current.value());
+        if (use.voltage * use.current > most->voltage * most->current)
+            most = &use;
+    }
+    const double arc = most->voltage.value() * most->current.value() / kilo;
+    const double heater = mains.electric_heater.value_or(Power()).value() / kilo;
+    Need line;
+    line.item = "power supply";
+    line.need = arc / set_efficiency + heater;
+    line.unit = "kW";
+    line.why =
+        fmt::format("{:.3g} V and {} in the arc of {} are {:.3g} kW, of a set that passes on {:.3g} %",
+                    most->voltage.value(), show(most->current), most->procedure, arc, 100 * set_efficiency);
+    if (mains.electric_heater)
+        line.why += fmt::format("; and {:.3g} kW of heater, as if together", heater);
+    line.source = "practice";
+    line.working = {{"need",
+                     "highest(U*I)/(1000*e) + P",
+                     {{"U", volts, "V"}, {"I", amperes, "A"}, {"e", set_efficiency}, {"P", heater, "kW"}},
+                     line.need,
+                     "kW",
+                     "practice"},
+                    {"reserve", "0*need", {{"need", line.need, "kW"}}, 0, "kW", "practice"}};
+    supply_whole(line, "supply");
+    return line;
+}
+
+Need generator_fuel(const MainsUse& mains, double reserve) {
+    const double arc = mains.arc.value() / mega;
+    const double heating = mains.heating.value() / mega;
+    const double per_litre = generator_J_L / mega;
+    const double drawn = arc / set_efficiency + heating;
+    Need line;
+    line.item = "generator fuel";
+    line.need = drawn / per_litre;
+    line.reserve = reserve * line.need;
+    line.unit = "L";
+    line.why = fmt::format("only where there are no mains: {:.3g} kWh for arc and heater at {:.3g} kWh to a "
+                           "litre, idling not counted; on top {:.3g} %",
+                           drawn / kWh, per_litre / kWh, 100 * reserve);
+    line.source = "practice";
+    line.working = {{"need",
+                     "(W_arc/e + W_heating)/g",
+                     {{"W_arc", arc, "MJ"},
+                      {"e", set_efficiency},
+                      {"W_heating", heating, "MJ"},
+                      {"g", per_litre, "MJ/L"}},
+                     line.need,
+                     "L",
+                     "practice"},
+                    {"reserve",
+                     "share*need",
+                     {{"share", reserve}, {"need", line.need, "L"}},
+                     line.reserve,
+                     "L",
+                     "practice"}};
+    supply_whole(line, "in cans");
+    return line;
+}
+
+} // namespace
+
+double duty_pct(Time run) {
+    const double twentieths = std::ceil(20 * run.value() / duty_period - 1e-9);
+    return 5 * std::clamp(twentieths, 1.0, 20.0);
+}
+
+std::vector<Need> take_power(const std::vector<PowerUse>& uses, const MainsUse& mains, double reserve) {
+    if (uses.empty())
+        return {};
+    std::vector<Need> lines{welding_set(uses), peak_power(uses, mains)};
+    if (mains.arc + mains.heating > Energy())
+        lines.push_back(generator_fuel(mains, reserve));
+    return lines;
+}
+
+} // namespace ringfill

@@ -1,0 +1,44 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <ringfill/take/need.hpp>
+#include <ringfill/units/quantity.hpp>
+
+namespace ringfill {
+
+/// Share of what a welding set draws that reaches the arc [common practice, no source].
+inline constexpr double set_efficiency = 0.8;
+/// The period in which the duty of a welding set is told, s [EN IEC 60974-1, from memory].
+inline constexpr double duty_period = 600;
+/// What a generator gives for a litre of its fuel, J/L: 3.0 kWh [common practice, no source].
+inline constexpr double generator_J_L = 3.0 * 3.6e6;
+
+/// How one procedure loads the welding set.
+struct PowerUse {
+    std::string procedure;
+    Current current;
+    Voltage voltage;
+    Time longest_arc; ///< the longest run without a stop
+};
+
+/// What the whole job draws, all bores, counts applied.
+struct MainsUse {
+    std::optional<Power> electric_heater; ///< what it draws; nothing: none, or a flame
+    Energy arc;                           ///< in the arc, U I t
+    Energy heating;                       ///< drawn by the electric heater
+};
+
+/// Duty that a welding set must bear: run/10 min, rounded up to 5 %, at least 5 and at most 100 [%]. A run
+/// shorter than 10 min counts on the rest of the period without arc. [EN IEC 60974-1, from memory]
+double duty_pct(Time run);
+
+/// One welding set with its rating, the power that must be there at once [kW], and the fuel of a generator
+/// where there are no mains [L] with its reserve. Peak = highest U I / set efficiency + electric heater, as
+/// if they ran together; the boring bar, which does not, is left out. Without a procedure nothing is taken.
+/// @param reserve the share of generator fuel taken on top.
+std::vector<Need> take_power(const std::vector<PowerUse>& uses, const MainsUse& mains, double reserve);
+
+} // namespace ringfill

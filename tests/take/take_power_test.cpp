@@ -1,0 +1,108 @@
+#include <catch2/catch.hpp>
+
+#include <ringfill/take/take_power.hpp>
+
+#include "take/sample.hpp"
+
+using namespace ringfill;
+using namespace ringfill::testing;
+using Catch::WithinAbs;
+
+namespace {
+
+PowerUse power_use(const std::string& procedure, double amperes, double volts, double minutes) {
+    return {procedure, in_si<Current>(amperes), in_si<Voltage>(volts), in_si<Time>(60 * minutes)};
+}
+
+MainsUse mains(double arc_MJ, double heating_MJ = 0, std::optional<double> heater_kW = {}) {
+    MainsUse use;
+    use.arc = in_si<Energy>(arc_MJ * 1e6);
+    use.heating = in_si<Energy>(heating_MJ * 1e6);
+    if (heater_kW)
+        use.electric_heater = in_si<Power>(*heater_kW * 1e3);
+    return use;
+}
+
+constexpr double exact = 1e-9; // the rounding of a double
+
+} // namespace
+
+// Worked by hand: the run's share of 10 min, in steps of 5 %. The period of 10 min is from EN IEC 60974-1,
+// from memory.
+TEST_CASE("the duty is the run's share of ten minutes, rounded up to five per cent") {
+    const auto duty = [](double minutes) { return duty_pct(in_si<Time>(60 * minutes)); };
+    CHECK(duty(0) == 5);
+    CHECK(duty(0.5) == 5);
+    CHECK(duty(0.51) == 10);
+    CHECK(duty(6) == 60);
+    CHECK(duty(6.01) == 65);
+    CHECK(duty(9.5) == 95);
+    CHECK(duty(9.51) == 100);
+    CHECK(duty(10) == 100);
+    CHECK(duty(250) == 100);
+}
+
+TEST_CASE("one welding set serves the highest current at the highest duty") {
+    const auto lines =
+        take_power({power_use("root", 220.4, 24, 4.1), power_use("fill", 180, 26, 12)}, mains(0), 0.1);
+    REQUIRE(lines.size() == 2);
+    CHECK(lines[0].item == "welding set 221 A at 100 % duty");
+    CHECK(lines[0].unit == "pieces");
+    CHECK(lines[0].need == 1);
+    CHECK(lines[0].supplied == 1);
+    CHECK(lines[0].source == "IEC60974-1");
+    CHECK(lines[0].why ==
+          "rated at least so in periods of 10 min: 220 A for root, whose longest run is 4 min: 45 % duty, if "
+          "the rest of each 10 min is without arc; 180 A for fill, whose longest run is 12 min: 100 % duty");
+}
+
+// Worked by hand: 25 V x 200 A = 5 kW in the arc, 6.25 kW drawn at 80 %; 23 V x 210 A is less. With 10.8 kW
+// of pads 17.05 kW.
+TEST_CASE("the supply gives the strongest arc and the electric heater together") {
+    const std::vector<PowerUse> uses{power_use("root", 210, 23, 4), power_use("fill", 200, 25, 4)};
+    const Need alone = take_power(uses, mains(0), 0.1)[1];
+    CHECK(alone.item == "power supply");
+    CHECK(alone.unit == "kW");
+    CHECK_THAT(alone.need, WithinAbs(6.25, exact));
+    CHECK(alone.reserve == 0);
+    CHECK(alone.supplied == 7);
+    CHECK_THAT(alone.spare, WithinAbs(0.75, exact));
+    CHECK(alone.pack_known);
+    CHECK(cover_in_words(alone) == "1 x 7 kW supply");
+    CHECK(alone.why == "25 V and 200 A in the arc of fill are 5 kW, of a set that passes on 80 %");
+    const Need heated = take_power(uses, mains(0, 0, 10.8), 0.1)[1];
+    CHECK_THAT(heated.need, WithinAbs(17.05, exact));
+    CHECK(heated.supplied == 18);
+    CHECK(heated.why ==
+          "25 V and 200 A in the arc of fill are 5 kW, of a set that passes on 80 %; and 10.8 kW "
+          "of heater, as if together");
+}
+
+TEST_CASE("a demand of whole kilowatts is not rounded up further") {
+    const Need line = take_power({power_use("fill", 200, 24, 4)}, mains(0), 0.1)[1];
+    CHECK_THAT(line.need, WithinAbs(6, exact)); // 4.8 kW / 0.8
+    CHECK(line.supplied == 6);
+}
+
+// Worked by hand: 86.4 MJ in the arc are 24 kWh, 30 kWh drawn at 80 %; 108 MJ of heating are 30 kWh. At 3 kWh
+// a litre 20 L, and 10 % on top.
+TEST_CASE("a generator burns a litre for three kilowatt hours") {
+    const auto lines = take_power({power_use("fill", 200, 25, 4)}, mains(86.4, 108, 10.8), 0.1);
+    REQUIRE(lines.size() == 3);
+    CHECK(lines[2].item == "generator fuel");
+    CHECK(lines[2].unit == "L");
+    CHECK_THAT(lines[2].need, WithinAbs(20, exact));
+    CHECK_THAT(lines[2].reserve, WithinAbs(2, exact));
+    CHECK(lines[2].supplied == 22);
+    CHECK_THAT(lines[2].spare, WithinAbs(0, exact));
+    CHECK(cover_in_words(lines[2]) == "1 x 22 L in cans");
+    CHECK(lines[2].why ==
+          "only where there are no mains: 60 kWh for arc and heater at 3 kWh to a litre, idling "
+          "not counted; on top 10 %");
+    REQUIRE(lines[2].working.size() == 4);
+    CHECK(lines[2].working[0].formula == "(W_arc/e + W_heating)/g");
+}
+
+TEST_CASE("without a procedure no power is taken") {
+    CHECK(take_power({}, mains(10), 0.1).empty());
+}
