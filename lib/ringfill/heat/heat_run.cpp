@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include <ringfill/heat/slow_cooling.hpp>
 #include <ringfill/units/factor.hpp>
 
 namespace ringfill {
@@ -9,6 +10,9 @@ namespace {
 
 /// A temperature met by root finding is at the limit, not past it [K].
 constexpr double at_limit_K = 1e-6;
+
+/// Parts that a long stretch of the curve is drawn in.
+constexpr int parts = 12;
 
 /// A run as it goes on: the run so far, where the boss stands, the arc since the last break.
 class Follower {
@@ -36,6 +40,7 @@ class Follower {
                 return give_up(HeatEnd::heater_too_small, settings_.minimum);
             run_.warm_up = warm->time - state_.time;
             run_.warm_up_heat = settings_.heater * run_.warm_up;
+            draw(all, settings_.heater, run_.warm_up);
             go({HeatStage::warm_up, {}, 0, 0, run_.warm_up, from, warm->temperature}, *warm);
         }
         run_.welding_begins = state_.temperature;
@@ -128,6 +133,7 @@ class Follower {
         run_.post_heat_heat = power * reaching + std::max(loss, Power()) * settings_.hold_for;
         ThermalState held = *there;
         held.time += settings_.hold_for;
+        draw(settings_.boss, power, reaching);
         state_ = *there;
         note();
         go({HeatStage::post_heat, {}, 0, 0, run_.post_heating, from, held.temperature}, held);
@@ -141,19 +147,35 @@ class Follower {
     }
 
     std::optional<Time> cool_to(HeatStage stage, Temperature target) {
-        if (state_.temperature <= target)
-            return Time();
         const Temperature from = state_.temperature;
-        auto there = when_at(settings_.boss, state_, Power(), target);
+        if (from <= target)
+            return Time();
+        const Time begin = state_.time;
+        if (settings_.cooling_max_K_per_h) {
+            const auto slow =
+                cool_slowly(settings_.boss, from, target, *settings_.cooling_max_K_per_h / factor::hour);
+            if (!slow)
+                return std::nullopt;
+            run_.slow_heat += slow->heat;
+            state_ = {slow->free_from, state_.lost, begin + slow->held};
+            note();
+        }
+        const auto there = when_at(settings_.boss, state_, Power(), target);
         if (!there)
             return std::nullopt;
-        Time time = there->time - state_.time;
-        if (settings_.cooling_max_K_per_h && stage == HeatStage::cool_to_rough)
-            time = std::max(time, in_si<Time>((from.value() - target.value()) /
-                                              *settings_.cooling_max_K_per_h * factor::hour));
-        there->time = state_.time + time;
-        go({stage, {}, 0, 0, time, from, there->temperature}, *there);
-        return time;
+        draw(settings_.boss, Power(), there->time - state_.time);
+        go({stage, {}, 0, 0, there->time - begin, from, there->temperature}, *there);
+        return there->time - begin;
+    }
+
+    /// Points of the curve within a stretch of one power, so that it is drawn as it bends.
+    void draw(const ThermalLump& lump, Power power, Time time) {
+        if (!(time > Time()))
+            return;
+        for (int i = 1; i < parts; ++i) {
+            const ThermalState at = after(lump, state_, power, time * (static_cast<double>(i) / parts));
+            run_.curve.push_back({at.time, at.temperature});
+        }
     }
 
     bool give_up(HeatEnd end, Temperature at) {

@@ -71,6 +71,7 @@ struct HeatRun {
     Energy arc_heat;       ///< likewise
     Energy reheat_heat;    ///< likewise
     Energy post_heat_heat; ///< likewise
+    Energy slow_heat;      ///< likewise, to keep the cooling slow where no blanket does it
     Energy lost;           ///< while welding, stops and reheats included
 };
 

@@ -4,6 +4,9 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/action/push_back.hpp>
+
+#include <ringfill/caution/balance_rules.hpp>
 #include <ringfill/caution/weld_rules.hpp>
 
 namespace ringfill {
@@ -28,9 +31,15 @@ std::vector<std::string> bore_notes(const WornBore& bore, const BorePlan& planne
     std::vector<std::string> notes;
     if (!bore.boss_diameter)
         notes.push_back(fmt::format(
-            "{}: without boss_diameter the wall is not known: wall, boss mass and heat balance are "
-            "left out.",
+            "{}: without boss_diameter the wall is not known: wall, boss mass, heat balance and the time of "
+            "warm-up, stops and cooling are left out.",
             bore.name));
+    else if (!planned.heat_balance)
+        notes.push_back(fmt::format("{}: heat balance and the time of warm-up, stops and cooling are left "
+                                    "out: {}.",
+                                    bore.name, planned.no_balance));
+    else
+        ranges::push_back(notes, balance_notes(bore.name, *planned.heat_balance, units));
     if (const Length extra = planned.build.weld_to_radius - planned.layering.end_radius;
         extra > noticeable_stock && extra <= much_extra_stock)
         notes.push_back(fmt::format(
@@ -61,8 +70,7 @@ std::vector<std::string> line_notes(const Job& job) {
 }
 
 std::vector<std::string> left_out_notes() {
-    return {"heat: warm-up, stops, reheats and their fuel are not part of this plan.",
-            "time, boring: waits and boring time are not part of this plan.",
+    return {"boring: cuts and boring time are not part of this plan.",
             "quote: prices are used to choose packs only."};
 }
 

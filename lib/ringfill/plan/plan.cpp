@@ -5,6 +5,7 @@
 #include <range/v3/action/push_back.hpp>
 
 #include <ringfill/caution/approved_rules.hpp>
+#include <ringfill/caution/balance_rules.hpp>
 #include <ringfill/caution/cold_rules.hpp>
 #include <ringfill/caution/face_rules.hpp>
 #include <ringfill/caution/filler_rules.hpp>
@@ -14,6 +15,7 @@
 #include <ringfill/caution/preheat_rules.hpp>
 #include <ringfill/caution/survey_rules.hpp>
 #include <ringfill/caution/weld_rules.hpp>
+#include <ringfill/plan/heat_uses.hpp>
 #include <ringfill/plan/notes.hpp>
 #include <ringfill/plan/plan_bore.hpp>
 #include <ringfill/plan/plan_working.hpp>
@@ -37,6 +39,7 @@ SettingsByProcedure all_settings(const Job& job, const Shop& shop, std::vector<F
 std::vector<BorePlan> plan_bores(const Job& job, const Shop& shop, const SettingsByProcedure& settings,
                                  std::vector<Fault>& faults) {
     std::vector<BorePlan> bores;
+    const auto heater = heat_source(job.heater, shop.fuels);
     for (const WornBore& bore : job.bores) {
         const Base* base = find_base(shop.registry, bore.base, bore.path + ".base", faults);
         const auto own = settings.find(bore.procedure);
@@ -46,8 +49,10 @@ std::vector<BorePlan> plan_bores(const Job& job, const Shop& shop, const Setting
                 continue;
             }
             bores.push_back(plan_bore(bore, own->second));
-            if (base)
+            if (base) {
                 plan_heat(bores.back(), bore, own->second, job.site, shop.registry, *base);
+                plan_balance(bores.back(), bore, job.site, *base, heater);
+            }
             ranges::push_back(
                 faults, torch_faults(bore, job.torch, bores.back().build, bores.back().layering, job.units));
         } catch (const Faulty& faulty) {
@@ -127,6 +132,8 @@ void judge(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
         ranges::push_back(plan.cautions, filler_cautions(bore, procedure_of(job, bore)));
         ranges::push_back(plan.cautions, preheat_cautions(bore, procedure_of(job, bore), planned.heat,
                                                           planned.build, job.units));
+        if (planned.heat_balance)
+            ranges::push_back(plan.cautions, balance_cautions(bore, *planned.heat_balance, job.units));
         ranges::push_back(plan.cautions,
                           fusion_cautions(bore, procedure_of(job, bore).travel, planned.bead, planned.faces));
         ranges::push_back(plan.notes, bore_notes(bore, planned, job.units));
@@ -154,8 +161,10 @@ Plan plan(const Job& job, const Shop& shop) {
     result.totals = totals(result.bores, gases);
     result.take = take(wires, gases, job.reserve, shop.packs, shop.wear_parts, job.units);
     ranges::push_back(result.take, take_sticks(stick_uses(result.bores), shop.sticks, job.units));
+    ranges::push_back(result.take, heat_needs(job, result.bores, shop));
     ranges::push_back(result.take, take_holes(hole_uses(job), job.units));
     result.assumed = job.assumed;
+    ranges::push_back(result.assumed, heat_assumed(job, result.bores));
     judge(result, job, settings);
     result.working = plan_working(job, result, settings);
     return result;

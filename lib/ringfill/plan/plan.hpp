@@ -6,6 +6,7 @@
 
 #include <ringfill/caution/caution.hpp>
 #include <ringfill/heat/bore_heat.hpp>
+#include <ringfill/heat/heat_balance.hpp>
 #include <ringfill/job/job.hpp>
 #include <ringfill/plan/shop.hpp>
 #include <ringfill/take/need.hpp>
@@ -31,6 +32,8 @@ struct BorePlan {
     std::vector<GrooveFill> grooves;
     Metal metal;
     BoreHeat heat;
+    std::optional<HeatBalance> heat_balance;
+    std::string no_balance; ///< why there is none, the end of a sentence
 };
 
 /// All bores together, counts applied.

@@ -6,6 +6,7 @@
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
+#include <ringfill/heat/balance_working.hpp>
 #include <ringfill/heat/heat_working.hpp>
 #include <ringfill/survey/survey_working.hpp>
 #include <ringfill/units/metric.hpp>
@@ -37,6 +38,8 @@ std::vector<Working> bore_working(const WornBore& bore, const BorePlan& planned,
                       metal_working(weld, planned.layers, planned.faces, planned.grooves, planned.metal));
     ranges::push_back(work, heat_working(bore, planned.build, planned.bead.travel, planned.faces,
                                          planned.grooves, planned.heat));
+    if (planned.heat_balance)
+        ranges::push_back(work, balance_working(bore, planned.build, planned.metal.arc, *planned.heat_balance));
     return work;
 }
 

@@ -11,6 +11,7 @@ Shop read_shop(const Shelf& shelf, const std::vector<std::string>& plugin_folder
     shop.wear_parts = read_wear_parts(table_files(shelf, "wear_parts.json"), shop.sources);
     shop.gases = read_gases(table_files(shelf, "gases.json"), shop.sources);
     shop.sticks = read_sticks(table_files(shelf, "sticks.json"), shop.sources);
+    shop.fuels = read_fuels(table_files(shelf, "fuels.json"), shop.sources);
     return shop;
 }
 

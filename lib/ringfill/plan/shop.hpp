@@ -3,6 +3,7 @@
 #include <vector>
 
 #include <ringfill/material/registry.hpp>
+#include <ringfill/table/fuels.hpp>
 #include <ringfill/table/gases.hpp>
 #include <ringfill/table/packs.hpp>
 #include <ringfill/table/shelf.hpp>
@@ -19,6 +20,7 @@ struct Shop {
     WearParts wear_parts;
     std::vector<Gas> gases;
     std::vector<Stick> sticks;
+    Fuels fuels;
 };
 
 /// Reads every table on the shelf and loads the plugins in some folders, once. A family that does not load is

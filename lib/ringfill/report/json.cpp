@@ -4,6 +4,7 @@
 #include <range/v3/view/transform.hpp>
 
 #include <ringfill/report/heat_json.hpp>
+#include <ringfill/report/time_json.hpp>
 #include <ringfill/report/working_json.hpp>
 #include <ringfill/units/metric.hpp>
 
@@ -134,7 +135,12 @@ Value bore_object(const BorePlan& bore) {
     if (!bore.grooves.empty())
         object.push_back({"grooves", groove_list(bore)});
     object.push_back({"metal", metal_object(bore)});
-    object.push_back({"heat", heat_object(bore.heat)});
+    Value heat = heat_object(bore.heat);
+    if (bore.heat_balance)
+        put_balance(std::get<Value::Object>(heat.held), *bore.heat_balance);
+    object.push_back({"heat", std::move(heat)});
+    if (bore.heat_balance)
+        object.push_back({"time", time_object(bore)});
     return object;
 }
 

@@ -9,6 +9,12 @@ Mass wire_for(Mass laid, int starts, const Deposition& deposition) {
            static_cast<double>(starts) * in_si<Length>(trim_a_start) * deposition.linear_mass;
 }
 
+void add_breaks(Metal& metal, int breaks, const Deposition& deposition) {
+    metal.breaks += breaks;
+    metal.starts += breaks;
+    metal.wire = wire_for(metal.laid, metal.starts, deposition);
+}
+
 Metal metal(const WornBore& bore, const Build& build, const std::vector<Layer>& layers,
             const std::vector<FacePad>& faces, const std::vector<GrooveFill>& grooves,
             const Deposition& deposition) {

@@ -16,7 +16,8 @@ inline constexpr double trim_a_start = 0.1; // m
 struct Metal {
     Mass laid;
     Time arc;
-    int starts = 0;        ///< bore layers, face layers, one a groove
+    int breaks = 0;        ///< of the arc, for a stop or a reheat
+    int starts = 0;        ///< bore layers, face layers, one a groove, one a break
     Mass wire;             ///< laid mass over efficiency, and the trims
     Mass kept;             ///< of the bore's own layers, after boring
     double kept_share = 0; ///< of the mass of the bore's own layers
@@ -27,6 +28,9 @@ struct Metal {
 Metal metal(const WornBore& bore, const Build& build, const std::vector<Layer>& layers,
             const std::vector<FacePad>& faces, const std::vector<GrooveFill>& grooves,
             const Deposition& deposition);
+
+/// Adds the starts after breaks of the arc, with the wire trimmed off before them.
+void add_breaks(Metal& metal, int breaks, const Deposition& deposition);
 
 /// Wire that lays a mass: the mass over the efficiency, and the trim of each start [kg].
 Mass wire_for(Mass laid, int starts, const Deposition& deposition);

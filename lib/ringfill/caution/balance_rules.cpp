@@ -1,0 +1,91 @@
+#include <ringfill/caution/balance_rules.hpp>
+
+#include <fmt/format.h>
+
+namespace ringfill {
+namespace {
+
+double kilowatts(Power power) {
+    return power.value() / 1e3;
+}
+
+std::string with_plate(const HeatBalance& balance, const HeatRun& failed, UnitSystem units) {
+    return balance.plated && &failed == &balance.plated->run
+               ? fmt::format(" with a plate of {} on the boss, which the job does not deny",
+                             show(balance.plated->plates.front(), units))
+               : std::string();
+}
+
+Caution heater_too_small(const WornBore& bore, const HeatBalance& balance, UnitSystem units) {
+    const HeatRun& run = balance.cold().run;
+    const Power needed = heater_needed(balance);
+    const std::string why =
+        needed < balance.heater.power
+            ? fmt::format("of {:.3g} kW given off, {:.3g} kW only hold it: it would take more than ten days",
+                          kilowatts(balance.heater.power), kilowatts(needed))
+            : fmt::format("{:.3g} kW are given off, and more than {:.3g} kW are needed",
+                          kilowatts(balance.heater.power), kilowatts(needed));
+    return {bore.name,
+            "before",
+            "yes",
+            fmt::format("Bring a larger heater or shelter the boss: it does not bring it to {}. Fuel for it "
+                        "is left out of what to take.",
+                        show_minimum(run.end_at, units)),
+            fmt::format("{}{}, at {:.3g} % into the metal", why, with_plate(balance, run, units),
+                        100 * balance.heater.efficiency),
+            "own"};
+}
+
+Caution never_cools(const WornBore& bore, const HeatBalance& balance, UnitSystem units) {
+    const HeatRun& run =
+        balance.hot.run.end == HeatEnd::never_cools ? balance.hot.run : balance.cold().run;
+    return {bore.name,
+            "before",
+            "yes",
+            fmt::format("Cool the air round the boss, or wait for a colder day: it does not come down to {}, "
+                        "where the arc may begin again.",
+                        show_maximum(run.end_at, units)),
+            fmt::format("the air is at {}, or ten days are not enough", show(balance.ambient, units)),
+            "own"};
+}
+
+Caution never_cold(const WornBore& bore, const HeatBalance& balance, UnitSystem units) {
+    const HeatRun& run = balance.hot.run.cooling_to_finish ? balance.cold().run : balance.hot.run;
+    const bool roughs = run.cooling_to_rough.has_value();
+    return {bore.name,
+            "after",
+            "yes",
+            roughs ? fmt::format("Correct the finish diameter for the temperature, or finish and measure on "
+                                 "a colder day: the boss does not cool to {}.",
+                                 show_maximum(finish_below, units))
+                   : fmt::format("Do not bore yet: the boss does not cool to {}.",
+                                 show_maximum(rough_below, units)),
+            fmt::format("the air is at {}, or ten days are not enough", show(balance.ambient, units)),
+            "practice"};
+}
+
+} // namespace
+
+std::vector<Caution> balance_cautions(const WornBore& bore, const HeatBalance& balance, UnitSystem units) {
+    switch (end_of(balance)) {
+    case BalanceEnd::heater_too_small:
+        return {heater_too_small(bore, balance, units)};
+    case BalanceEnd::never_cools:
+        return {never_cools(bore, balance, units)};
+    case BalanceEnd::never_cold:
+        return {never_cold(bore, balance, units)};
+    case BalanceEnd::done:
+        break;
+    }
+    return {};
+}
+
+std::vector<std::string> balance_notes(const std::string& bore, const HeatBalance& balance, UnitSystem units) {
+    if (!(balance.biot > thin_biot))
+        return {};
+    return {fmt::format("{}: its wall is not at one temperature (Biot number {:.2f} at {}, over {}): waits and "
+                        "temperatures are means over the boss; measure before each ring.",
+                        bore, balance.biot, show(balance.hot.settings.maximum, units), thin_biot)};
+}
+
+} // namespace ringfill

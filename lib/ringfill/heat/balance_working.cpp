@@ -1,0 +1,213 @@
+#include <ringfill/heat/balance_working.hpp>
+
+#include <algorithm>
+
+#include <range/v3/action/push_back.hpp>
+
+#include <ringfill/units/metric.hpp>
+
+namespace ringfill {
+namespace {
+
+constexpr double kilo = 1e3;
+
+std::vector<double> both(const HeatBalance& balance, double hot, double plated) {
+    return balance.plated ? std::vector<double>{hot, plated} : std::vector<double>{hot};
+}
+
+Input sigma() {
+    return {"sigma", stefan_boltzmann, "W/(m2 K4)"};
+}
+
+std::vector<Working> mass_working(const WornBore& bore, const Build& build, const HeatBalance& balance) {
+    const Input rho{"rho", balance.metal.density.value(), "kg/m3"};
+    const Input diameter{"D", mm(*bore.boss_diameter), "mm"};
+    const BossRun& cold = balance.cold();
+    std::vector<double> plates;
+    for (const Length& plate : cold.plates)
+        plates.push_back(mm(plate));
+    const Input mass{"m", balance.hot.boss.mass.value(), "kg"};
+    const double heated = cold.boss.heated.value();
+    return {{"boss_kg",
+             "rho*pi*((D/2)^2 - r_s^2)*L*1e-9",
+             {rho, diameter, {"r_s", mm(build.skim_radius), "mm"}, {"L", mm(bore.length), "mm"}},
+             balance.hot.boss.mass.value(),
+             "kg",
+             "own"},
+            plates.empty() ? Working{"heated_kg", "1*m", {mass}, heated, "kg", "own"}
+                           : Working{"heated_kg",
+                                     "m + sum(rho*pi*((D/2 + z)^2 - (D/2)^2)*t)*1e-9",
+                                     {mass, rho, diameter, {"z", mm(warmed_ring), "mm"}, {"t", plates, "mm"}},
+                                     heated,
+                                     "kg",
+                                     "ISO13916"}};
+}
+
+Working biot_working(const HeatBalance& balance) {
+    return {"biot",
+            "(h_c + eps*sigma*(T^2 + T_a^2)*(T + T_a))*m/(rho*A*lambda)",
+            {{"h_c", still_air_W_m2K, "W/(m2 K)"},
+             {"eps", scaled_emissivity},
+             sigma(),
+             {"T", balance.hot.settings.maximum.value(), "K"},
+             {"T_a", balance.ambient.value(), "K"},
+             {"m", balance.hot.boss.mass.value(), "kg"},
+             {"rho", balance.metal.density.value(), "kg/m3"},
+             {"A", balance.hot.boss.surface.value(), "m2"},
+             {"lambda", balance.metal.conductivity.value(), "W/(m K)"}},
+            balance.biot,
+            "",
+            "own"};
+}
+
+std::vector<Working> heater_working(const HeatBalance& balance) {
+    const BossRun& cold = balance.cold();
+    const double power = balance.heater.power.value() / kilo;
+    const Temperature hardest = hardest_to_hold(balance);
+    return {{"preheat_kj",
+             "eta*P*t",
+             {{"eta", balance.heater.efficiency}, {"P", power, "kW"}, {"t", cold.run.warm_up.value(), "s"}},
+             cold.run.warm_up_heat.value() / kilo,
+             "kJ",
+             "own"},
+            {"heater_kj",
+             "sum(E)",
+             {{"E",
+               std::vector<double>{cold.run.warm_up_heat.value() / kilo, cold.run.reheat_heat.value() / kilo,
+                                   cold.run.post_heat_heat.value() / kilo, cold.run.slow_heat.value() / kilo},
+               "kJ"}},
+             balance.heater_heat().value() / kilo,
+             "kJ",
+             "own"},
+            {"heater_kw", "1*P", {{"P", power, "kW"}}, power, "kW", "own"},
+            {"heater_needed_kw",
+             "max((h_c*A + G)*(T - T_a) + eps*A*sigma*(T^4 - T_a^4), 0)/(1000*eta)",
+             {{"h_c", still_air_W_m2K, "W/(m2 K)"},
+              {"A", cold.boss.surface.value(), "m2"},
+              {"G", cold.boss.sink.value(), "W/K"},
+              {"T", hardest.value(), "K"},
+              {"T_a", balance.ambient.value(), "K"},
+              {"eps", scaled_emissivity},
+              sigma(),
+              {"eta", balance.heater.efficiency}},
+             heater_needed(balance).value() / kilo,
+             "kW",
+             "own"}};
+}
+
+/// The lump takes one direction from one limit to the next, so that its peak lies where two steps meet.
+Working peak_working(const HeatRun& run) {
+    std::vector<double> all{deg_c(run.curve.front().temperature)};
+    for (const HeatStep& step : run.steps)
+        all.push_back(deg_c(step.to));
+    return {"peak_degC", "highest(T)", {{"T", all, "degC"}}, deg_c(run.peak), "degC", "own"};
+}
+
+/// dT/dt as the first ring is laid.
+Working curve_working(const BossRun& one) {
+    const Temperature at = std::max(one.settings.minimum, one.settings.boss.ambient);
+    const double c = one.settings.boss.metal.specific_heat(at).value();
+    const double m = one.settings.boss.mass.value();
+    const double slope = (one.settings.arc - heat_loss(one.settings.boss, at)).value() / (m * c);
+    return {"curve",
+            "(P - (h_c*A + G)*(T - T_a) - eps*A*sigma*(T^4 - T_a^4))/(m*c)",
+            {{"P", one.settings.arc.value(), "W"},
+             {"h_c", still_air_W_m2K, "W/(m2 K)"},
+             {"A", one.boss.surface.value(), "m2"},
+             {"G", one.boss.sink.value(), "W/K"},
+             {"T", at.value(), "K"},
+             {"T_a", one.settings.boss.ambient.value(), "K"},
+             {"eps", scaled_emissivity},
+             sigma(),
+             {"m", m, "kg"},
+             {"c", c, "J/(kg K)"}},
+            slope,
+            "K/s",
+            one.settings.boss.metal.source};
+}
+
+Working summed(std::string figure, const std::vector<double>& times, double value) {
+    return {std::move(figure), "sum(t)", {{"t", times, "s"}}, value, "s", "own"};
+}
+
+Working counted(std::string figure, int count) {
+    return {std::move(figure), "1*n", {{"n", static_cast<double>(count)}}, static_cast<double>(count), "",
+            "own"};
+}
+
+std::vector<Working> time_working(const HeatBalance& balance, Time arc) {
+    const HeatRun& hot = balance.hot.run;
+    const HeatRun& cold = balance.cold().run;
+    std::vector<Working> work{
+        summed("preheat_s", {cold.warm_up.value()}, cold.warm_up.value()),
+        summed("arc_s", {arc.value()}, arc.value()),
+        counted("stops", hot.stops),
+        summed("wait_s", step_times(hot, HeatStage::stop), hot.waiting.value()),
+        counted("reheats", cold.reheats),
+        summed("reheat_s", step_times(cold, HeatStage::reheat), cold.reheating.value())};
+    if (balance.plated)
+        work.push_back(summed("wait_low_s", step_times(cold, HeatStage::stop), cold.waiting.value()));
+    const auto higher = [&](std::string figure, double one, double other) {
+        const auto times = both(balance, one, other);
+        work.push_back({std::move(figure),
+                        "highest(t)",
+                        {{"t", times, "s"}},
+                        *std::max_element(times.begin(), times.end()),
+                        "s",
+                        "own"});
+        return work.back().value;
+    };
+    const double post = higher("post_heat_s", hot.post_heating.value(), cold.post_heating.value());
+    double rough = 0;
+    double finish = 0;
+    if (longest(balance, &HeatRun::cooling_to_rough))
+        rough = higher("cool_to_rough_s", hot.cooling_to_rough->value(), cold.cooling_to_rough->value());
+    if (longest(balance, &HeatRun::cooling_to_finish))
+        finish = higher("cool_to_finish_s", hot.cooling_to_finish->value(), cold.cooling_to_finish->value());
+    if (const auto total = total_time(balance, arc))
+        work.push_back(summed("total_s",
+                              {cold.warm_up.value(), arc.value(), hot.waiting.value(), cold.reheating.value(),
+                               post, rough, finish},
+                              total->value()));
+    return work;
+}
+
+} // namespace
+
+std::vector<double> step_times(const HeatRun& run, HeatStage stage) {
+    std::vector<double> times;
+    for (const HeatStep& step : run.steps)
+        if (step.stage == stage)
+            times.push_back(step.time.value());
+    return times;
+}
+
+std::optional<Time> longest(const HeatBalance& balance, std::optional<Time> HeatRun::*stage) {
+    const auto& hot = balance.hot.run.*stage;
+    const auto& cold = balance.cold().run.*stage;
+    return hot && cold ? std::optional(std::max(*hot, *cold)) : std::nullopt;
+}
+
+std::optional<Time> total_time(const HeatBalance& balance, Time arc) {
+    if (end_of(balance) != BalanceEnd::done)
+        return std::nullopt;
+    const HeatRun& hot = balance.hot.run;
+    const HeatRun& cold = balance.cold().run;
+    return cold.warm_up + arc + hot.waiting + cold.reheating + std::max(hot.post_heating, cold.post_heating) +
+           *longest(balance, &HeatRun::cooling_to_rough) + *longest(balance, &HeatRun::cooling_to_finish);
+}
+
+std::vector<Working> balance_working(const WornBore& bore, const Build& build, Time arc,
+                                     const HeatBalance& balance) {
+    std::vector<Working> heat = mass_working(bore, build, balance);
+    heat.push_back(biot_working(balance));
+    ranges::push_back(heat, heater_working(balance));
+    heat.push_back(peak_working(balance.hot.run));
+    std::vector<Working> work = under("heat", std::move(heat));
+    std::vector<Working> time = time_working(balance, arc);
+    time.push_back(curve_working(balance.hot));
+    ranges::push_back(work, under("time", std::move(time)));
+    return work;
+}
+
+} // namespace ringfill

@@ -1,0 +1,134 @@
+#include <ringfill/heat/heat_balance.hpp>
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include <range/v3/algorithm/find.hpp>
+
+namespace ringfill {
+namespace {
+
+constexpr std::string_view slow_cooling = "cooling_max_K_per_h";
+
+bool asks_without_figure(const Preheat& preheat) {
+    return preheat.asked_without_figure && preheat.minimum->value <= chill_off;
+}
+
+/// Why there is no balance, empty when there is one.
+std::string missing(const BalanceCase& what, const std::optional<HotMetal>& metal) {
+    const Preheat& preheat = what.heat.preheat;
+    if (!what.bore.boss_diameter || !what.build.wall)
+        return "the job does not give boss_diameter";
+    if (what.heat.must_be_identified || !preheat.minimum || asks_without_figure(preheat))
+        return "no preheat figure is known";
+    if (!preheat.interpass_max)
+        return "no interpass maximum is known";
+    if (preheat.contradictory || preheat.minimum->value > preheat.interpass_max->value)
+        return "its preheat minimum lies over its interpass maximum";
+    if (!what.heat.voltage)
+        return "the job does not give the voltage";
+    if (!what.heat.current)
+        return "the current is not known";
+    if (!metal)
+        return fmt::format("the table gives no specific heat of {}", what.bore.base);
+    if (!what.heater)
+        return "the table of fuels does not have its heater";
+    if (what.passes.empty())
+        return fmt::format("more than {} rings are not followed one by one", most_rings_followed);
+    return {};
+}
+
+BossRun run_with(const BalanceCase& what, const HotMetal& metal, std::vector<Length> plates) {
+    const Preheat& preheat = what.heat.preheat;
+    BossRun one;
+    one.boss = boss_of(what.bore, what.build, metal, plates);
+    one.plates = std::move(plates);
+    HeatRunSettings& settings = one.settings;
+    settings.boss.mass = one.boss.mass;
+    settings.boss.metal = metal;
+    settings.boss.conductance =
+        in_si<Conductance>(still_air_W_m2K * one.boss.surface.value()) + one.boss.sink;
+    settings.boss.emitting = scaled_emissivity * one.boss.surface;
+    settings.boss.ambient = what.ambient;
+    settings.heated = one.boss.heated;
+    settings.minimum = preheat.minimum->value;
+    settings.maximum = preheat.interpass_max->value;
+    settings.arc = what.heat.thermal_efficiency * *what.heat.voltage * *what.heat.current;
+    settings.heater = what.heater->into_metal();
+    if (preheat.post_heat) {
+        settings.hold_at = preheat.post_heat->temperature.value;
+        settings.hold_for = preheat.post_heat->time;
+    }
+    const auto slow = ranges::find(preheat.values, slow_cooling, &AnsweredFigure::name);
+    if (slow != preheat.values.end() && slow->number > 0)
+        settings.cooling_max_K_per_h = slow->number;
+    one.run = heat_run(settings, what.passes);
+    return one;
+}
+
+} // namespace
+
+Energy HeatBalance::heater_heat() const {
+    const HeatRun& run = cold().run;
+    return run.warm_up_heat + run.reheat_heat + run.post_heat_heat + run.slow_heat;
+}
+
+Time HeatBalance::longest_arc() const {
+    return std::max(hot.run.longest_arc, cold().run.longest_arc);
+}
+
+BalanceEnd end_of(const HeatBalance& balance) {
+    for (const BossRun* one : {&balance.cold(), &balance.hot}) {
+        if (one->run.end == HeatEnd::heater_too_small)
+            return BalanceEnd::heater_too_small;
+        if (one->run.end == HeatEnd::never_cools)
+            return BalanceEnd::never_cools;
+        if (!one->run.cooling_to_finish)
+            return BalanceEnd::never_cold;
+    }
+    return BalanceEnd::done;
+}
+
+std::string_view words_of(BalanceEnd end) {
+    switch (end) {
+    case BalanceEnd::heater_too_small:
+        return "the heater is too small";
+    case BalanceEnd::never_cools:
+        return "the boss does not cool to where the arc may begin again";
+    case BalanceEnd::never_cold:
+        return "the boss does not cool to where boring or measuring may begin";
+    case BalanceEnd::done:
+        break;
+    }
+    return "done";
+}
+
+Temperature hardest_to_hold(const HeatBalance& balance) {
+    const BossRun& cold = balance.cold();
+    if (cold.run.end == HeatEnd::heater_too_small)
+        return cold.run.end_at;
+    return std::max(cold.settings.minimum, cold.settings.hold_at.value_or(cold.settings.minimum));
+}
+
+Power heater_needed(const HeatBalance& balance) {
+    const Power loss = heat_loss(balance.cold().settings.boss, hardest_to_hold(balance));
+    return std::max(loss, Power()) / balance.heater.efficiency;
+}
+
+std::variant<HeatBalance, std::string> heat_balance(const BalanceCase& what) {
+    const std::optional<HotMetal> metal = hot_metal(what.base);
+    if (std::string reason = missing(what, metal); !reason.empty())
+        return reason;
+    HeatBalance balance;
+    balance.heater = *what.heater;
+    balance.metal = *metal;
+    balance.ambient = what.ambient;
+    balance.hot = run_with(what, *metal, what.bore.attached);
+    if (!what.bore.carry_off && what.bore.attached.empty())
+        balance.plated = run_with(what, *metal, {*what.build.wall});
+    balance.biot = biot_number(balance.hot.boss, *metal, balance.hot.settings.maximum, what.ambient);
+    return balance;
+}
+
+} // namespace ringfill

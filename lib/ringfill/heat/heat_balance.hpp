@@ -1,0 +1,75 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include <ringfill/heat/bore_heat.hpp>
+#include <ringfill/heat/boss.hpp>
+#include <ringfill/heat/heat_run.hpp>
+#include <ringfill/heat/heat_source.hpp>
+
+namespace ringfill {
+
+/// A boss with one heat sink, and how its heat goes.
+struct BossRun {
+    Boss boss;
+    std::vector<Length> plates; ///< that carry heat off and are warmed along
+    HeatRunSettings settings;
+    HeatRun run;
+};
+
+/// The heat of one bore from the first flame to cold (section 9 of the computation). Where the job does not
+/// say what carries heat off the boss, two runs stand at the ends of what may be: nothing does, or one plate
+/// as thick as its wall.
+struct HeatBalance {
+    HeatSource heater;
+    HotMetal metal;
+    Temperature ambient;
+    double biot = 0; ///< at the interpass maximum
+    BossRun hot;     ///< as the job says, or with nothing that carries heat off: stops, waits, peak
+    std::optional<BossRun> plated; ///< with the plate: warm-up, reheats, what the heater must give
+
+    /// The run that asks for more heat.
+    const BossRun& cold() const { return plated ? *plated : hot; }
+    /// Breaks of the arc, each with a start after it: the stops of the one run and the reheats of the other.
+    int breaks() const { return hot.run.stops + cold().run.reheats; }
+    /// What the heater must put into the metal, losses included.
+    Energy heater_heat() const;
+    /// The longest time the arc burns without a stop or a reheat.
+    Time longest_arc() const;
+};
+
+/// How a balance ends, the worse of its runs.
+enum class BalanceEnd { done, heater_too_small, never_cools, never_cold };
+BalanceEnd end_of(const HeatBalance& balance);
+/// In a few words of the result file.
+std::string_view words_of(BalanceEnd end);
+
+/// The temperature that asks the most of the heater: what it could not reach, or else the highest it must
+/// hold.
+Temperature hardest_to_hold(const HeatBalance& balance);
+
+/// What the heater must give off at least: the loss there over its efficiency.
+Power heater_needed(const HeatBalance& balance);
+
+/// The air of a job that does not say [common practice, no source].
+inline const Temperature usual_ambient = in_si<Temperature>(293.15);
+
+/// What a balance is worked out from.
+struct BalanceCase {
+    const WornBore& bore;
+    const Build& build;
+    const Base& base;
+    const BoreHeat& heat;
+    const std::vector<RingPass>& passes; ///< empty: too many to follow
+    Temperature ambient;
+    std::optional<HeatSource> heater;
+};
+
+/// The balance, or why there is none, as the end of a sentence: no boss diameter, no figure of preheat, a
+/// minimum over its maximum, no voltage or current, metal whose specific heat nobody gives, too many rings.
+std::variant<HeatBalance, std::string> heat_balance(const BalanceCase& what);
+
+} // namespace ringfill
