@@ -23,8 +23,7 @@ std::string refusal(const std::string& text) {
     return "not refused";
 }
 
-const Lines left_out = {"heat: warm-up, stops, reheats and their fuel are not part of this plan.",
-                        "time, boring: waits and boring time are not part of this plan.",
+const Lines left_out = {"boring: cuts and boring time are not part of this plan.",
                         "quote: prices are used to choose packs only."};
 
 /// The notes of a plan but for those of every plan, which stand last.
@@ -98,11 +97,12 @@ TEST_CASE("holes and lines of bores come into the plan") {
                                                        bore_text("boom foot", R"(, "line": "root")"))),
                             shop());
     CHECK(own_notes(found).back() == "line root: one set-up of the bar for arm root × 3, boom foot.");
-    REQUIRE(found.take.size() == 10);
-    CHECK(found.take[7].item == "plug rods 10.0 mm");
-    CHECK(found.take[7].need == 3);
-    CHECK(found.take[9].item == "fittings, hole 10.0 mm");
-    CHECK(found.take[9].need == 3);
+    REQUIRE(found.take.size() == 11);
+    CHECK(found.take[7].item == "insulating blanket");
+    CHECK(found.take[8].item == "plug rods 10.0 mm");
+    CHECK(found.take[8].need == 3);
+    CHECK(found.take[10].item == "fittings, hole 10.0 mm");
+    CHECK(found.take[10].need == 3);
 }
 
 TEST_CASE("a plan keeps title, units and reserve and has the bores in order") {
@@ -151,9 +151,8 @@ TEST_CASE("notes tell of an unknown wall, an approved procedure and grooves skim
         plan(job_from(job_text(fed + R"(, "approved": { "reference": "P-12 rev 2" })", bare)), shop());
     const Lines notes = own_notes(found);
     REQUIRE(notes.size() == 4);
-    CHECK(
-        notes[0] ==
-        "link: without boss_diameter the wall is not known: wall, boss mass and heat balance are left out.");
+    CHECK(notes[0] == "link: without boss_diameter the wall is not known: wall, boss mass, heat balance and "
+                      "the time of warm-up, stops and cooling are left out.");
     CHECK(notes[1].starts_with("link: the travel can be no faster, so the weld ends "));
     CHECK(notes[2] == "link: the groove of 94.0 mm lies inside the surface to be welded; nothing to fill.");
     CHECK(

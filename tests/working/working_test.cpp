@@ -33,8 +33,13 @@ testing::Symbols symbols_of(const Working& work) {
     return symbols;
 }
 
+const std::set<std::string> exempt = {"count", "layer",    "working",       "inputs",
+                                      "curve", "timeline", "timeline_plate"};
+
 /// Every number of a result with its path, but for what the job says itself (count), counters (layer), the
-/// choice of packs, which no formula makes, the inputs of methods, and the workings.
+/// choice of packs, which no formula makes, the inputs of methods, and the workings. The steps and the curve
+/// of a heat balance are points of one numerical integration: their working is its equation, told once as
+/// time.curve, and a fixed-step integration of it judges them in tests/heat.
 void collect(const Value& value, const std::string& path,
              std::vector<std::pair<std::string, double>>& figures) {
     if (const double* number = value.number())
@@ -44,8 +49,7 @@ void collect(const Value& value, const std::string& path,
             collect((*list)[i], element_path(path, i), figures);
     if (const auto* members = value.object())
         for (const Member& member : *members)
-            if (member.name != "count" && member.name != "layer" && member.name != "working" &&
-                member.name != "inputs")
+            if (!exempt.contains(member.name))
                 collect(member.value, member_path(path, member.name), figures);
 }
 

@@ -37,8 +37,7 @@ Caution heater_too_small(const WornBore& bore, const HeatBalance& balance, UnitS
 }
 
 Caution never_cools(const WornBore& bore, const HeatBalance& balance, UnitSystem units) {
-    const HeatRun& run =
-        balance.hot.run.end == HeatEnd::never_cools ? balance.hot.run : balance.cold().run;
+    const HeatRun& run = balance.hot.run.end == HeatEnd::never_cools ? balance.hot.run : balance.cold().run;
     return {bore.name,
             "before",
             "yes",
@@ -80,12 +79,14 @@ std::vector<Caution> balance_cautions(const WornBore& bore, const HeatBalance& b
     return {};
 }
 
-std::vector<std::string> balance_notes(const std::string& bore, const HeatBalance& balance, UnitSystem units) {
+std::vector<std::string> balance_notes(const std::string& bore, const HeatBalance& balance,
+                                       UnitSystem units) {
     if (!(balance.biot > thin_biot))
         return {};
-    return {fmt::format("{}: its wall is not at one temperature (Biot number {:.2f} at {}, over {}): waits and "
-                        "temperatures are means over the boss; measure before each ring.",
-                        bore, balance.biot, show(balance.hot.settings.maximum, units), thin_biot)};
+    return {
+        fmt::format("{}: its wall is not at one temperature (Biot number {:.2f} at {}, over {}): waits and "
+                    "temperatures are means over the boss; measure before each ring.",
+                    bore, balance.biot, show(balance.hot.settings.maximum, units), thin_biot)};
 }
 
 } // namespace ringfill

@@ -11,10 +11,6 @@ namespace {
 
 constexpr double kilo = 1e3;
 
-std::vector<double> both(const HeatBalance& balance, double hot, double plated) {
-    return balance.plated ? std::vector<double>{hot, plated} : std::vector<double>{hot};
-}
-
 Input sigma() {
     return {"sigma", stefan_boltzmann, "W/(m2 K4)"};
 }
@@ -64,35 +60,41 @@ std::vector<Working> heater_working(const HeatBalance& balance) {
     const BossRun& cold = balance.cold();
     const double power = balance.heater.power.value() / kilo;
     const Temperature hardest = hardest_to_hold(balance);
-    return {{"preheat_kj",
-             "eta*P*t",
-             {{"eta", balance.heater.efficiency}, {"P", power, "kW"}, {"t", cold.run.warm_up.value(), "s"}},
-             cold.run.warm_up_heat.value() / kilo,
-             "kJ",
-             "own"},
+    const Input eta{"eta", balance.heater.efficiency};
+    std::vector<Working> work{{"heater_kw", "1*P", {{"P", power, "kW"}}, power, "kW", "own"},
+                              {"heater_needed_kw",
+                               "max((h_c*A + G)*(T - T_a) + eps*A*sigma*(T^4 - T_a^4), 0)/(1000*eta)",
+                               {{"h_c", still_air_W_m2K, "W/(m2 K)"},
+                                {"A", cold.boss.surface.value(), "m2"},
+                                {"G", cold.boss.sink.value(), "W/K"},
+                                {"T", hardest.value(), "K"},
+                                {"T_a", balance.ambient.value(), "K"},
+                                {"eps", scaled_emissivity},
+                                sigma(),
+                                eta},
+                               heater_needed(balance).value() / kilo,
+                               "kW",
+                               "own"}};
+    const double warm = cold.run.warm_up_heat.value() / kilo;
+    if (balance.warms_up())
+        work.push_back({"preheat_kj",
+                        "eta*P*t",
+                        {eta, {"P", power, "kW"}, {"t", cold.run.warm_up.value(), "s"}},
+                        warm,
+                        "kJ",
+                        "own"});
+    if (cold.is_whole())
+        work.push_back(
             {"heater_kj",
              "sum(E)",
              {{"E",
-               std::vector<double>{cold.run.warm_up_heat.value() / kilo, cold.run.reheat_heat.value() / kilo,
+               std::vector<double>{warm, cold.run.reheat_heat.value() / kilo,
                                    cold.run.post_heat_heat.value() / kilo, cold.run.slow_heat.value() / kilo},
                "kJ"}},
              balance.heater_heat().value() / kilo,
              "kJ",
-             "own"},
-            {"heater_kw", "1*P", {{"P", power, "kW"}}, power, "kW", "own"},
-            {"heater_needed_kw",
-             "max((h_c*A + G)*(T - T_a) + eps*A*sigma*(T^4 - T_a^4), 0)/(1000*eta)",
-             {{"h_c", still_air_W_m2K, "W/(m2 K)"},
-              {"A", cold.boss.surface.value(), "m2"},
-              {"G", cold.boss.sink.value(), "W/K"},
-              {"T", hardest.value(), "K"},
-              {"T_a", balance.ambient.value(), "K"},
-              {"eps", scaled_emissivity},
-              sigma(),
-              {"eta", balance.heater.efficiency}},
-             heater_needed(balance).value() / kilo,
-             "kW",
-             "own"}};
+             "own"});
+    return work;
 }
 
 /// The lump takes one direction from one limit to the next, so that its peak lies where two steps meet.
@@ -131,44 +133,59 @@ Working summed(std::string figure, const std::vector<double>& times, double valu
 }
 
 Working counted(std::string figure, int count) {
-    return {std::move(figure), "1*n", {{"n", static_cast<double>(count)}}, static_cast<double>(count), "",
+    return {std::move(figure),          "1*n", {{"n", static_cast<double>(count)}},
+            static_cast<double>(count), "",    "own"};
+}
+
+/// The longer time of both runs.
+Working longer(std::string figure, const HeatBalance& balance, Time hot, Time cold) {
+    std::vector<double> times{hot.value()};
+    if (balance.plated)
+        times.push_back(cold.value());
+    return {std::move(figure),
+            "highest(t)",
+            {{"t", times, "s"}},
+            *std::max_element(times.begin(), times.end()),
+            "s",
             "own"};
+}
+
+std::vector<Working> parts_working(const HeatBalance& balance, Time arc) {
+    const HeatRun& hot = balance.hot.run;
+    const HeatRun& cold = balance.cold().run;
+    std::vector<Working> work{summed("arc_s", {arc.value()}, arc.value())};
+    if (balance.warms_up())
+        work.push_back(summed("preheat_s", {cold.warm_up.value()}, cold.warm_up.value()));
+    if (balance.hot.is_whole()) {
+        work.push_back(counted("stops", hot.stops));
+        work.push_back(summed("wait_s", step_times(hot, HeatStage::stop), hot.waiting.value()));
+    }
+    if (balance.plated && balance.plated->is_whole())
+        work.push_back(summed("wait_low_s", step_times(cold, HeatStage::stop), cold.waiting.value()));
+    if (balance.cold().is_whole()) {
+        work.push_back(counted("reheats", cold.reheats));
+        work.push_back(summed("reheat_s", step_times(cold, HeatStage::reheat), cold.reheating.value()));
+    }
+    return work;
 }
 
 std::vector<Working> time_working(const HeatBalance& balance, Time arc) {
     const HeatRun& hot = balance.hot.run;
     const HeatRun& cold = balance.cold().run;
-    std::vector<Working> work{
-        summed("preheat_s", {cold.warm_up.value()}, cold.warm_up.value()),
-        summed("arc_s", {arc.value()}, arc.value()),
-        counted("stops", hot.stops),
-        summed("wait_s", step_times(hot, HeatStage::stop), hot.waiting.value()),
-        counted("reheats", cold.reheats),
-        summed("reheat_s", step_times(cold, HeatStage::reheat), cold.reheating.value())};
-    if (balance.plated)
-        work.push_back(summed("wait_low_s", step_times(cold, HeatStage::stop), cold.waiting.value()));
-    const auto higher = [&](std::string figure, double one, double other) {
-        const auto times = both(balance, one, other);
-        work.push_back({std::move(figure),
-                        "highest(t)",
-                        {{"t", times, "s"}},
-                        *std::max_element(times.begin(), times.end()),
-                        "s",
-                        "own"});
-        return work.back().value;
-    };
-    const double post = higher("post_heat_s", hot.post_heating.value(), cold.post_heating.value());
-    double rough = 0;
-    double finish = 0;
+    std::vector<Working> work = parts_working(balance, arc);
+    if (balance.hot.is_whole() && balance.cold().is_whole())
+        work.push_back(longer("post_heat_s", balance, hot.post_heating, cold.post_heating));
     if (longest(balance, &HeatRun::cooling_to_rough))
-        rough = higher("cool_to_rough_s", hot.cooling_to_rough->value(), cold.cooling_to_rough->value());
+        work.push_back(longer("cool_to_rough_s", balance, *hot.cooling_to_rough, *cold.cooling_to_rough));
     if (longest(balance, &HeatRun::cooling_to_finish))
-        finish = higher("cool_to_finish_s", hot.cooling_to_finish->value(), cold.cooling_to_finish->value());
-    if (const auto total = total_time(balance, arc))
-        work.push_back(summed("total_s",
-                              {cold.warm_up.value(), arc.value(), hot.waiting.value(), cold.reheating.value(),
-                               post, rough, finish},
-                              total->value()));
+        work.push_back(longer("cool_to_finish_s", balance, *hot.cooling_to_finish, *cold.cooling_to_finish));
+    if (const auto total = total_time(balance, arc)) {
+        std::vector<double> parts{cold.warm_up.value(), arc.value(), hot.waiting.value(),
+                                  cold.reheating.value()};
+        for (std::size_t i = work.size() - 3; i < work.size(); ++i)
+            parts.push_back(work[i].value); // the hold and both coolings
+        work.push_back(summed("total_s", parts, total->value()));
+    }
     return work;
 }
 
@@ -202,7 +219,8 @@ std::vector<Working> balance_working(const WornBore& bore, const Build& build, T
     std::vector<Working> heat = mass_working(bore, build, balance);
     heat.push_back(biot_working(balance));
     ranges::push_back(heat, heater_working(balance));
-    heat.push_back(peak_working(balance.hot.run));
+    if (balance.hot.is_whole())
+        heat.push_back(peak_working(balance.hot.run));
     std::vector<Working> work = under("heat", std::move(heat));
     std::vector<Working> time = time_working(balance, arc);
     time.push_back(curve_working(balance.hot));

@@ -74,6 +74,10 @@ Energy HeatBalance::heater_heat() const {
     return run.warm_up_heat + run.reheat_heat + run.post_heat_heat + run.slow_heat;
 }
 
+bool HeatBalance::warms_up() const {
+    return cold().run.end != HeatEnd::heater_too_small || !cold().run.steps.empty();
+}
+
 Time HeatBalance::longest_arc() const {
     return std::max(hot.run.longest_arc, cold().run.longest_arc);
 }

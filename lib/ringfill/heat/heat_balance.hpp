@@ -18,6 +18,8 @@ struct BossRun {
     std::vector<Length> plates; ///< that carry heat off and are warmed along
     HeatRunSettings settings;
     HeatRun run;
+
+    bool is_whole() const { return run.end == HeatEnd::done; } ///< it does not break off
 };
 
 /// The heat of one bore from the first flame to cold (section 9 of the computation). Where the job does not
@@ -33,6 +35,8 @@ struct HeatBalance {
 
     /// The run that asks for more heat.
     const BossRun& cold() const { return plated ? *plated : hot; }
+    /// Whether the warm-up is told: the heater reaches the minimum in the run that asks for more heat.
+    bool warms_up() const;
     /// Breaks of the arc, each with a start after it: the stops of the one run and the reheats of the other.
     int breaks() const { return hot.run.stops + cold().run.reheats; }
     /// What the heater must put into the metal, losses included.

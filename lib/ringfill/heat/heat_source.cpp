@@ -21,13 +21,13 @@ std::optional<HeatSource> heat_source(const std::optional<Heater>& heater, const
     if (heater && heater->power)
         source.power = *heater->power;
     else
-        source.assumed.push_back({"heater.power", fmt::format("{:.3g} kW", source.power.value() / 1e3),
-                                  known->power.source});
+        source.assumed.push_back(
+            {"heater.power", fmt::format("{:.3g} kW", source.power.value() / 1e3), known->power.source});
     if (heater && heater->efficiency)
         source.efficiency = *heater->efficiency;
     else
-        source.assumed.push_back({"heater.efficiency", fmt::format("{:.3g}", source.efficiency),
-                                  known->efficiency.source});
+        source.assumed.push_back(
+            {"heater.efficiency", fmt::format("{:.3g}", source.efficiency), known->efficiency.source});
     return source;
 }
 

@@ -13,9 +13,9 @@ namespace ringfill {
 /// What heats a boss, with what the table of fuels adds to the job.
 struct HeatSource {
     std::string kind;
-    Power power;          ///< given off
+    Power power;           ///< given off
     double efficiency = 0; ///< share that reaches the metal
-    std::string fuel;     ///< empty: electric
+    std::string fuel;      ///< empty: electric
     std::vector<Assumed> assumed;
 
     Power into_metal() const { return efficiency * power; }

@@ -51,8 +51,7 @@ std::optional<SlowCooling> cool_slowly(const ThermalLump& lump, Temperature from
     cooling.free_from = free;
     cooling.held = in_si<Time>((from.value() - free.value()) / rate_K_s);
     cooling.time = cooling.held + there->time;
-    cooling.heat = in_si<Energy>(loss_integral(lump, free, from) / rate_K_s) -
-                   heat_content(lump, free, from);
+    cooling.heat = in_si<Energy>(loss_integral(lump, free, from) / rate_K_s) - heat_content(lump, free, from);
     return cooling;
 }
 

@@ -39,7 +39,8 @@ std::vector<Working> bore_working(const WornBore& bore, const BorePlan& planned,
     ranges::push_back(work, heat_working(bore, planned.build, planned.bead.travel, planned.faces,
                                          planned.grooves, planned.heat));
     if (planned.heat_balance)
-        ranges::push_back(work, balance_working(bore, planned.build, planned.metal.arc, *planned.heat_balance));
+        ranges::push_back(work,
+                          balance_working(bore, planned.build, planned.metal.arc, *planned.heat_balance));
     return work;
 }
 

@@ -10,6 +10,7 @@
 #include <ringfill/report/columns.hpp>
 #include <ringfill/report/heat_head.hpp>
 #include <ringfill/report/note_list.hpp>
+#include <ringfill/report/time_text.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {
@@ -195,6 +196,7 @@ std::string bore_heat_text(const BorePlan& bore, UnitSystem units, const Style& 
     text += wrapped(measuring(heat, units), "  ");
     text += wrapped(heat_inputs(heat, units), "  ");
     text += after_welding(heat, units);
+    text += time_and_curve(bore, units);
     return text + "\n";
 }
 

@@ -7,6 +7,7 @@
 #include <ringfill/report/columns.hpp>
 #include <ringfill/report/heat_head.hpp>
 #include <ringfill/report/note_list.hpp>
+#include <ringfill/report/time_text.hpp>
 
 namespace ringfill {
 namespace {
@@ -70,7 +71,7 @@ std::string bore_passes(const BorePlan& bore, UnitSystem units, const Style& sty
     for (const std::string& line :
          columns(pass_rows(bore, units), {false, true, true, true, true, true, true}))
         text += fmt::format("  {}\n", line);
-    return text + "\n";
+    return text + time_text(bore, units) + "\n";
 }
 
 } // namespace

@@ -19,7 +19,15 @@ namespace {
 constexpr std::size_t page_width = 79;
 constexpr std::size_t longest_title = 120; // three lines at most, so that the wire stays at the top
 
-std::string amount(double value, const std::string& unit, UnitSystem units) {
+/// What is poured is told in litres in both systems, to a tenth.
+bool is_poured(const Need& line) {
+    return line.item == "generator fuel";
+}
+
+std::string amount(double value, const Need& line, UnitSystem units) {
+    const std::string& unit = line.unit;
+    if (unit == "kW" || is_poured(line))
+        return fmt::format("{:.1f} {}", value, unit);
     if (unit == "kg")
         return show(in_si<Mass>(value), units);
     if (unit == "L")
@@ -50,8 +58,8 @@ std::string head(const Plan& plan, const Style& style) {
 std::string take_table(const Plan& plan, const Style& style) {
     std::vector<std::vector<std::string>> rows{{"", "need", "on top"}};
     for (const Need& line : plan.take)
-        rows.push_back({printable(line.item, 40), amount(line.need, line.unit, plan.units),
-                        amount(line.reserve, line.unit, plan.units)});
+        rows.push_back({printable(line.item, 40), amount(line.need, line, plan.units),
+                        amount(line.reserve, line, plan.units)});
     std::string text = style.strong("TAKE") + "\n";
     const auto lines = columns(rows, {false, true, true});
     text += fmt::format("  {}  load\n", lines.front());

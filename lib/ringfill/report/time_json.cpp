@@ -42,10 +42,13 @@ void put_balance(Value::Object& heat, const HeatBalance& balance) {
     heat.push_back({"boss_kg", balance.hot.boss.mass.value()});
     heat.push_back({"heated_kg", balance.cold().boss.heated.value()});
     heat.push_back({"biot", balance.biot});
-    heat.push_back({"preheat_kj", balance.cold().run.warm_up_heat.value() / 1e3});
-    heat.push_back({"peak_degC", deg_c(balance.hot.run.peak)});
+    if (balance.warms_up())
+        heat.push_back({"preheat_kj", balance.cold().run.warm_up_heat.value() / 1e3});
+    if (balance.hot.is_whole())
+        heat.push_back({"peak_degC", deg_c(balance.hot.run.peak)});
     heat.push_back({"heater", balance.heater.kind});
-    heat.push_back({"heater_kj", balance.heater_heat().value() / 1e3});
+    if (balance.cold().is_whole())
+        heat.push_back({"heater_kj", balance.heater_heat().value() / 1e3});
     heat.push_back({"heater_kw", balance.heater.power.value() / 1e3});
     heat.push_back({"heater_needed_kw", heater_needed(balance).value() / 1e3});
 }
@@ -54,16 +57,21 @@ Value time_object(const BorePlan& bore) {
     const HeatBalance& balance = *bore.heat_balance;
     const HeatRun& hot = balance.hot.run;
     const HeatRun& cold = balance.cold().run;
-    Value::Object object{{"end", std::string(words_of(end_of(balance)))},
-                         {"preheat_s", cold.warm_up.value()},
-                         {"arc_s", bore.metal.arc.value()},
-                         {"stops", static_cast<double>(hot.stops)},
-                         {"wait_s", hot.waiting.value()}};
-    if (balance.plated)
+    Value::Object object{{"end", std::string(words_of(end_of(balance)))}, {"arc_s", bore.metal.arc.value()}};
+    if (balance.warms_up())
+        object.push_back({"preheat_s", cold.warm_up.value()});
+    if (balance.hot.is_whole()) {
+        object.push_back({"stops", static_cast<double>(hot.stops)});
+        object.push_back({"wait_s", hot.waiting.value()});
+    }
+    if (balance.plated && balance.plated->is_whole())
         object.push_back({"wait_low_s", cold.waiting.value()});
-    object.push_back({"reheats", static_cast<double>(cold.reheats)});
-    object.push_back({"reheat_s", cold.reheating.value()});
-    object.push_back({"post_heat_s", std::max(hot.post_heating, cold.post_heating).value()});
+    if (balance.cold().is_whole()) {
+        object.push_back({"reheats", static_cast<double>(cold.reheats)});
+        object.push_back({"reheat_s", cold.reheating.value()});
+    }
+    if (balance.hot.is_whole() && balance.cold().is_whole())
+        object.push_back({"post_heat_s", std::max(hot.post_heating, cold.post_heating).value()});
     if (const auto time = longest(balance, &HeatRun::cooling_to_rough))
         object.push_back({"cool_to_rough_s", time->value()});
     if (const auto time = longest(balance, &HeatRun::cooling_to_finish))

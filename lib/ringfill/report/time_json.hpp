@@ -9,6 +9,7 @@ namespace ringfill {
 void put_balance(Value::Object& heat, const HeatBalance& balance);
 
 /// The "time" object of a bore: each part the longest that may be, in steps and as a curve.
+/// Parts that a run which breaks off does not reach are absent.
 Value time_object(const BorePlan& bore);
 
 } // namespace ringfill

@@ -1,0 +1,19 @@
+#pragma once
+
+#include <string>
+
+#include <ringfill/plan/plan.hpp>
+#include <ringfill/report/style.hpp>
+
+namespace ringfill {
+
+/// The heat of one bore step by step: what it takes in all, then the warm-up, each layer, each stop and
+/// reheat with the ring it comes after, the hold, and the cooling to where roughing and finishing may begin.
+/// Where two runs stand at the ends of what may be, both are told. A long list keeps its two ends. Empty
+/// without a balance.
+std::string time_text(const BorePlan& bore, UnitSystem units);
+
+/// The same with the curve of the run that asks for the most stops.
+std::string time_and_curve(const BorePlan& bore, UnitSystem units);
+
+} // namespace ringfill
