@@ -7,6 +7,8 @@
 #include <ringfill/heat/heat_run.hpp>
 #include <ringfill/units/metric.hpp>
 
+#include "heat/fixed_step.hpp"
+
 using namespace ringfill;
 using Catch::WithinAbs;
 using Catch::WithinRel;
@@ -38,31 +40,14 @@ int count_of(const HeatRun& run, HeatStage stage) {
                                           [&](const HeatStep& step) { return step.stage == stage; }));
 }
 
-/// Stops and waits by a fixed step of 10 ms, written here apart from the library.
+/// Stops and waits by a fixed step of 10 ms, apart from the library.
 std::pair<int, double> by_fixed_step(const HeatRunSettings& s, const std::vector<RingPass>& passes) {
-    const double dt = 0.01;
-    double t = std::max(s.minimum.value(), s.boss.ambient.value());
-    const auto step = [&](double power) {
-        const double a = s.boss.ambient.value();
-        const double loss = s.boss.conductance.value() * (t - a) +
-                            s.boss.emitting.value() * 5.670374419e-8 * (std::pow(t, 4) - std::pow(a, 4));
-        t += dt * (power - loss) /
-             (s.boss.mass.value() * carbon_steel_specific_heat(in_si<Temperature>(t)).value());
-    };
-    int stops = 0;
-    double waited = 0;
-    for (const RingPass& pass : passes)
-        for (const Time& ring : pass.rings) {
-            if (t > s.maximum.value()) {
-                ++stops;
-                const double down = std::max(s.minimum.value(), s.maximum.value() - 50);
-                for (; t > down; waited += dt)
-                    step(0);
-            }
-            for (double left = ring.value(); left > 0; left -= dt)
-                step(s.arc.value());
-        }
-    return {stops, waited};
+    const testing::SteppedBoss boss{
+        s.boss.mass.value(),     s.heated.value(),       s.boss.conductance.value(),
+        s.boss.emitting.value(), s.boss.ambient.value(), s.minimum.value(),
+        s.maximum.value(),       s.arc.value(),          s.heater.value()};
+    const testing::SteppedRun walk = testing::FixedStep(boss, 0.01).walk(passes);
+    return {walk.stops, walk.waited};
 }
 
 } // namespace

@@ -75,3 +75,16 @@ TEST_CASE("faces and grooves add their metal, time and starts, and not to the ke
     CHECK_THAT(sum.kept_share, WithinRel(sum.kept.value() / 0.7, 1e-13));
     CHECK_THAT(sum.wire.value(), WithinRel(1.8 / 0.95 + 9 * 0.1 * steel_wire().linear_mass.value(), 1e-13));
 }
+
+TEST_CASE("breaks of the arc add their starts and trims") {
+    Deposition laid;
+    laid.efficiency = 0.8;
+    laid.linear_mass = in_si<LinearMass>(0.006);
+    Metal sum;
+    sum.laid = in_si<Mass>(4);
+    sum.starts = 3;
+    add_breaks(sum, 7, laid);
+    CHECK(sum.breaks == 7);
+    CHECK(sum.starts == 10);
+    CHECK_THAT(sum.wire.value(), WithinRel(4 / 0.8 + 10 * 0.1 * 0.006, 1e-12));
+}
