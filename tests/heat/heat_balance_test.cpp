@@ -145,7 +145,7 @@ TEST_CASE("what a balance cannot be worked out from leaves it out with its reaso
     job.worn = 200;
     job.bore = R"("stock": "6 mm",)";
     job.boss = 240;
-    CHECK(reason(job) == "more than 20000 rings are not followed one by one");
+    CHECK(reason(job) == "it and the job have too many rings to be followed one by one");
     job = {};
     job.bore = R"("magnetic": false,)";
     CHECK_FALSE(reason(job).empty());

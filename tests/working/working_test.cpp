@@ -8,22 +8,45 @@
 #include <ringfill/report/json.hpp>
 
 #include "formula.hpp"
+#include "heat/heat_balance_sample.hpp"
 #include "shop_for_tests.hpp"
 
 using namespace ringfill;
 
 namespace {
 
-std::vector<std::string> demo_jobs() {
-    std::vector<std::string> names;
+/// A job with a name to tell it by.
+struct NamedJob {
+    std::string name;
+    std::string text;
+};
+
+/// The demo jobs, and bosses whose heat goes in every way it can.
+std::vector<NamedJob> jobs() {
+    std::vector<NamedJob> all;
     for (const auto& file : std::filesystem::directory_iterator(std::string(RINGFILL_ROOT) + "/cli/demo"))
         if (file.path().extension() == ".json")
-            names.push_back(file.path().string());
-    return names;
+            all.push_back({file.path().filename(), read_whole(file.path().string(), job_file_limit)});
+    testing::BalanceJob boss;
+    boss.sink = "\"attached\": [ { \"thickness\": 25 }, { \"thickness\": 12 } ],";
+    boss.approved = ", \"post_heat\": { \"temperature\": \"320 degC\", \"time\": \"2 h\" }";
+    all.push_back({"two plates and a hold", boss.text()});
+    boss.sink = "";
+    all.push_back({"a range and a hold", boss.text()});
+    boss.ambient = 40;
+    all.push_back({"never cold", boss.text()});
+    boss.ambient = 295;
+    all.push_back({"never cools", boss.text()});
+    boss.ambient = 4;
+    boss.heater_kW = 8;
+    all.push_back({"heater too small for the plate", boss.text()});
+    boss.heater_kW = 1;
+    all.push_back({"heater too small", boss.text()});
+    return all;
 }
 
-Plan plan_of(const std::string& name) {
-    return plan(testing::job_from(read_whole(name, job_file_limit)), testing::shop());
+Plan plan_of(const NamedJob& job) {
+    return plan(testing::job_from(job.text), testing::shop());
 }
 
 testing::Symbols symbols_of(const Working& work) {
@@ -55,10 +78,11 @@ void collect(const Value& value, const std::string& path,
 
 } // namespace
 
-TEST_CASE("every formula of every demo job gives its value with its inputs") {
-    REQUIRE(demo_jobs().size() >= 2);
-    for (const std::string& name : demo_jobs()) {
-        const Plan planned = plan_of(name);
+TEST_CASE("every formula of every job gives its value with its inputs") {
+    REQUIRE(jobs().size() >= 8);
+    for (const NamedJob& job : jobs()) {
+        const std::string& name = job.name;
+        const Plan planned = plan_of(job);
         CHECK(planned.working.size() > 20);
         for (const Working& work : planned.working) {
             INFO(name << ": " << work.figure << " = " << work.formula);
@@ -68,9 +92,10 @@ TEST_CASE("every formula of every demo job gives its value with its inputs") {
     }
 }
 
-TEST_CASE("every figure of every demo job has one working with the same value and a known source") {
-    for (const std::string& name : demo_jobs()) {
-        const Plan planned = plan_of(name);
+TEST_CASE("every figure of every job has one working with the same value and a known source") {
+    for (const NamedJob& job : jobs()) {
+        const std::string& name = job.name;
+        const Plan planned = plan_of(job);
         std::map<std::string, double> worked;
         for (const Working& work : planned.working) {
             INFO(name << ": " << work.figure);

@@ -35,7 +35,7 @@ std::string missing(const BalanceCase& what, const std::optional<HotMetal>& meta
     if (!what.heater)
         return "the table of fuels does not have its heater";
     if (what.passes.empty())
-        return fmt::format("more than {} rings are not followed one by one", most_rings_followed);
+        return "it and the job have too many rings to be followed one by one";
     return {};
 }
 

@@ -1,5 +1,6 @@
 #include <ringfill/heat/ring_times.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -10,9 +11,16 @@
 namespace ringfill {
 namespace {
 
-RingPass groove_pass(std::size_t i, const Groove& groove, const GrooveFill& fill) {
+/// Turns of a groove on its floor; none where there is nothing to fill.
+std::size_t groove_rings(const Groove& groove, const GrooveFill& fill) {
+    if (!(fill.volume > Volume()))
+        return 0;
     const double turns = (fill.path / (std::numbers::pi * groove.diameter)).value();
-    const auto rings = static_cast<std::size_t>(std::max(1.0, std::ceil(turns - 1e-9)));
+    return static_cast<std::size_t>(std::clamp(std::ceil(turns - 1e-9), 1.0, 1e9));
+}
+
+RingPass groove_pass(std::size_t i, const Groove& groove, const GrooveFill& fill) {
+    const std::size_t rings = groove_rings(groove, fill);
     return {fmt::format("groove {}", i + 1), 1,
             std::vector<Time>(rings, fill.arc / static_cast<double>(rings))};
 }
@@ -49,6 +57,8 @@ std::vector<RingPass> ring_times(const std::vector<Groove>& grooves, const std::
     for (const FacePad& face : faces)
         rings += static_cast<std::size_t>(face.layers) * static_cast<std::size_t>(face.rings);
     std::vector<RingPass> passes;
+    for (std::size_t i = 0; i < grooves.size(); ++i)
+        rings += groove_rings(grooves[i], fills[i]);
     if (rings > most_rings_followed)
         return passes;
     for (std::size_t i = 0; i < grooves.size(); ++i)

@@ -30,14 +30,15 @@ void note_groove(std::vector<std::string>& notes, const WornBore& bore, const Gr
 std::vector<std::string> bore_notes(const WornBore& bore, const BorePlan& planned, UnitSystem units) {
     std::vector<std::string> notes;
     if (!bore.boss_diameter)
-        notes.push_back(fmt::format(
-            "{}: without boss_diameter the wall is not known: wall, boss mass, heat balance and the time of "
-            "warm-up, stops and cooling are left out.",
-            bore.name));
+        notes.push_back(fmt::format("{}: without boss_diameter the wall is not known: wall, boss mass, heat "
+                                    "balance, fuel and the time "
+                                    "of warm-up, stops and cooling are left out.",
+                                    bore.name));
     else if (!planned.heat_balance)
-        notes.push_back(fmt::format("{}: heat balance and the time of warm-up, stops and cooling are left "
-                                    "out: {}.",
-                                    bore.name, planned.no_balance));
+        notes.push_back(
+            fmt::format("{}: heat balance, fuel and the time of warm-up, stops and cooling are left "
+                        "out: {}.",
+                        bore.name, planned.no_balance));
     else
         ranges::push_back(notes, balance_notes(bore.name, *planned.heat_balance, units));
     if (const Length extra = planned.build.weld_to_radius - planned.layering.end_radius;

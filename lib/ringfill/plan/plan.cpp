@@ -17,6 +17,7 @@
 #include <ringfill/caution/weld_rules.hpp>
 #include <ringfill/plan/heat_uses.hpp>
 #include <ringfill/plan/notes.hpp>
+#include <ringfill/plan/plan_balances.hpp>
 #include <ringfill/plan/plan_bore.hpp>
 #include <ringfill/plan/plan_working.hpp>
 #include <ringfill/plan/uses.hpp>
@@ -39,7 +40,6 @@ SettingsByProcedure all_settings(const Job& job, const Shop& shop, std::vector<F
 std::vector<BorePlan> plan_bores(const Job& job, const Shop& shop, const SettingsByProcedure& settings,
                                  std::vector<Fault>& faults) {
     std::vector<BorePlan> bores;
-    const auto heater = heat_source(job.heater, shop.fuels);
     for (const WornBore& bore : job.bores) {
         const Base* base = find_base(shop.registry, bore.base, bore.path + ".base", faults);
         const auto own = settings.find(bore.procedure);
@@ -49,10 +49,8 @@ std::vector<BorePlan> plan_bores(const Job& job, const Shop& shop, const Setting
                 continue;
             }
             bores.push_back(plan_bore(bore, own->second));
-            if (base) {
+            if (base)
                 plan_heat(bores.back(), bore, own->second, job.site, shop.registry, *base);
-                plan_balance(bores.back(), bore, job.site, *base, heater);
-            }
             ranges::push_back(
                 faults, torch_faults(bore, job.torch, bores.back().build, bores.back().layering, job.units));
         } catch (const Faulty& faulty) {
@@ -153,6 +151,7 @@ Plan plan(const Job& job, const Shop& shop) {
         find_filler(shop.registry, filler, "prices.wire_kg." + filler, faults);
     refuse_if_any(Origin::job, faults);
 
+    plan_balances(result.bores, job, shop);
     result.title = job.title;
     result.units = job.units;
     result.reserve = job.reserve;

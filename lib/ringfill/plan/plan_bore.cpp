@@ -66,18 +66,4 @@ void plan_heat(BorePlan& plan, const WornBore& bore, const Settings& settings, c
                           plan.grooves);
 }
 
-void plan_balance(BorePlan& plan, const WornBore& bore, const Site& site, const Base& base,
-                  const std::optional<HeatSource>& heater) {
-    const auto passes =
-        ring_times(bore.grooves, plan.grooves, plan.layers, plan.bead, plan.torch_path, plan.faces);
-    auto found = heat_balance(
-        {bore, plan.build, base, plan.heat, passes, site.ambient.value_or(usual_ambient), heater});
-    if (auto* balance = std::get_if<HeatBalance>(&found)) {
-        add_breaks(plan.metal, balance->breaks(), plan.deposition);
-        plan.heat_balance = std::move(*balance);
-    } else {
-        plan.no_balance = std::get<std::string>(std::move(found));
-    }
-}
-
 } // namespace ringfill

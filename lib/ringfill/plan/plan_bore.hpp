@@ -13,8 +13,4 @@ BorePlan plan_bore(const WornBore& bore, const Settings& settings);
 void plan_heat(BorePlan& plan, const WornBore& bore, const Settings& settings, const Site& site,
                const Registry& registry, const Base& base);
 
-/// Follows the heat of a bore whose heat is planned, and adds the starts after its stops and reheats.
-void plan_balance(BorePlan& plan, const WornBore& bore, const Site& site, const Base& base,
-                  const std::optional<HeatSource>& heater);
-
 } // namespace ringfill

@@ -13,7 +13,7 @@ namespace ringfill {
 namespace {
 
 Value step_object(const HeatStep& step) {
-    Value::Object object{{"step", std::string(step_name(step.stage))}};
+    Value::Object object{{"step", step_name(step.stage)}};
     if (!step.pass.empty()) {
         object.push_back({"pass", step.pass});
         object.push_back({"layer", static_cast<double>(step.layer)});
@@ -57,9 +57,10 @@ Value time_object(const BorePlan& bore) {
     const HeatBalance& balance = *bore.heat_balance;
     const HeatRun& hot = balance.hot.run;
     const HeatRun& cold = balance.cold().run;
-    Value::Object object{{"end", std::string(words_of(end_of(balance)))}, {"arc_s", bore.metal.arc.value()}};
+    Value::Object object{{"end", words_of(end_of(balance))}};
     if (balance.warms_up())
         object.push_back({"preheat_s", cold.warm_up.value()});
+    object.push_back({"arc_s", bore.metal.arc.value()});
     if (balance.hot.is_whole()) {
         object.push_back({"stops", static_cast<double>(hot.stops)});
         object.push_back({"wait_s", hot.waiting.value()});
