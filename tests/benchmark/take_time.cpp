@@ -1,6 +1,6 @@
-// Wall time and memory of `ringfill take` on a job, against a program that only links the same libraries and
-// exits. Runs of the two take turns, so that whatever else the machine does weighs on both. Not a test: it
-// prints figures.
+// Wall time, processor time and memory of `ringfill take` on a job, against a program that only links the
+// same libraries and exits. Runs of the two take turns, so that whatever else the machine does weighs on
+// both. Not a test: it prints figures.
 //   take_time RINGFILL JOB EMPTY_PROGRAM [RUNS]
 #include <algorithm>
 #include <chrono>
@@ -18,6 +18,7 @@ namespace {
 
 struct Run {
     double milliseconds = 0;
+    double processor_milliseconds = 0;
     long kilobytes = 0;
 };
 
@@ -41,13 +42,16 @@ Run run_once(std::vector<std::string> words) {
         std::fprintf(stderr, "%s did not run\n", words.front().c_str());
         std::exit(1);
     }
-    return {took.count(), used.ru_maxrss};
+    const auto milliseconds = [](const timeval& time) {
+        return 1e3 * static_cast<double>(time.tv_sec) + 1e-3 * static_cast<double>(time.tv_usec);
+    };
+    return {took.count(), milliseconds(used.ru_utime) + milliseconds(used.ru_stime), used.ru_maxrss};
 }
 
-double median(std::vector<Run> runs) {
+double median(std::vector<Run> runs, double Run::*figure = &Run::milliseconds) {
     std::nth_element(runs.begin(), runs.begin() + static_cast<std::ptrdiff_t>(runs.size() / 2), runs.end(),
-                     [](const Run& a, const Run& b) { return a.milliseconds < b.milliseconds; });
-    return runs[runs.size() / 2].milliseconds;
+                     [figure](const Run& a, const Run& b) { return a.*figure < b.*figure; });
+    return runs[runs.size() / 2].*figure;
 }
 
 } // namespace
@@ -67,8 +71,10 @@ int main(int argc, char** argv) {
     const long memory = std::max_element(take.begin(), take.end(), [](const Run& a, const Run& b) {
                             return a.kilobytes < b.kilobytes;
                         })->kilobytes;
-    std::printf(
-        "median of %d runs: take %.2f ms, empty program %.2f ms, ratio %.2f; take uses %.1f MB at most\n",
-        count, median(take), median(empty), median(take) / median(empty), static_cast<double>(memory) / 1024);
+    std::printf("median of %d runs: take %.2f ms (%.2f ms of processor), empty program %.2f ms, ratio %.2f; "
+                "take uses "
+                "%.1f MB at most\n",
+                count, median(take), median(take, &Run::processor_milliseconds), median(empty),
+                median(take) / median(empty), static_cast<double>(memory) / 1024);
     return 0;
 }
