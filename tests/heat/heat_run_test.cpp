@@ -138,3 +138,13 @@ TEST_CASE("a hold and slow cooling are part of the day") {
     CHECK(run.cooling_to_finish.value() > Time());
     CHECK(run.post_heat_heat > Energy());
 }
+
+TEST_CASE("air warmer than the hold never lets the boss come down to it") {
+    HeatRunSettings warm = boss_of(10);
+    warm.boss.ambient = celsius(120);
+    warm.hold_at = celsius(110);
+    warm.hold_for = in_si<Time>(3600);
+    const HeatRun run = heat_run(warm, rings(1, 20));
+    CHECK(run.end == HeatEnd::never_cools);
+    CHECK(run.end_at == celsius(110));
+}

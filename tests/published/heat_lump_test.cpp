@@ -54,7 +54,7 @@ const Cooling coolings[] = {
 
 const Loss losses[] = {
     // All read in companions of worked examples, from example 9 on with 0 °C as 273 K.
-    {"Incropera, example 1.2: emitted at 200 °C, emissivity 0.8, W/m²", 0, 0.8, 473.15, 0, 2273, 0.5},
+    {"Incropera, example 1.2: emitted at 200 °C, emissivity 0.8, W/m²", 0, 0.8, 473.15, 0, 2273, 0.6},
     {"Incropera, example 1.2: sent by a room of 25 °C, W/m²", 0, 1, 298.15, 0, 448, 0.5},
     {"Incropera, example 9.4: pipe of 100 mm at 165 °C, natural convection of h 7.23 and radiation, W/m",
      7.23 * pi * 0.1, 0.85 * pi * 0.1, 438, 296, 763, 0.6},

@@ -28,8 +28,8 @@ Caution heater_too_small(const WornBore& bore, const HeatBalance& balance, UnitS
     return {bore.name,
             "before",
             "yes",
-            fmt::format("Bring a larger heater or shelter the boss: it does not bring it to {}. Fuel for it "
-                        "is left out of what to take.",
+            fmt::format("Bring a larger heater or shelter the boss: this one does not bring it to {}. Its "
+                        "fuel is left out of what to take, stops are counted as far as it goes.",
                         show_minimum(run.end_at, units)),
             fmt::format("{}{}, at {:.3g} % into the metal", why, with_plate(balance, run, units),
                         100 * balance.heater.efficiency),
@@ -42,7 +42,8 @@ Caution never_cools(const WornBore& bore, const HeatBalance& balance, UnitSystem
             "before",
             "yes",
             fmt::format("Cool the air round the boss, or wait for a colder day: it does not come down to {}, "
-                        "where the arc may begin again.",
+                        "where the work may go on. Its fuel is left out of what to take, stops are counted "
+                        "as far as it goes.",
                         show_maximum(run.end_at, units)),
             fmt::format("the air is at {}, or ten days are not enough", show(balance.ambient, units)),
             "own"};

@@ -99,7 +99,7 @@ std::string_view words_of(BalanceEnd end) {
     case BalanceEnd::heater_too_small:
         return "the heater is too small";
     case BalanceEnd::never_cools:
-        return "the boss does not cool to where the arc may begin again";
+        return "the boss does not cool to where the work may go on";
     case BalanceEnd::never_cold:
         return "the boss does not cool to where boring or measuring may begin";
     case BalanceEnd::done:

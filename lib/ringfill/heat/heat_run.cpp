@@ -126,6 +126,8 @@ class Follower {
         const Power power = from < *settings_.hold_at ? settings_.heater : Power();
         const auto there = when_at(settings_.boss, state_, power, *settings_.hold_at);
         const Power loss = heat_loss(settings_.boss, *settings_.hold_at);
+        if (!there && from > *settings_.hold_at)
+            return give_up(HeatEnd::never_cools, *settings_.hold_at);
         if (!there || settings_.heater < loss)
             return give_up(HeatEnd::heater_too_small, *settings_.hold_at);
         const Time reaching = there->time - state_.time;

@@ -45,7 +45,7 @@ struct HeatRunSettings {
 enum class HeatEnd {
     done,
     heater_too_small, ///< cannot reach or hold what is asked for
-    never_cools,      ///< the stop does not end: the boss does not come down to where the arc may begin again
+    never_cools,      ///< the boss does not come down to where the arc, or the hold, may begin
 };
 
 /// The heat of one bore from the first flame to cold (section 9 of the computation).

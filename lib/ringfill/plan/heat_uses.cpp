@@ -15,9 +15,9 @@
 namespace ringfill {
 namespace {
 
-/// A heater that does not do it burns no figure that could be loaded: the cautions say what it lacks.
+/// A run that breaks off gives no figure of fuel that could be loaded: the cautions say so.
 bool burns(const BorePlan& bore) {
-    return bore.heat_balance && end_of(*bore.heat_balance) != BalanceEnd::heater_too_small;
+    return bore.heat_balance && bore.heat_balance->cold().is_whole();
 }
 
 std::vector<FuelUse> fuel_uses(const std::vector<BorePlan>& bores) {
