@@ -20,7 +20,7 @@ std::string missing(const BalanceCase& what, const std::optional<HotMetal>& meta
     const Preheat& preheat = what.heat.preheat;
     if (!what.bore.boss_diameter || !what.build.wall)
         return "the job does not give boss_diameter";
-    if (what.heat.must_be_identified || !preheat.minimum || asks_without_figure(preheat))
+    if (what.heat.doubt || !preheat.minimum || asks_without_figure(preheat))
         return "no preheat figure is known";
     if (!preheat.interpass_max)
         return "no interpass maximum is known";
@@ -56,7 +56,7 @@ BossRun run_with(const BalanceCase& what, const HotMetal& metal, std::vector<Len
     settings.maximum = preheat.interpass_max->value;
     settings.arc = what.heat.thermal_efficiency * *what.heat.voltage * *what.heat.current;
     settings.heater = what.heater->into_metal();
-    if (preheat.post_heat) {
+    if (preheat.post_heat && !tempers_once_cool(what.heat)) {
         settings.hold_at = preheat.post_heat->temperature.value;
         settings.hold_for = preheat.post_heat->time;
     }
@@ -68,6 +68,10 @@ BossRun run_with(const BalanceCase& what, const HotMetal& metal, std::vector<Len
 }
 
 } // namespace
+
+bool tempers_once_cool(const BoreHeat& heat) {
+    return heat.structure == "martensitic";
+}
 
 Energy HeatBalance::heater_heat() const {
     const HeatRun& run = cold().run;

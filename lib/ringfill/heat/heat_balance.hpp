@@ -61,6 +61,10 @@ Power heater_needed(const HeatBalance& balance);
 /// The air of a job that does not say [common practice, no source].
 inline const Temperature usual_ambient = in_si<Temperature>(293.15);
 
+/// Whether the hold after welding follows only once the bore has cooled, as martensitic metal is tempered; it
+/// is then no part of the balance.
+bool tempers_once_cool(const BoreHeat& heat);
+
 /// What a balance is worked out from.
 struct BalanceCase {
     const WornBore& bore;
