@@ -65,6 +65,16 @@ const std::vector<CommandRow>& command_rows() {
          "the others say.\n\n"
          "Example: ringfill heat job.json",
          {"--json", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
+        {"boring",
+         job,
+         job_help,
+         true,
+         "cuts, bar speed, size limits, gauge readings and time, bore by bore",
+         "Reads a job file and prints how each bore is skimmed before the weld and cut\n"
+         "back to size after it, what the gauge must read while it is warm, and how many\n"
+         "cutting edges that takes.\n\n"
+         "Example: ringfill boring job.json --csv -o cuts.csv",
+         {"--json", "--csv", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
         {"check",
          job,
          job_help,

@@ -42,7 +42,7 @@ inline const std::string full_job = R"json({
                              { "depth": "3 in", "radii": ["1.83 in", "1.84 in", "1.85 in"] }] }
     },
     {
-      "name": "link", "base": "steel/1045", "finish_diameter": "3.5 in", "length": "4 in",
+      "name": "link", "base": "steel/1045", "finish_diameter": "3.5 in", "size_limits": ["3.5 in", "3.504 in"], "length": "4 in",
       "worn": { "stations": [{ "depth": "1 in", "diameters": ["3.7 in", "3.72 in"] }], "offset": "5 thou",
                 "offset_clock": "45 deg" }
     }

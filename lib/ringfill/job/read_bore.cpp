@@ -21,6 +21,24 @@ std::optional<Length> read_skim(const Entry& entry) {
     return measured<Length>(entry, "skim");
 }
 
+/// Inch sizes and fractions may differ from a limit in their last digit [m].
+const Length rounding = in_si<Length>(1e-9);
+
+/// The smallest and largest size of the finished bore; the finish diameter lies between them.
+std::optional<std::pair<Length, Length>> read_size_limits(const Entry& bore, std::optional<Length> finish) {
+    const auto limits = measured_list<Length>(bore, "size_limits");
+    if (bore.has("size_limits") && bore.has("size_class"))
+        bore.refuse("size_limits", "stands beside size_class", "give the limits in one of the two ways");
+    if (limits.size() != 2)
+        return std::nullopt;
+    if (limits[0] > limits[1])
+        bore.refuse("size_limits", "has its smaller size last", "swap the two");
+    else if (finish && (*finish < limits[0] - rounding || *finish > limits[1] + rounding))
+        bore.refuse("size_limits", "does not hold the finish diameter",
+                    "write the smallest and the largest size around finish_diameter");
+    return std::pair{limits[0], limits[1]};
+}
+
 std::vector<Face> read_faces(const Entry& bore) {
     std::vector<Face> faces;
     for (const Entry& entry : bore.objects("faces")) {
@@ -110,6 +128,7 @@ WornBore read_bore(const Entry& entry) {
     bore.finish_diameter = finish.value_or(Length());
     bore.length = length.value_or(Length());
     bore.size_class = entry.text("size_class");
+    bore.size_limits = read_size_limits(entry, finish);
     bore.boss_diameter = measured<Length>(entry, "boss_diameter");
     for (const Entry& plate : entry.objects("attached"))
         if (const auto thickness = measured<Length>(plate, "thickness"))

@@ -24,6 +24,8 @@ struct WornBore {
     std::optional<bool> magnetic;                            ///< whether a magnet holds on the boss
     Length finish_diameter;
     std::optional<std::string> size_class;
+    std::optional<std::pair<Length, Length>>
+        size_limits; ///< instead of a class: smallest and largest diameter
     Length length;
     std::optional<Length> boss_diameter;
     std::vector<Length> attached; ///< plates on the boss, thickness

@@ -164,6 +164,7 @@ Base read_base(const std::string& name, const Entry& entry, const Family& family
     base.tensile_MPa = reader.number("tensile_MPa");
     base.specific_heat = reader.quantity<SpecificHeat>("specific_heat_J_kgK", 1);
     base.conductivity = reader.quantity<Conductivity>("conductivity_W_mK", 1);
+    base.expansion_per_K = reader.number("expansion_per_K");
     base.tempering = temperature_of(reader, "tempering_degC");
     base.interpass_max = temperature_of(reader, "interpass_max_degC");
     base.interpass_range_K = reader.number("interpass_range_K");

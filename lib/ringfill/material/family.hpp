@@ -25,6 +25,7 @@ struct Base {
     std::optional<Sourced<double>> tensile_MPa;
     std::optional<Sourced<SpecificHeat>> specific_heat; ///< where it is not that of carbon steel
     std::optional<Sourced<Conductivity>> conductivity;  ///< likewise, at 150 °C
+    std::optional<Sourced<double>> expansion_per_K;     ///< where it is not that of common steel
     std::optional<Sourced<Temperature>> tempering;
     std::optional<Sourced<Temperature>> interpass_max;
     std::optional<Sourced<double>> interpass_range_K; ///< its maximum is no more than this over the minimum

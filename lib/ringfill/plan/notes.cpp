@@ -76,7 +76,7 @@ std::vector<std::string> line_notes(const Job& job) {
 }
 
 std::vector<std::string> left_out_notes() {
-    return {"boring: cuts and boring time are not part of this plan.",
+    return {"time: set-up, survey and the day are not part of this plan.",
             "quote: prices are used to choose packs only."};
 }
 

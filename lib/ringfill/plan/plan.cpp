@@ -19,6 +19,7 @@
 #include <ringfill/plan/notes.hpp>
 #include <ringfill/plan/plan_balances.hpp>
 #include <ringfill/plan/plan_bore.hpp>
+#include <ringfill/plan/plan_boring.hpp>
 #include <ringfill/plan/plan_working.hpp>
 #include <ringfill/plan/uses.hpp>
 #include <ringfill/take/take.hpp>
@@ -49,8 +50,10 @@ std::vector<BorePlan> plan_bores(const Job& job, const Shop& shop, const Setting
                 continue;
             }
             bores.push_back(plan_bore(bore, own->second));
-            if (base)
+            if (base) {
                 plan_heat(bores.back(), bore, own->second, job.site, shop.registry, *base);
+                plan_boring(bores.back(), bore, job, shop, *base);
+            }
             ranges::push_back(
                 faults, torch_faults(bore, job.torch, bores.back().build, bores.back().layering, job.units));
         } catch (const Faulty& faulty) {
@@ -137,7 +140,6 @@ void judge(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
         ranges::push_back(plan.notes, bore_notes(bore, planned, job.units));
     }
     ranges::push_back(plan.notes, line_notes(job));
-    ranges::push_back(plan.notes, left_out_notes());
 }
 
 } // namespace
@@ -162,9 +164,13 @@ Plan plan(const Job& job, const Shop& shop) {
     ranges::push_back(result.take, take_sticks(stick_uses(result.bores), shop.sticks, job.units));
     ranges::push_back(result.take, heat_needs(job, result.bores, shop));
     ranges::push_back(result.take, take_holes(hole_uses(job), job.units));
+    ranges::push_back(result.take, take_inserts(insert_uses(result.bores),
+                                                bar_settings(job.boring, shop.cutting).edge_life.source));
     result.assumed = job.assumed;
     ranges::push_back(result.assumed, heat_assumed(job, result.bores));
     judge(result, job, settings);
+    judge_boring(result, job, shop.cutting);
+    ranges::push_back(result.notes, left_out_notes());
     result.working = plan_working(job, result, settings);
     return result;
 }

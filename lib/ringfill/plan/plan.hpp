@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include <ringfill/boring/bore_boring.hpp>
 #include <ringfill/caution/caution.hpp>
 #include <ringfill/heat/bore_heat.hpp>
 #include <ringfill/heat/heat_balance.hpp>
@@ -34,6 +35,8 @@ struct BorePlan {
     BoreHeat heat;
     std::optional<HeatBalance> heat_balance;
     std::string no_balance; ///< why there is none, the end of a sentence
+    BoringPlan boring;
+    std::vector<Working> boring_working;
 };
 
 /// All bores together, counts applied.

@@ -41,6 +41,7 @@ std::vector<Working> bore_working(const WornBore& bore, const BorePlan& planned,
     if (planned.heat_balance)
         ranges::push_back(work,
                           balance_working(bore, planned.build, planned.metal.arc, *planned.heat_balance));
+    ranges::push_back(work, planned.boring_working);
     return work;
 }
 

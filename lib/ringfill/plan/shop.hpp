@@ -4,9 +4,11 @@
 
 #include <ringfill/material/registry.hpp>
 #include <ringfill/table/fuels.hpp>
+#include <ringfill/table/cutting.hpp>
 #include <ringfill/table/gases.hpp>
 #include <ringfill/table/packs.hpp>
 #include <ringfill/table/shelf.hpp>
+#include <ringfill/table/size_limits.hpp>
 #include <ringfill/table/sticks.hpp>
 #include <ringfill/table/wear_parts.hpp>
 
@@ -21,6 +23,8 @@ struct Shop {
     std::vector<Gas> gases;
     std::vector<Stick> sticks;
     Fuels fuels;
+    Cutting cutting;
+    std::vector<SizeStep> size_steps;
 };
 
 /// Reads every table on the shelf and loads the plugins in some folders, once. A family that does not load is

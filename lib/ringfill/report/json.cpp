@@ -3,6 +3,7 @@
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
+#include <ringfill/report/boring_json.hpp>
 #include <ringfill/report/heat_json.hpp>
 #include <ringfill/report/time_json.hpp>
 #include <ringfill/report/working_json.hpp>
@@ -141,6 +142,7 @@ Value bore_object(const BorePlan& bore) {
     object.push_back({"heat", std::move(heat)});
     if (bore.heat_balance)
         object.push_back({"time", time_object(bore)});
+    object.push_back({"boring", boring_object(bore)});
     return object;
 }
 

@@ -9,6 +9,9 @@ namespace ringfill {
 inline double mm(Length length) {
     return length.value() * 1e3;
 }
+inline double micrometres(Length length) {
+    return length.value() * 1e6;
+}
 inline double mm2(Area area) {
     return area.value() * 1e6;
 }

@@ -102,6 +102,24 @@ std::string show_feed(Speed speed, UnitSystem system) {
     return fixed(speed.value() / factor::inch * factor::minute, 0) + " in/min";
 }
 
+std::string show_cutting_speed(Speed speed, UnitSystem system) {
+    const double a_minute = speed.value() * factor::minute;
+    return system == UnitSystem::metric ? fixed(a_minute, 0) + " m/min"
+                                        : fixed(a_minute / factor::foot, 0) + " ft/min";
+}
+
+std::string show_fine(Length length, UnitSystem system) {
+    if (system == UnitSystem::metric)
+        return fixed(length.value() * 1e3, 3) + " mm";
+    return fixed(length.value() / factor::inch, 4) + " in";
+}
+
+std::string show_micro(Length length, UnitSystem system) {
+    if (system == UnitSystem::metric)
+        return digits(length.value() * 1e6) + " µm";
+    return fixed(length.value() / factor::inch * 1e6, 0) + " µin";
+}
+
 std::string show(VolumeFlow flow, UnitSystem system) {
     if (system == UnitSystem::metric)
         return digits(flow.value() / factor::litre * factor::minute) + " L/min";

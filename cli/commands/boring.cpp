@@ -1,0 +1,13 @@
+#include <ringfill/report/boring_csv.hpp>
+#include <ringfill/report/boring_text.hpp>
+
+#include "commands.hpp"
+#include "planned_view.hpp"
+
+namespace ringfill::cli {
+
+void boring_command(const Request& request) {
+    planned_view(request, boring_text, boring_csv);
+}
+
+} // namespace ringfill::cli

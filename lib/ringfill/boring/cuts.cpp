@@ -1,0 +1,83 @@
+#include <ringfill/boring/cuts.hpp>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace ringfill {
+namespace {
+
+/// A stock under this is rounding [m].
+const Length no_stock = in_si<Length>(1e-12);
+
+/// Sets the cuts on one another from a radius outwards; the last ends on the final radius to the digit.
+void set_diameters(std::vector<Cut>& cuts, Length start, Length final_radius) {
+    Length radius = start;
+    for (Cut& cut : cuts) {
+        cut.from = 2.0 * radius;
+        radius += cut.depth;
+        cut.to = 2.0 * radius;
+    }
+    for (Cut& cut : cuts)
+        if (&cut == &cuts.back() || cut.kind == CutKind::spring || (&cut + 1)->kind == CutKind::spring)
+            cut.to = 2.0 * final_radius;
+    if (!cuts.empty() && cuts.back().kind == CutKind::spring)
+        cuts.back().from = cuts.back().to;
+}
+
+void add_cut(std::vector<Cut>& cuts, CutKind kind, Length depth) {
+    Cut cut;
+    cut.kind = kind;
+    cut.depth = depth;
+    cuts.push_back(cut);
+}
+
+void add_rough_cuts(std::vector<Cut>& cuts, Length stock, Length rough_cut) {
+    const int count = rough_cuts(stock, rough_cut);
+    for (int i = 0; i < count; ++i)
+        if (i == 0)
+            add_cut(cuts, CutKind::skin, stock - static_cast<double>(count - 1) * rough_cut);
+        else
+            add_cut(cuts, CutKind::rough, rough_cut);
+}
+
+} // namespace
+
+std::string_view name_of(CutKind kind) {
+    constexpr std::array<std::string_view, 6> names = {"skim",        "skin",   "rough",
+                                                       "semi_finish", "finish", "spring"};
+    return names.at(static_cast<std::size_t>(kind));
+}
+
+int rough_cuts(Length stock, Length rough_cut) {
+    if (stock <= no_stock)
+        return 0;
+    const double count = std::ceil((stock / rough_cut).value() - 1e-9);
+    return static_cast<int>(std::clamp(count, 1.0, most_cuts + 1.0));
+}
+
+std::vector<Cut> skim_cuts(Length smallest_radius, Length skim_radius, Length rough_cut) {
+    const Length metal = skim_radius - smallest_radius;
+    const int count = rough_cuts(metal, rough_cut);
+    std::vector<Cut> cuts;
+    for (int i = 0; i < count; ++i)
+        add_cut(cuts, CutKind::skim, metal / static_cast<double>(count));
+    set_diameters(cuts, smallest_radius, skim_radius);
+    return cuts;
+}
+
+std::vector<Cut> bore_cuts(Length crown_radius, Length final_radius, const CutDepths& depths) {
+    const Length stock = final_radius - crown_radius;
+    const Length finish = std::min(stock, depths.finish);
+    const Length semi_finish = std::min(Length(stock - finish), depths.semi_finish);
+    std::vector<Cut> cuts;
+    add_rough_cuts(cuts, stock - finish - semi_finish, depths.rough);
+    if (semi_finish > no_stock)
+        add_cut(cuts, CutKind::semi_finish, semi_finish);
+    add_cut(cuts, CutKind::finish, finish);
+    add_cut(cuts, CutKind::spring, Length());
+    set_diameters(cuts, crown_radius, final_radius);
+    return cuts;
+}
+
+} // namespace ringfill

@@ -1,0 +1,91 @@
+#include <ringfill/boring/size_limits.hpp>
+
+#include <algorithm>
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <ringfill/fault/printable.hpp>
+#include <ringfill/units/metric.hpp>
+
+namespace ringfill {
+namespace {
+
+/// Sizes given in inches may differ from a step's end in their last digit [m].
+const Length rounding = in_si<Length>(1e-9);
+
+using Named = std::vector<std::pair<std::string, Sourced<double>>>;
+
+const Sourced<double>* find(const Named& list, std::string_view name) {
+    for (const auto& [key, value] : list)
+        if (key == name)
+            return &value;
+    return nullptr;
+}
+
+const SizeStep* step_of(const std::vector<SizeStep>& steps, Length size) {
+    for (const SizeStep& step : steps)
+        if (size > step.over.value + rounding && size <= step.to.value + rounding)
+            return &step;
+    return nullptr;
+}
+
+/// The classes that a step knows, for the remedy: "D, E, F, G, H, JS with a grade of 5, 6, 7".
+std::string known_classes(const SizeStep& step) {
+    std::vector<std::string> letters{"H", "JS"};
+    for (const auto& [letter, value] : step.deviations_um)
+        letters.push_back(letter);
+    std::sort(letters.begin(), letters.end());
+    std::vector<std::string> grades;
+    for (const auto& [grade, value] : step.grades_um)
+        grades.push_back(grade);
+    return fmt::format("known here for this size: {} with a grade of {}, such as \"H9\"",
+                       fmt::join(letters, ", "), fmt::join(grades, ", "));
+}
+
+constexpr std::string_view otherwise = "or give the limits themselves as size_limits";
+
+} // namespace
+
+std::optional<SizeLimits> size_limits(const WornBore& bore, const std::vector<SizeStep>& steps,
+                                      std::vector<Fault>& faults) {
+    if (bore.size_limits) {
+        const auto& [low, high] = *bore.size_limits;
+        return SizeLimits{low, high, {}, 0, (high - low).value() * 1e6, "job"};
+    }
+    if (!bore.size_class)
+        return std::nullopt;
+    const std::string& typed = *bore.size_class;
+    const auto refuse = [&](std::string reason, const std::string& remedy) {
+        faults.push_back(fault_at_path(bore.path + ".size_class", in_quotes(typed), std::move(reason),
+                                       fmt::format("{}, {}", remedy, otherwise)));
+        return std::nullopt;
+    };
+    const SizeStep* step = step_of(steps, bore.finish_diameter);
+    if (!step)
+        return refuse(
+            fmt::format("has no limits here for a finish diameter of {:.6g} mm", mm(bore.finish_diameter)),
+            steps.empty() ? std::string("the table of size limits is empty")
+                          : fmt::format("the table reaches from over {:.6g} mm to {:.6g} mm",
+                                        mm(steps.front().over.value), mm(steps.back().to.value)));
+    const std::size_t digits = std::min(typed.find_first_of("0123456789"), typed.size());
+    const std::string letters = typed.substr(0, digits);
+    const Sourced<double>* grade = find(step->grades_um, typed.substr(digits));
+    const Sourced<double>* deviation = find(step->deviations_um, letters);
+    if (!grade || (!deviation && letters != "H" && letters != "JS"))
+        return refuse("is not a class of holes known here", known_classes(*step));
+    SizeLimits limits;
+    limits.size_class = typed;
+    limits.tolerance_um = grade->value;
+    limits.lower_um = deviation ? deviation->value : letters == "JS" ? -grade->value / 2 : 0;
+    limits.source = deviation ? deviation->source : grade->source;
+    limits.low = bore.finish_diameter + in_si<Length>(limits.lower_um * 1e-6);
+    limits.high = limits.low + in_si<Length>(limits.tolerance_um * 1e-6);
+    return limits;
+}
+
+Length diameter_to_bore(Length finish_diameter, const std::optional<SizeLimits>& limits) {
+    return limits ? std::clamp(finish_diameter, limits->low, limits->high) : finish_diameter;
+}
+
+} // namespace ringfill

@@ -1,0 +1,63 @@
+#include <ringfill/caution/boring_rules.hpp>
+
+#include <fmt/format.h>
+
+namespace ringfill {
+namespace {
+
+constexpr double ten_kelvin = 10;
+
+} // namespace
+
+std::vector<Caution> boring_cautions(const WornBore& bore, const Build& build, const BoringPlan& boring,
+                                     UnitSystem units) {
+    std::vector<Caution> cautions;
+    const auto add = [&](std::string text, std::string because, const char* when) {
+        cautions.push_back({bore.name, when, "yes", std::move(text), std::move(because), "practice"});
+    };
+    if (boring.bar.too_fast)
+        add("Expect the bar to wear its edges out fast: its lowest speed is too fast for this bore.",
+            fmt::format("{} cut at {}, asked is {}", show_turning(boring.bar.used),
+                        show_cutting_speed(cutting_speed_at(boring.bar.used, bore.finish_diameter), units),
+                        show_cutting_speed(boring.settings.cutting_speed.value, units)),
+            "before");
+    if (boring.valley_radius >= boring.final_diameter / 2.0)
+        add("Weld another layer or leave more stock: the bore will not clean up at its finish size.",
+            fmt::format("the floors of the valleys lie at up to {}, the finish is {}",
+                        show(2.0 * boring.valley_radius, units), show(boring.final_diameter, units)),
+            "before");
+    for (const GrooveCut& groove : boring.grooves)
+        if (build.finished_weld > Length() && groove.weld_left >= Length() &&
+            groove.weld_left < least_finished_weld)
+            add("Expect the re-cut groove to run close to the fused line.",
+                fmt::format("only {} of weld is left under its floor at {}, under {}",
+                            show(groove.weld_left, units), show(bore.grooves[groove.groove].diameter, units),
+                            show(least_finished_weld, units)),
+                "before");
+    return cautions;
+}
+
+std::optional<Caution> hot_finish_caution(const std::vector<HotBore>& bores, const Cutting& cutting,
+                                          UnitSystem units) {
+    const HotBore* most = nullptr;
+    const auto per_kelvin = [](const HotBore& bore) {
+        return bore.boring->expansion.value * bore.boring->final_diameter;
+    };
+    for (const HotBore& bore : bores)
+        if (!most || per_kelvin(bore) > per_kelvin(*most))
+            most = &bore;
+    if (!most)
+        return std::nullopt;
+    return Caution{"the job",
+                   "after",
+                   "yes",
+                   fmt::format("Rough under {}; finish and measure under {}, or add the growth to the gauge "
+                               "reading.",
+                               show(cutting.rough_below.value, units),
+                               show(cutting.finish_below.value, units)),
+                   fmt::format("{} is {} large for each 10 K over 20 °C", most->name,
+                               show_fine(ten_kelvin * per_kelvin(*most), units)),
+                   cutting.finish_below.source};
+}
+
+} // namespace ringfill
