@@ -1,5 +1,7 @@
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+
 #include <ringfill/caution/hot_work.hpp>
 #include <ringfill/units/factor.hpp>
 
@@ -23,7 +25,7 @@ std::string refusal(const std::string& text) {
     return "not refused";
 }
 
-const Lines left_out = {"boring: cuts and boring time are not part of this plan.",
+const Lines left_out = {"time: set-up, survey and the day are not part of this plan.",
                         "quote: prices are used to choose packs only."};
 
 /// The notes of a plan but for those of every plan, which stand last.
@@ -96,13 +98,17 @@ TEST_CASE("holes and lines of bores come into the plan") {
     const Plan found = plan(job_from(job_text(fed, bore_text("arm root", holes) + ", " +
                                                        bore_text("boom foot", R"(, "line": "root")"))),
                             shop());
-    CHECK(own_notes(found).back() == "line root: one set-up of the bar for arm root × 3, boom foot.");
-    REQUIRE(found.take.size() == 11);
+    const Lines notes = own_notes(found);
+    CHECK(std::count(notes.begin(), notes.end(),
+                     "line root: one set-up of the bar for arm root × 3, boom foot.") == 1);
+    REQUIRE(found.take.size() == 13);
     CHECK(found.take[7].item == "insulating blanket");
     CHECK(found.take[8].item == "plug rods 10.0 mm");
     CHECK(found.take[8].need == 3);
     CHECK(found.take[10].item == "fittings, hole 10.0 mm");
     CHECK(found.take[10].need == 3);
+    CHECK(found.take[11].item == "boring edges, rough");
+    CHECK(found.take[12].item == "boring edges, finish");
 }
 
 TEST_CASE("a plan keeps title, units and reserve and has the bores in order") {
@@ -150,7 +156,7 @@ TEST_CASE("notes tell of an unknown wall, an approved procedure and grooves skim
     const Plan found =
         plan(job_from(job_text(fed + R"(, "approved": { "reference": "P-12 rev 2" })", bare)), shop());
     const Lines notes = own_notes(found);
-    REQUIRE(notes.size() == 4);
+    REQUIRE(notes.size() == 6);
     CHECK(notes[0] ==
           "link: without boss_diameter the wall is not known: wall, boss mass, heat balance, fuel "
           "and the time of warm-up, stops and cooling are left out.");
@@ -160,6 +166,8 @@ TEST_CASE("notes tell of an unknown wall, an approved procedure and grooves skim
         notes[3] ==
         "link: the groove of 96.0 mm is so shallow that its metal is less than one ring; the first layer may "
         "fill it.");
+    CHECK(notes[4].starts_with("link: the first cut after the weld takes only "));
+    CHECK(notes[5].starts_with("boring: the job lists no bar_speeds"));
     CHECK(found.cautions[1].text ==
           "The approved procedure P-12 rev 2 rules: what it asks for stands in it.");
     CHECK_FALSE(found.bores[0].build.wall);

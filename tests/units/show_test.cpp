@@ -27,6 +27,15 @@ TEST_CASE("lengths, wires and paths") {
     CHECK(show_distance(in_si<Length>(1'250), metric) == "1250 m");
 }
 
+TEST_CASE("cutting speeds, finished sizes and roughness") {
+    CHECK(show_cutting_speed(in_si<Speed>(1), metric) == "60 m/min");
+    CHECK(show_cutting_speed(in_si<Speed>(1), inch) == "197 ft/min"); // 60/0.3048
+    CHECK(show_fine(millimetres(90.0871), metric) == "90.087 mm");
+    CHECK(show_fine(millimetres(90.087), inch) == "3.5467 in");
+    CHECK(show_micro(millimetres(0.003516), metric) == "3.52 µm");
+    CHECK(show_micro(millimetres(0.00625), inch) == "246 µin");
+}
+
 TEST_CASE("areas and volumes") {
     CHECK(show(in_si<Area>(17.4e-6), metric) == "17.4 mm²");
     CHECK(show(in_si<Area>(17.4e-6), inch) == "0.027 in²");

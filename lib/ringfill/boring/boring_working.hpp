@@ -16,6 +16,12 @@ std::vector<Working> cuts_working(const WeldedBore& welded, const BoringPlan& pl
 /// How each facing was reached (facing[i].*).
 std::vector<Working> facing_working(const WeldedBore& welded, const BoringPlan& plan, const Cutting& cutting);
 
+/// How roughness, limits and the diameter to bore to were reached.
+std::vector<Working> size_working(const WeldedBore& welded, const BoringPlan& plan, const Cutting& cutting);
+
+/// How each gauge reading was reached (gauge[i].*).
+std::vector<Working> gauge_working(const BoringPlan& plan);
+
 /// How a speed of the bar was reached on a diameter.
 Working rpm_working(const BarSettings& settings, const BarSpeed& bar, Length diameter);
 

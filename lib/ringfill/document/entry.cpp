@@ -214,7 +214,8 @@ std::vector<std::pair<std::string, const Value*>> Entry::elements(std::string_vi
         return found;
     if (const std::size_t size = value->list()->size(); size < wanted.least || size > wanted.most) {
         refuse(*value, path_of(name), fmt::format("has {} of them", size),
-               fmt::format("give {} to {}", wanted.least, wanted.most));
+               wanted.least == wanted.most ? fmt::format("give {}", wanted.least)
+                                           : fmt::format("give {} to {}", wanted.least, wanted.most));
         return found;
     }
     for (std::size_t i = 0; i < value->list()->size(); ++i)

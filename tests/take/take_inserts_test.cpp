@@ -1,0 +1,35 @@
+#include <catch2/catch.hpp>
+
+#include <ringfill/take/take_inserts.hpp>
+
+using namespace ringfill;
+
+namespace {
+
+InsertUse use_of(const std::string& bore, int count, int rough, int finish) {
+    return {bore, count, {rough, finish, in_si<Time>(900), in_si<Time>(300), in_si<Time>(1200)}};
+}
+
+} // namespace
+
+TEST_CASE("no bores take no edges") {
+    CHECK(take_inserts({}, "practice").empty());
+}
+
+// Worked by hand: 2 × 2 + 1 rough edges, 2 × 1 + 1 finish edges, one spare of each.
+TEST_CASE("edges are taken bore by bore, rough and finish, with one spare of each") {
+    const auto lines = take_inserts({use_of("arm root", 2, 2, 1), use_of("link", 1, 1, 1)}, "practice");
+    REQUIRE(lines.size() == 2);
+    CHECK(lines[0].item == "boring edges, rough");
+    CHECK(lines[0].need == 5);
+    CHECK(lines[0].reserve == 1);
+    CHECK(lines[0].supplied == 6);
+    CHECK(lines[0].spare == 0);
+    CHECK(lines[0].why ==
+          "skim, rough and semi-finish cuts: 2 arm root × 2 (15 min), 1 link (15 min); one edge "
+          "lasts 20 min; and one spare");
+    CHECK(lines[1].item == "boring edges, finish");
+    CHECK(lines[1].need == 3);
+    CHECK(lines[1].supplied == 4);
+    CHECK(lines[1].source == "practice");
+}
