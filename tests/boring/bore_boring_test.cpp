@@ -61,7 +61,8 @@ TEST_CASE("the figures of the table fill what the job leaves out, and are listed
                            "boring.rough_cut: 1.50 mm [practice]", "boring.edge_life: 20 min [practice]",
                            "cutting.json semi_finish_cut_mm: 0.50 mm [practice]",
                            "cutting.json finish_cut_mm: 0.25 mm [practice]",
-                           "cutting.json nose_radius_mm: 0.80 mm [practice]"});
+                           "cutting.json nose_radius_mm: 0.80 mm [practice]",
+                           "cutting.json expansion_per_K: 1.2e-05 [practice]"});
 }
 
 TEST_CASE("a bore longer than the stroke moves the bar and sets the bit anew") {

@@ -112,12 +112,18 @@ TEST_CASE(
     const Outcome outcome = run(workspace, {.words = {"check", "open.json"}});
     CHECK(outcome.status == 1);
     CHECK(outcome.out.empty());
-    CHECK(outcome.err == fmt::format("open.json:{}:13: ", line_of(text, "\"worn\"")) +
-                             "bores[0].worn: gives a diameter and stations; give the worn "
-                             "surface in one of the two "
-                             "ways\n"
-                             "        \"worn\": {\n"
-                             "                ^\n");
+    CHECK(outcome.err ==
+          fmt::format("open.json:{}:20: ", line_of(text, "\"size_limits\"")) +
+              "bores[0].size_limits: stands beside size_class; give the limits in one of the two "
+              "ways\n"
+              "        \"size_limits\": [\"90.000 mm\", \"90.087 mm\"], //…\n"
+              "                       ^\n" +
+              fmt::format("open.json:{}:13: ", line_of(text, "\"worn\"")) +
+              "bores[0].worn: gives a diameter and stations; give the worn "
+              "surface in one of the two "
+              "ways\n"
+              "        \"worn\": {\n"
+              "                ^\n");
 }
 
 TEST_CASE("the list of fields names each field once, with its path") {

@@ -30,7 +30,7 @@ Lines notes_of(double finish_mm, const std::string& bore_fields, const std::stri
     Lines notes;
     for (const std::string& note : found.notes)
         for (const char* about : {"portable bars", "first cut", "set-ups", "step of the bit", "bored to",
-                                  "cut again", "bar_speeds"})
+                                  "cut again", "bar_speeds", "roughness"})
             if (note.find(about) != std::string::npos)
                 notes.push_back(note);
     return notes;
@@ -89,6 +89,13 @@ TEST_CASE("what portable bars cannot do is a note") {
     CHECK(notes_of(1000, "", deep + R"(, "bar_speeds": ["20 rev/min"], "cutting_speed": "70 m/min")") ==
           Lines{"arm root: a bore of 1000.0 mm is outside what portable bars serve, 38.1 mm to 914.4 mm "
                 "[practice]."});
+}
+
+TEST_CASE("a feed over the nose radius is a note on the roughness") {
+    CHECK(
+        notes_of(90, "", deep + R"(, "bar_speeds": ["40 rev/min"], "feed": "0.9 mm")") ==
+        Lines{"arm root: a feed of 0.90 mm a turn is over the nose radius of 0.80 mm: the roughness that is "
+              "worked out does not hold."});
 }
 
 TEST_CASE("set-ups, close limits, a class beside the nominal size and a groove that is none are notes") {

@@ -26,7 +26,7 @@ TEST_CASE("edges are taken bore by bore, rough and finish, with one spare of eac
     CHECK(lines[0].supplied == 6);
     CHECK(lines[0].spare == 0);
     CHECK(lines[0].why ==
-          "skim, rough and semi-finish cuts: 2 arm root × 2 (15 min), 1 link (15 min); one edge "
+          "skim, rough and semi-finish cuts: arm root × 2, each 2 (15 min); link 1 (15 min); one edge "
           "lasts 20 min; and one spare");
     CHECK(lines[1].item == "boring edges, finish");
     CHECK(lines[1].need == 3);

@@ -1,5 +1,7 @@
 #include <ringfill/boring/bar_settings.hpp>
 
+#include <fmt/format.h>
+
 namespace ringfill {
 namespace {
 
@@ -19,7 +21,8 @@ BarSettings bar_settings(const BoringBar& bar, const Cutting& cutting) {
             bar.bar_speeds};
 }
 
-std::vector<Assumed> assumed_cutting(const BoringBar& bar, const Cutting& cutting, UnitSystem units) {
+std::vector<Assumed> assumed_cutting(const BoringBar& bar, const Cutting& cutting, NeededFigures needed,
+                                     UnitSystem units) {
     std::vector<Assumed> assumed;
     if (!bar.cutting_speed)
         assumed.push_back({"boring.cutting_speed", show_cutting_speed(cutting.cutting_speed.value, units),
@@ -37,6 +40,11 @@ std::vector<Assumed> assumed_cutting(const BoringBar& bar, const Cutting& cuttin
     from_table("cutting.json semi_finish_cut_mm", cutting.semi_finish_cut);
     from_table("cutting.json finish_cut_mm", cutting.finish_cut);
     from_table("cutting.json nose_radius_mm", cutting.nose_radius);
+    if (needed.facing_feed)
+        from_table("cutting.json facing_feed_mm", cutting.facing_feed);
+    if (needed.expansion)
+        assumed.push_back({"cutting.json expansion_per_K", fmt::format("{:.3g}", cutting.expansion.value),
+                           cutting.expansion.source});
     return assumed;
 }
 

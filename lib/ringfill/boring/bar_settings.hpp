@@ -22,7 +22,15 @@ struct BarSettings {
 
 BarSettings bar_settings(const BoringBar& bar, const Cutting& cutting);
 
-/// The values of the table that a job is planned with because it leaves them out, or cannot give them.
-std::vector<Assumed> assumed_cutting(const BoringBar& bar, const Cutting& cutting, UnitSystem units);
+/// Which figures of the table only some jobs need.
+struct NeededFigures {
+    bool facing_feed = false; ///< there are faces
+    bool expansion = false;   ///< a base metal gives none
+};
+
+/// The values of the table that a job is planned with because it leaves them out, or cannot give them. The
+/// standing times stand in the plan one by one.
+std::vector<Assumed> assumed_cutting(const BoringBar& bar, const Cutting& cutting, NeededFigures needed,
+                                     UnitSystem units);
 
 } // namespace ringfill

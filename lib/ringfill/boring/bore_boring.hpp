@@ -33,10 +33,11 @@ struct BoringPlan {
     std::vector<Standing> standing;
     Edges edges;
     Roughness roughness;
-    Sourced<double> expansion;       ///< α [1/K]
-    std::vector<GaugeReading> gauge; ///< at the temperatures up to which one may finish, and rough
-    Time skim_time;                  ///< of the cuts before the weld
-    Time cutting_time;               ///< of all cuts and facing
+    Sourced<double> expansion;         ///< α [1/K]
+    bool expansion_is_general = false; ///< the table's, for want of one of the base metal
+    std::vector<GaugeReading> gauge;   ///< at the temperatures up to which one may finish, and rough
+    Time skim_time;                    ///< of the cuts before the weld
+    Time cutting_time;                 ///< of all cuts and facing
     Time standing_time;
 
     Time time() const { return cutting_time + standing_time; }

@@ -63,6 +63,12 @@ std::vector<std::string> boring_notes(const WornBore& bore, const BoringPlan& bo
     std::vector<std::string> notes;
     note_bar(notes, bore.name, boring, cutting, units);
     note_skin(notes, bore.name, boring, cutting, units);
+    if (boring.settings.feed.value > cutting.nose_radius.value)
+        notes.push_back(
+            fmt::format("{}: a feed of {} a turn is over the nose radius of {}: the roughness that "
+                        "is worked out does not hold.",
+                        bore.name, show_pitch(boring.settings.feed.value, units),
+                        show_pitch(cutting.nose_radius.value, units)));
     if (boring.set_ups > 1)
         notes.push_back(fmt::format("{}: longer than one stroke of the bar: {} set-ups, to be aligned on one "
                                     "another.",

@@ -20,8 +20,9 @@ Need edges_of_kind(std::string item, const std::vector<InsertUse>& uses, int Edg
         counts.push_back(use.count);
         each.push_back(use.each.*kind);
         line.need += counts.back() * each.back();
-        where += fmt::format("{}{} {}{} ({})", where.empty() ? "" : ", ", use.each.*kind, use.bore,
-                             use.count > 1 ? fmt::format(" × {}", use.count) : "", show(use.each.*time));
+        where += fmt::format("{}{}{} {} ({})", where.empty() ? "" : "; ", use.bore,
+                             use.count > 1 ? fmt::format(" × {}, each", use.count) : std::string(),
+                             use.each.*kind, show(use.each.*time));
     }
     line.supplied = line.need + line.reserve;
     line.why = fmt::format("{}: {}; one edge lasts {}; and one spare", for_what, where,
