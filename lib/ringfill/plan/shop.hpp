@@ -3,8 +3,8 @@
 #include <vector>
 
 #include <ringfill/material/registry.hpp>
-#include <ringfill/table/fuels.hpp>
 #include <ringfill/table/cutting.hpp>
+#include <ringfill/table/fuels.hpp>
 #include <ringfill/table/gases.hpp>
 #include <ringfill/table/packs.hpp>
 #include <ringfill/table/shelf.hpp>

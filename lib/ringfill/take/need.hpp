@@ -21,12 +21,12 @@ struct Need {
     double reserve = 0; ///< taken on top
     std::string unit;   ///< kg, L or pieces
     std::vector<PackCount> cover;
-    bool pack_known = true; ///< false: no pack of the table holds it, and the next two mean nothing
-    double supplied = 0;    ///< what the packs hold that can be used
-    double spare = 0;       ///< supplied over need and reserve
+    bool pack_known = true;     ///< false: no pack of the table holds it, and the next two mean nothing
+    double supplied = 0;        ///< what the packs hold that can be used
+    double spare = 0;           ///< supplied over need and reserve
     bool for_measuring = false; ///< a temperature stick or thermometer
-    std::string why;        ///< with the numbers that made it, in the user's units
-    std::string source;     ///< key of the rule's source
+    std::string why;            ///< with the numbers that made it, in the user's units
+    std::string source;         ///< key of the rule's source
     std::vector<Working> working = {}; ///< of need, reserve, supplied and spare
 };
 
