@@ -75,6 +75,17 @@ const std::vector<CommandRow>& command_rows() {
          "cutting edges that takes.\n\n"
          "Example: ringfill boring job.json --csv -o cuts.csv",
          {"--json", "--csv", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
+        {"day",
+         job,
+         job_help,
+         true,
+         "the work by the clock, from unloading to the visit for the crack test",
+         "Reads a job file and lays the work out by the clock: set-up, survey, skim, preheat,\n"
+         "welding with its waits, cooling, boring, nights. Bores of a line take turns where\n"
+         "that is sooner. The job says when the day starts, how long it is worked and what\n"
+         "going to another bore costs (start, working_day, change_over).\n\n"
+         "Example: ringfill day job.json",
+         {"--json", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
         {"check",
          job,
          job_help,

@@ -9,6 +9,7 @@ void take_command(const Request& request);
 void passes_command(const Request& request);
 void heat_command(const Request& request);
 void boring_command(const Request& request);
+void day_command(const Request& request);
 void check_command(const Request& request);
 void materials_command(const Request& request);
 void start_command(const Request& request);

@@ -31,7 +31,7 @@ TEST_CASE("boring tells cuts in the sequence of the work, size, gauge readings, 
         last = here;
     }
     CHECK_THAT(outcome.out, Contains("size at 20 °C: 120.000 mm to 120.054 mm (H8)."));
-    CHECK_THAT(outcome.out, Contains("the gauge must read 120.014 mm to 120.068 mm at 30 °C"));
+    CHECK_THAT(outcome.out, Contains("the gauge must read 120.015 mm to 120.068 mm at 30 °C"));
     CHECK_THAT(outcome.out, Contains("rough, 1 finish."));
     CHECK_THAT(outcome.out, Contains("Rough under 60 °C; finish and measure under 30 °C"));
 }

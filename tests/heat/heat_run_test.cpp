@@ -27,6 +27,8 @@ HeatRunSettings boss_of(double kg) {
     settings.maximum = celsius(250);
     settings.arc = in_si<Power>(2200);
     settings.heater = in_si<Power>(6000);
+    settings.rough_below = celsius(60);
+    settings.finish_below = celsius(30);
     return settings;
 }
 
@@ -122,9 +124,33 @@ TEST_CASE("a cold boss is reheated, and a small heater or warm air ends in a cle
     CHECK(never_warm.end_at == small.minimum);
     CHECK(never_warm.steps.empty());
     HeatRunSettings hot_air = boss_of(10);
-    hot_air.boss.ambient = celsius(240);
-    hot_air.minimum = celsius(200);
+    hot_air.boss.ambient = celsius(255);
     CHECK(heat_run(hot_air, rings(5, 90)).end == HeatEnd::never_cools);
+}
+
+TEST_CASE("in warm air a stop ends a little over it, where the rule would wait for ever") {
+    HeatRunSettings warm = boss_of(10);
+    warm.boss.ambient = celsius(240);
+    warm.minimum = celsius(150);
+    const HeatRun run = heat_run(warm, rings(5, 90));
+    CHECK(run.end == HeatEnd::done);
+    CHECK(run.stops > 0);
+    for (const HeatStep& step : run.steps)
+        if (step.stage == HeatStage::stop)
+            CHECK_THAT(deg_c(step.to), WithinAbs(245, 1e-3));
+}
+
+TEST_CASE("from the last ring to the hold a boss cools no faster than it may") {
+    HeatRunSettings held = boss_of(10);
+    held.hold_at = celsius(180);
+    held.hold_for = in_si<Time>(3600);
+    const HeatRun fast = heat_run(held, rings(4, 60));
+    held.cooling_max_K_per_h = 50;
+    const HeatRun slow = heat_run(held, rings(4, 60));
+    REQUIRE(fast.welding_ends > celsius(185));
+    const double fall = deg_c(slow.welding_ends) - 180;
+    CHECK_THAT(slow.post_heating.value(), WithinRel(3600 + fall / 50 * 3600, 1e-6));
+    CHECK(slow.post_heating > fast.post_heating);
 }
 
 TEST_CASE("a hold and slow cooling are part of the day") {

@@ -1,5 +1,7 @@
 #include <catch2/catch.hpp>
 
+#include <cmath>
+
 #include <filesystem>
 
 #include <ringfill/boring/cutting_time.hpp>
@@ -111,15 +113,18 @@ TEST_CASE("set-ups, close limits, a class beside the nominal size and a groove t
           Lines{"arm root: a groove that is no deeper than the finish diameter is not cut again."});
 }
 
-TEST_CASE("a first cut that is only the remainder is a note with a better share") {
+TEST_CASE("a first cut that would only rub shares with the second") {
     const BoringPlan boring = planned(90, "", listed).bores.front().boring;
     // The rough cuts take all but 0.75 mm; a depth that leaves 0.1 mm for the first of three.
     const double rough = (mm(boring.final_diameter / 2.0 - boring.crown_radius) - 0.75 - 0.1) / 2;
-    const auto notes =
-        notes_of(90, "", fmt::format(R"("bar_speeds": ["80 rev/min"], "rough_cut": "{:.9f} mm")", rough));
-    REQUIRE(notes.size() == 1);
-    CHECK(notes.front() ==
-          fmt::format("arm root: the first cut after the weld takes only 0.10 mm and stays in "
-                      "the skin, which dulls the bit: take {:.2f} mm in each of the first two.",
-                      (rough + 0.1) / 2));
+    const std::string bar = fmt::format(R"("bar_speeds": ["80 rev/min"], "rough_cut": "{:.9f} mm")", rough);
+    CHECK(notes_of(90, "", bar).empty());
+    std::vector<double> depths;
+    for (const Cut& cut : planned(90, "", bar).bores.front().boring.cuts)
+        if (cut.kind == CutKind::skin || cut.kind == CutKind::rough)
+            depths.push_back(mm(cut.depth));
+    REQUIRE(depths.size() == 3);
+    CHECK(std::fabs(depths[0] - (rough + 0.1) / 2) < 1e-6);
+    CHECK(std::fabs(depths[1] - depths[0]) < 1e-12);
+    CHECK(std::fabs(depths[2] - rough) < 1e-6);
 }

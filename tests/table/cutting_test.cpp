@@ -101,7 +101,7 @@ TEST_CASE("a figure that no file gives is missing") {
             {parse("t.json", R"({"format": "ringfill-cutting/1", "description": "d"})", Origin::table)},
             sources());
     });
-    CHECK(std::count(told.begin(), told.end(), '\n') == 11 + 5 + 7);
+    CHECK(std::count(told.begin(), told.end(), '\n') == 11 + 6 + 7);
     CHECK(
         told.starts_with("t.json:1:1: cutting.cutting_speed_m_min: is missing; write it with its source\n"));
     CHECK(told.find("t.json:1:1: standing.bar_move: is missing; write it with its source\n") !=

@@ -39,14 +39,14 @@ TEST_CASE("the product's table holds every step, within its range, and a later f
     std::vector<Document> files = own();
     const auto times = read_standing_times(files, known);
     CHECK(times.size() == std::size(standing_steps));
-    for (const StandingTime& one : times)
+    for (const StepTime& one : times)
         CHECK(one.range.has_value());
-    CHECK(standing_time(times, "align").time.value.value() == 90 * 60);
+    CHECK(step_time(times, "align").time.value.value() == 90 * 60);
     files.push_back(file_of(R"("align": {"minutes": [60, "practice"]})"));
     const auto corrected = read_standing_times(files, known);
     CHECK(corrected.size() == times.size());
-    CHECK(standing_time(corrected, "align").time.value.value() == 60 * 60);
-    CHECK_FALSE(standing_time(corrected, "align").range);
+    CHECK(step_time(corrected, "align").time.value.value() == 60 * 60);
+    CHECK_FALSE(step_time(corrected, "align").range);
 }
 
 TEST_CASE("what is no step, or outside its own range, or missing, is refused") {

@@ -56,8 +56,8 @@ testing::Symbols symbols_of(const Working& work) {
     return symbols;
 }
 
-const std::set<std::string> exempt = {"count", "layer",    "working",       "inputs",
-                                      "curve", "timeline", "timeline_plate"};
+const std::set<std::string> exempt = {"count", "layer",    "working",        "inputs",
+                                      "curve", "timeline", "timeline_plate", "steps"};
 
 /// Every number of a result with its path, but for what the job says itself (count), counters (layer), the
 /// choice of packs, which no formula makes, the inputs of methods, and the workings. The steps and the curve

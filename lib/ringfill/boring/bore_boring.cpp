@@ -50,7 +50,8 @@ void add_times(BoringPlan& plan, const WeldedBore& welded, const Cutting& cuttin
     counts.grooves = static_cast<int>(plan.grooves.size());
     counts.holes = static_cast<int>(welded.bore.holes.size());
     counts.chamfers = 2;
-    counts.bar_moves = (plan.set_ups - 1) * (plan.skim_time > Time() ? 2 : 1);
+    const int for_skim = plan.skim_time > Time() ? set_ups(welded.bore.length, plan.settings.stroke) : 1;
+    counts.bar_moves = plan.set_ups - 1 + for_skim - 1;
     plan.standing = standing_times(counts, cutting);
     for (const Standing& step : plan.standing)
         plan.standing_time += step.time();

@@ -32,13 +32,17 @@ void add_cut(std::vector<Cut>& cuts, CutKind kind, Length depth) {
     cuts.push_back(cut);
 }
 
-void add_rough_cuts(std::vector<Cut>& cuts, Length stock, Length rough_cut) {
+/// The first cut takes the remainder; one too shallow to get under the skin shares with the second.
+void add_rough_cuts(std::vector<Cut>& cuts, Length stock, Length rough_cut, Length least) {
     const int count = rough_cuts(stock, rough_cut);
+    const Length remainder = stock - static_cast<double>(count - 1) * rough_cut;
+    const bool shares = count > 1 && remainder < least;
+    const Length half = (remainder + rough_cut) / 2.0;
     for (int i = 0; i < count; ++i)
-        if (i == 0)
-            add_cut(cuts, CutKind::skin, stock - static_cast<double>(count - 1) * rough_cut);
-        else
-            add_cut(cuts, CutKind::rough, rough_cut);
+        add_cut(cuts, i == 0 ? CutKind::skin : CutKind::rough,
+                shares && i < 2 ? half
+                : i == 0        ? remainder
+                                : rough_cut);
 }
 
 } // namespace
@@ -71,7 +75,7 @@ std::vector<Cut> bore_cuts(Length crown_radius, Length final_radius, const CutDe
     const Length finish = std::min(stock, depths.finish);
     const Length semi_finish = std::min(Length(stock - finish), depths.semi_finish);
     std::vector<Cut> cuts;
-    add_rough_cuts(cuts, stock - finish - semi_finish, depths.rough);
+    add_rough_cuts(cuts, stock - finish - semi_finish, depths.rough, depths.semi_finish);
     if (semi_finish > no_stock)
         add_cut(cuts, CutKind::semi_finish, semi_finish);
     add_cut(cuts, CutKind::finish, finish);

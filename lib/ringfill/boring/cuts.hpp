@@ -43,8 +43,8 @@ std::vector<Cut> skim_cuts(Length smallest_radius, Length skim_radius, Length ro
 
 /// The cuts after the weld, section 11, from the crowns of the last layer to the final radius: finish and
 /// semi-finish cut first have their share of the stock, the rest is rough cuts of at most the depth given,
-/// the first of which (under the skin) takes the remainder, so that all add up to the stock; last the spring
-/// pass.
+/// the first of which (under the skin) takes the remainder, so that all add up to the stock, or shares it
+/// with the second where it is less than the semi-finish depth and would only rub; last the spring pass.
 std::vector<Cut> bore_cuts(Length crown_radius, Length final_radius, const CutDepths& depths);
 
 } // namespace ringfill

@@ -1,5 +1,7 @@
 #include <ringfill/boring/boring_working.hpp>
 
+#include <algorithm>
+
 #include <range/v3/action/push_back.hpp>
 
 #include <ringfill/fault/place.hpp>
@@ -25,6 +27,14 @@ Working depth_working(const WeldedBore& welded, const BoringPlan& plan, const Cu
     const auto depth = [&](std::string formula, std::vector<Input> inputs, const std::string& source) {
         return Working{"depth_mm", std::move(formula), std::move(inputs), mm(cut.depth), "mm", source};
     };
+    // The first two rough cuts are alike, and the first is no whole one: they share the remainder.
+    const auto skin = std::find_if(plan.cuts.begin(), plan.cuts.end(),
+                                   [](const Cut& one) { return one.kind == CutKind::skin; });
+    const bool shares = skin != plan.cuts.end() && skin + 1 != plan.cuts.end() &&
+                        (skin + 1)->kind == CutKind::rough &&
+                        (skin + 1)->depth < plan.settings.rough_cut.value;
+    const std::vector<Input> remainder{stock, finish, semi, of_kinds(CutKind::skin, CutKind::rough), rough};
+    const char* halves = "(S - a_f - a_s - (k - 2)*a_r)/2";
     switch (cut.kind) {
     case CutKind::skim:
         return depth("(r_s - r_min)/k",
@@ -33,6 +43,8 @@ Working depth_working(const WeldedBore& welded, const BoringPlan& plan, const Cu
                       of_kinds(CutKind::skim, CutKind::skim)},
                      "own");
     case CutKind::skin:
+        if (shares)
+            return depth(halves, remainder, plan.settings.rough_cut.source);
         return depth("S - a_f - a_s - (k - 1)*a_r",
                      {stock, finish, semi, of_kinds(CutKind::skin, CutKind::rough), rough},
                      plan.settings.rough_cut.source);
@@ -45,6 +57,8 @@ Working depth_working(const WeldedBore& welded, const BoringPlan& plan, const Cu
     case CutKind::rough:
         break;
     }
+    if (shares && &cut == &*(skin + 1))
+        return depth(halves, remainder, plan.settings.rough_cut.source);
     return depth("1*a_r", {rough}, plan.settings.rough_cut.source);
 }
 

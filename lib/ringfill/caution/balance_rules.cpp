@@ -1,17 +1,27 @@
 #include <ringfill/caution/balance_rules.hpp>
 
+#include <cmath>
+
 #include <fmt/format.h>
 
 namespace ringfill {
 namespace {
 
+/// A peak so far over the interpass maximum is told [K; common practice, no source].
+constexpr double far_over_K = 25;
+
 double kilowatts(Power power) {
     return power.value() / 1e3;
 }
 
+/// A power that must be had, rounded up.
+double at_least_kilowatts(Power power) {
+    return std::ceil(power.value() / 100 - 1e-9) / 10;
+}
+
 std::string with_plate(const HeatBalance& balance, const HeatRun& failed, UnitSystem units) {
     return balance.plated && &failed == &balance.plated->run
-               ? fmt::format(" with a plate of {} on the boss, which the job does not deny",
+               ? fmt::format(" with a plate of {} on the boss, since the job does not say what stands on it",
                              show(balance.plated->plates.front(), units))
                : std::string();
 }
@@ -23,8 +33,8 @@ Caution heater_too_small(const WornBore& bore, const HeatBalance& balance, UnitS
         needed < balance.heater.power
             ? fmt::format("of {:.3g} kW given off, {:.3g} kW only hold it: it would take more than ten days",
                           kilowatts(balance.heater.power), kilowatts(needed))
-            : fmt::format("{:.3g} kW are given off, and more than {:.3g} kW are needed",
-                          kilowatts(balance.heater.power), kilowatts(needed));
+            : fmt::format("{:.3g} kW are given off, and more than {:.1f} kW are needed",
+                          kilowatts(balance.heater.power), at_least_kilowatts(needed));
     return {bore.name,
             "before",
             "yes",
@@ -51,16 +61,30 @@ Caution never_cools(const WornBore& bore, const HeatBalance& balance, UnitSystem
 
 Caution never_cold(const WornBore& bore, const HeatBalance& balance, UnitSystem units) {
     const HeatRun& run = balance.hot.run.cooling_to_finish ? balance.cold().run : balance.hot.run;
+    const HeatRunSettings& run_settings = balance.hot.settings;
     const bool roughs = run.cooling_to_rough.has_value();
     return {bore.name,
             "after",
             "yes",
             roughs ? fmt::format("Correct the finish diameter for the temperature, or finish and measure on "
                                  "a colder day: the boss does not cool to {}.",
-                                 show_maximum(finish_below, units))
+                                 show_maximum(run_settings.finish_below, units))
                    : fmt::format("Do not bore yet: the boss does not cool to {}.",
-                                 show_maximum(rough_below, units)),
+                                 show_maximum(run_settings.rough_below, units)),
             fmt::format("the air is at {}, or ten days are not enough", show(balance.ambient, units)),
+            "practice"};
+}
+
+Caution far_over(const WornBore& bore, const HeatBalance& balance, UnitSystem units) {
+    return {bore.name,
+            "during",
+            "yes",
+            fmt::format(
+                "Break within the ring, or lay it cooler: begun under the maximum, a ring still takes this "
+                "boss to {}.",
+                show(balance.peak(), units)),
+            fmt::format("no ring begins over {}, yet one ring warms the boss by more than is left to it",
+                        show_maximum(balance.hot.settings.maximum, units)),
             "practice"};
 }
 
@@ -77,6 +101,8 @@ std::vector<Caution> balance_cautions(const WornBore& bore, const HeatBalance& b
     case BalanceEnd::done:
         break;
     }
+    if (balance.peak().value() > balance.hot.settings.maximum.value() + far_over_K)
+        return {far_over(bore, balance, units)};
     return {};
 }
 

@@ -27,7 +27,9 @@ Time begin_at(const Calendar& calendar, Time earliest, Time length) {
     const double into_day = earliest.value() - day_of(earliest) * day_s;
     if (into_day <= rounding)
         return earliest;
-    const bool fits = (earliest + length).value() <= working_end(calendar, earliest).value() + rounding;
+    const Time ends = working_end(calendar, earliest);
+    const bool fits = earliest.value() <= ends.value() + calendar.late.value() &&
+                      (earliest + length).value() <= (ends + calendar.late).value() + rounding;
     return fits ? earliest : next_morning(earliest);
 }
 

@@ -8,13 +8,14 @@ namespace ringfill {
 struct Calendar {
     Time starts;      ///< of each day, from midnight
     Time working_day; ///< over 0, at most 24 h
+    Time late = {};   ///< work may end so much later rather than be left for the morning
 };
 
 /// Which day a time lies in, from 0.
 int day_of(Time at);
 
-/// When work of some length can begin at the earliest: at once where it ends within the working day, else in
-/// the next morning. Work that is longer than a day begins in a morning and runs over.
+/// When work of some length can begin at the earliest: at once where it ends within the working day or little
+/// later, else in the next morning. Work that is longer than a day begins in a morning and runs over.
 Time begin_at(const Calendar& calendar, Time earliest, Time length);
 
 /// End of the working day that a time lies in, or of the night before it when it lies in one.

@@ -93,16 +93,19 @@ class Filling {
         if (!(step.length > Time()))
             return;
         schedule_.entries.push_back(
-            {now_, now_ + step.length, bore, step.name, step.waits, false, step.arc_time});
+            {now_, now_ + step.length, bore, step.name, step.waits, false, step.arc_time, step.welding});
         now_ += step.length;
     }
 
     /// Waits until a time; what lies after the working day is night.
     void go_to(Time until, const std::string& bore, const std::string& why) {
         while (now_ < until) {
-            const bool in_night = now_ >= working_end(calendar_, now_);
-            const Time end = std::min(until, in_night ? next_morning(now_) : working_end(calendar_, now_));
-            schedule_.entries.push_back({now_, end, bore, why, true, in_night, {}});
+            const bool in_night = now_ >= working_end(calendar_, now_) && until >= next_morning(now_);
+            const bool till_night = until >= next_morning(now_) && !in_night;
+            const Time end = in_night     ? next_morning(now_)
+                             : till_night ? working_end(calendar_, now_)
+                                          : until;
+            schedule_.entries.push_back({now_, end, bore, why, true, in_night, {}, false});
             now_ = end;
         }
     }
@@ -127,7 +130,7 @@ class Filling {
         }
         if (filled)
             put(waiting.bore, {"change over", change_over_ / 2.0});
-        put(waiting.bore, {wait.name, ends - now_, true});
+        put(waiting.bore, {wait.name, ends - now_, true, false, {}, wait.welding});
     }
 
     /// Whether the next step of a block is hand work that may be done while the bar is elsewhere. Its last

@@ -18,6 +18,7 @@ struct DayEntry {
     bool waits = false;
     bool night = false; ///< after the working day
     Time arc_time = {};
+    bool welding = false; ///< between the first and the last ring of the bore
 };
 
 /// The work in its order of time.

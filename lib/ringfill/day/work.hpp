@@ -13,8 +13,8 @@ struct WorkStep {
     Time length;
     bool waits = false;    ///< nobody's hands are needed
     bool uses_bar = false; ///< with its tool or the torch on it
-    bool arc = false;      ///< the arc burns for some of it, see arc_time
-    Time arc_time = {};
+    Time arc_time = {};    ///< the arc burns for so much of it
+    bool welding = false;  ///< between the first and the last ring: people read it as one
 };
 
 /// Steps that follow one another without a break, and the least time before the bore's next block may begin.

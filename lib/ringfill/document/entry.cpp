@@ -84,6 +84,10 @@ const Value* Entry::of_kind(std::string_view name, bool fits, const Value* value
 
 std::optional<std::string> Entry::text(std::string_view name) const {
     const Value* value = find(name);
+    if (const Field& wanted = field(name); !value && !wanted.fallback.empty()) {
+        assume(wanted);
+        return std::string(wanted.fallback);
+    }
     value = of_kind(name, value && value->text(), value);
     if (!value)
         return std::nullopt;

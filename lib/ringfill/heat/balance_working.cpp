@@ -98,11 +98,14 @@ std::vector<Working> heater_working(const HeatBalance& balance) {
 }
 
 /// The lump takes one direction from one limit to the next, so that its peak lies where two steps meet.
-Working peak_working(const HeatRun& run) {
-    std::vector<double> all{deg_c(run.curve.front().temperature)};
-    for (const HeatStep& step : run.steps)
-        all.push_back(deg_c(step.to));
-    return {"peak_degC", "highest(T)", {{"T", all, "degC"}}, deg_c(run.peak), "degC", "own"};
+Working peak_working(const HeatBalance& balance) {
+    std::vector<double> all;
+    for (const HeatRun* run : {&balance.hot.run, &balance.cold().run}) {
+        all.push_back(deg_c(run->curve.front().temperature));
+        for (const HeatStep& step : run->steps)
+            all.push_back(deg_c(step.to));
+    }
+    return {"peak_degC", "highest(T)", {{"T", all, "degC"}}, deg_c(balance.peak()), "degC", "own"};
 }
 
 /// dT/dt as the first ring is laid.
@@ -220,7 +223,7 @@ std::vector<Working> balance_working(const WornBore& bore, const Build& build, T
     heat.push_back(biot_working(balance));
     ranges::push_back(heat, heater_working(balance));
     if (balance.hot.is_whole())
-        heat.push_back(peak_working(balance.hot.run));
+        heat.push_back(peak_working(balance));
     std::vector<Working> work = under("heat", std::move(heat));
     std::vector<Working> time = time_working(balance, arc);
     time.push_back(curve_working(balance.hot));

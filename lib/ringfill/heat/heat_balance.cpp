@@ -6,6 +6,8 @@
 
 #include <range/v3/algorithm/find.hpp>
 
+#include <ringfill/heat/arc_duty.hpp>
+
 namespace ringfill {
 namespace {
 
@@ -52,6 +54,8 @@ BossRun run_with(const BalanceCase& what, const HotMetal& metal, std::vector<Len
     settings.boss.emitting = scaled_emissivity * one.boss.surface;
     settings.boss.ambient = what.ambient;
     settings.heated = one.boss.heated;
+    settings.rough_below = what.rough_below;
+    settings.finish_below = what.finish_below;
     settings.minimum = preheat.minimum->value;
     settings.maximum = preheat.interpass_max->value;
     settings.arc = what.heat.thermal_efficiency * *what.heat.voltage * *what.heat.current;
@@ -82,8 +86,11 @@ bool HeatBalance::warms_up() const {
     return cold().run.end != HeatEnd::heater_too_small || !cold().run.steps.empty();
 }
 
-Time HeatBalance::longest_arc() const {
-    return std::max(hot.run.longest_arc, cold().run.longest_arc);
+Time HeatBalance::busiest_arc(Time period) const {
+    if (!hot.is_whole() || !cold().is_whole())
+        return period;
+    return std::max(ringfill::busiest_arc(hot.run.steps, period),
+                    ringfill::busiest_arc(cold().run.steps, period));
 }
 
 BalanceEnd end_of(const HeatBalance& balance) {
@@ -114,9 +121,14 @@ std::string_view words_of(BalanceEnd end) {
 
 Temperature hardest_to_hold(const HeatBalance& balance) {
     const BossRun& cold = balance.cold();
+    const HeatRunSettings& settings = cold.settings;
+    Temperature hardest = std::max(settings.minimum, settings.hold_at.value_or(settings.minimum));
     if (cold.run.end == HeatEnd::heater_too_small)
-        return cold.run.end_at;
-    return std::max(cold.settings.minimum, cold.settings.hold_at.value_or(cold.settings.minimum));
+        hardest = std::max(hardest, cold.run.end_at);
+    // A boss that loses more than the arc gives falls under its minimum and is heated again.
+    if (cold.run.reheats > 0 || heat_loss(settings.boss, settings.minimum) > settings.arc)
+        hardest = std::max(hardest, reheated_to(settings));
+    return hardest;
 }
 
 Power heater_needed(const HeatBalance& balance) {

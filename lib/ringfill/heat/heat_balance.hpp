@@ -37,12 +37,15 @@ struct HeatBalance {
     const BossRun& cold() const { return plated ? *plated : hot; }
     /// Whether the warm-up is told: the heater reaches the minimum in the run that asks for more heat.
     bool warms_up() const;
+    /// The hottest of both runs.
+    Temperature peak() const { return std::max(hot.run.peak, cold().run.peak); }
     /// Breaks of the arc, each with a start after it: the stops of the one run and the reheats of the other.
     int breaks() const { return hot.run.stops + cold().run.reheats; }
     /// What the heater must put into the metal, losses included.
     Energy heater_heat() const;
-    /// The longest time the arc burns without a stop or a reheat.
-    Time longest_arc() const;
+    /// The most that the arc burns in any stretch of so long a time, in either run; all of it where one
+    /// breaks off.
+    Time busiest_arc(Time period) const;
 };
 
 /// How a balance ends, the worse of its runs.
@@ -74,6 +77,8 @@ struct BalanceCase {
     const std::vector<RingPass>& passes; ///< empty: too many to follow
     Temperature ambient;
     std::optional<HeatSource> heater;
+    Temperature rough_below;  ///< of the shop's bar
+    Temperature finish_below; ///< likewise
 };
 
 /// The balance, or why there is none, as the end of a sentence: no boss diameter, no figure of preheat, a

@@ -72,12 +72,17 @@ class Follower {
     bool come_between(const RingPass& pass, int ring) {
         const double t = state_.temperature.value();
         if (t > settings_.maximum.value() + at_limit_K)
-            return break_for(HeatStage::stop, pass, ring, Power(),
-                             std::max(settings_.minimum, lower(settings_.maximum, stop_depth_K)));
+            return break_for(HeatStage::stop, pass, ring, Power(), resumes_at());
         if (t < settings_.minimum.value() - at_limit_K)
-            return break_for(HeatStage::reheat, pass, ring, settings_.heater,
-                             std::min(settings_.maximum, lower(settings_.minimum, -reheat_depth_K)));
+            return break_for(HeatStage::reheat, pass, ring, settings_.heater, reheated_to(settings_));
         return true;
+    }
+
+    /// Where the arc may begin again after a stop: as cool as the rule says, but no cooler than a little over
+    /// the air, which the boss would never come down to.
+    Temperature resumes_at() const {
+        const Temperature rule = std::max(settings_.minimum, lower(settings_.maximum, stop_depth_K));
+        return std::min(settings_.maximum, std::max(rule, lower(settings_.boss.ambient, -over_air_K)));
     }
 
     bool break_for(HeatStage stage, const RingPass& pass, int ring, Power power, Temperature target) {
@@ -118,10 +123,29 @@ class Follower {
         }
     }
 
-    /// The post-heat, if any: from above the boss comes down to it by itself, from below it is heated.
+    /// From above the boss comes down to the hold by itself, no faster than it may.
+    bool come_down_to_hold() {
+        const Temperature from = state_.temperature;
+        if (!settings_.cooling_max_K_per_h || from <= *settings_.hold_at)
+            return true;
+        const auto slow = cool_slowly(settings_.boss, from, *settings_.hold_at,
+                                      *settings_.cooling_max_K_per_h / factor::hour);
+        if (!slow)
+            return give_up(HeatEnd::never_cools, *settings_.hold_at);
+        run_.slow_heat += slow->heat;
+        run_.post_heating += slow->held;
+        state_ = {slow->free_from, state_.lost, state_.time + slow->held};
+        note();
+        return true;
+    }
+
+    /// The post-heat, if any; from below the boss is heated to it.
     bool hold() {
         if (!settings_.hold_at)
             return true;
+        const Temperature last_ring = state_.temperature;
+        if (!come_down_to_hold())
+            return false;
         const Temperature from = state_.temperature;
         const Power power = from < *settings_.hold_at ? settings_.heater : Power();
         const auto there = when_at(settings_.boss, state_, power, *settings_.hold_at);
@@ -131,21 +155,21 @@ class Follower {
         if (!there || settings_.heater < loss)
             return give_up(HeatEnd::heater_too_small, *settings_.hold_at);
         const Time reaching = there->time - state_.time;
-        run_.post_heating = reaching + settings_.hold_for;
+        run_.post_heating += reaching + settings_.hold_for;
         run_.post_heat_heat = power * reaching + std::max(loss, Power()) * settings_.hold_for;
         ThermalState held = *there;
         held.time += settings_.hold_for;
         draw(settings_.boss, power, reaching);
         state_ = *there;
         note();
-        go({HeatStage::post_heat, {}, 0, 0, run_.post_heating, from, held.temperature}, held);
+        go({HeatStage::post_heat, {}, 0, 0, run_.post_heating, last_ring, held.temperature}, held);
         return true;
     }
 
     void cool() {
-        run_.cooling_to_rough = cool_to(HeatStage::cool_to_rough, rough_below);
+        run_.cooling_to_rough = cool_to(HeatStage::cool_to_rough, settings_.rough_below);
         if (run_.cooling_to_rough)
-            run_.cooling_to_finish = cool_to(HeatStage::cool_to_finish, finish_below);
+            run_.cooling_to_finish = cool_to(HeatStage::cool_to_finish, settings_.finish_below);
     }
 
     std::optional<Time> cool_to(HeatStage stage, Temperature target) {
@@ -208,6 +232,10 @@ class Follower {
 };
 
 } // namespace
+
+Temperature reheated_to(const HeatRunSettings& settings) {
+    return std::min(settings.maximum, in_si<Temperature>(settings.minimum.value() + reheat_depth_K));
+}
 
 HeatRun heat_run(const HeatRunSettings& settings, const std::vector<RingPass>& passes) {
     return Follower(settings).follow(passes);

@@ -39,6 +39,8 @@ struct HeatRunSettings {
     std::optional<Temperature> hold_at; ///< post-heat
     Time hold_for;
     std::optional<double> cooling_max_K_per_h; ///< slow cooling asked for
+    Temperature rough_below;                   ///< roughing begins under this
+    Temperature finish_below;                  ///< finishing and measuring under this
 };
 
 /// Why a run ends before its time.
@@ -75,13 +77,15 @@ struct HeatRun {
     Energy lost;           ///< while welding, stops and reheats included
 };
 
-/// Roughing begins under this, finishing and measuring under the next [common practice, no source].
-inline const Temperature rough_below = in_si<Temperature>(333.15);
-inline const Temperature finish_below = in_si<Temperature>(303.15);
 /// After a stop the boss is this far under the maximum, after a reheat this far over the minimum, or at the
 /// other limit if that comes first [K; common practice, no source].
 inline constexpr double stop_depth_K = 50;
 inline constexpr double reheat_depth_K = 25;
+/// A stop ends no closer to the air than this [K; common practice, no source].
+inline constexpr double over_air_K = 5;
+
+/// What a reheat goes up to.
+Temperature reheated_to(const HeatRunSettings& settings);
 
 /// Follows the boss ring by ring: a ring begins only between the limits, with a stop or a reheat before it
 /// where that is needed. The lump may pass the maximum within a ring.

@@ -10,62 +10,7 @@ using namespace std::string_view_literals;
 
 constexpr std::array formats = {"ringfill-job/1"sv};
 constexpr std::array unit_words = {"mm"sv, "inch"sv};
-constexpr std::array near_words = {"hydraulics"sv, "closed_cavity"sv, "tyre"sv,
-                                   "battery"sv,    "bearing"sv,       "fuel"sv};
-constexpr std::array coatings = {"none"sv, "paint"sv, "zinc"sv, "unknown"sv};
-constexpr std::array residues = {"grease"sv, "oil"sv, "solvent"sv, "dust"sv};
-constexpr std::array fire_rules = {"longest"sv};
 constexpr std::array heaters = {"propane"sv, "acetylene"sv, "resistance"sv, "induction"sv};
-
-constexpr std::array site_fields = {
-    Field{.name = "ambient",
-          .kind = Kind::temperature,
-          .span = spans::temperature,
-          .help = "temperature of the air and the cold machine",
-          .sample = R"("4 degC")"},
-    Field{.name = "wet", .kind = Kind::flag, .help = "rain, dew or wet metal", .sample = "false"},
-    Field{.name = "indoors", .kind = Kind::flag, .help = "under a roof", .sample = "false"},
-    Field{.name = "enclosed",
-          .kind = Kind::flag,
-          .help = "inside a space that is hard to leave",
-          .sample = "false"},
-    Field{.name = "room_volume",
-          .kind = Kind::volume,
-          .span = spans::room,
-          .help = "volume of the room",
-          .sample = R"("300 m3")"},
-    Field{.name = "ceiling",
-          .kind = Kind::length,
-          .span = spans::distance,
-          .help = "height of the ceiling",
-          .sample = R"("6 m")"},
-    Field{.name = "near",
-          .kind = Kind::word,
-          .shape = Shape::list,
-          .help = "what is near the heat",
-          .sample = R"(["hydraulics", "bearing"])",
-          .words = near_words,
-          .least = 0,
-          .most = 20},
-    Field{.name = "coating",
-          .kind = Kind::word,
-          .help = "what the metal is coated with",
-          .sample = R"("paint")",
-          .words = coatings},
-    Field{.name = "residue",
-          .kind = Kind::word,
-          .shape = Shape::list,
-          .help = "what is left on the metal",
-          .sample = R"(["grease"])",
-          .words = residues,
-          .least = 0,
-          .most = 20},
-    Field{.name = "fire_rules",
-          .kind = Kind::word,
-          .help = "which fire-watch rule: \"longest\" takes the longest of those known",
-          .sample = R"("longest")",
-          .words = fire_rules},
-};
 
 constexpr std::array torch_fields = {
     Field{.name = "smallest_bore",
@@ -210,6 +155,28 @@ constexpr std::array job_fields = {
           .help = "the boring bar and how it is run",
           .sample = R"({ "cutting_speed": "60 m/min" })",
           .record = &boring_record},
+    Field{.name = "start",
+          .kind = Kind::text,
+          .span = spans::clock,
+          .fallback = "07:00",
+          .fallback_source = "practice",
+          .help = "when each day begins, by a clock of 24 hours",
+          .sample = R"("07:00")"},
+    Field{.name = "working_day",
+          .kind = Kind::time,
+          .span = spans::working_day,
+          .fallback = "10 h",
+          .fallback_source = "practice",
+          .help = "how long a day is worked; up to 45 min more where that ends a piece of work",
+          .sample = R"("10 h")"},
+    Field{.name = "change_over",
+          .kind = Kind::time,
+          .span = spans::change_over,
+          .fallback = "20 min",
+          .fallback_source = "practice",
+          .help =
+              "what it takes to go to another bore of the line and back: a wait that is longer is filled so",
+          .sample = R"("20 min")"},
     Field{.name = "reserve",
           .kind = Kind::share,
           .span = spans::share,
@@ -226,7 +193,6 @@ constexpr std::array job_fields = {
 
 } // namespace
 
-constinit const Record site_record{"site", "where the work is done and what stands near it", site_fields};
 constinit const Record torch_record{"torch", "the torch head", torch_fields};
 constinit const Record heater_record{"heater", "what heats the boss", heater_fields};
 constinit const Record boring_record{"boring", "the boring bar", boring_fields};

@@ -23,6 +23,7 @@ struct Job {
     Torch torch;
     std::optional<Heater> heater;
     BoringBar boring;
+    Workday workday;
     double reserve = 0; ///< share of each need taken on top
     Prices prices;
     std::vector<Assumed> assumed; ///< values the file left out

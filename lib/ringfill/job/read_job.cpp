@@ -9,6 +9,7 @@
 #include <ringfill/job/read_bore.hpp>
 #include <ringfill/job/read_procedure.hpp>
 #include <ringfill/job/read_site.hpp>
+#include <ringfill/job/read_workday.hpp>
 #include <ringfill/units/factor.hpp>
 #include <ringfill/units/measured_field.hpp>
 
@@ -79,6 +80,7 @@ Job read_job(const Document& document) {
             job.procedures.push_back(read_procedure(name, procedure));
         read_bores(job, entry);
         read_workshop(job, entry);
+        job.workday = read_workday(entry);
     }
     refuse_if_any(Origin::job, reading.faults);
     job.assumed = std::move(reading.assumed);

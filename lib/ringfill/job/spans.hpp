@@ -32,9 +32,12 @@ inline constexpr Span hydrogen{0, 20, true};       // ml in 100 g, the most that
 inline constexpr Span heat_input{0, 1e8, true};    // J/m, 100 kJ/mm
 inline constexpr Span temperature{213.15, 973.15}; // K, -60 to 700 degC
 inline constexpr Span turn{0, 2 * std::numbers::pi};
-inline constexpr Span turning{0, 100, true}; // rev/s
-inline constexpr Span mass{0.1, 2'000};      // kg
-inline constexpr Span room{0, 1e7, true};    // m3
+inline constexpr Span working_day{3'600, 86'400}; // s, one hour to a whole day
+inline constexpr Span change_over{0, 28'800};     // s, up to eight hours
+inline constexpr Span clock{4, 5};                // characters
+inline constexpr Span turning{0, 100, true};      // rev/s
+inline constexpr Span mass{0.1, 2'000};           // kg
+inline constexpr Span room{0, 1e7, true};         // m3
 inline constexpr Span price{0, 1e7};
 
 } // namespace ringfill::spans

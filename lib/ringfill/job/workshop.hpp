@@ -32,6 +32,13 @@ struct BoringBar {
     std::optional<Length> stroke;
 };
 
+/// The hours that are worked.
+struct Workday {
+    Time start;       ///< from midnight
+    Time length;      ///< of each day
+    Time change_over; ///< going to another bore of a line and back
+};
+
 /// What things cost, in one currency.
 struct Prices {
     std::optional<std::string> currency;

@@ -47,13 +47,10 @@ void note_skin(std::vector<std::string>& notes, const std::string& name, const B
     const Length valley = (boring.valley_radius - boring.crown_radius) / 2.0;
     if (first == boring.cuts.end() || first->depth >= std::min(valley, cutting.semi_finish_cut.value))
         return;
-    const Cut& next = *(first + 1);
-    notes.push_back(fmt::format(
-        "{}: the first cut after the weld takes only {} and stays in the skin, which dulls the bit: {}.",
-        name, show_pitch(first->depth, units),
-        next.kind == CutKind::rough ? fmt::format("take {} in each of the first two",
-                                                  show_pitch((first->depth + next.depth) / 2.0, units))
-                                    : std::string("take it with the next cut")));
+    notes.push_back(
+        fmt::format("{}: the first cut after the weld takes only {} and stays in the skin, which dulls "
+                    "the bit: take it with the next cut.",
+                    name, show_pitch(first->depth, units)));
 }
 
 } // namespace

@@ -20,13 +20,26 @@ bool burns(const BorePlan& bore) {
     return bore.heat_balance && bore.heat_balance->cold().is_whole();
 }
 
+/// "warm-up 5.7, reheats 3.6, hold 22.6, slow cooling 25.8 MJ"
+std::string heat_in_parts(const HeatRun& run) {
+    std::string text;
+    const std::pair<const char*, Energy> parts[] = {{"warm-up", run.warm_up_heat},
+                                                    {"reheats", run.reheat_heat},
+                                                    {"hold", run.post_heat_heat},
+                                                    {"slow cooling, less under a blanket", run.slow_heat}};
+    for (const auto& [name, heat] : parts)
+        if (heat > Energy())
+            text += fmt::format("{}{} {:.3g}", text.empty() ? "" : ", ", name, heat.value() / 1e6);
+    return text + " MJ";
+}
+
 std::vector<FuelUse> fuel_uses(const std::vector<BorePlan>& bores) {
     std::vector<FuelUse> uses;
     for (const BorePlan& bore : bores)
         if (burns(bore)) {
             const HeatBalance& balance = *bore.heat_balance;
             uses.push_back({bore.name, bore.count, balance.heater_heat(), balance.heater.efficiency,
-                            balance.heater.power, balance.heater.fuel});
+                            balance.heater.power, balance.heater.fuel, heat_in_parts(balance.cold().run)});
         }
     return uses;
 }
@@ -51,20 +64,23 @@ std::vector<PowerUse> power_uses(const std::vector<BorePlan>& bores) {
     for (const BorePlan& bore : bores) {
         if (!bore.heat.voltage || !bore.heat.current)
             continue;
-        const Time run = bore.heat_balance ? bore.heat_balance->longest_arc() : bore.metal.arc;
+        const Time run =
+            bore.heat_balance ? bore.heat_balance->busiest_arc(in_si<Time>(duty_period)) : bore.metal.arc;
         const auto known = ranges::find(uses, bore.procedure, &PowerUse::procedure);
         if (known == uses.end())
             uses.push_back({bore.procedure, *bore.heat.current, *bore.heat.voltage, run});
         else
-            known->longest_arc = std::max(known->longest_arc, run);
+            known->busiest_arc = std::max(known->busiest_arc, run);
     }
     return uses;
 }
 
-MainsUse mains_use(const std::vector<BorePlan>& bores) {
+MainsUse mains_use(const std::vector<BorePlan>& bores, Power bar_drive) {
     MainsUse mains;
+    mains.bar_drive = bar_drive;
     for (const BorePlan& bore : bores) {
         const auto count = static_cast<double>(bore.count);
+        mains.boring += count * bar_drive * bore.boring.cutting_time;
         if (bore.heat.voltage && bore.heat.current)
             mains.arc += count * *bore.heat.voltage * *bore.heat.current * bore.metal.arc;
         if (!bore.heat_balance || !bore.heat_balance->heater.fuel.empty())
@@ -80,9 +96,11 @@ MainsUse mains_use(const std::vector<BorePlan>& bores) {
 } // namespace
 
 std::vector<Need> heat_needs(const Job& job, const std::vector<BorePlan>& bores, const Shop& shop) {
-    std::vector<Need> lines = take_fuel(fuel_uses(bores), shop.fuels, job.reserve, shop.packs, job.units);
+    std::vector<Need> lines =
+        take_fuel(fuel_uses(bores), shop.fuels, job.reserve, shop.packs, job.units, job.site.ambient);
     ranges::push_back(lines, take_blanket(blanket_uses(bores)));
-    ranges::push_back(lines, take_power(power_uses(bores), mains_use(bores), job.reserve));
+    ranges::push_back(
+        lines, take_power(power_uses(bores), mains_use(bores, shop.cutting.bar_drive.value), job.reserve));
     return lines;
 }
 

@@ -76,8 +76,7 @@ std::vector<std::string> line_notes(const Job& job) {
 }
 
 std::vector<std::string> left_out_notes() {
-    return {"time: set-up, survey and the day are not part of this plan.",
-            "quote: prices are used to choose packs only."};
+    return {"quote: prices are used to choose packs only."};
 }
 
 } // namespace ringfill

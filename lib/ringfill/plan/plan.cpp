@@ -20,6 +20,7 @@
 #include <ringfill/plan/plan_balances.hpp>
 #include <ringfill/plan/plan_bore.hpp>
 #include <ringfill/plan/plan_boring.hpp>
+#include <ringfill/plan/plan_day.hpp>
 #include <ringfill/plan/plan_working.hpp>
 #include <ringfill/plan/uses.hpp>
 #include <ringfill/take/take.hpp>
@@ -170,6 +171,7 @@ Plan plan(const Job& job, const Shop& shop) {
     ranges::push_back(result.assumed, heat_assumed(job, result.bores));
     judge(result, job, settings);
     judge_boring(result, job, shop.cutting);
+    plan_day(result, job, shop);
     ranges::push_back(result.notes, left_out_notes());
     result.working = plan_working(job, result, settings);
     return result;

@@ -9,6 +9,7 @@
 #include <ringfill/heat/bore_heat.hpp>
 #include <ringfill/heat/heat_balance.hpp>
 #include <ringfill/job/job.hpp>
+#include <ringfill/plan/day_plan.hpp>
 #include <ringfill/plan/shop.hpp>
 #include <ringfill/take/need.hpp>
 #include <ringfill/weld/metal.hpp>
@@ -54,6 +55,7 @@ struct Plan {
     double reserve = 0;
     std::vector<BorePlan> bores;
     Totals totals;
+    std::optional<DayPlan> day; ///< nothing: some bore has no heat balance, the notes say which
     std::vector<Need> take;
     std::vector<Caution> cautions;
     std::vector<std::string> notes; ///< what is out of the usual, and what is not part of this plan

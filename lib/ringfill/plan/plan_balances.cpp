@@ -38,7 +38,8 @@ void plan_balances(std::vector<BorePlan>& bores, const Job& job, const Shop& sho
     for (std::size_t i = 0; i < bores.size(); ++i) {
         const WornBore& bore = job.bores[i];
         if (const Base* base = find_base(shop.registry, bore.base, bore.path + ".base", known))
-            plan_balance(bores[i], {bore, bores[i].build, *base, bores[i].heat, passes[i], ambient, heater});
+            plan_balance(bores[i], {bore, bores[i].build, *base, bores[i].heat, passes[i], ambient, heater,
+                                    shop.cutting.rough_below.value, shop.cutting.finish_below.value});
     }
 }
 

@@ -1,5 +1,7 @@
 #include <ringfill/plan/plan_working.hpp>
 
+#include <ringfill/plan/plan_day.hpp>
+
 #include <functional>
 
 #include <range/v3/action/push_back.hpp>
@@ -97,6 +99,8 @@ std::vector<Working> plan_working(const Job& job, const Plan& plan, const Settin
             work, under(element_path("bores", i),
                         bore_working(job.bores[i], plan.bores[i], settings.at(plan.bores[i].procedure))));
     ranges::push_back(work, totals_working(plan, settings));
+    if (plan.day)
+        ranges::push_back(work, day_working(*plan.day));
     for (std::size_t i = 0; i < plan.take.size(); ++i)
         ranges::push_back(work, under(element_path("take", i), plan.take[i].working));
     return work;

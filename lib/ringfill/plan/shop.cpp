@@ -11,6 +11,7 @@ Shop read_shop(const Shelf& shelf, const std::vector<std::string>& plugin_folder
     shop.wear_parts = read_wear_parts(table_files(shelf, "wear_parts.json"), shop.sources);
     shop.gases = read_gases(table_files(shelf, "gases.json"), shop.sources);
     shop.sticks = read_sticks(table_files(shelf, "sticks.json"), shop.sources);
+    shop.standing_times = read_standing_times(table_files(shelf, "standing_times.json"), shop.sources);
     shop.fuels = read_fuels(table_files(shelf, "fuels.json"), shop.sources);
     shop.cutting = read_cutting(table_files(shelf, "cutting.json"), shop.sources);
     shop.size_steps = read_size_steps(table_files(shelf, "size_limits.json"), shop.sources);

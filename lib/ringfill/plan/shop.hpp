@@ -9,6 +9,7 @@
 #include <ringfill/table/packs.hpp>
 #include <ringfill/table/shelf.hpp>
 #include <ringfill/table/size_limits.hpp>
+#include <ringfill/table/standing_times.hpp>
 #include <ringfill/table/sticks.hpp>
 #include <ringfill/table/wear_parts.hpp>
 
@@ -23,6 +24,7 @@ struct Shop {
     std::vector<Gas> gases;
     std::vector<Stick> sticks;
     Fuels fuels;
+    std::vector<StepTime> standing_times;
     Cutting cutting;
     std::vector<SizeStep> size_steps;
 };

@@ -78,7 +78,7 @@ std::string size_line(const BoringPlan& boring, UnitSystem units) {
     if (!boring.limits)
         return "size: the job gives neither size_class nor size_limits.";
     return fmt::format("size at {}: {} to {}{}.", show(celsius(reference_temperature_degC), units),
-                       show_fine(boring.limits->low, units), show_fine(boring.limits->high, units),
+                       show_fine_low(boring.limits->low, units), show_fine_high(boring.limits->high, units),
                        boring.limits->size_class.empty()
                            ? std::string()
                            : fmt::format(" ({})", printable(boring.limits->size_class, 20)));
@@ -90,8 +90,8 @@ std::string gauge_line(const BoringPlan& boring, UnitSystem units) {
     for (const GaugeReading& gauge : boring.gauge) {
         text += &gauge == &boring.gauge.front() ? " " : "; ";
         if (boring.limits)
-            text += fmt::format("{} to {}", show_fine(boring.limits->low + gauge.growth, units),
-                                show_fine(boring.limits->high + gauge.growth, units));
+            text += fmt::format("{} to {}", show_fine_low(boring.limits->low + gauge.growth, units),
+                                show_fine_high(boring.limits->high + gauge.growth, units));
         else
             text += show_fine(boring.final_diameter + gauge.growth, units);
         text += fmt::format(" at {}", show(gauge.at, units));

@@ -75,8 +75,8 @@ std::string curve_plot(const BossRun& one, UnitSystem units) {
     std::vector<std::string> labels(down);
     labels.front() = show(in_si<Temperature>(high), units);
     labels.back() = show(in_si<Temperature>(low), units);
-    labels[canvas.row_of(one.settings.minimum.value())] = show(one.settings.minimum, units) + " min";
-    labels[canvas.row_of(one.settings.maximum.value())] = show(one.settings.maximum, units) + " max";
+    labels[canvas.row_of(one.settings.minimum.value())] = show_minimum(one.settings.minimum, units) + " min";
+    labels[canvas.row_of(one.settings.maximum.value())] = show_maximum(one.settings.maximum, units) + " max";
     std::vector<std::vector<std::string>> rows;
     for (std::size_t i = 0; i < down; ++i)
         rows.push_back({labels[i], "|" + canvas.row(i)});

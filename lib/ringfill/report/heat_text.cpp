@@ -8,6 +8,7 @@
 #include <ringfill/heat/measuring_point.hpp>
 #include <ringfill/report/caution_list.hpp>
 #include <ringfill/report/columns.hpp>
+#include <ringfill/report/day_text.hpp>
 #include <ringfill/report/heat_head.hpp>
 #include <ringfill/report/note_list.hpp>
 #include <ringfill/report/time_text.hpp>
@@ -174,7 +175,8 @@ std::string after_welding(const BoreHeat& heat, UnitSystem units) {
     return cools_first ? text + hold : text;
 }
 
-std::string bore_heat_text(const BorePlan& bore, UnitSystem units, const Style& style) {
+std::string bore_heat_text(const Plan& plan, const BorePlan& bore, const Style& style) {
+    const UnitSystem units = plan.units;
     const BoreHeat& heat = bore.heat;
     std::string text = style.strong(fmt::format(
         "{}{}", printable(bore.name, 60), bore.count > 1 ? fmt::format(", each of {}", bore.count) : ""));
@@ -197,6 +199,7 @@ std::string bore_heat_text(const BorePlan& bore, UnitSystem units, const Style& 
     text += wrapped(heat_inputs(heat, units), "  ");
     text += after_welding(heat, units);
     text += time_and_curve(bore, units);
+    text += bore_clock(plan, bore);
     return text + "\n";
 }
 
@@ -206,7 +209,7 @@ std::string heat_text(const Plan& plan, const Style& style) {
     std::string text = style.strong(wrapped(printable(plan.title), ""));
     text += heat_head(plan, style) + "\n";
     for (const BorePlan& bore : plan.bores)
-        text += bore_heat_text(bore, plan.units, style);
+        text += bore_heat_text(plan, bore, style);
     std::string with;
     for (const Need& line : plan.take)
         if (line.for_measuring)

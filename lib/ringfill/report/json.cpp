@@ -4,6 +4,7 @@
 #include <range/v3/view/transform.hpp>
 
 #include <ringfill/report/boring_json.hpp>
+#include <ringfill/report/day_json.hpp>
 #include <ringfill/report/heat_json.hpp>
 #include <ringfill/report/time_json.hpp>
 #include <ringfill/report/working_json.hpp>
@@ -173,25 +174,31 @@ Value assumed_object(const Assumed& value) {
     return Value::Object{{"field", value.path}, {"value", value.value}, {"source", value.source}};
 }
 
-Value totals_object(const Totals& totals) {
-    return Value::Object{{"laid_kg", totals.laid.value()},
-                         {"wire_kg", totals.wire.value()},
-                         {"arc_s", totals.arc.value()},
-                         {"gas_l", litres(totals.gas)}};
+Value totals_object(const Plan& plan) {
+    Value::Object object{{"laid_kg", plan.totals.laid.value()},
+                         {"wire_kg", plan.totals.wire.value()},
+                         {"arc_s", plan.totals.arc.value()},
+                         {"gas_l", litres(plan.totals.gas)}};
+    if (plan.day)
+        object.push_back({"elapsed_s", plan.day->day.ends.value()});
+    return object;
 }
 
 } // namespace
 
 Value plan_document(const Plan& plan) {
-    return Value::Object{{"format", "ringfill-plan/1"},
+    Value::Object object{{"format", "ringfill-plan/1"},
                          {"title", plan.title},
                          {"bores", list_of(plan.bores, bore_object)},
-                         {"totals", totals_object(plan.totals)},
-                         {"take", list_of(plan.take, need_object)},
-                         {"cautions", list_of(plan.cautions, caution_object)},
-                         {"notes", list_of(plan.notes, [](const std::string& note) { return Value(note); })},
-                         {"assumed", list_of(plan.assumed, assumed_object)},
-                         {"working", working_list(plan.working)}};
+                         {"totals", totals_object(plan)}};
+    if (plan.day)
+        object.push_back({"day", day_object(*plan.day)});
+    object.push_back({"take", list_of(plan.take, need_object)});
+    object.push_back({"cautions", list_of(plan.cautions, caution_object)});
+    object.push_back({"notes", list_of(plan.notes, [](const std::string& note) { return Value(note); })});
+    object.push_back({"assumed", list_of(plan.assumed, assumed_object)});
+    object.push_back({"working", working_list(plan.working)});
+    return object;
 }
 
 } // namespace ringfill

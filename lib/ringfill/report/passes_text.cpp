@@ -5,6 +5,7 @@
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/caution_list.hpp>
 #include <ringfill/report/columns.hpp>
+#include <ringfill/report/day_text.hpp>
 #include <ringfill/report/heat_head.hpp>
 #include <ringfill/report/note_list.hpp>
 #include <ringfill/report/time_text.hpp>
@@ -57,7 +58,8 @@ std::vector<std::vector<std::string>> pass_rows(const BorePlan& bore, UnitSystem
     return rows;
 }
 
-std::string bore_passes(const BorePlan& bore, UnitSystem units, const Style& style) {
+std::string bore_passes(const Plan& plan, const BorePlan& bore, const Style& style) {
+    const UnitSystem units = plan.units;
     std::string text = style.strong(fmt::format(
         "{}{}", printable(bore.name, 60), bore.count > 1 ? fmt::format(", each of {}", bore.count) : ""));
     text += '\n';
@@ -71,7 +73,7 @@ std::string bore_passes(const BorePlan& bore, UnitSystem units, const Style& sty
     for (const std::string& line :
          columns(pass_rows(bore, units), {false, true, true, true, true, true, true}))
         text += fmt::format("  {}\n", line);
-    return text + time_text(bore, units) + "\n";
+    return text + time_text(bore, units) + bore_clock(plan, bore) + "\n";
 }
 
 } // namespace
@@ -80,7 +82,7 @@ std::string passes_text(const Plan& plan, const Style& style) {
     std::string text = style.strong(wrapped(printable(plan.title), ""));
     text += heat_head(plan, style) + "\n";
     for (const BorePlan& bore : plan.bores)
-        text += bore_passes(bore, plan.units, style);
+        text += bore_passes(plan, bore, style);
     return text + caution_list(plan, style) + "\n" + note_list(plan, style);
 }
 

@@ -45,7 +45,7 @@ void put_balance(Value::Object& heat, const HeatBalance& balance) {
     if (balance.warms_up())
         heat.push_back({"preheat_kj", balance.cold().run.warm_up_heat.value() / 1e3});
     if (balance.hot.is_whole())
-        heat.push_back({"peak_degC", deg_c(balance.hot.run.peak)});
+        heat.push_back({"peak_degC", deg_c(balance.peak())});
     heat.push_back({"heater", balance.heater.kind});
     if (balance.cold().is_whole())
         heat.push_back({"heater_kj", balance.heater_heat().value() / 1e3});

@@ -1,6 +1,7 @@
 #include <ringfill/report/time_text.hpp>
 
 #include <algorithm>
+#include <cmath>
 
 #include <fmt/format.h>
 
@@ -26,11 +27,11 @@ std::string stops_in_words(const HeatBalance& balance) {
     const HeatRun& cold = balance.cold().run;
     if (hot.stops == 0)
         return "no stop";
-    std::string text = fmt::format("{} of {}", counted(hot.stops, "stop"), show(hot.waiting));
+    std::string text = fmt::format("{}, {} together", counted(hot.stops, "stop"), show(hot.waiting));
     if (balance.plated)
         text += fmt::format(" at most (with the plate {})",
                             cold.stops == 0 ? std::string("none")
-                                            : fmt::format("{} of {}", cold.stops, show(cold.waiting)));
+                                            : fmt::format("{}, {} together", cold.stops, show(cold.waiting)));
     return text;
 }
 
@@ -38,7 +39,7 @@ std::string reheats_in_words(const HeatBalance& balance) {
     const HeatRun& cold = balance.cold().run;
     if (cold.reheats == 0)
         return "no reheat";
-    return fmt::format("{} of {}{}", counted(cold.reheats, "reheat"), show(cold.reheating),
+    return fmt::format("{}, {} together{}", counted(cold.reheats, "reheat"), show(cold.reheating),
                        balance.plated ? " at most" : "");
 }
 
@@ -53,9 +54,11 @@ std::string sum_of_it(const BorePlan& bore, UnitSystem units) {
     if (const Time hold = std::max(balance.hot.run.post_heating, cold.post_heating); hold > Time())
         text += fmt::format(", hold {}", show(hold));
     if (const auto rough = longest(balance, &HeatRun::cooling_to_rough))
-        text += fmt::format(", {} to {} for roughing", show(*rough), show(rough_below, units));
+        text += fmt::format(", {} to {} for roughing", show(*rough),
+                            show(balance.hot.settings.rough_below, units));
     if (const auto finish = longest(balance, &HeatRun::cooling_to_finish))
-        text += fmt::format(", {} more to {} for finishing", show(*finish), show(finish_below, units));
+        text += fmt::format(", {} more to {} for finishing", show(*finish),
+                            show(balance.hot.settings.finish_below, units));
     if (const auto total = total_time(balance, bore.metal.arc))
         text += fmt::format("; {} in all", show(*total));
     else
@@ -65,12 +68,17 @@ std::string sum_of_it(const BorePlan& bore, UnitSystem units) {
 
 std::string heater_in_words(const HeatBalance& balance, UnitSystem units) {
     return fmt::format(
-        "Reckoned with a boss of {}, {} of it and what stands on it warmed; {} of {:.3g} kW, {:.3g} % of it "
-        "into the metal (needs over {:.3g} kW); air of {}{}.",
-        show(balance.hot.boss.mass, units), show(balance.cold().boss.heated, units), balance.heater.kind,
-        balance.heater.power.value() / 1e3, 100 * balance.heater.efficiency,
-        heater_needed(balance).value() / 1e3, show(balance.ambient, units),
-        balance.hot.is_whole() ? fmt::format("; peak {}", show(balance.hot.run.peak, units)) : std::string());
+        "Reckoned with a boss of {}{}; {} of {:.3g} kW, {:.3g} % of it into the metal (needs over {:.1f} "
+        "kW); air "
+        "of {}{}.",
+        show(balance.hot.boss.mass, units),
+        balance.cold().boss.heated > balance.cold().boss.mass
+            ? fmt::format(", {} with what stands on it and is warmed along",
+                          show(balance.cold().boss.heated, units))
+            : std::string(),
+        balance.heater.kind, balance.heater.power.value() / 1e3, 100 * balance.heater.efficiency,
+        std::ceil(heater_needed(balance).value() / 100 - 1e-9) / 10, show(balance.ambient, units),
+        balance.hot.is_whole() ? fmt::format("; peak {}", show(balance.peak(), units)) : std::string());
 }
 
 std::string place_of(const HeatStep& step) {
@@ -85,8 +93,9 @@ std::string place_of(const HeatStep& step) {
 std::vector<std::string> step_lines(const HeatRun& run, UnitSystem units) {
     std::vector<std::vector<std::string>> rows;
     for (const HeatStep& step : run.steps)
-        rows.push_back({std::string(step_name(step.stage)), place_of(step), show(step.time),
-                        show(step.from, units), "to", show(step.to, units)});
+        rows.push_back(
+            {std::string(step_name(step.stage)), place_of(step), show(step.time), show(step.from, units),
+             "to", step.stage == HeatStage::warm_up ? show_minimum(step.to, units) : show(step.to, units)});
     return columns(rows, {false, false, true, true, false, true});
 }
 
@@ -104,7 +113,7 @@ std::string left_out(const HeatRun& run, std::size_t begin, std::size_t end) {
 
 std::string step_list(const HeatRun& run, UnitSystem units) {
     if (run.steps.empty())
-        return fmt::format("    nothing: it does not come to {}\n", show(run.end_at, units));
+        return fmt::format("    nothing: it does not come to {}\n", show_minimum(run.end_at, units));
     std::string text;
     const auto lines = step_lines(run, units);
     const bool whole = lines.size() <= longest_list;
@@ -141,7 +150,10 @@ std::string time_text(const BorePlan& bore, UnitSystem units) {
 std::string time_and_curve(const BorePlan& bore, UnitSystem units) {
     if (!bore.heat_balance)
         return {};
-    return time_text(bore, units) + curve_plot(bore.heat_balance->hot, units);
+    return time_text(bore, units) +
+           (bore.heat_balance->plated ? wrapped("The curve with nothing that carries heat off:", "  ")
+                                      : std::string()) +
+           curve_plot(bore.heat_balance->hot, units);
 }
 
 } // namespace ringfill

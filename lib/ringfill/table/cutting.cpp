@@ -41,6 +41,7 @@ constexpr std::array times = {Figure<Time>{"edge_life_min", &Cutting::edge_life,
 constexpr std::array temperatures = {Figure<Temperature>{"rough_below_degC", &Cutting::rough_below, 1},
                                      Figure<Temperature>{"finish_below_degC", &Cutting::finish_below, 1}};
 constexpr std::array steps = {Figure<Length>{"bit_step_mm", &Cutting::bit_step, 1e-3}};
+constexpr std::array drives = {Figure<Power>{"drive_kW", &Cutting::bar_drive, 1e3}};
 constexpr std::array turnings = {Range<Turning>{"small_bar_rpm", &Cutting::small_bar, a_minute},
                                  Range<Turning>{"large_bar_rpm", &Cutting::large_bar, a_minute}};
 constexpr std::array feeds = {Range<Speed>{"axial_feed_mm_min", &Cutting::axial_feed, 1e-3 * a_minute}};
@@ -131,6 +132,7 @@ void refuse_missing(const Cutting& cutting, Reading& reading, const Entry& entry
     list_missing(missing, cutting, feeds, "bars");
     list_missing(missing, cutting, bores, "bars");
     list_missing(missing, cutting, steps, "bars");
+    list_missing(missing, cutting, drives, "bars");
     for (const auto& [name, place] : hands)
         if ((cutting.*place).usual.source.empty() || (cutting.*place).range.source.empty())
             missing.push_back(member_path("standing", name));
@@ -156,6 +158,7 @@ Cutting read_cutting(const std::vector<Document>& files, const Bibliography& sou
                 read_ranges(cutting, feeds, reader);
                 read_ranges(cutting, bores, reader);
                 read_figures(cutting, steps, reader);
+                read_figures(cutting, drives, reader);
             }
             if (const auto block = entry.object("standing"))
                 read_standing(cutting, *block, known);

@@ -31,6 +31,7 @@ struct Cutting {
     Sourced<std::pair<Turning, Turning>> large_bar; ///< hydraulic
     Sourced<std::pair<Speed, Speed>> axial_feed;
     Sourced<std::pair<Length, Length>> bores; ///< diameters that portable bars serve
+    Sourced<Power> bar_drive;                 ///< what a usual drive draws
     Sourced<Length> bit_step;                 ///< the tool bit is set in such steps, on the radius
 
     StandingTime tool_set;    ///< the bit set and the bar run back, before each cut

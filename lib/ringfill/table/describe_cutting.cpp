@@ -17,8 +17,9 @@ constexpr Span minutes{0, 14'400};    // ten days
 constexpr Span life{0, 14'400, true}; // min
 constexpr Span per_kelvin{0, 1e-3, true};
 constexpr Span celsius{-60, 700};
-constexpr Span turning{0, 6'000}; // rev/min
-constexpr Span axial{0, 100'000}; // mm/min
+constexpr Span turning{0, 6'000};   // rev/min
+constexpr Span drive{0, 100, true}; // kW
+constexpr Span axial{0, 100'000};   // mm/min
 
 constexpr std::array cutting_fields = {
     Field{.name = "cutting_speed_m_min",
@@ -60,6 +61,7 @@ constexpr std::array bar_fields = {
           .kind = Kind::sourced_range,
           .span = size,
           .sample = R"([38.1, 914.4, "practice"])"},
+    Field{.name = "drive_kW", .kind = Kind::sourced, .span = drive, .sample = R"([1.5, "practice"])"},
     Field{.name = "bit_step_mm", .kind = Kind::sourced, .span = cut, .sample = R"([0.0254, "practice"])"},
 };
 constexpr Record bars_record{"bars", "", bar_fields};

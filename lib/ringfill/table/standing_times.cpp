@@ -49,12 +49,12 @@ constexpr std::array file_fields = {
 };
 constexpr Record file_record{"the table of standing times", "", file_fields};
 
-StandingTime read_time(const std::string& name, const Entry& row, const Bibliography& sources) {
+StepTime read_time(const std::string& name, const Entry& row, const Bibliography& sources) {
     const SourcedReader reader(row, sources);
     if (std::find(std::begin(standing_steps), std::end(standing_steps), name) == std::end(standing_steps))
         row.refuse(row.value(), row.path(), "is no step of a day",
                    suggest(name, {std::begin(standing_steps), std::end(standing_steps)}));
-    StandingTime time{name, reader.quantity<Time>("minutes", factor::minute).value_or(Sourced<Time>{}), {}};
+    StepTime time{name, reader.quantity<Time>("minutes", factor::minute).value_or(Sourced<Time>{}), {}};
     if (const auto range = reader.range("range_min")) {
         const auto low = in_si<Time>(range->value.first * factor::minute);
         const auto high = in_si<Time>(range->value.second * factor::minute);
@@ -65,21 +65,19 @@ StandingTime read_time(const std::string& name, const Entry& row, const Bibliogr
     return time;
 }
 
-void refuse_missing(const std::vector<StandingTime>& times, Reading& reading, const Entry& entry) {
+void refuse_missing(const std::vector<StepTime>& times, Reading& reading, const Entry& entry) {
     if (!reading.faults.empty())
         return;
     for (const std::string_view step : standing_steps)
-        if (std::none_of(times.begin(), times.end(),
-                         [&](const StandingTime& one) { return one.name == step; }))
+        if (std::none_of(times.begin(), times.end(), [&](const StepTime& one) { return one.name == step; }))
             entry.refuse(entry.value(), fmt::format("times.{}", step), "is missing",
                          "write it with its source");
 }
 
 } // namespace
 
-std::vector<StandingTime> read_standing_times(const std::vector<Document>& files,
-                                              const Bibliography& sources) {
-    std::vector<StandingTime> times;
+std::vector<StepTime> read_standing_times(const std::vector<Document>& files, const Bibliography& sources) {
+    std::vector<StepTime> times;
     for (const Document& file : files) {
         Reading reading{file};
         const Entry entry(reading, file.root, file_record, "");
@@ -96,9 +94,8 @@ std::vector<StandingTime> read_standing_times(const std::vector<Document>& files
     return times;
 }
 
-const StandingTime& standing_time(const std::vector<StandingTime>& times, std::string_view step) {
-    return *std::find_if(times.begin(), times.end(),
-                         [&](const StandingTime& one) { return one.name == step; });
+const StepTime& step_time(const std::vector<StepTime>& times, std::string_view step) {
+    return *std::find_if(times.begin(), times.end(), [&](const StepTime& one) { return one.name == step; });
 }
 
 } // namespace ringfill

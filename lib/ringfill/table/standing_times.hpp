@@ -11,7 +11,7 @@
 namespace ringfill {
 
 /// How long a step takes that is neither welded, heated nor cut.
-struct StandingTime {
+struct StepTime {
     std::string name; ///< "align", "clean a layer"
     Sourced<Time> time;
     std::optional<Sourced<std::pair<Time, Time>>> range;
@@ -24,10 +24,9 @@ inline constexpr std::string_view standing_steps[] = {
 
 /// Reads standing_times.json, file after file; a later file corrects step by step. Throws Faulty
 /// (Origin::table), also for a step that no day has, a time outside its range, and a step that is in no file.
-std::vector<StandingTime> read_standing_times(const std::vector<Document>& files,
-                                              const Bibliography& sources);
+std::vector<StepTime> read_standing_times(const std::vector<Document>& files, const Bibliography& sources);
 
 /// The time of a step of standing_steps.
-const StandingTime& standing_time(const std::vector<StandingTime>& times, std::string_view step);
+const StepTime& step_time(const std::vector<StepTime>& times, std::string_view step);
 
 } // namespace ringfill

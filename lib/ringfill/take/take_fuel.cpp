@@ -8,7 +8,7 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/take/cover.hpp>
+#include <ringfill/take/cylinders.hpp>
 #include <ringfill/units/factor.hpp>
 #include <ringfill/units/metric.hpp>
 
@@ -17,82 +17,6 @@ namespace {
 
 constexpr double mega = 1e6;
 constexpr double grams = 1e3; // in a kilogram
-
-/// One kind of cylinder on offer, in whole small units: grams or litres, and grams an hour.
-struct Offer {
-    std::string name;
-    std::int64_t content;
-    std::int64_t draw;
-};
-
-/// Rounded down, so that nobody counts on what is not there.
-std::int64_t whole_down(double value) {
-    return std::max<std::int64_t>(1, std::llround(std::floor(value + 1e-6)));
-}
-
-std::int64_t whole_up(double value) {
-    return std::llround(std::ceil(value - 1e-6));
-}
-
-std::int64_t total(const Cover& packs, const std::vector<Offer>& offers, std::int64_t Offer::*figure) {
-    std::int64_t sum = 0;
-    for (std::size_t i = 0; i < offers.size(); ++i)
-        sum += packs.counts[i] * offers[i].*figure;
-    return sum;
-}
-
-Cover cover_by(std::int64_t need, const std::vector<Offer>& offers, std::int64_t Offer::*figure) {
-    std::vector<PackSize> sizes;
-    for (const Offer& offer : offers)
-        sizes.push_back({offer.*figure, std::nullopt});
-    Cover packs = cover(need, sizes);
-    packs.supplied = total(packs, offers, &Offer::content);
-    return packs;
-}
-
-/// Cylinders that hold the need and give the flow. Where those for the need do not give it: the fewer of
-/// those that give it, if they hold the need, and of these with others beside them; of as many the lighter.
-Cover enough_for_both(const Cover& for_need, std::int64_t need, std::int64_t flow,
-                      const std::vector<Offer>& offers) {
-    const std::int64_t missing = flow - total(for_need, offers, &Offer::draw);
-    if (missing <= 0)
-        return for_need;
-    Cover both = cover_by(missing, offers, &Offer::draw);
-    for (std::size_t i = 0; i < offers.size(); ++i)
-        both.counts[i] += for_need.counts[i];
-    both.packs += for_need.packs;
-    both.supplied += for_need.supplied;
-    const Cover for_flow = cover_by(flow, offers, &Offer::draw);
-    const bool fewer = std::pair(for_flow.packs, for_flow.supplied) < std::pair(both.packs, both.supplied);
-    return for_flow.supplied >= need && fewer ? for_flow : both;
-}
-
-MassFlow steady(const Cover& packs, const std::vector<Offer>& offers) {
-    return in_si<MassFlow>(static_cast<double>(total(packs, offers, &Offer::draw)) / grams / factor::hour);
-}
-
-std::string in_words(const Cover& packs, const std::vector<Offer>& offers) {
-    std::string text;
-    for (std::size_t i = 0; i < offers.size(); ++i)
-        if (packs.counts[i] > 0)
-            text += fmt::format("{}{} × {}", text.empty() ? "" : " + ", packs.counts[i], offers[i].name);
-    return text;
-}
-
-/// Fills what the packs supply. @param unit small units of a cylinder in one unit of the line.
-void load(Need& line, const Cover& packs, const std::vector<Offer>& offers, double unit) {
-    std::vector<double> counts;
-    std::vector<double> contents;
-    for (std::size_t i = 0; i < offers.size(); ++i) {
-        if (packs.counts[i] > 0)
-            line.cover.push_back({offers[i].name, packs.counts[i]});
-        counts.push_back(static_cast<double>(packs.counts[i]));
-        contents.push_back(static_cast<double>(offers[i].content) / unit);
-    }
-    line.supplied = static_cast<double>(packs.supplied) / unit;
-    line.spare = line.supplied - line.need - line.reserve;
-    work_supply(line, std::move(counts), std::move(contents));
-}
 
 Working reserve_working(const Need& line, double reserve) {
     return {"reserve",    "share*need", {{"share", reserve}, {"need", line.need, line.unit}},
@@ -106,7 +30,8 @@ struct OneFuel {
     std::vector<double> counts;
     std::vector<double> heats; // MJ into the metal of one
     std::vector<double> shares;
-    Power source; // the most that is given off at once
+    std::vector<std::string> parts; // of the heat, in words
+    Power source;                   // the most that is given off at once
 };
 
 OneFuel& group_of(const std::string& name, std::vector<OneFuel>& groups, const Fuels& fuels) {
@@ -115,7 +40,7 @@ OneFuel& group_of(const std::string& name, std::vector<OneFuel>& groups, const F
             return known;
     for (const Fuel& fuel : fuels.fuels)
         if (fuel.name == name)
-            return groups.emplace_back(OneFuel{fuel, {}, {}, {}, {}, {}});
+            return groups.emplace_back(OneFuel{fuel, {}, {}, {}, {}, {}, {}});
     throw std::logic_error(fmt::format("no fuel is named {}", name));
 }
 
@@ -129,6 +54,7 @@ std::vector<OneFuel> by_fuel(const std::vector<FuelUse>& uses, const Fuels& fuel
         OneFuel& group = group_of(use.fuel, groups, fuels);
         group.bores.push_back(use.bore);
         group.counts.push_back(use.count);
+        group.parts.push_back(use.parts);
         group.heats.push_back(use.heat.value() / mega);
         group.shares.push_back(use.efficiency);
         group.source = std::max(group.source, use.source);
@@ -138,7 +64,10 @@ std::vector<OneFuel> by_fuel(const std::vector<FuelUse>& uses, const Fuels& fuel
 
 std::string heat_in_words(const OneFuel& group) {
     const auto most = std::max_element(group.heats.begin(), group.heats.end());
-    const std::string& bore = group.bores[static_cast<std::size_t>(most - group.heats.begin())];
+    const auto index = static_cast<std::size_t>(most - group.heats.begin());
+    const std::string bore = group.parts[index].empty()
+                                 ? group.bores[index]
+                                 : fmt::format("{} ({})", group.bores[index], group.parts[index]);
     const double bores = std::accumulate(group.counts.begin(), group.counts.end(), 0.0);
     if (bores < 2)
         return fmt::format("{:.3g} MJ into {}", *most, bore);
@@ -153,28 +82,39 @@ std::string share_in_words(const OneFuel& group) {
                         : fmt::format("{:.3g} %", 100 * *low);
 }
 
-void load_fuel(Need& line, MassFlow flow, const Packs& packs, const std::string& holds, UnitSystem units) {
+/// Of the usual draw of a cylinder.
+double draw_share(std::optional<Temperature> ambient) {
+    constexpr double freezing = 273.15;
+    return ambient && ambient->value() < freezing ? 0.5 : 1.0;
+}
+
+void load_fuel(Need& line, MassFlow flow, const Packs& packs, const std::string& holds, UnitSystem units,
+               std::optional<Temperature> ambient) {
     std::vector<Offer> offers;
     for (const FuelPack& pack : packs.fuel)
         if (pack.stocked && pack.units == units && pack.holds == holds)
             offers.push_back({pack.name, whole_down(pack.usable().value() * grams),
-                              whole_down(kg_h(pack.draw.value) * grams)});
+                              whole_down(draw_share(ambient) * kg_h(pack.draw.value) * grams)});
     line.pack_known = !offers.empty();
     if (offers.empty()) {
         line.why += "; no cylinder of this fuel is in the table of packs";
         return;
     }
+    if (draw_share(ambient) < 1)
+        line.why += "; below freezing a cylinder frosts and counts with half its usual draw";
     const std::int64_t all = whole_up((line.need + line.reserve) * grams);
     const Cover for_need = cover_by(all, offers, &Offer::content);
     const Cover best = enough_for_both(for_need, all, whole_up(kg_h(flow) * grams), offers);
     if (best.counts != for_need.counts)
-        line.why += fmt::format("; {} would hold it but gives only {} steadily, {} gives {}",
-                                in_words(for_need, offers), show(steady(for_need, offers), units),
-                                in_words(best, offers), show(steady(best, offers), units));
-    load(line, best, offers, grams);
+        line.why +=
+            fmt::format("; {} would hold it but gives only {} steadily, {} gives {}",
+                        cylinders_in_words(for_need, offers), show(steady_draw(for_need, offers), units),
+                        cylinders_in_words(best, offers), show(steady_draw(best, offers), units));
+    load_cylinders(line, best, offers, grams);
 }
 
-Need fuel_line(const OneFuel& group, double reserve, const Packs& packs, UnitSystem units) {
+Need fuel_line(const OneFuel& group, double reserve, const Packs& packs, UnitSystem units,
+               std::optional<Temperature> ambient) {
     const Fuel& fuel = group.fuel;
     const double net = fuel.net_J_kg.value / mega;
     Need line;
@@ -198,7 +138,7 @@ Need fuel_line(const OneFuel& group, double reserve, const Packs& packs, UnitSys
                     "top {:.3g} %",
                     heat_in_words(group), share_in_words(group), net, fuel.name, group.source.value() / 1e3,
                     show(flow, units), 100 * reserve);
-    load_fuel(line, flow, packs, fuel.name, units);
+    load_fuel(line, flow, packs, fuel.name, units, ambient);
     return line;
 }
 
@@ -229,17 +169,18 @@ Need oxygen_line(const Fuel& fuel, double fuel_kg, double reserve, const Packs& 
     if (offers.empty())
         line.why += "; no cylinder of oxygen is in the table of packs";
     else
-        load(line, cover_by(whole_up(line.need + line.reserve), offers, &Offer::content), offers, 1);
+        load_cylinders(line, cover_by(whole_up(line.need + line.reserve), offers, &Offer::content), offers,
+                       1);
     return line;
 }
 
 } // namespace
 
 std::vector<Need> take_fuel(const std::vector<FuelUse>& uses, const Fuels& fuels, double reserve,
-                            const Packs& packs, UnitSystem units) {
+                            const Packs& packs, UnitSystem units, std::optional<Temperature> ambient) {
     std::vector<Need> lines;
     for (const OneFuel& group : by_fuel(uses, fuels)) {
-        lines.push_back(fuel_line(group, reserve, packs, units));
+        lines.push_back(fuel_line(group, reserve, packs, units, ambient));
         if (group.fuel.oxygen_m3_kg)
             lines.push_back(oxygen_line(group.fuel, lines.back().need, reserve, packs, units));
     }

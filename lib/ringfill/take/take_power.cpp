@@ -15,14 +15,11 @@ constexpr double kilo = 1e3;
 constexpr double mega = 1e6;
 constexpr double kWh = 3.6; // MJ
 
-/// One procedure's demand in words; a duty under the whole period asks for its rest.
+/// One procedure's demand in words; with the duty it asks for.
 std::string demand(const PowerUse& use) {
-    const double duty = duty_pct(use.longest_arc);
-    const std::string rating = fmt::format("{} for {}, whose longest run is {}", show(use.current),
-                                           use.procedure, show(use.longest_arc));
-    if (duty >= 100)
-        return fmt::format("{}: 100 % duty", rating);
-    return fmt::format("{}: {:.0f} % duty, if the rest of each 10 min is without arc", rating, duty);
+    return fmt::format("{} for {}, with up to {} of arc in 10 min: {:.0f} % duty", show(use.current),
+                       use.procedure, show(std::min(use.busiest_arc, in_si<Time>(duty_period))),
+                       duty_pct(use.busiest_arc));
 }
 
 /// One set that serves every procedure: the highest current at the highest duty.
@@ -32,7 +29,7 @@ Need welding_set(const std::vector<PowerUse>& uses) {
     std::string demands;
     for (const PowerUse& use : uses) {
         amperes = std::max(amperes, std::ceil(use.current.value() - 1e-9));
-        duty = std::max(duty, duty_pct(use.longest_arc));
+        duty = std::max(duty, duty_pct(use.busiest_arc));
         demands += fmt::format("{}{}", demands.empty() ? "" : "; ", demand(use));
     }
     Need line;
@@ -84,17 +81,24 @@ Need peak_power(const std::vector<PowerUse>& uses, const MainsUse& mains) {
     const double heater = mains.electric_heater.value_or(Power()).value() / kilo;
     Need line;
     line.item = "power supply";
-    line.need = arc / set_efficiency + heater;
+    const double bar = mains.bar_drive.value() / kilo;
+    line.need = std::max(arc / set_efficiency + heater, bar);
     line.unit = "kW";
     line.why =
         fmt::format("{:.3g} V and {} in the arc of {} are {:.3g} kW, of a set that passes on {:.3g} %",
                     most->voltage.value(), show(most->current), most->procedure, arc, 100 * set_efficiency);
     if (mains.electric_heater)
         line.why += fmt::format("; and {:.3g} kW of heater, as if together", heater);
+    if (bar > 0)
+        line.why += fmt::format("; the boring bar at another time {:.3g} kW", bar);
     line.source = "practice";
     line.working = {{"need",
-                     "highest(U*I)/(1000*e) + P",
-                     {{"U", volts, "V"}, {"I", amperes, "A"}, {"e", set_efficiency}, {"P", heater, "kW"}},
+                     "max(highest(U*I)/(1000*e) + P, B)",
+                     {{"U", volts, "V"},
+                      {"I", amperes, "A"},
+                      {"e", set_efficiency},
+                      {"P", heater, "kW"},
+                      {"B", bar, "kW"}},
                      line.need,
                      "kW",
                      "practice"},
@@ -107,21 +111,24 @@ Need generator_fuel(const MainsUse& mains, double reserve) {
     const double arc = mains.arc.value() / mega;
     const double heating = mains.heating.value() / mega;
     const double per_litre = generator_J_L / mega;
-    const double drawn = arc / set_efficiency + heating;
+    const double boring = mains.boring.value() / mega;
+    const double drawn = arc / set_efficiency + heating + boring;
     Need line;
     line.item = "generator fuel";
     line.need = drawn / per_litre;
     line.reserve = reserve * line.need;
     line.unit = "L";
-    line.why = fmt::format("only where there are no mains: {:.3g} kWh for arc and heater at {:.3g} kWh to a "
-                           "litre, idling not counted; on top {:.3g} %",
-                           drawn / kWh, per_litre / kWh, 100 * reserve);
+    line.why = fmt::format(
+        "only where there are no mains: {:.3g} kWh for arc, heater and boring bar at {:.3g} kWh to a "
+        "litre, idling not counted; on top {:.3g} %",
+        drawn / kWh, per_litre / kWh, 100 * reserve);
     line.source = "practice";
     line.working = {{"need",
-                     "(W_arc/e + W_heating)/g",
+                     "(W_arc/e + W_heating + W_boring)/g",
                      {{"W_arc", arc, "MJ"},
                       {"e", set_efficiency},
                       {"W_heating", heating, "MJ"},
+                      {"W_boring", boring, "MJ"},
                       {"g", per_litre, "MJ/L"}},
                      line.need,
                      "L",
@@ -138,8 +145,8 @@ Need generator_fuel(const MainsUse& mains, double reserve) {
 
 } // namespace
 
-double duty_pct(Time run) {
-    const double twentieths = std::ceil(20 * run.value() / duty_period - 1e-9);
+double duty_pct(Time busiest_arc) {
+    const double twentieths = std::ceil(20 * busiest_arc.value() / duty_period - 1e-9);
     return 5 * std::clamp(twentieths, 1.0, 20.0);
 }
 
@@ -147,7 +154,7 @@ std::vector<Need> take_power(const std::vector<PowerUse>& uses, const MainsUse& 
     if (uses.empty())
         return {};
     std::vector<Need> lines{welding_set(uses), peak_power(uses, mains)};
-    if (mains.arc + mains.heating > Energy())
+    if (mains.arc + mains.heating + mains.boring > Energy())
         lines.push_back(generator_fuel(mains, reserve));
     return lines;
 }

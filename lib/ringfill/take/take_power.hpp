@@ -21,7 +21,7 @@ struct PowerUse {
     std::string procedure;
     Current current;
     Voltage voltage;
-    Time longest_arc; ///< the longest run without a stop
+    Time busiest_arc; ///< the most arc in any 10 min
 };
 
 /// What the whole job draws, all bores, counts applied.
@@ -29,15 +29,18 @@ struct MainsUse {
     std::optional<Power> electric_heater; ///< what it draws; nothing: none, or a flame
     Energy arc;                           ///< in the arc, U I t
     Energy heating;                       ///< drawn by the electric heater
+    Power bar_drive;                      ///< of the boring bar
+    Energy boring;                        ///< drawn by it
 };
 
-/// Duty that a welding set must bear: run/10 min, rounded up to 5 %, at least 5 and at most 100 [%]. A run
-/// shorter than 10 min counts on the rest of the period without arc. [EN IEC 60974-1, from memory]
-double duty_pct(Time run);
+/// Duty that a welding set must bear: the most arc in any 10 min over 10 min, rounded up to 5 %, at least 5
+/// and at most 100 [%]. [EN IEC 60974-1, from memory]
+double duty_pct(Time busiest_arc);
 
 /// One welding set with its rating, the power that must be there at once [kW], and the fuel of a generator
 /// where there are no mains [L] with its reserve. Peak = highest U I / set efficiency + electric heater, as
-/// if they ran together; the boring bar, which does not, is left out. Without a procedure nothing is taken.
+/// if they ran together, or the drive of the boring bar, which does not, if that is more. Without a procedure
+/// nothing is taken.
 /// @param reserve the share of generator fuel taken on top.
 std::vector<Need> take_power(const std::vector<PowerUse>& uses, const MainsUse& mains, double reserve);
 

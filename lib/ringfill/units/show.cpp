@@ -114,6 +114,25 @@ std::string show_fine(Length length, UnitSystem system) {
     return fixed(length.value() / factor::inch, 4) + " in";
 }
 
+namespace {
+
+/// In the finest step that show_fine tells, away from the limit; a step but for rounding errors stays on it.
+std::string show_limit(Length length, UnitSystem system, bool up) {
+    const double step = system == UnitSystem::metric ? 1e-6 : 1e-4 * factor::inch;
+    const double steps = length.value() / step;
+    return show_fine(in_si<Length>(step * (up ? std::ceil(steps - 1e-6) : std::floor(steps + 1e-6))), system);
+}
+
+} // namespace
+
+std::string show_fine_low(Length length, UnitSystem system) {
+    return show_limit(length, system, true);
+}
+
+std::string show_fine_high(Length length, UnitSystem system) {
+    return show_limit(length, system, false);
+}
+
 std::string show_micro(Length length, UnitSystem system) {
     if (system == UnitSystem::metric)
         return digits(length.value() * 1e6) + " µm";

@@ -1,0 +1,71 @@
+#include <array>
+
+#include <ringfill/job/description.hpp>
+#include <ringfill/job/spans.hpp>
+
+namespace ringfill {
+namespace {
+
+using namespace std::string_view_literals;
+
+constexpr std::array near_words = {"hydraulics"sv, "closed_cavity"sv, "tyre"sv,
+                                   "battery"sv,    "bearing"sv,       "fuel"sv};
+constexpr std::array coatings = {"none"sv, "paint"sv, "zinc"sv, "unknown"sv};
+constexpr std::array residues = {"grease"sv, "oil"sv, "solvent"sv, "dust"sv};
+constexpr std::array fire_rules = {"longest"sv};
+
+constexpr std::array site_fields = {
+    Field{.name = "ambient",
+          .kind = Kind::temperature,
+          .span = spans::temperature,
+          .help = "temperature of the air and the cold machine",
+          .sample = R"("4 degC")"},
+    Field{.name = "wet", .kind = Kind::flag, .help = "rain, dew or wet metal", .sample = "false"},
+    Field{.name = "indoors", .kind = Kind::flag, .help = "under a roof", .sample = "false"},
+    Field{.name = "enclosed",
+          .kind = Kind::flag,
+          .help = "inside a space that is hard to leave",
+          .sample = "false"},
+    Field{.name = "room_volume",
+          .kind = Kind::volume,
+          .span = spans::room,
+          .help = "volume of the room",
+          .sample = R"("300 m3")"},
+    Field{.name = "ceiling",
+          .kind = Kind::length,
+          .span = spans::distance,
+          .help = "height of the ceiling",
+          .sample = R"("6 m")"},
+    Field{.name = "near",
+          .kind = Kind::word,
+          .shape = Shape::list,
+          .help = "what is near the heat",
+          .sample = R"(["hydraulics", "bearing"])",
+          .words = near_words,
+          .least = 0,
+          .most = 20},
+    Field{.name = "coating",
+          .kind = Kind::word,
+          .help = "what the metal is coated with",
+          .sample = R"("paint")",
+          .words = coatings},
+    Field{.name = "residue",
+          .kind = Kind::word,
+          .shape = Shape::list,
+          .help = "what is left on the metal",
+          .sample = R"(["grease"])",
+          .words = residues,
+          .least = 0,
+          .most = 20},
+    Field{.name = "fire_rules",
+          .kind = Kind::word,
+          .help = "which fire-watch rule: \"longest\" takes the longest of those known",
+          .sample = R"("longest")",
+          .words = fire_rules},
+};
+
+} // namespace
+
+constinit const Record site_record{"site", "where the work is done and what stands near it", site_fields};
+
+} // namespace ringfill

@@ -1,0 +1,27 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <ringfill/day/work.hpp>
+#include <ringfill/plan/plan.hpp>
+
+namespace ringfill {
+
+/// The work on one piece of a bore, in its order: survey, skim and crack check; from the first flame to the
+/// last ring and the hold; roughing once it has cooled; finishing and measuring once it is cold. Needs its
+/// heat balance. The longer of two runs counts for the warm-up, the hold and the cooling, the one with the
+/// most stops for the rings.
+BoreWork bore_work(const std::string& name, const WornBore& bore, const BorePlan& planned,
+                   const std::vector<StepTime>& times);
+
+/// The lines of a job with the pieces of every bore, bores without a line each on its own. All bores of a
+/// line are measured and skimmed before one is welded: the tool is on, and the weld pulls the axis.
+std::vector<LineWork> line_works(const Job& job, const std::vector<BorePlan>& bores,
+                                 const std::vector<StepTime>& times);
+
+/// Why there is no day, the end of a sentence; empty when there is one.
+std::string no_day_because(const std::vector<BorePlan>& bores);
+
+} // namespace ringfill

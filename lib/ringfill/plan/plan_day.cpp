@@ -1,0 +1,109 @@
+#include <ringfill/plan/plan_day.hpp>
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include <ringfill/plan/day_work.hpp>
+
+namespace ringfill {
+namespace {
+
+/// Nobody leaves the last cut for the morning for less [common practice, no source].
+const Time late_enough = in_si<Time>(45 * 60);
+
+/// The longest wait before the crack test that a family asks for; nothing when none does.
+std::optional<Time> crack_test_wait(const std::vector<BorePlan>& bores) {
+    std::optional<Time> longest;
+    for (const BorePlan& bore : bores)
+        for (const AnsweredFigure& value : bore.heat.preheat.values)
+            if (value.name == "crack_test_wait_s" && (!longest || value.number > longest->value()))
+                longest = in_si<Time>(value.number);
+    return longest;
+}
+
+std::vector<double> seconds_of(const Schedule& schedule, bool arc_only) {
+    std::vector<double> seconds;
+    for (const DayEntry& entry : schedule.entries)
+        if (arc_only && entry.arc_time > Time())
+            seconds.push_back(entry.arc_time.value());
+        else if (!arc_only && !entry.night)
+            seconds.push_back((entry.to - entry.from).value());
+    return seconds;
+}
+
+Time sum_of(const std::vector<double>& seconds) {
+    double sum = 0;
+    for (const double one : seconds)
+        sum += one;
+    return in_si<Time>(sum);
+}
+
+} // namespace
+
+void plan_day(Plan& plan, const Job& job, const Shop& shop) {
+    if (const std::string why = no_day_because(plan.bores); !why.empty()) {
+        plan.notes.push_back(fmt::format("day: left out, because {}.", why));
+        return;
+    }
+    const auto& times = shop.standing_times;
+    const auto of = [&](std::string_view step) { return step_time(times, step).time.value; };
+    const WorkBlock arrive{{{"unload and make the place safe", of("arrive")}}};
+    const WorkBlock leave{{{"pack and hand over", of("leave")}}};
+    const auto lines = line_works(job, plan.bores, times);
+    DayPlan day;
+    day.calendar = {job.workday.start, job.workday.length, late_enough};
+    day.change_over = job.workday.change_over;
+    day.day = lay_out(arrive, lines, leave, day.calendar, day.change_over, Turns::alternating);
+    day.one_by_one = lay_out(arrive, lines, leave, day.calendar, day.change_over, Turns::one_by_one).ends;
+    day.arc = sum_of(seconds_of(day.day, true));
+    day.worked = sum_of(seconds_of(day.day, false));
+    if (const auto wait = crack_test_wait(plan.bores))
+        day.back = ReturnVisit{*wait, begin_at(day.calendar, day.day.ends + *wait, of("crack test")),
+                               of("crack test")};
+    if (day.day.runs_over)
+        plan.notes.push_back(
+            fmt::format("day: one bore is hot for longer than the {} worked a day: have a second "
+                        "pair of hands, or keep it at its preheat over the night.",
+                        show(day.calendar.working_day)));
+    plan.day = std::move(day);
+}
+
+std::vector<Working> day_working(const DayPlan& day) {
+    const double worked = day.worked.value();
+    const double arc = day.arc.value();
+    std::vector<Working> work = {
+        {"totals.elapsed_s",
+         "t_end - t_0",
+         {{"t_end", day.day.ends.value(), "s"}, {"t_0", 0, "s"}},
+         day.day.ends.value(),
+         "s",
+         "own"},
+        {"day.one_by_one_s",
+         "t_end - t_0",
+         {{"t_end", day.one_by_one.value(), "s"}, {"t_0", 0, "s"}},
+         day.one_by_one.value(),
+         "s",
+         "own"},
+        {"day.worked_s", "sum(t)", {{"t", seconds_of(day.day, false), "s"}}, worked, "s", "own"},
+        {"day.arc_share", "t_arc/t", {{"t_arc", arc, "s"}, {"t", worked, "s"}}, day.arc_share(), "", "own"},
+        {"day.start_s",
+         "1*t",
+         {{"t", day.calendar.starts.value(), "s"}},
+         day.calendar.starts.value(),
+         "s",
+         "job"}};
+    if (day.back) {
+        work.push_back({"day.return_after_s",
+                        "1*t",
+                        {{"t", day.back->wait.value(), "s"}},
+                        day.back->wait.value(),
+                        "s",
+                        "D10.10"});
+        work.push_back(
+            {"day.return_at_s", "1*t", {{"t", day.back->at.value(), "s"}}, day.back->at.value(), "s", "own"});
+    }
+    return work;
+}
+
+} // namespace ringfill
