@@ -114,13 +114,14 @@ TEST_CASE("set-ups, close limits, a class beside the nominal size and a groove t
 }
 
 TEST_CASE("a first cut that would only rub shares with the second") {
-    const BoringPlan boring = planned(90, "", listed).bores.front().boring;
+    const BoringPlan boring = planned(90, "", listed).bores.front().boring; // a copy
     // The rough cuts take all but 0.75 mm; a depth that leaves 0.1 mm for the first of three.
     const double rough = (mm(boring.final_diameter / 2.0 - boring.crown_radius) - 0.75 - 0.1) / 2;
     const std::string bar = fmt::format(R"("bar_speeds": ["80 rev/min"], "rough_cut": "{:.9f} mm")", rough);
     CHECK(notes_of(90, "", bar).empty());
     std::vector<double> depths;
-    for (const Cut& cut : planned(90, "", bar).bores.front().boring.cuts)
+    const Plan shared = planned(90, "", bar);
+    for (const Cut& cut : shared.bores.front().boring.cuts)
         if (cut.kind == CutKind::skin || cut.kind == CutKind::rough)
             depths.push_back(mm(cut.depth));
     REQUIRE(depths.size() == 3);

@@ -40,6 +40,7 @@ class Follower {
                 return give_up(HeatEnd::heater_too_small, settings_.minimum);
             run_.warm_up = warm->time - state_.time;
             run_.warm_up_heat = settings_.heater * run_.warm_up;
+            run_.lost_warming = warm->lost - state_.lost;
             draw(all, settings_.heater, run_.warm_up);
             go({HeatStage::warm_up, {}, 0, 0, run_.warm_up, from, warm->temperature}, *warm);
         }
@@ -57,7 +58,10 @@ class Follower {
                 const int laid = ring > 0 ? static_cast<int>(ring)
                                  : last   ? static_cast<int>(last->rings.size())
                                           : 0;
-                if (!come_between(last ? *last : pass, laid))
+                const bool may_begin = come_between(last ? *last : pass, laid);
+                run_.welding_ends = state_.temperature;
+                run_.lost = state_.lost;
+                if (!may_begin)
                     return false;
                 lay(pass, static_cast<int>(ring + 1), pass.rings[ring]);
             }
@@ -99,7 +103,6 @@ class Follower {
             run_.reheating += time;
             run_.reheat_heat += power * time;
         }
-        unbroken_ = Time();
         go({stage, pass.pass, pass.layer, ring, time, state_.temperature, there->temperature}, *there);
         return true;
     }
@@ -108,8 +111,6 @@ class Follower {
         const ThermalState then = after(settings_.boss, state_, settings_.arc, time);
         run_.welding += time;
         run_.arc_heat += settings_.arc * time;
-        unbroken_ += time;
-        run_.longest_arc = std::max(run_.longest_arc, unbroken_);
         HeatStep* last = run_.steps.empty() ? nullptr : &run_.steps.back();
         if (last && last->stage == HeatStage::weld && last->pass == pass.pass && last->layer == pass.layer) {
             last->time += time;
@@ -228,7 +229,6 @@ class Follower {
     const HeatRunSettings& settings_;
     HeatRun run_;
     ThermalState state_;
-    Time unbroken_;
 };
 
 } // namespace

@@ -65,7 +65,6 @@ struct HeatRun {
     Time post_heating;
     std::optional<Time> cooling_to_rough;  ///< after the last ring or the hold; nothing: it never gets there
     std::optional<Time> cooling_to_finish; ///< after that
-    Time longest_arc;                      ///< without a stop or a reheat
     Temperature welding_begins;
     Temperature welding_ends;
     Temperature peak;
@@ -74,7 +73,8 @@ struct HeatRun {
     Energy reheat_heat;    ///< likewise
     Energy post_heat_heat; ///< likewise
     Energy slow_heat;      ///< likewise, to keep the cooling slow where no blanket does it
-    Energy lost;           ///< while welding, stops and reheats included
+    Energy lost_warming;   ///< during the warm-up
+    Energy lost;           ///< while welding, stops and reheats included, as far as it goes
 };
 
 /// After a stop the boss is this far under the maximum, after a reheat this far over the minimum, or at the
