@@ -60,7 +60,7 @@ Advised wait(double hours, const std::string& why, const std::string& source) {
 Advised soak(const Asked& asked) {
     std::string text =
         "Heat until the face away from the flame is at the preheat and stays there. Where only the "
-        "heated face can be read, take the flame away and wait 2 min for every 25 mm of wall "
+        "heated face can be read, take the flame away and wait 2 min for every 25 mm (1 in) of wall "
         "before you read it";
     if (asked.wall_mm)
         text += fmt::format(", here {:.0f} min", std::ceil(settled(*asked.wall_mm * soak_min_per_mm)));

@@ -104,6 +104,17 @@ TEST_CASE("the day begins when the job says, nights are told, and the visit for 
         CHECK(plan.day->back->at >= plan.day->day.ends + plan.day->back->wait);
 }
 
+TEST_CASE("a fleet of bores is not laid out by the clock, and the notes say so") {
+    BalanceJob job;
+    job.bore = R"("count": 101,)";
+    const Plan plan = job.plan();
+    CHECK_FALSE(plan.day);
+    CHECK(std::count(plan.notes.begin(), plan.notes.end(),
+                     "day: left out, because 101 pieces are more than the 100 that are laid out.") == 1);
+    job.bore = R"("count": 100,)";
+    CHECK(job.plan().day);
+}
+
 TEST_CASE("without a heat balance there is no day, and the notes say why") {
     BalanceJob job;
     job.with_voltage = false;

@@ -55,8 +55,9 @@ std::optional<Caution> hot_finish_caution(const std::vector<HotBore>& bores, con
                                "reading.",
                                show(cutting.rough_below.value, units),
                                show(cutting.finish_below.value, units)),
-                   fmt::format("{} is {} large for each 10 K over 20 °C", most->name,
-                               show_fine(ten_kelvin * per_kelvin(*most), units)),
+                   fmt::format("{} is {} large for each {}", most->name,
+                               show_fine(ten_kelvin * per_kelvin(*most), units),
+                               units == UnitSystem::metric ? "10 K over 20 °C" : "18 °F over 68 °F"),
                    cutting.finish_below.source};
 }
 

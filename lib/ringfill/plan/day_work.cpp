@@ -186,6 +186,11 @@ std::vector<LineWork> line_works(const Job& job, const std::vector<BorePlan>& bo
 }
 
 std::string no_day_because(const std::vector<BorePlan>& bores) {
+    long pieces = 0;
+    for (const BorePlan& bore : bores)
+        pieces += bore.count;
+    if (pieces > most_pieces_of_a_day)
+        return fmt::format("{} pieces are more than the {} that are laid out", pieces, most_pieces_of_a_day);
     for (const BorePlan& bore : bores) {
         if (!bore.heat_balance)
             return fmt::format("the heat balance of {} is left out", bore.name);

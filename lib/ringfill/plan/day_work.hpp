@@ -21,6 +21,9 @@ BoreWork bore_work(const std::string& name, const WornBore& bore, const BorePlan
 std::vector<LineWork> line_works(const Job& job, const std::vector<BorePlan>& bores,
                                  const std::vector<StepTime>& times);
 
+/// More pieces than this are not laid out by the clock.
+inline constexpr int most_pieces_of_a_day = 100;
+
 /// Why there is no day, the end of a sentence; empty when there is one.
 std::string no_day_because(const std::vector<BorePlan>& bores);
 

@@ -10,7 +10,7 @@ namespace {
 
 const std::string soak =
     "Heat until the face away from the flame is at the preheat and stays there. Where only the "
-    "heated face can be read, take the flame away and wait 2 min for every 25 mm of wall "
+    "heated face can be read, take the flame away and wait 2 min for every 25 mm (1 in) of wall "
     "before you read it";
 const std::string cover =
     "Cover the part with a dry insulating blanket after the last ring and let it cool out of the draught";
