@@ -66,7 +66,7 @@ std::string on_terminal(const std::vector<std::pair<std::string, std::string>>& 
     workspace.write("job.json", starter_job(UnitSystem::metric));
     const Outcome outcome = run_on_terminal(workspace, {.words = {"job.json"}, .environment = environment});
     CHECK(outcome.status == 0);
-    CHECK_THAT(outcome.out, Contains("1.38 kg of wire"));
+    CHECK_THAT(outcome.out, Contains("1.39 kg of wire"));
     return outcome.out;
 }
 

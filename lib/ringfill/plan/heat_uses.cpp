@@ -99,8 +99,8 @@ std::vector<Need> heat_needs(const Job& job, const std::vector<BorePlan>& bores,
     std::vector<Need> lines =
         take_fuel(fuel_uses(bores), shop.fuels, job.reserve, shop.packs, job.units, job.site.ambient);
     ranges::push_back(lines, take_blanket(blanket_uses(bores)));
-    ranges::push_back(
-        lines, take_power(power_uses(bores), mains_use(bores, shop.cutting.bar_drive.value), job.reserve));
+    ranges::push_back(lines, take_power(power_uses(bores), mains_use(bores, shop.cutting.bar_drive.value),
+                                        job.reserve, job.units));
     return lines;
 }
 

@@ -19,13 +19,15 @@ namespace {
 constexpr std::size_t page_width = 79;
 constexpr std::size_t longest_title = 120; // three lines at most, so that the wire stays at the top
 
-/// What is poured is told in litres in both systems, to a tenth.
+/// What is poured is told in litres or gallons, to a tenth.
 bool is_poured(const Need& line) {
     return line.item == "generator fuel";
 }
 
 std::string amount(double value, const Need& line, UnitSystem units) {
     const std::string& unit = line.unit;
+    if (is_poured(line) && units == UnitSystem::inch)
+        return fmt::format("{:.1f} gal", value * factor::litre / factor::gallon_us);
     if (unit == "kW" || is_poured(line))
         return fmt::format("{:.1f} {}", value, unit);
     if (unit == "kg")

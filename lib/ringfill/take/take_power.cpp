@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include <ringfill/units/factor.hpp>
 #include <ringfill/units/show.hpp>
 
 namespace ringfill {
@@ -46,17 +47,19 @@ Need welding_set(const std::vector<PowerUse>& uses) {
     return line;
 }
 
-/// What stands there must give the line whole; it is told as one pack of that size.
-void supply_whole(Need& line, std::string_view what) {
-    line.supplied = std::ceil(line.need + line.reserve - 1e-9);
+/// What stands there must give the line whole, in whole steps of a size; it is told as one pack.
+void supply_whole(Need& line, double step, std::string_view step_name, std::string_view what) {
+    const double steps = std::ceil((line.need + line.reserve) / step - 1e-9);
+    line.supplied = step * steps;
     line.spare = line.supplied - line.need - line.reserve;
-    line.cover = {{fmt::format("{:.0f} {} {}", line.supplied, line.unit, what), 1}};
-    line.working.push_back({"supplied",
-                            "ceil(need + reserve - 1e-9)",
-                            {{"need", line.need, line.unit}, {"reserve", line.reserve, line.unit}},
-                            line.supplied,
-                            line.unit,
-                            "own"});
+    line.cover = {{fmt::format("{:.0f} {} {}", steps, step_name, what), 1}};
+    line.working.push_back(
+        {"supplied",
+         "g*ceil((need + reserve)/g - 1e-9)",
+         {{"need", line.need, line.unit}, {"reserve", line.reserve, line.unit}, {"g", step, line.unit}},
+         line.supplied,
+         line.unit,
+         "own"});
     line.working.push_back({"spare",
                             "supplied - need - reserve",
                             {{"supplied", line.supplied, line.unit},
@@ -103,11 +106,13 @@ Need peak_power(const std::vector<PowerUse>& uses, const MainsUse& mains) {
                      "kW",
                      "practice"},
                     {"reserve", "0*need", {{"need", line.need, "kW"}}, 0, "kW", "practice"}};
-    supply_whole(line, "supply");
+    supply_whole(line, 1, "kW", "supply");
     return line;
 }
 
-Need generator_fuel(const MainsUse& mains, double reserve) {
+Need generator_fuel(const MainsUse& mains, double reserve, UnitSystem units) {
+    const bool inch = units == UnitSystem::inch;
+    const double litres_of_step = inch ? factor::gallon_us / factor::litre : 1;
     const double arc = mains.arc.value() / mega;
     const double heating = mains.heating.value() / mega;
     const double per_litre = generator_J_L / mega;
@@ -118,10 +123,10 @@ Need generator_fuel(const MainsUse& mains, double reserve) {
     line.need = drawn / per_litre;
     line.reserve = reserve * line.need;
     line.unit = "L";
-    line.why = fmt::format(
-        "only where there are no mains: {:.3g} kWh for arc, heater and boring bar at {:.3g} kWh to a "
-        "litre, idling not counted; on top {:.3g} %",
-        drawn / kWh, per_litre / kWh, 100 * reserve);
+    line.why =
+        fmt::format("only where there are no mains: {:.3g} kWh for arc, heater and boring bar at {:.3g} kWh "
+                    "to a {}, idling not counted; on top {:.3g} %",
+                    drawn / kWh, litres_of_step * per_litre / kWh, inch ? "gallon" : "litre", 100 * reserve);
     line.source = "practice";
     line.working = {{"need",
                      "(W_arc/e + W_heating + W_boring)/g",
@@ -139,7 +144,7 @@ Need generator_fuel(const MainsUse& mains, double reserve) {
                      line.reserve,
                      "L",
                      "practice"}};
-    supply_whole(line, "in cans");
+    supply_whole(line, litres_of_step, inch ? "gal" : "L", "in cans");
     return line;
 }
 
@@ -150,12 +155,13 @@ double duty_pct(Time busiest_arc) {
     return 5 * std::clamp(twentieths, 1.0, 20.0);
 }
 
-std::vector<Need> take_power(const std::vector<PowerUse>& uses, const MainsUse& mains, double reserve) {
+std::vector<Need> take_power(const std::vector<PowerUse>& uses, const MainsUse& mains, double reserve,
+                             UnitSystem units) {
     if (uses.empty())
         return {};
     std::vector<Need> lines{welding_set(uses), peak_power(uses, mains)};
     if (mains.arc + mains.heating + mains.boring > Energy())
-        lines.push_back(generator_fuel(mains, reserve));
+        lines.push_back(generator_fuel(mains, reserve, units));
     return lines;
 }
 

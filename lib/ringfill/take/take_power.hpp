@@ -6,6 +6,7 @@
 
 #include <ringfill/take/need.hpp>
 #include <ringfill/units/quantity.hpp>
+#include <ringfill/units/show.hpp>
 
 namespace ringfill {
 
@@ -42,6 +43,8 @@ double duty_pct(Time busiest_arc);
 /// if they ran together, or the drive of the boring bar, which does not, if that is more. Without a procedure
 /// nothing is taken.
 /// @param reserve the share of generator fuel taken on top.
-std::vector<Need> take_power(const std::vector<PowerUse>& uses, const MainsUse& mains, double reserve);
+/// @param units of what is poured: cans of whole litres or US gallons.
+std::vector<Need> take_power(const std::vector<PowerUse>& uses, const MainsUse& mains, double reserve,
+                             UnitSystem units = UnitSystem::metric);
 
 } // namespace ringfill

@@ -6,12 +6,13 @@
 namespace ringfill::factor {
 
 // Exact factors to SI, each by its definition. NIST SP 811 (2008 edition), appendix B, prints the same.
-inline constexpr double inch = 0.0254;      // m, exactly, since 1959
-inline constexpr double foot = 12 * inch;   // m
-inline constexpr double thou = inch / 1000; // m
-inline constexpr double pound = 0.45359237; // kg, exactly
-inline constexpr double ounce = pound / 16; // kg
-inline constexpr double litre = 1e-3;       // m3
+inline constexpr double inch = 0.0254;                        // m, exactly, since 1959
+inline constexpr double foot = 12 * inch;                     // m
+inline constexpr double thou = inch / 1000;                   // m
+inline constexpr double pound = 0.45359237;                   // kg, exactly
+inline constexpr double ounce = pound / 16;                   // kg
+inline constexpr double litre = 1e-3;                         // m3
+inline constexpr double gallon_us = 231 * inch * inch * inch; // m3, exactly
 inline constexpr double cubic_foot = foot * foot * foot;
 inline constexpr double cubic_inch = inch * inch * inch;
 inline constexpr double minute = 60;                     // s
