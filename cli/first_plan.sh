@@ -14,7 +14,7 @@ build() {
   [ -f build/plain/build.ninja ] || cmake -S . -B build/plain -G Ninja -DCMAKE_BUILD_TYPE=Release -DRINGFILL_TESTS=OFF
   cmake --build build/plain
 }
-echo "building (about a minute the first time) ..." >&2
+echo "building (about two minutes the first time) ..." >&2
 if ! build >"$log" 2>&1; then
   cat "$log" >&2
   exit 1
