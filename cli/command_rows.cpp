@@ -86,6 +86,17 @@ const std::vector<CommandRow>& command_rows() {
          "going to another bore costs (start, working_day, change_over).\n\n"
          "Example: ringfill day job.json",
          {"--json", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
+        {"cautions",
+         job,
+         job_help,
+         true,
+         "what can hurt on this job, the fire watch by the clock, and the sources",
+         "Reads a job file and prints what applies to it before, during and after the work,\n"
+         "with the numbers and the source behind each, and in one short list what the job\n"
+         "does not say and you should check. site.fire_rules picks a rule of the fire watch;\n"
+         "the longest one known counts otherwise. Reminders only: they permit nothing.\n\n"
+         "Example: ringfill cautions job.json",
+         {"--json", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
         {"check",
          job,
          job_help,

@@ -12,7 +12,7 @@ inline const std::string full_job = R"json({
   "units": "inch",
   "site": { "ambient": "41 degF", "wet": true, "indoors": true, "enclosed": true, "room_volume": "1000 ft3",
             "ceiling": 120, "near": ["tyre", "fuel"], "coating": "zinc", "residue": ["oil", "dust"],
-            "fire_rules": "longest" },
+            "crew": ["implant"], "fire_rules": "longest" },
   "procedures": {
     "ears": {
       "filler": "steel/ER70S-6", "wire": "0.045 in", "spools": ["33 lb", "5 kg"], "gas": "C1",

@@ -52,6 +52,7 @@ TEST_CASE("the head of a job and its site arrive in SI") {
     CHECK(job.site.near == std::vector<std::string>{"tyre", "fuel"});
     CHECK(job.site.coating == "zinc");
     CHECK(job.site.residue == std::vector<std::string>{"oil", "dust"});
+    CHECK(job.site.crew == std::vector<std::string>{"implant"});
     CHECK(job.site.fire_rules == "longest");
 }
 

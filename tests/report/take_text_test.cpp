@@ -5,6 +5,7 @@
 #include <catch2/catch.hpp>
 
 #include <ringfill/fault/printable.hpp>
+#include <ringfill/report/caution_list.hpp>
 #include <ringfill/report/take_text.hpp>
 
 #include "plan_for_tests.hpp"
@@ -37,8 +38,9 @@ std::vector<std::string> block(const std::string& text, const std::string& headi
 TEST_CASE("the blocks stand in the order in which they are needed") {
     const std::string text = take_text(plan_of(small_job()), plain);
     std::size_t last = 0;
-    for (const char* heading : {"Stick pins, drainage ship 2\n", "\nTAKE\n", "\nBORES\n", "\nCAUTIONS\n",
-                                "\nWHY SO MUCH\n", "\nNOTES\n", "\nASSUMED (not in the job file)\n"}) {
+    for (const char* heading :
+         {"Stick pins, drainage ship 2\n", "\nTAKE\n", "\nBORES\n", "\nCAUTIONS BEFORE THE WORK\n",
+          "\nWHY SO MUCH\n", "\nNOTES\n", "\nASSUMED (not in the job file)\n"}) {
         CAPTURE(heading);
         const std::size_t place = text.find(heading);
         REQUIRE(place != std::string::npos);
@@ -97,10 +99,13 @@ TEST_CASE("every caution, note and assumed value of the plan is told") {
         plan_of(small_job("\"boss_diameter\": \"105 mm\", \"holes\": [{ \"diameter\": \"10 mm\", "
                           "\"depth\": \"50 mm\", \"clock\": \"90 deg\" }],"));
     const std::string text = std::regex_replace(take_text(plan, plain), std::regex("\n  +"), " ");
-    CHECK(plan.cautions.size() >= 3); // one diameter, a thin wall, hot work
+    CHECK(plan.cautions.size() >= 3); // one diameter, a thin wall, fire
     for (const Caution& caution : plan.cautions)
-        CHECK_THAT(text,
-                   Contains("! " + caution.about + ": " + caution.text + " (" + caution.because + ")\n"));
+        if (caution.applies == "yes")
+            CHECK_THAT(text,
+                       Contains("! " + caution.about + ": " + caution.text + " (" + caution.because + ")\n"));
+    for (const std::string& open : not_stated(plan.cautions))
+        CHECK_THAT(text, Contains("? " + open + "\n"));
     for (const std::string& note : plan.notes)
         CHECK_THAT(text, Contains("- " + note + "\n"));
     for (const Assumed& assumed : plan.assumed)
@@ -117,8 +122,8 @@ TEST_CASE("a job that leaves nothing to assume has no such block") {
 TEST_CASE("bold marks the headings and the wire, and adds no word") {
     const Plan plan = plan_of(small_job());
     const std::string bold = take_text(plan, Style{true});
-    for (const char* heading :
-         {"TAKE", "BORES", "CAUTIONS", "WHY SO MUCH", "NOTES", "ASSUMED (not in the job file)"})
+    for (const char* heading : {"TAKE", "BORES", "CAUTIONS BEFORE THE WORK", "WHY SO MUCH", "NOTES",
+                                "ASSUMED (not in the job file)"})
         CHECK_THAT(bold, Contains("\x1b[1m" + std::string(heading) + "\x1b[0m"));
     CHECK_THAT(bold, Contains("\x1b[1m  wire steel/ER70S-6 1.0 mm"));
     CHECK(std::regex_replace(bold, std::regex("\x1b\\[[01]m"), "") == take_text(plan, plain));

@@ -92,8 +92,8 @@ class Filling {
     void put(const std::string& bore, const WorkStep& step) {
         if (!(step.length > Time()))
             return;
-        schedule_.entries.push_back(
-            {now_, now_ + step.length, bore, step.name, step.waits, false, step.arc_time, step.welding});
+        schedule_.entries.push_back({now_, now_ + step.length, bore, step.name, step.waits, false,
+                                     step.arc_time, step.welding, step.fire});
         now_ += step.length;
     }
 
@@ -130,7 +130,7 @@ class Filling {
         }
         if (filled)
             put(waiting.bore, {"change over", change_over_ / 2.0});
-        put(waiting.bore, {wait.name, ends - now_, true, false, {}, wait.welding});
+        put(waiting.bore, {wait.name, ends - now_, true, false, {}, wait.welding, wait.fire});
     }
 
     /// Whether the next step of a block is hand work that may be done while the bar is elsewhere. Its last

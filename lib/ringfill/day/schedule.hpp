@@ -19,6 +19,7 @@ struct DayEntry {
     bool night = false; ///< after the working day
     Time arc_time = {};
     bool welding = false; ///< between the first and the last ring of the bore
+    bool fire = false;    ///< flame, arc, sparks, or a pause between them
 };
 
 /// The work in its order of time.

@@ -15,6 +15,7 @@ struct WorkStep {
     bool uses_bar = false; ///< with its tool or the torch on it
     Time arc_time = {};    ///< the arc burns for so much of it
     bool welding = false;  ///< between the first and the last ring: people read it as one
+    bool fire = false;     ///< flame, arc, sparks, or a pause between them
 };
 
 /// Steps that follow one another without a break, and the least time before the bore's next block may begin.

@@ -8,11 +8,11 @@ namespace {
 
 using namespace std::string_view_literals;
 
-constexpr std::array near_words = {"hydraulics"sv, "closed_cavity"sv, "tyre"sv,
-                                   "battery"sv,    "bearing"sv,       "fuel"sv};
+constexpr std::array near_words = {"hydraulics"sv, "closed_cavity"sv, "tyre"sv, "battery"sv,
+                                   "bearing"sv,    "fuel"sv,          "crane"sv};
 constexpr std::array coatings = {"none"sv, "paint"sv, "zinc"sv, "unknown"sv};
 constexpr std::array residues = {"grease"sv, "oil"sv, "solvent"sv, "dust"sv};
-constexpr std::array fire_rules = {"longest"sv};
+constexpr std::array crew_words = {"implant"sv, "new_to_heat"sv};
 
 constexpr std::array site_fields = {
     Field{.name = "ambient",
@@ -57,11 +57,19 @@ constexpr std::array site_fields = {
           .words = residues,
           .least = 0,
           .most = 20},
-    Field{.name = "fire_rules",
+    Field{.name = "crew",
           .kind = Kind::word,
-          .help = "which fire-watch rule: \"longest\" takes the longest of those known",
-          .sample = R"("longest")",
-          .words = fire_rules},
+          .shape = Shape::list,
+          .help = "who needs care: a heart implant, new to work in the heat; [] for nobody",
+          .sample = R"(["new_to_heat"])",
+          .words = crew_words,
+          .least = 0,
+          .most = 20},
+    Field{.name = "fire_rules",
+          .span = spans::name,
+          .help =
+              "whose rule of the fire watch, such as \"NFPA51B-2019\"; \"longest\" takes the longest known",
+          .sample = R"("longest")"},
 };
 
 } // namespace

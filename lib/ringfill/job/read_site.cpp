@@ -12,10 +12,14 @@ Site read_site(const Entry& entry) {
     site.enclosed = entry.flag("enclosed");
     site.room_volume = measured<Volume>(entry, "room_volume");
     site.ceiling = measured<Length>(entry, "ceiling");
-    site.near = entry.words("near");
+    const auto words_of = [&](std::string_view name) {
+        return entry.has(name) ? std::optional(entry.words(name)) : std::nullopt;
+    };
+    site.near = words_of("near");
     site.coating = entry.word("coating");
-    site.residue = entry.words("residue");
-    site.fire_rules = entry.word("fire_rules");
+    site.residue = words_of("residue");
+    site.crew = words_of("crew");
+    site.fire_rules = entry.text("fire_rules");
     return site;
 }
 

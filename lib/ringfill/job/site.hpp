@@ -16,10 +16,11 @@ struct Site {
     std::optional<bool> enclosed;
     std::optional<Volume> room_volume;
     std::optional<Length> ceiling;
-    std::vector<std::string> near;
+    std::optional<std::vector<std::string>> near; ///< the heat; nothing: the job does not say
     std::optional<std::string> coating;
-    std::vector<std::string> residue;
-    std::optional<std::string> fire_rules;
+    std::optional<std::vector<std::string>> residue;
+    std::optional<std::vector<std::string>> crew; ///< who needs care
+    std::optional<std::string> fire_rules;        ///< a rule set of the table of cautions, or "longest"
 };
 
 } // namespace ringfill

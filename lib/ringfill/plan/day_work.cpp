@@ -113,6 +113,8 @@ WorkBlock hot_block(const BorePlan& planned, const std::vector<StepTime>& times)
         block.steps.push_back(at_bar("reheats between rings", cold.reheating));
     if (const Time hold = std::max(hot.post_heating, cold.post_heating); hold > Time())
         block.steps.push_back(at_bar("hold hot after the last ring", hold));
+    for (WorkStep& step : block.steps)
+        step.fire = step.name != "mount torch";
     block.rest = std::max(*hot.cooling_to_rough, *cold.cooling_to_rough);
     block.rest_name = "cools for roughing";
     return block;
@@ -169,8 +171,7 @@ std::vector<LineWork> line_works(const Job& job, const std::vector<BorePlan>& bo
     std::map<std::string, std::size_t> known;
     for (std::size_t i = 0; i < bores.size(); ++i)
         for (int piece = 1; piece <= bores[i].count; ++piece) {
-            const std::string name =
-                bores[i].count > 1 ? fmt::format("{} {}", bores[i].name, piece) : bores[i].name;
+            const std::string name = piece_name(bores[i], piece);
             const std::string line = job.bores[i].line.value_or("");
             const auto found = line.empty() ? known.end() : known.find(line);
             if (found == known.end()) {

@@ -10,7 +10,6 @@
 #include <ringfill/caution/face_rules.hpp>
 #include <ringfill/caution/filler_rules.hpp>
 #include <ringfill/caution/fusion_rules.hpp>
-#include <ringfill/caution/hot_work.hpp>
 #include <ringfill/caution/position_rules.hpp>
 #include <ringfill/caution/preheat_rules.hpp>
 #include <ringfill/caution/survey_rules.hpp>
@@ -20,10 +19,12 @@
 #include <ringfill/plan/plan_balances.hpp>
 #include <ringfill/plan/plan_bore.hpp>
 #include <ringfill/plan/plan_boring.hpp>
+#include <ringfill/plan/plan_cautions.hpp>
 #include <ringfill/plan/plan_day.hpp>
 #include <ringfill/plan/plan_working.hpp>
 #include <ringfill/plan/uses.hpp>
 #include <ringfill/take/take.hpp>
+#include <ringfill/take/take_fire_watch.hpp>
 #include <ringfill/weld/torch_fit.hpp>
 
 namespace ringfill {
@@ -112,7 +113,6 @@ void judge(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
             in_doubt.push_back(bore.name);
     ranges::push_back(plan.cautions,
                       cold_cautions(job.site, job.units, in_doubt, in_doubt.size() == plan.bores.size()));
-    plan.cautions.push_back(hot_work());
     for (const Procedure& procedure : job.procedures)
         if (const auto approved = approved_caution(procedure, job.units);
             approved && !is_all_in_doubt(plan, procedure))
@@ -145,6 +145,10 @@ void judge(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
 
 } // namespace
 
+std::string piece_name(const BorePlan& bore, int piece) {
+    return bore.count > 1 ? fmt::format("{} {}", bore.name, piece) : bore.name;
+}
+
 Plan plan(const Job& job, const Shop& shop) {
     std::vector<Fault> faults;
     const SettingsByProcedure settings = all_settings(job, shop, faults);
@@ -152,6 +156,7 @@ Plan plan(const Job& job, const Shop& shop) {
     result.bores = plan_bores(job, shop, settings, faults);
     for (const auto& [filler, price] : job.prices.wire_kg)
         find_filler(shop.registry, filler, "prices.wire_kg." + filler, faults);
+    const std::optional<FireWatch> watch = fire_watch_of(job, shop, faults);
     refuse_if_any(Origin::job, faults);
 
     plan_balances(result.bores, job, shop);
@@ -172,6 +177,10 @@ Plan plan(const Job& job, const Shop& shop) {
     judge(result, job, settings);
     judge_boring(result, job, shop.cutting);
     plan_day(result, job, shop);
+    result.fire_watch = *watch;
+    plan_fire_watch(result);
+    ranges::push_back(result.take, take_fire_watch(result.fire_watch));
+    judge_by_table(result, job, shop, settings);
     ranges::push_back(result.notes, left_out_notes());
     result.working = plan_working(job, result, settings);
     return result;

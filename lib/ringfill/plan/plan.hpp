@@ -6,6 +6,7 @@
 
 #include <ringfill/boring/bore_boring.hpp>
 #include <ringfill/caution/caution.hpp>
+#include <ringfill/caution/fire_watch.hpp>
 #include <ringfill/heat/bore_heat.hpp>
 #include <ringfill/heat/heat_balance.hpp>
 #include <ringfill/job/job.hpp>
@@ -40,6 +41,9 @@ struct BorePlan {
     std::vector<Working> boring_working;
 };
 
+/// How one of several alike is told from the others: "arm root 2"; alone it has the name of its bore.
+std::string piece_name(const BorePlan& bore, int piece);
+
 /// All bores together, counts applied.
 struct Totals {
     Mass laid;
@@ -56,11 +60,13 @@ struct Plan {
     std::vector<BorePlan> bores;
     Totals totals;
     std::optional<DayPlan> day; ///< nothing: some bore has no heat balance, the notes say which
+    FireWatch fire_watch;
     std::vector<Need> take;
-    std::vector<Caution> cautions;
+    std::vector<Caution> cautions;  ///< those that apply, then those the job leaves open; by time of the work
     std::vector<std::string> notes; ///< what is out of the usual, and what is not part of this plan
     std::vector<Working> working;   ///< how every figure was reached
     std::vector<Assumed> assumed;   ///< values that the job left out
+    Bibliography sources;           ///< that the cautions cite
 };
 
 /// Plans a job with what stands ready in the shop. Pure: the same job and shop give the same plan.

@@ -1,5 +1,6 @@
 #include <ringfill/plan/plan_working.hpp>
 
+#include <ringfill/plan/plan_cautions.hpp>
 #include <ringfill/plan/plan_day.hpp>
 
 #include <functional>
@@ -101,6 +102,7 @@ std::vector<Working> plan_working(const Job& job, const Plan& plan, const Settin
     ranges::push_back(work, totals_working(plan, settings));
     if (plan.day)
         ranges::push_back(work, day_working(*plan.day));
+    ranges::push_back(work, fire_watch_working(plan.fire_watch));
     for (std::size_t i = 0; i < plan.take.size(); ++i)
         ranges::push_back(work, under(element_path("take", i), plan.take[i].working));
     return work;

@@ -15,6 +15,7 @@ Shop read_shop(const Shelf& shelf, const std::vector<std::string>& plugin_folder
     shop.fuels = read_fuels(table_files(shelf, "fuels.json"), shop.sources);
     shop.cutting = read_cutting(table_files(shelf, "cutting.json"), shop.sources);
     shop.size_steps = read_size_steps(table_files(shelf, "size_limits.json"), shop.sources);
+    shop.cautions = read_cautions(table_files(shelf, "cautions.json"), shop.sources);
     return shop;
 }
 

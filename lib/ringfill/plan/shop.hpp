@@ -3,6 +3,7 @@
 #include <vector>
 
 #include <ringfill/material/registry.hpp>
+#include <ringfill/table/cautions.hpp>
 #include <ringfill/table/cutting.hpp>
 #include <ringfill/table/fuels.hpp>
 #include <ringfill/table/gases.hpp>
@@ -27,6 +28,7 @@ struct Shop {
     std::vector<StepTime> standing_times;
     Cutting cutting;
     std::vector<SizeStep> size_steps;
+    CautionTable cautions;
 };
 
 /// Reads every table on the shelf and loads the plugins in some folders, once. A family that does not load is

@@ -5,6 +5,7 @@
 #include <ringfill/boring/cutting_time.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/caution_list.hpp>
+#include <ringfill/report/closing.hpp>
 #include <ringfill/report/columns.hpp>
 #include <ringfill/report/heat_head.hpp>
 #include <ringfill/report/note_list.hpp>
@@ -143,7 +144,7 @@ std::string boring_text(const Plan& plan, const Style& style) {
     text += heat_head(plan, style) + "\n";
     for (const BorePlan& bore : plan.bores)
         text += bore_boring_text(bore, plan.units, style);
-    return text + caution_list(plan, style) + "\n" + note_list(plan, style);
+    return text + caution_list(plan, style) + "\n" + note_list(plan, style) + closing_line();
 }
 
 } // namespace ringfill

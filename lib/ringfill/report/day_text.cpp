@@ -6,9 +6,10 @@
 
 #include <fmt/format.h>
 
+#include <ringfill/day/clock.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/caution_list.hpp>
-#include <ringfill/report/clock.hpp>
+#include <ringfill/report/closing.hpp>
 #include <ringfill/report/columns.hpp>
 #include <ringfill/report/heat_head.hpp>
 #include <ringfill/report/note_list.hpp>
@@ -126,7 +127,7 @@ std::string bore_clock(const Plan& plan, const BorePlan& bore) {
     const Schedule& day = plan.day->day;
     std::string text;
     for (int piece = 1; piece <= bore.count; ++piece) {
-        const std::string name = bore.count > 1 ? fmt::format("{} {}", bore.name, piece) : bore.name;
+        const std::string name = piece_name(bore, piece);
         const auto torch = begins(day, name, "mount torch");
         const auto end = welded(day, name);
         const auto rough = begins(day, name, "mount tool");
@@ -146,7 +147,7 @@ std::string day_text(const Plan& plan, const Style& style) {
     text += heat_head(plan, style) + "\n";
     text += plan.day ? days(*plan.day, style) + "\n" + summary(*plan.day)
                      : wrapped("There is no day for this job; the notes say why.", "");
-    return text + "\n" + caution_list(plan, style) + "\n" + note_list(plan, style);
+    return text + "\n" + caution_list(plan, style) + "\n" + note_list(plan, style) + closing_line();
 }
 
 } // namespace ringfill

@@ -7,6 +7,7 @@
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/heat/measuring_point.hpp>
 #include <ringfill/report/caution_list.hpp>
+#include <ringfill/report/closing.hpp>
 #include <ringfill/report/columns.hpp>
 #include <ringfill/report/day_text.hpp>
 #include <ringfill/report/heat_head.hpp>
@@ -216,7 +217,7 @@ std::string heat_text(const Plan& plan, const Style& style) {
             with += wrapped(fmt::format("{} × {}: {}.", line.supplied, line.item, line.why), "- ");
     if (!with.empty())
         text += fmt::format("{}\n{}\n", style.strong("MEASURE WITH"), with);
-    return text + caution_list(plan, style) + "\n" + note_list(plan, style);
+    return text + caution_list(plan, style) + "\n" + note_list(plan, style) + closing_line();
 }
 
 } // namespace ringfill

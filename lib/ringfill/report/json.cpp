@@ -4,6 +4,7 @@
 #include <range/v3/view/transform.hpp>
 
 #include <ringfill/report/boring_json.hpp>
+#include <ringfill/report/cautions_json.hpp>
 #include <ringfill/report/day_json.hpp>
 #include <ringfill/report/heat_json.hpp>
 #include <ringfill/report/time_json.hpp>
@@ -165,11 +166,6 @@ Value need_object(const Need& line) {
     return object;
 }
 
-Value caution_object(const Caution& caution) {
-    return Value::Object{{"about", caution.about}, {"when", caution.when},       {"applies", caution.applies},
-                         {"text", caution.text},   {"because", caution.because}, {"source", caution.source}};
-}
-
 Value assumed_object(const Assumed& value) {
     return Value::Object{{"field", value.path}, {"value", value.value}, {"source", value.source}};
 }
@@ -193,10 +189,12 @@ Value plan_document(const Plan& plan) {
                          {"totals", totals_object(plan)}};
     if (plan.day)
         object.push_back({"day", day_object(*plan.day)});
+    object.push_back({"fire_watch", fire_watch_object(plan.fire_watch)});
     object.push_back({"take", list_of(plan.take, need_object)});
     object.push_back({"cautions", list_of(plan.cautions, caution_object)});
     object.push_back({"notes", list_of(plan.notes, [](const std::string& note) { return Value(note); })});
     object.push_back({"assumed", list_of(plan.assumed, assumed_object)});
+    object.push_back({"sources", sources_object(plan.sources)});
     object.push_back({"working", working_list(plan.working)});
     return object;
 }

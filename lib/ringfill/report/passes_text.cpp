@@ -4,6 +4,7 @@
 
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/caution_list.hpp>
+#include <ringfill/report/closing.hpp>
 #include <ringfill/report/columns.hpp>
 #include <ringfill/report/day_text.hpp>
 #include <ringfill/report/heat_head.hpp>
@@ -83,7 +84,7 @@ std::string passes_text(const Plan& plan, const Style& style) {
     text += heat_head(plan, style) + "\n";
     for (const BorePlan& bore : plan.bores)
         text += bore_passes(plan, bore, style);
-    return text + caution_list(plan, style) + "\n" + note_list(plan, style);
+    return text + caution_list(plan, style) + "\n" + note_list(plan, style) + closing_line();
 }
 
 } // namespace ringfill

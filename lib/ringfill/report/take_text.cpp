@@ -8,6 +8,7 @@
 
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/caution_list.hpp>
+#include <ringfill/report/closing.hpp>
 #include <ringfill/report/columns.hpp>
 #include <ringfill/report/heat_head.hpp>
 #include <ringfill/report/note_list.hpp>
@@ -128,7 +129,7 @@ std::string assumed_list(const Plan& plan, const Style& style) {
 std::string take_text(const Plan& plan, const Style& style) {
     return head(plan, style) + "\n" + take_table(plan, style) + "\n" + bore_table(plan, style) + "\n" +
            caution_list(plan, style) + "\n" + reasons(plan, style) + "\n" + note_list(plan, style) +
-           assumed_list(plan, style);
+           assumed_list(plan, style) + closing_line();
 }
 
 } // namespace ringfill

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include <ringfill/report/closing.hpp>
 #include <ringfill/report/columns.hpp>
 
 namespace ringfill {
@@ -49,7 +50,7 @@ std::string working_text(const Plan& plan, const Style& style) {
         text += wrapped(work.formula, "    = ");
         text += wrapped(inputs_of(work), "    ");
     }
-    return text;
+    return text + closing_line();
 }
 
 } // namespace ringfill

@@ -1,4 +1,4 @@
-#include <ringfill/report/clock.hpp>
+#include <ringfill/day/clock.hpp>
 
 #include <cmath>
 

@@ -1,0 +1,67 @@
+#include <ringfill/report/cautions_text.hpp>
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <ringfill/day/clock.hpp>
+#include <ringfill/fault/printable.hpp>
+#include <ringfill/report/caution_list.hpp>
+#include <ringfill/report/closing.hpp>
+#include <ringfill/report/columns.hpp>
+#include <ringfill/table/braces.hpp>
+
+namespace ringfill {
+namespace {
+
+std::string sources_of(const Plan& plan, const Style& style) {
+    std::string text = style.strong("SOURCES") + "\n";
+    for (const auto& [key, source] : plan.sources)
+        text += wrapped(fmt::format("[{}] {}; {}, {} ({}, {})", key, source.title, source.edition,
+                                    source.place, source.kind, source.seen),
+                        "- ");
+    return text;
+}
+
+} // namespace
+
+std::vector<std::string> fire_watch_sentences(const Plan& plan) {
+    const FireWatch& watch = plan.fire_watch;
+    std::vector<std::string> sentences = {fmt::format(
+        "A second person, not the one who welds, from the first flame until {} after the last heat ({}{}).",
+        show(watch.after.value), watch.longest ? "the longest of the rule sets known: " : "the job asks for ",
+        fmt::join(watch.rules, ", "))};
+    for (const WatchPeriod& period : watch.periods) {
+        const Calendar& calendar = plan.day->calendar;
+        const auto at = [&](Time time) {
+            return day_of(time) == day_of(period.from) ? clock_of(calendar, time)
+                                                       : day_and_clock(calendar, time);
+        };
+        const std::string from = day_and_clock(calendar, period.from);
+        if (period.looked_until > period.until)
+            sentences.push_back(fmt::format("{} to {}, then a look at least every {} until {}.", from,
+                                            at(period.until), show(watch.checks_every->value),
+                                            at(period.looked_until)));
+        else
+            sentences.push_back(fmt::format("{} to {}.", from, at(period.until)));
+    }
+    if (watch.periods.empty())
+        sentences.push_back(
+            fmt::format("By the clock: not known, because no day is laid out; {}.", "the notes say why"));
+    else
+        sentences.push_back(fmt::format("{} in all. A later start or a longer hold moves the end: count from "
+                                        "the last heat as it was.",
+                                        show(watch.total)));
+    return sentences;
+}
+
+std::string cautions_text(const Plan& plan, const Style& style) {
+    std::string text = style.strong(wrapped(printable(plan.title), ""));
+    text += fmt::format("Keep clear of what burns: {} all round.\n\n{}\n",
+                        show_clear(plan.fire_watch.clear.value, plan.units), style.strong("FIRE WATCH"));
+    for (const std::string& sentence : fire_watch_sentences(plan))
+        text += wrapped(sentence, "  ");
+    text += "\n" + caution_list(plan, style, true) + "\n" + sources_of(plan, style);
+    return text + closing_line();
+}
+
+} // namespace ringfill

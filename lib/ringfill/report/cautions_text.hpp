@@ -1,0 +1,17 @@
+#pragma once
+
+#include <string>
+
+#include <ringfill/plan/plan.hpp>
+#include <ringfill/report/style.hpp>
+
+namespace ringfill {
+
+/// What can hurt on the job: the fire watch by the clock, the cautions with their sources, and how each
+/// source is known.
+std::string cautions_text(const Plan& plan, const Style& style);
+
+/// The fire watch in sentences: who, until when, by which rule, and from when to when by the clock.
+std::vector<std::string> fire_watch_sentences(const Plan& plan);
+
+} // namespace ringfill

@@ -1,0 +1,108 @@
+#include <ringfill/table/braces.hpp>
+
+#include <cmath>
+
+#include <algorithm>
+#include <iterator>
+#include <variant>
+
+#include <fmt/format.h>
+
+#include <ringfill/units/factor.hpp>
+#include <ringfill/units/measure.hpp>
+
+namespace ringfill {
+namespace {
+
+constexpr double rounding = 1e-6;
+
+bool is_word(std::string_view text) {
+    return std::find(std::begin(words_in_braces), std::end(words_in_braces), text) !=
+           std::end(words_in_braces);
+}
+
+constexpr std::string_view at_most = "at most ";
+
+/// A measure that is not to be passed.
+bool is_upper(std::string_view text) {
+    return text.starts_with(at_most);
+}
+
+std::optional<double> measured_as(std::string_view text, Kind kind) {
+    const auto read = measure(is_upper(text) ? text.substr(at_most.size()) : text, kind);
+    return std::holds_alternative<double>(read) ? std::optional(std::get<double>(read)) : std::nullopt;
+}
+
+/// A piece of a text: what stands in braces, or what stands between.
+struct Piece {
+    std::string_view text;
+    bool in_braces = false;
+    bool is_broken = false; ///< a brace without its partner
+};
+
+std::vector<Piece> pieces_of(std::string_view text) {
+    std::vector<Piece> pieces;
+    while (!text.empty()) {
+        const std::size_t brace = text.find_first_of("{}");
+        if (brace != 0)
+            pieces.push_back({text.substr(0, brace)});
+        if (brace == std::string_view::npos)
+            break;
+        const std::size_t end = text[brace] == '{' ? text.find_first_of("{}", brace + 1) : brace;
+        if (end == std::string_view::npos || text[end] != '}' || end == brace) {
+            pieces.push_back({text.substr(brace, 1), true, true});
+            text.remove_prefix(brace + 1);
+            continue;
+        }
+        pieces.push_back({text.substr(brace + 1, end - brace - 1), true});
+        text.remove_prefix(end + 1);
+    }
+    return pieces;
+}
+
+template <class Rounded>
+std::string to_whole_steps(Length length, UnitSystem units, Rounded rounded) {
+    const double metres = length.value();
+    if (units == UnitSystem::metric)
+        return metres < 1 ? fmt::format("{:.0f} mm", rounded(metres * 1e3))
+                          : fmt::format("{:.1f} m", rounded(metres * 10) / 10);
+    return metres < 0.9 ? fmt::format("{:.0f} in", rounded(metres / factor::inch))
+                        : fmt::format("{:.0f} ft", rounded(metres / factor::foot));
+}
+
+} // namespace
+
+std::optional<std::string> wrong_brace(std::string_view text) {
+    for (const Piece& piece : pieces_of(text))
+        if (piece.in_braces &&
+            (piece.is_broken || !(is_word(piece.text) || measured_as(piece.text, Kind::length) ||
+                                  measured_as(piece.text, Kind::temperature))))
+            return std::string(piece.text);
+    return std::nullopt;
+}
+
+std::string filled_in(std::string_view text, UnitSystem units,
+                      const std::function<std::string(std::string_view)>& word) {
+    std::string whole;
+    for (const Piece& piece : pieces_of(text)) {
+        if (!piece.in_braces)
+            whole += piece.text;
+        else if (is_word(piece.text))
+            whole += word(piece.text);
+        else if (const auto length = measured_as(piece.text, Kind::length))
+            whole += (is_upper(piece.text) ? show_within : show_clear)(in_si<Length>(*length), units);
+        else
+            whole += show(in_si<Temperature>(*measured_as(piece.text, Kind::temperature)), units);
+    }
+    return whole;
+}
+
+std::string show_clear(Length length, UnitSystem units) {
+    return to_whole_steps(length, units, [](double steps) { return std::ceil(steps - rounding); });
+}
+
+std::string show_within(Length length, UnitSystem units) {
+    return to_whole_steps(length, units, [](double steps) { return std::floor(steps + rounding); });
+}
+
+} // namespace ringfill

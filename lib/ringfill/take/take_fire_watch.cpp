@@ -1,0 +1,37 @@
+#include <ringfill/take/take_fire_watch.hpp>
+
+#include <fmt/format.h>
+
+#include <ringfill/units/show.hpp>
+
+namespace ringfill {
+namespace {
+
+Need one_of(std::string item, std::string why, std::string source) {
+    Need line;
+    line.item = std::move(item);
+    line.need = 1;
+    line.unit = "pieces";
+    line.supplied = 1;
+    line.why = std::move(why);
+    line.source = std::move(source);
+    line.working = {{"need", "1*n", {{"n", 1, "pieces"}}, 1, "pieces", line.source},
+                    {"reserve", "0*n", {{"n", 1, "pieces"}}, 0, "pieces", line.source}};
+    work_supply(line, {line.supplied}, {1});
+    return line;
+}
+
+} // namespace
+
+std::vector<Need> take_fire_watch(const FireWatch& watch) {
+    const std::string how_long =
+        watch.periods.empty() ? std::string() : fmt::format(", {} in all", show(watch.total));
+    return {one_of("fire watch, a second person",
+                   fmt::format("not the one who welds; from the first flame to {} after the last heat{}",
+                               show(watch.after.value), how_long),
+                   watch.after.source),
+            one_of("extinguisher 2-A:20-B:C", "in the hand of the fire watch, besides the one on the machine",
+                   "practice")};
+}
+
+} // namespace ringfill

@@ -1,0 +1,28 @@
+#include <catch2/catch.hpp>
+
+#include <ringfill/table/braces.hpp>
+
+using namespace ringfill;
+
+namespace {
+
+std::string filled(std::string_view text, UnitSystem units) {
+    return filled_in(text, units, [](std::string_view word) { return std::string(word) + "!"; });
+}
+
+} // namespace
+
+TEST_CASE("measures in braces are told in the units of the job, away rounded up and within rounded down") {
+    CHECK(filled("Keep {35 ft} off, {clear}.", UnitSystem::metric) == "Keep 10.7 m off, clear!.");
+    CHECK(filled("Keep {35 ft} off, {clear}.", UnitSystem::inch) == "Keep 35 ft off, clear!.");
+    CHECK(filled("{at most 30 ft}", UnitSystem::metric) == "9.1 m");
+    CHECK(filled("{30 ft}", UnitSystem::metric) == "9.2 m");
+    CHECK(filled("{at most 30 ft}", UnitSystem::inch) == "30 ft");
+    CHECK(filled("{10 m}", UnitSystem::inch) == "33 ft");
+    CHECK(filled("{at most 10 m}", UnitSystem::inch) == "32 ft");
+    CHECK(filled("{4 in}", UnitSystem::metric) == "102 mm");
+    CHECK(filled("{4 in}", UnitSystem::inch) == "4 in");
+    CHECK(filled("{51 degC} and {watch}", UnitSystem::inch) == "124 °F and watch!");
+    CHECK(filled("no brace", UnitSystem::metric) == "no brace");
+    CHECK(filled("", UnitSystem::metric) == "");
+}

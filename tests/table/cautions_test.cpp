@@ -1,0 +1,231 @@
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <set>
+#include <sstream>
+
+#include <fmt/format.h>
+
+#include <ringfill/document/parse.hpp>
+#include <ringfill/job/description.hpp>
+#include <ringfill/job/spans.hpp>
+#include <ringfill/table/cautions.hpp>
+#include <ringfill/units/metric.hpp>
+
+#include "document/refused.hpp"
+#include "shop_for_tests.hpp"
+
+using namespace ringfill;
+using namespace ringfill::testing;
+
+namespace {
+
+const Bibliography known = {{"practice", {"common practice", "-", "-", "practice", "memory"}}};
+
+const std::string one_rule =
+    R"("fire_rules": {"A": {"after_min": [60, "practice"], "clear_m": [10, "practice"]}})";
+
+CautionTable table_of(const std::vector<std::string>& texts) {
+    std::vector<Document> files;
+    for (const std::string& text : texts)
+        files.push_back(
+            parse("cautions.json",
+                  fmt::format("{{\"format\": \"ringfill-cautions/1\", \"description\": \"d\", {}}}", text),
+                  Origin::table));
+    return read_cautions(files, known);
+}
+
+/// What a table is refused with, a line a fault, without the excerpts; "accepted" when it loads.
+std::string refused(const std::string& members) {
+    std::istringstream whole(refusal(Origin::table, [&] { table_of({members}); }));
+    std::string lines;
+    for (std::string line; std::getline(whole, line);)
+        if (!line.starts_with("    "))
+            lines += line + '\n';
+    return lines;
+}
+
+/// A table with one caution, whose circumstances and text are given.
+std::string with_caution(const std::string& circumstances, const std::string& text = "Mind it.",
+                         const std::string& more = R"(, "check": "it")") {
+    return fmt::format(
+        R"({}, "cautions": {{"c": {{"when": "before", "if": {{{}}}, "text": "{}", "source": "practice"{}}}}})",
+        one_rule, circumstances, text, more);
+}
+
+std::string refused_if(const std::string& circumstances) {
+    return refused(with_caution(circumstances));
+}
+
+const Field& field_of(const Record& record, std::string_view name) {
+    const Field* field = record.find(name);
+    REQUIRE(field);
+    return *field;
+}
+
+} // namespace
+
+TEST_CASE("a caution that can never apply is an error, as is one that always does without saying so") {
+    CHECK(refused_if("") ==
+          "cautions.json:1:181: cautions.c.if: names nothing, so the caution can never apply; name a "
+          "circumstance, or \"always\"\n");
+    CHECK(refused_if(R"("near_tire": {})")
+              .find("cautions.c.if.near_tire: is no circumstance that ringfill knows; did you mean "
+                    "\"near_tyre\"?") != std::string::npos);
+    CHECK(refused_if(R"("current_A": {"from": [250, "practice"], "under": [160, "practice"]})")
+              .find("cautions.c.if.current_A: can never apply; let \"from\" be less than \"under\", within 0 "
+                    "to 2000") != std::string::npos);
+    CHECK(refused_if(R"("current_A": {"from": [60, "practice"], "under": [60, "practice"]})")
+              .find("can never apply") != std::string::npos);
+    CHECK(refused_if(R"("current_A": {"from": [2001, "practice"]})").find("can never apply") !=
+          std::string::npos);
+    CHECK(refused_if(R"("ceiling_m": {"under": [0, "practice"]})").find("can never apply") !=
+          std::string::npos);
+    CHECK(refused_if(R"("ambient_degC": {"under": [-60, "practice"]})").find("can never apply") !=
+          std::string::npos);
+    CHECK(refused_if(R"("current_A": {})")
+              .find("cautions.c.if.current_A: has no limit, so it would always apply; write \"from\" or "
+                    "\"under\"") != std::string::npos);
+    CHECK(refused_if(R"("current_A": {"from": [0, "practice"]})").find("would always apply; set a limit") !=
+          std::string::npos);
+    CHECK(refused_if(R"("ceiling_m": {"under": [10.1, "practice"]})").find("would always apply") !=
+          std::string::npos);
+    CHECK(refused_if(R"("wet": {"from": [1, "practice"]})")
+              .find("cautions.c.if.wet: is so or not and has no limits; leave them out") !=
+          std::string::npos);
+    CHECK(refused_if(R"("always": {}, "wet": {})")
+              .find("cautions.c.if.always: makes the others beside it idle; leave one of them") !=
+          std::string::npos);
+    CHECK(refused_if(R"("current_A": {"from": [250, "nobody"]})").find("is not a known source") !=
+          std::string::npos);
+    CHECK(refused_if(R"("wet": {})") == "accepted\n");
+    CHECK(refused_if(R"("current_A": {"from": [60, "practice"], "under": [160, "practice"]})") ==
+          "accepted\n");
+}
+
+TEST_CASE("what stands in braces is a measure or a known word") {
+    CHECK(refused(with_caution(R"("wet": {})",
+                               "Keep {35 ft} and {at most 10 m} off, {clear}, {watch}, {5 degC}.")) ==
+          "accepted\n");
+    for (const char* text : {"Keep {35} off.", "Keep {far} off.", "Keep {35 ft off.", "Keep 35 ft} off.",
+                             "Keep {} off.", "Keep {{35 ft}} off."}) {
+        CAPTURE(text);
+        CHECK(refused(with_caution(R"("wet": {})", text))
+                  .find("which is no length, temperature or known word; "
+                        "write a measure such as {35 ft}") != std::string::npos);
+    }
+}
+
+TEST_CASE("a caution that a job may leave open says what to look for") {
+    CHECK(
+        refused(with_caution(R"("wet": {})", "Mind it.", ""))
+            .find("cautions.c.check: is missing, yet a job may not say whether the caution applies; write in "
+                  "a few words what to look for") != std::string::npos);
+    CHECK(refused(with_caution(R"("always": {})", "Mind it.", "")) == "accepted\n");
+    CHECK(refused(with_caution(R"("flux": {})", "Mind it.", "")) == "accepted\n");
+}
+
+TEST_CASE("a table without a rule of the fire watch is refused, and so is half a rule") {
+    CHECK(
+        refused(R"("cautions": {})")
+            .find("fire_rules: is missing: no rule of the fire watch is known; write one with its source") !=
+        std::string::npos);
+    CHECK(refused(R"("fire_rules": {"A": {"after_min": [60, "practice"]}})").find("clear_m") !=
+          std::string::npos);
+    CHECK(refused(R"("fire_rules": {"A": {"after_min": [0, "practice"], "clear_m": [10, "practice"]}})")
+              .find("after_min") != std::string::npos);
+    CHECK(
+        refused(R"("fire_rules": {"longest": {"after_min": [60, "practice"], "clear_m": [10, "practice"]}})")
+            .find("fire_rules.longest: is the word for the longest of all; name the document it comes "
+                  "from") != std::string::npos);
+    CHECK(
+        refused(
+            R"("fire_rules": {"A": {"after_min": [60, "practice"], "clear_m": [10, "practice"], "checks_for_min": [60, "practice"]}})")
+            .find("has one of checks_for_min and checks_every_min; write both or none") != std::string::npos);
+}
+
+TEST_CASE("a later table corrects and adds row by row") {
+    const CautionTable table = table_of(
+        {with_caution(R"("wet": {})"),
+         R"("cautions": {"c": {"when": "after", "if": {"dust": {}}, "check": "dust", "text": "Sweep.", "source": "practice"},
+                         "d": {"when": "after", "if": {"always": {}}, "text": "Go home.", "source": "practice"}})"});
+    REQUIRE(table.rows.size() == 2);
+    CHECK(table.rows[0].text == "Sweep.");
+    CHECK(table.rows[0].triggers.at(0).circumstance == Circumstance::dust);
+    CHECK(table.rows[1].name == "d");
+    CHECK(table.fire_rules.size() == 1);
+}
+
+TEST_CASE("the circumstances are those that a job can tell") {
+    const auto& words = circumstance_words();
+    for (std::size_t i = 0; i < words.size(); ++i)
+        CHECK(static_cast<std::size_t>(words[i].id) == i);
+    std::set<std::string> near;
+    for (const CircumstanceWord& word : words)
+        if (word.name.starts_with("near_"))
+            near.insert(std::string(word.name.substr(5)));
+    const Field& near_field = field_of(site_record, "near");
+    CHECK(near == std::set<std::string>(near_field.words.begin(), near_field.words.end()));
+    CHECK(word_of(Circumstance::room_volume).high == spans::room.high);
+    CHECK(word_of(Circumstance::ceiling).high == spans::distance.high);
+    CHECK(word_of(Circumstance::current).high == spans::current.high);
+    CHECK_THAT(celsius(word_of(Circumstance::ambient).low).value(),
+               Catch::WithinAbs(spans::temperature.low, 1e-9));
+    CHECK_THAT(celsius(word_of(Circumstance::ambient).high).value(),
+               Catch::WithinAbs(spans::temperature.high, 1e-9));
+}
+
+TEST_CASE(
+    "the product's table: at most six cautions for every job, each circumstance used, rules of 30 and 60 "
+    "minutes") {
+    const CautionTable& table = shop().cautions;
+    CHECK(std::count_if(table.rows.begin(), table.rows.end(), [](const CautionRow& row) {
+              return row.triggers.front().circumstance == Circumstance::always;
+          }) <= 6);
+    CHECK(table.rows.size() > 40);
+    std::set<Circumstance> used;
+    for (const CautionRow& row : table.rows) {
+        CAPTURE(row.name);
+        CHECK(table.sources.contains(row.source));
+        for (const Trigger& trigger : row.triggers)
+            used.insert(trigger.circumstance);
+        for (const ExposureLimit& limit : row.limits)
+            CHECK(limit.mg_m3.value > 0);
+    }
+    CHECK(used.size() == circumstance_words().size());
+    std::set<double> minutes;
+    for (const FireRule& rule : table.fire_rules)
+        minutes.insert(rule.after.value.value() / 60);
+    CHECK(minutes == std::set<double>{30, 60});
+}
+
+// Filter shades: 29 CFR 1910.133(a)(5) for the least, ANSI Z49.1 for comfort; the limits of manganese,
+// chromium and nickel: 29 CFR 1910.1000 table Z-1 and 1910.1026, Directive 2004/37/EC annex III as amended,
+// NIOSH Pocket Guide; ventilation: 29 CFR 1910.252(c)(2), 10,000 ft3 and 16 ft; all read or restated there.
+TEST_CASE("the figures of the product's table are those of their documents") {
+    const auto row = [](std::string_view name) {
+        const auto& rows = shop().cautions.rows;
+        const auto found =
+            std::find_if(rows.begin(), rows.end(), [&](const CautionRow& one) { return one.name == name; });
+        REQUIRE(found != rows.end());
+        return *found;
+    };
+    CHECK(row("shade under 60 A").text.starts_with("Filter shade 7 at least."));
+    CHECK(row("shade to 160 A").text.starts_with("Filter shade 10 at least, 11 is"));
+    CHECK(row("shade to 250 A").text.starts_with("Filter shade 10 at least, 12 is"));
+    CHECK(row("shade from 250 A").text.starts_with("Filter shade 10 at least, 14 is"));
+    const auto least = [&](std::string_view name) {
+        const auto limits = row(name).limits;
+        return std::min_element(limits.begin(), limits.end(),
+                                [](const ExposureLimit& one, const ExposureLimit& other) {
+                                    return one.mg_m3.value < other.mg_m3.value;
+                                })
+            ->mg_m3.value;
+    };
+    CHECK(least("manganese fume") == 0.02);
+    CHECK(least("chromium fume") == 0.005);
+    CHECK(least("nickel fume") == 0.015);
+    const double cubic_foot = 0.3048 * 0.3048 * 0.3048;
+    CHECK(std::abs(row("low room").triggers[0].under->value - 10'000 * cubic_foot) < 0.01);
+    CHECK(std::abs(row("low room").triggers[1].under->value - 16 * 0.3048) < 1e-9);
+}

@@ -1,0 +1,24 @@
+#include <catch2/catch.hpp>
+
+#include <ringfill/take/take_fire_watch.hpp>
+
+using namespace ringfill;
+
+TEST_CASE("a second person and an extinguisher are loaded, with the hours that are watched") {
+    FireWatch watch;
+    watch.after = {in_si<Time>(3'600), "NFPA51B-2019"};
+    watch.clear = {in_si<Length>(11), "NFPA51B-2019"};
+    auto lines = take_fire_watch(watch);
+    REQUIRE(lines.size() == 2);
+    CHECK(lines[0].item == "fire watch, a second person");
+    CHECK(lines[0].need == 1);
+    CHECK(lines[0].supplied == 1);
+    CHECK(lines[0].why == "not the one who welds; from the first flame to 1 h 00 min after the last heat");
+    CHECK(lines[0].source == "NFPA51B-2019");
+    CHECK(lines[1].item == "extinguisher 2-A:20-B:C");
+
+    watch_over(watch, {{in_si<Time>(0), in_si<Time>(7'200)}});
+    lines = take_fire_watch(watch);
+    CHECK(lines[0].why ==
+          "not the one who welds; from the first flame to 1 h 00 min after the last heat, 3 h 00 min in all");
+}
