@@ -62,7 +62,7 @@ void draw_hole(Svg& svg, const EndView& view, const Hole& hole) {
     const double to = through ? outside : (from + outside) / 2;
     svg.cover({edge(from, -1), edge(to, -1), edge(to, 1), edge(from, 1)}, {0, {}});
     for (const double side : {-1.0, 1.0})
-        svg.line(edge(from, side), edge(to, side), through ? outline_pen : removed_pen);
+        svg.line(edge(from, side), edge(to, side), hole_pen(through, 2 * half * view.scale));
     svg.line(view.at(from, hole.clock), view.at(outside, hole.clock), chain_pen);
 }
 
@@ -73,7 +73,8 @@ void draw_metal(Svg& svg, const EndView& view, const WornBore& bore) {
     svg.path(hatch({view.round(section.outside()), wall}, boss_hatching), hatch_pen);
     for (const Hole& hole : bore.holes)
         draw_hole(svg, view, hole);
-    svg.path(hatch({wall, view.round(section.end)}, weld_hatching), hatch_pen);
+    svg.path(hatch({wall, view.round(section.end)}, weld_hatching_between(view.scale * least_layer(section))),
+             hatch_pen);
     double before = section.skim;
     for (std::size_t n = 0; n < section.layers.size(); ++n) {
         const bool last = n + 1 == section.layers.size();

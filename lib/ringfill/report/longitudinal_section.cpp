@@ -19,7 +19,7 @@ constexpr double left = 5;
 constexpr double widest = 75;
 constexpr double highest = 44;
 constexpr double top = 9.5; ///< over it stand the names of the faces and the numbers of the holes
-constexpr double row_step = 5.4;
+constexpr double row_step = 6.1;
 
 /// What is drawn reaches this far [mm].
 struct Reach {
@@ -76,15 +76,15 @@ double draw_dimensions(Svg& svg, const SideFrame& frame, const WornBore& bore, c
     const double length = mm(bore.length);
     const double overhang = mm(bore.overhang);
     const auto add = [&](double from, double to, const std::string& text) {
-        draw_dimension(svg, {frame.at(from, 0).x, frame.at(to, 0).x, y, begin, text});
+        draw_dimension(svg, {frame.at(from, 0).x, frame.at(to, 0).x, y, begin, paper_width, text});
         y += row_step;
     };
     add(0, length, "length " + length_text(bore.length, units));
     if (overhang > 0) {
         add(-overhang, length + overhang, "weld over " + length_text(plan.build.welded_length, units));
-        add(-overhang, 0, fmt::format("overhang {} past each face", length_text(bore.overhang, units)));
+        add(-overhang, 0, fmt::format("overhang {}", length_text(bore.overhang, units)));
     }
-    return y - row_step + 1.5;
+    return y - row_step + 2.2;
 }
 
 double draw_notes(Svg& svg, const std::vector<std::string>& notes, double y) {

@@ -40,6 +40,14 @@ struct Fan {
         }
         return points;
     }
+    /// The same in one command, which is short.
+    std::string arc_path(double radius) const {
+        const PaperPoint from = at(radius, -detail.half_angle);
+        const PaperPoint to = edge(radius);
+        const std::string r = svg_number(detail.scale * radius);
+        return fmt::format("M{},{}A{} {} 0 0 1 {},{}", svg_number(from.x), svg_number(from.y), r, r,
+                           svg_number(to.x), svg_number(to.y));
+    }
     std::vector<PaperPoint> arc(double radius) const {
         return curve([radius](double) { return radius; });
     }
@@ -96,13 +104,12 @@ void draw_ring_detail(Svg& svg, const RingSection& section, const RingDetail& de
     const auto wall = section.skimmed ? fan.arc(section.skim) : worn;
     const auto end = fan.arc(section.end);
     svg.path(hatch({between(fan.arc(detail.outer), wall)}, boss_hatching), hatch_pen);
-    svg.path(hatch({between(wall, end)}, weld_hatching), hatch_pen);
-    double before = section.skim;
-    for (std::size_t n = 0; n + 1 < section.layers.size(); ++n) {
-        svg.path(open_path(fan.arc(section.layers[n])),
-                 layer_pen(detail.scale * (before - section.layers[n])));
-        before = section.layers[n];
-    }
+    const double spacing = detail.scale * least_layer(section);
+    svg.path(hatch({between(wall, end)}, weld_hatching_between(spacing)), hatch_pen);
+    std::string layers;
+    for (std::size_t n = 0; n + 1 < section.layers.size(); ++n)
+        layers += fan.arc_path(section.layers[n]);
+    svg.path(layers, layer_pen(spacing));
     if (section.passes_target())
         svg.path(open_path(fan.arc(section.target)), removed_pen);
     if (section.boss && *section.boss <= detail.outer)

@@ -27,6 +27,16 @@ RingSection ring_section(const WornBore& bore, const BorePlan& plan) {
     return section;
 }
 
+double least_layer(const RingSection& section) {
+    double before = section.skim;
+    double least = before;
+    for (const double radius : section.layers) {
+        least = std::min(least, before - radius);
+        before = radius;
+    }
+    return std::max(least, 0.0);
+}
+
 std::string length_text(Length length, UnitSystem units) {
     return held_together(show(length, units));
 }
@@ -43,6 +53,12 @@ std::string clock_text(Angle clock) {
 
 Pen layer_pen(double spacing) {
     return {std::clamp(0.3 * spacing, 0.04, thin_pen.width), {}};
+}
+
+Pen hole_pen(bool goes_through, double width) {
+    if (!goes_through)
+        return removed_pen;
+    return width < 1.5 ? thin_pen : outline_pen;
 }
 
 int labelled_layers_step(std::size_t layers) {

@@ -30,6 +30,9 @@ struct RingSection {
     bool passes_target() const { return target - end > 0.05; }
 };
 
+/// Height of the lowest layer [mm].
+double least_layer(const RingSection& section);
+
 RingSection ring_section(const WornBore& bore, const BorePlan& plan);
 
 /// "Ø 96.2 mm" from a radius, held together.
@@ -41,6 +44,10 @@ std::string length_text(Length length, UnitSystem units);
 
 /// The thin line of a layer boundary, thinner where layers lie close [spacing in mm of paper].
 Pen layer_pen(double spacing);
+
+/// The edges of a hole, thinner where they lie close [width in mm of paper]. Broken: nobody says where it
+/// goes.
+Pen hole_pen(bool goes_through, double width);
 
 /// Every so many layers have a label, four at most.
 int labelled_layers_step(std::size_t layers);

@@ -62,7 +62,7 @@ void draw_hole(Svg& svg, const SideFrame& frame, const RingSection& section, con
     const double to = through ? section.outside() : (wall + section.outside()) / 2;
     svg.cover(block(frame, depth - half, depth + half, wall, to), no_pen);
     for (const double side : {depth - half, depth + half})
-        svg.line(frame.at(side, wall), frame.at(side, to), through ? outline_pen : removed_pen);
+        svg.line(frame.at(side, wall), frame.at(side, to), hole_pen(through, 2 * half * frame.scale));
     svg.line(frame.at(depth, wall), frame.at(depth, section.outside()), chain_pen);
 }
 

@@ -34,13 +34,6 @@ std::string scallops(const SideFrame& frame, const RingRow& row, int rings, doub
     return path;
 }
 
-double least_spacing(const RingSection& section) {
-    double least = section.skim - section.layers.front();
-    for (std::size_t n = 1; n < section.layers.size(); ++n)
-        least = std::min(least, section.layers[n - 1] - section.layers[n]);
-    return std::max(least, 0.0);
-}
-
 } // namespace
 
 RingRow ring_row(const WornBore& bore, const BorePlan& plan) {
@@ -67,7 +60,7 @@ std::vector<PaperPoint> wall_line(const SideFrame& frame, const RingSection& sec
 }
 
 LayerPaths layer_paths(const SideFrame& frame, const RingSection& section, const RingRow& row, double to) {
-    LayerPaths paths{{}, {}, frame.scale * least_spacing(section)};
+    LayerPaths paths{{}, {}, frame.scale * least_layer(section)};
     const bool beads = frame.scale * row.pitch >= least_bead_width && paths.spacing >= least_bead_height;
     const int rings = rings_before(row, to);
     for (std::size_t n = 0; n < section.layers.size(); ++n) {
@@ -88,7 +81,7 @@ void draw_weld(Svg& svg, const SideFrame& frame, const RingSection& section, con
     shape.push_back(frame.at(row.begin, section.end));
     const LayerPaths layers = layer_paths(frame, section, row, to);
     svg.cover(shape, {0, {}});
-    svg.path(hatch({shape}, weld_hatching), hatch_pen);
+    svg.path(hatch({shape}, weld_hatching_between(layers.spacing)), hatch_pen);
     svg.path(layers.between, layer_pen(layers.spacing));
     svg.path(layers.last, outline_pen);
     svg.path(open_path(wall), outline_pen);
