@@ -69,7 +69,7 @@ std::string heat_limits(const BoreHeat& heat, UnitSystem units) {
     return text;
 }
 
-std::string heat_head(const Plan& plan, const Style& style) {
+Sentences head_sentences(const Plan& plan) {
     ByText stops;
     ByText approved;
     ByText silent;
@@ -86,22 +86,31 @@ std::string heat_head(const Plan& plan, const Style& style) {
                 printable(bore.heat.preheat.approved, 80), name);
         put(limits, heat_limits(bore.heat, plan.units), name);
     }
-    std::string text;
+    Sentences sentences;
     for (const auto& [stop, bores] : stops)
-        text += style.strong(wrapped(fmt::format("{}: {}.", stop, bores), "! "));
+        sentences.push_back({fmt::format("{}: {}.", stop, bores), "! "});
     for (const auto& [reference, bores] : approved)
-        text += wrapped(fmt::format("Approved procedure {} rules: {}.", reference, bores), "");
+        sentences.push_back({fmt::format("Approved procedure {} rules: {}.", reference, bores), ""});
     for (const auto& [reference, bores] : silent)
-        text += wrapped(
-            fmt::format("Approved procedure {} gives no preheat and no interpass maximum to this job; "
-                        "these are published ones: {}.",
-                        reference, bores),
-            "");
+        sentences.push_back(
+            {fmt::format("Approved procedure {} gives no preheat and no interpass maximum to this job; "
+                         "these are published ones: {}.",
+                         reference, bores),
+             ""});
     for (const auto& [reference, bores] : waiting)
-        text += wrapped(
-            fmt::format("Approved procedure {} waits until the metal is known: {}.", reference, bores), "");
+        sentences.push_back(
+            {fmt::format("Approved procedure {} waits until the metal is known: {}.", reference, bores), ""});
     for (const auto& [limit, bores] : limits)
-        text += wrapped(fmt::format("Preheat {}: {}.", limit, bores), "");
+        sentences.push_back({fmt::format("Preheat {}: {}.", limit, bores), ""});
+    return sentences;
+}
+
+std::string heat_head(const Plan& plan, const Style& style) {
+    std::string text;
+    for (const Sentence& sentence : head_sentences(plan)) {
+        const std::string lines = wrapped(sentence.text, sentence.begin);
+        text += sentence.begin == "! " ? style.strong(lines) : lines;
+    }
     return text;
 }
 

@@ -3,6 +3,7 @@
 #include <string>
 
 #include <ringfill/plan/plan.hpp>
+#include <ringfill/report/sentence.hpp>
 #include <ringfill/report/style.hpp>
 
 namespace ringfill {
@@ -10,6 +11,9 @@ namespace ringfill {
 /// The lines on heat at the head of every view: first what stops the work, then the approved procedures, then
 /// for each bore how hot it must be and may get.
 std::string heat_head(const Plan& plan, const Style& style);
+
+/// The same as sentences; what stops the work begins with "! ".
+Sentences head_sentences(const Plan& plan);
 
 /// Minimum and maximum as people read them: rounded up and down, or exact where rounding would put the one
 /// over the other.
