@@ -10,6 +10,7 @@ void passes_command(const Request& request);
 void heat_command(const Request& request);
 void boring_command(const Request& request);
 void day_command(const Request& request);
+void sheet_command(const Request& request);
 void check_command(const Request& request);
 void materials_command(const Request& request);
 void start_command(const Request& request);

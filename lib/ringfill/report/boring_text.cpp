@@ -96,7 +96,8 @@ std::string bore_boring_text(const BorePlan& bore, UnitSystem units, const Style
     text += wrapped(bar_sentence(bore, units), "  ");
     for (const std::string& line : columns(cut_rows(boring, units), {false, true, true, true, true}))
         text += fmt::format("  {}\n", line);
-    return text + wrapped(size_sentences(boring, units)) + "\n";
+    text += wrapped(size_line(boring, units), "  ") + wrapped(gauge_line(boring, units), "  ");
+    return text + wrapped(boring_sentences(boring, units)) + "\n";
 }
 
 } // namespace
@@ -129,8 +130,8 @@ std::string bar_sentence(const BorePlan& bore, UnitSystem units) {
                        boring.set_ups > 1 ? fmt::format("; {} set-ups", boring.set_ups) : "");
 }
 
-Sentences size_sentences(const BoringPlan& boring, UnitSystem units) {
-    Sentences sentences{{size_line(boring, units)}, {gauge_line(boring, units)}};
+Sentences boring_sentences(const BoringPlan& boring, UnitSystem units) {
+    Sentences sentences;
     for (const GrooveCut& groove : boring.grooves)
         sentences.push_back({groove_line(groove, units)});
     sentences.push_back({fmt::format("roughness by feed and nose radius alone: Rt {}, Ra {}; expect more.",

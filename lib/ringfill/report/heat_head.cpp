@@ -23,6 +23,16 @@ void put(ByText& texts, const std::string& text, const std::string& bore) {
     texts.emplace_back(text, bore);
 }
 
+/// The figures of the limits of every bore that has this one.
+std::vector<std::string> figures_of(const Plan& plan, const std::string& limit) {
+    std::vector<std::string> figures;
+    for (std::size_t i = 0; i < plan.bores.size(); ++i)
+        if (heat_limits(plan.bores[i].heat, plan.units) == limit)
+            for (const std::string& figure : limit_figures(plan.bores[i].heat))
+                figures.push_back(fmt::format("bores[{}].{}", i, figure));
+    return figures;
+}
+
 std::string stop_of(const BoreHeat& heat) {
     if (heat.doubt)
         return "STOP: identify the metal before any heat";
@@ -52,6 +62,22 @@ ShownLimits shown_limits(const Preheat& preheat, UnitSystem units) {
     return {show_minimum(least, units), show_maximum(most, units), false};
 }
 
+bool needs_figure(const Preheat& preheat) {
+    return preheat.minimum && preheat.asked_without_figure && preheat.minimum->value <= chill_off;
+}
+
+std::vector<std::string> limit_figures(const BoreHeat& heat) {
+    const Preheat& preheat = heat.preheat;
+    if (heat.doubt || !preheat.minimum)
+        return {};
+    std::vector<std::string> figures;
+    if (!preheat.no_preheat && !needs_figure(preheat))
+        figures.emplace_back("heat.preheat_min_degC");
+    if (preheat.interpass_max)
+        figures.emplace_back("heat.interpass_max_degC");
+    return figures;
+}
+
 std::string heat_limits(const BoreHeat& heat, UnitSystem units) {
     const Preheat& preheat = heat.preheat;
     if (heat.doubt)
@@ -59,10 +85,9 @@ std::string heat_limits(const BoreHeat& heat, UnitSystem units) {
     if (!preheat.minimum)
         return "no figure can be given: take it from an approved procedure";
     const ShownLimits shown = shown_limits(preheat, units);
-    std::string text = preheat.no_preheat ? "none, dry and hand-warm"
-                       : preheat.asked_without_figure && preheat.minimum->value <= chill_off
-                           ? "needed, no figure known"
-                           : fmt::format("at least {}", shown.minimum);
+    std::string text = preheat.no_preheat      ? "none, dry and hand-warm"
+                       : needs_figure(preheat) ? "needed, no figure known"
+                                               : fmt::format("at least {}", shown.minimum);
     if (preheat.interpass_max)
         text += fmt::format("; no ring begins over {}{}", shown.maximum,
                             shown.exact ? " (exact: closer than the usual rounding)" : "");
@@ -101,7 +126,7 @@ Sentences head_sentences(const Plan& plan) {
         sentences.push_back(
             {fmt::format("Approved procedure {} waits until the metal is known: {}.", reference, bores), ""});
     for (const auto& [limit, bores] : limits)
-        sentences.push_back({fmt::format("Preheat {}: {}.", limit, bores), ""});
+        sentences.push_back({fmt::format("Preheat {}: {}.", limit, bores), "", figures_of(plan, limit)});
     return sentences;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include <ringfill/plan/plan.hpp>
 #include <ringfill/report/sentence.hpp>
@@ -28,5 +29,11 @@ ShownLimits shown_limits(const Preheat& preheat, UnitSystem units);
 
 /// "at least 260 °C; no ring begins over 350 °C", "none, dry and hand-warm; …", or why there is no figure.
 std::string heat_limits(const BoreHeat& heat, UnitSystem units);
+
+/// The figures that it tells, as paths from the bore on.
+std::vector<std::string> limit_figures(const BoreHeat& heat);
+
+/// Preheat is asked for, and nobody says how much.
+bool needs_figure(const Preheat& preheat);
 
 } // namespace ringfill

@@ -23,11 +23,6 @@ std::string noted(const PreheatMethod& method) {
     return method.note.empty() ? std::string() : fmt::format(" ({})", method.note);
 }
 
-/// Preheat is asked for, and nobody says how much.
-bool needs_figure(const Preheat& preheat) {
-    return preheat.asked_without_figure && preheat.minimum->value <= chill_off;
-}
-
 std::string minimum_sentence(const Preheat& preheat, UnitSystem units) {
     const AskedTemperature& asked = *preheat.minimum;
     if (preheat.no_preheat)

@@ -9,7 +9,7 @@ namespace ringfill {
 struct Sentence {
     std::string text;
     std::string begin = "  "; ///< of its first line in plain text: "! " stops the work, "  - " is advice
-    std::vector<std::string> figures = {}; ///< that it tells: paths in the result, from its bore on
+    std::vector<std::string> figures = {}; ///< of the result that it tells, as paths from its bore on
 };
 
 using Sentences = std::vector<Sentence>;

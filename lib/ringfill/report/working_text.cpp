@@ -27,6 +27,8 @@ std::string list_of(const std::vector<double>& values) {
     return "(" + text + ")";
 }
 
+} // namespace
+
 std::string inputs_of(const Working& work) {
     std::string text;
     for (const Input& input : work.inputs)
@@ -36,8 +38,6 @@ std::string inputs_of(const Working& work) {
                       input.unit));
     return text;
 }
-
-} // namespace
 
 std::string working_text(const Plan& plan, const Style& style) {
     std::string text = style.strong("WORKING");
