@@ -12,7 +12,7 @@ def plain_json(text):
 
 def layered(layers):
     """A bore that takes so many layers, with what a drawing can show beside it."""
-    sizes = {2: ("90 mm", "93.4 mm", "180 mm"), 10: ("90 mm", "128 mm", "230 mm"), 40: ("150 mm", "314 mm", "480 mm")}
+    sizes = {2: ("90 mm", "93.4 mm", "180 mm"), 10: ("90 mm", "137 mm", "240 mm"), 40: ("150 mm", "362 mm", "540 mm")}
     finish, worn, boss = sizes[layers]
     return {
         "format": "ringfill-job/1", "title": f"Pivot of {layers} layers", "units": "mm",

@@ -1,5 +1,6 @@
 """What a page looks like: order of headings, contrast, width, labels of drawings, sheets of paper."""
 import base64
+import html
 import re
 import subprocess
 import tempfile
@@ -127,7 +128,7 @@ def words_of(pdf):
     sheets = []
     for sheet in boxes.split("<page ")[1:]:
         words = re.findall(r'xMax="([\d.]+)" yMax="[\d.]+">([^<]*)</word>', sheet)
-        sheets.append(([word for _, word in words], max((float(right) for right, _ in words), default=0)))
+        sheets.append(([html.unescape(word) for _, word in words], max((float(right) for right, _ in words), default=0)))
     return sheets
 
 
@@ -142,7 +143,7 @@ def paper_faults(driver, names, closing, folder):
         if abs(size[0] - 72 * width) > 1 or abs(size[1] - 72 * height) > 1:
             faults.append(f"{paper}: printed on {size}")
         sheets = words_of(pdf)
-        text = [" ".join(words).replace("&apos;", "'") for words, _ in sheets]
+        text = [" ".join(words) for words, _ in sheets]
         starts = ["Hot-work notes, not a permit"] + [f"Bore: {name}" for name in names] + \
                  ["Cautions for the whole job", "Working"]
         if len(sheets) != count or count < len(starts):

@@ -81,7 +81,7 @@ Markup bore_cautions(const Plan& plan, const std::string& name) {
 }
 
 Markup job_cautions(const Plan& plan) {
-    return element("h2", "Cautions for the whole job") +
+    return element("h2", "Cautions for the whole job", {{"id", "cautions"}}) +
            by_time(plan, "h3", true, [&](const Caution& one) { return !is_about_a_bore(plan, one); }) +
            not_stated(plan);
 }

@@ -58,14 +58,14 @@ Markup sheet_sources(const Bibliography& sources, const std::string& printed) {
         if (printed.find("[" + escape_markup(key) + "]") != std::string::npos)
             table.rows.push_back({words(key), words(source.title), words(said(source.edition)),
                                   words(said(source.place)), words(seen_in_words(source))});
-    return element("h2", "Sources") + written(table);
+    return element("h2", "Sources", {{"id", "sources"}}) + written(table);
 }
 
 Markup sheet_notes(const Plan& plan) {
     Markup notes;
     for (std::size_t i = 0; i < plan.notes.size(); ++i)
         notes += element("li", as_told(fmt::format("notes[{}]", i), plan.notes[i]));
-    Markup all = element("h2", "Notes") + element("ul", notes);
+    Markup all = element("h2", "Notes", {{"id", "notes"}}) + element("ul", notes);
     if (plan.assumed.empty())
         return all;
     PageTable table{"Values that the job file left out", {{"field"}, {"taken"}, {"source"}}};
@@ -95,7 +95,7 @@ Markup sheet_working(const Plan& plan) {
                               words(fmt::format("[{}]", work.source))});
     }
     return element("section",
-                   element("h2", "Working") +
+                   element("h2", "Working", {{"id", "working"}}) +
                        element("p", "In the trade's metric units, as the result file writes them.") +
                        written(table),
                    {{"class", "working"}});

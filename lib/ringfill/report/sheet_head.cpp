@@ -54,6 +54,24 @@ Markup bores_in_brief(const Plan& plan) {
     return written(table);
 }
 
+/// Ways to the parts of the page, for a screen.
+Markup contents(const Plan& plan) {
+    Markup list;
+    const auto way = [&](const std::string& id, std::string_view name) {
+        list += element("li", element("a", name, {{"href", "#" + id}}));
+    };
+    way("take", "Take");
+    if (plan.day)
+        way("day", "Day");
+    for (std::size_t i = 0; i < plan.bores.size(); ++i)
+        way(fmt::format("bore-{}", i + 1), plan.bores[i].name);
+    way("cautions", "Cautions");
+    way("sources", "Sources");
+    way("notes", "Notes");
+    way("working", "Working");
+    return element("nav", element("ul", list), {{"aria-label", "Parts of this page"}});
+}
+
 } // namespace
 
 Markup sheet_head(const Plan& plan) {
@@ -71,34 +89,34 @@ Markup sheet_head(const Plan& plan) {
                        figure("totals.wire_kg", show(plan.totals.wire, plan.units)) + words(" of wire · ") +
                        figure("totals.arc_s", show(plan.totals.arc)) + words(" of arc"),
                    {{"class", "sum"}}) +
-           paragraphs(head_sentences(plan), "") + bores_in_brief(plan);
+           paragraphs(head_sentences(plan), "") + bores_in_brief(plan) + contents(plan);
 }
 
 Markup sheet_take(const Plan& plan) {
-    PageTable table{"What to load", {{"loaded"}, {"what"}, {"need", true}, {"on top", true}, {"load"}}};
+    PageTable table{"What to load", {{"what"}, {"need", true}, {"on top", true}, {"load"}}};
     table.kind = "take";
-    table.row_head = 1;
     for (std::size_t i = 0; i < plan.take.size(); ++i) {
         const Need& need = plan.take[i];
         const std::string path = fmt::format("take[{}]", i);
-        table.rows.push_back({tick(need.item), as_told(path + ".item", need.item),
+        table.rows.push_back({tick(need.item) + as_told(path + ".item", need.item),
                               amount_of(need.need, need, path + ".need", plan.units),
                               amount_of(need.reserve, need, path + ".reserve", plan.units),
                               need.unit == "pieces" && need.pack_known
                                   ? figure(path + ".supplied", load(need))
                                   : element("span", load(need), {{"data-cover", path + ".cover"}})});
     }
-    return element("h2", "Take") + written(table);
+    return element("h2", "Take", {{"id", "take"}}) + written(table);
 }
 
 Markup sheet_day(const Plan& plan) {
     if (!plan.day)
         return element("p", "The day is not laid out by the clock; the notes say why.");
-    const Markup heading = element("h2", "The day by the clock");
+    const Markup heading = element("h2", "The day by the clock", {{"id", "day"}});
     const DayPlan& day = *plan.day;
     PageTable table{
         "When each piece is begun and ended",
         {{"piece"}, {"torch on", true}, {"last ring", true}, {"roughing", true}, {"finishing", true}}};
+    table.kind = "day";
     std::size_t left = 0;
     const auto at = [&](std::size_t entry, bool ends) {
         const DayEntry& one = day.day.entries[entry];

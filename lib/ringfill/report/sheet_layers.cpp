@@ -16,7 +16,7 @@ std::vector<Markup> layer_row(const SheetBore& bore, std::size_t i) {
     const Layer& layer = bore.planned.layers[i];
     const UnitSystem units = bore.units();
     const auto at = [&](std::string_view name) { return bore.at(fmt::format("layers[{}].{}", i, name)); };
-    return {figure(at("layer"), fmt::format("{}", i + 1)),
+    return {words("layer ") + figure(at("layer"), fmt::format("{}", i + 1)),
             figure(at("radius_before_mm"), show(2.0 * layer.radius_before, units), Shown::twice),
             figure(at("radius_after_mm"), show(2.0 * layer.radius_after, units), Shown::twice),
             figure(at("rings"), fmt::format("{}", layer.rings)),
@@ -26,10 +26,10 @@ std::vector<Markup> layer_row(const SheetBore& bore, std::size_t i) {
 }
 
 Markup layer_table(const SheetBore& bore) {
-    PageTable table{"Layers, in their order",
-                    {{"layer"},
-                     {"diameter before", true},
-                     {"diameter after", true},
+    PageTable table{"Layers in their order, diameters from and to",
+                    {{"pass"},
+                     {"from", true},
+                     {"to", true},
                      {"rings", true},
                      {"torch", true},
                      {"metal", true},

@@ -19,6 +19,9 @@ p.sum, .limits p { font-weight: bold; }
 .stop { border: 4px double #000; padding: .3rem .5rem; font-weight: bold; }
 [data-figure], [data-given] { white-space: nowrap; }
 [data-text] { overflow-wrap: anywhere; }
+table.steps [data-text] { overflow-wrap: normal; }
+nav ul { list-style: none; padding: 0; display: flex; flex-wrap: wrap; gap: .2rem 1rem; }
+nav a { color: #000; }
 table { width: 100%; border-collapse: collapse; margin: .6rem 0; font-variant-numeric: tabular-nums; }
 caption { text-align: left; font-weight: bold; padding: .2rem 0; }
 th, td { text-align: left; vertical-align: top; font-weight: normal; padding: .15rem .5rem .15rem 0; border-bottom: 1px solid #000; }
@@ -26,7 +29,6 @@ th:last-child, td:last-child { padding-right: 0; }
 thead th { font-weight: bold; vertical-align: bottom; border-bottom: 2px solid #000; }
 .number { text-align: right; }
 .number + :not(.number) { padding-left: .9rem; }
-table.take th:first-child, table.take td:first-child { width: 4rem; }
 .tick { display: inline-block; box-sizing: border-box; width: .95em; height: .95em; border: 2px solid #000; margin-right: .4em; vertical-align: -.1em; }
 ul.cautions { list-style: none; padding-left: 1.5em; }
 ul.cautions .tick { margin-left: -1.5em; margin-right: .55em; }
@@ -56,7 +58,8 @@ constexpr std::string_view narrow = R"css(
 @media screen and (max-width: 640px) {
   table { font-size: .82rem; }
   th, td { padding-right: .3rem; }
-  table.small td { overflow-wrap: anywhere; }
+  table.small td, table.day th { overflow-wrap: anywhere; }
+  [data-shown=clock] { white-space: normal; }
   table.form { font-size: .68rem; }
   table.form th, table.form td { padding: .15rem; overflow-wrap: anywhere; hyphens: auto; }
   table.wide, table.wide caption, table.wide tbody, table.wide tr, table.wide th, table.wide td { display: block; text-align: left; }
@@ -67,7 +70,8 @@ constexpr std::string_view narrow = R"css(
   table.wide th { font-weight: bold; }
   table.wide th:nth-child(n) { width: auto; }
   table.wide td:nth-child(n) { padding-left: 0; }
-  table.wide td:empty { display: none; }
+  table.wide:not(.small):not(.tiny) td { display: inline-block; width: 49%; vertical-align: top; }
+  table.wide td:empty { display: none !important; }
   table.wide td::before { content: attr(data-head) ": "; }
   table.wide [data-figure] { white-space: normal; }
   dl.facts div { grid-template-columns: 6.2rem 1fr; }
@@ -90,6 +94,7 @@ constexpr std::string_view paper = R"css(
 @media print {
   html { font-size: 9.5pt; line-height: 1.3; }
   body { padding: 0; max-width: 186mm; margin: 0; }
+  nav { display: none; }
   h1 { font-size: 17pt; border-bottom-width: 1mm; }
   h2 { border-bottom-width: .5mm; }
   h1, h2, h3, h4, caption { break-after: avoid; }
