@@ -101,7 +101,7 @@ def figure_faults(driver, result, job):
     return [fault for fault in faults if fault], counts
 
 
-def drawing_faults(driver, bores):
+def drawing_faults(driver, bores, job):
     """Circles of the drawings whose size is not the plan's, to 0.1 %; and how many circles were held against it."""
     circles = driver.execute_script("""
         return [...document.querySelectorAll('svg[data-mm-per-unit] circle[data-figure]')].map(c =>
@@ -109,17 +109,21 @@ def drawing_faults(driver, bores):
              c.closest('section').querySelector('h2').id]);""")
     faults = []
     for figure, radius, place in circles:
-        bore = bores[int(place.removeprefix("bore-")) - 1]
+        number = int(place.removeprefix("bore-")) - 1
+        bore = bores[number]
         if figure.startswith("layer_"):
             wanted = bore["layers"][int(figure.removeprefix("layer_")) - 1]["radius_after_mm"]
         elif figure == "weld_to_diameter":
-            wanted = bore["layers"][-1]["radius_after_mm"]
+            wanted = bore["build"]["weld_to_diameter_mm"] / 2
         elif figure == "skim_diameter":
             wanted = bore["build"]["skim_diameter_mm"] / 2
         elif figure == "finish_diameter":
-            wanted = bore["boring"]["final_diameter_mm"] / 2
+            wanted = measured(at(job, f"bores[{number}].finish_diameter"), job.get("units")) / 2
+        elif figure == "boss_diameter":
+            wanted = measured(at(job, f"bores[{number}].boss_diameter"), job.get("units")) / 2
         else:
-            continue  # the boss is the job's
+            faults.append(f"{place}: circle of unknown meaning: {figure}")
+            continue
         if abs(radius - wanted) > 1e-3 * wanted:
             faults.append(f"{place}: circle {figure} has {radius} mm for {wanted}")
     return faults, len(circles)

@@ -42,14 +42,14 @@ def opened(driver, path):
     return faults
 
 
-def page_faults(driver, path, result, job, folder):
+def page_faults(driver, path, result, job, folder, on_paper=True):
     faults = opened(driver, path)
     wrong, counts = figure_faults(driver, result, job)
     faults += wrong
     for name, least in [("data-figure", 60), ("data-figures", 3), ("data-text", 20), ("data-given", 1), ("data-inputs", 50)]:
         if counts.get(name, 0) < least:
             faults.append(f"only {counts.get(name, 0)} of {name}")
-    wrong, circles = drawing_faults(driver, result["bores"])
+    wrong, circles = drawing_faults(driver, result["bores"], job)
     faults += wrong
     if circles < 3 * len(result["bores"]):
         faults.append(f"only {circles} circles carry a figure")
@@ -59,7 +59,9 @@ def page_faults(driver, path, result, job, folder):
     if labels < 10 * len(result["bores"]):
         faults.append(f"only {labels} labels in the drawings")
     faults += looks.narrow_faults(driver) + looks.unsplit_faults(driver)
-    return faults + looks.paper_faults(driver, [bore["name"] for bore in result["bores"]], CLOSING, folder)
+    if on_paper:
+        faults += looks.paper_faults(driver, [bore["name"] for bore in result["bores"]], CLOSING, folder)
+    return faults
 
 
 def spoiled_are_noticed(driver, path, result, job, folder):
@@ -86,7 +88,7 @@ def spoiled_are_noticed(driver, path, result, job, folder):
             continue
         spoiled = pathlib.Path(folder, "spoiled.html")
         spoiled.write_text(page.replace(old, new, 1), encoding="utf-8")
-        if not page_faults(driver, str(spoiled), result, job, folder):
+        if not page_faults(driver, str(spoiled), result, job, folder, on_paper="sheet" in way):
             faults.append(f"{way} was spoiled and nothing noticed it")
     return faults
 

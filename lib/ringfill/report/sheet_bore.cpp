@@ -12,7 +12,7 @@ namespace {
 
 Markup drawings(const SheetBore& bore) {
     const auto framed = [](std::string drawing, std::string_view caption) {
-        return element("figure", Markup::as_written(std::move(drawing)) + element("figcaption", caption));
+        return element("figure", element("figcaption", caption) + Markup::as_written(std::move(drawing)));
     };
     return element("div",
                    framed(cross_section(bore.worn, bore.planned, bore.units(), bore.id + "-cross"),

@@ -63,7 +63,7 @@ Markup gauge_table(const SheetBore& bore) {
     const UnitSystem units = bore.units();
     PageTable table{fmt::format("What the gauge must read, itself at {}",
                                 show(celsius(reference_temperature_degC), units)),
-                    {{"bore at"}, {"it is large by", true}, {"from", true}, {"to", true}}};
+                    {{"bore at"}, {"larger by", true}, {"from", true}, {"to", true}}};
     const std::string at_20 = show(celsius(reference_temperature_degC), units);
     if (boring.limits)
         table.rows.push_back(

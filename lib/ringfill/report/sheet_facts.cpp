@@ -31,11 +31,13 @@ void add_what_it_is(Facts& facts, const SheetBore& bore) {
     facts.add(
         "deepest wear",
         words("radius ") + figure(bore.at("survey.largest_radius_mm"), show(survey.largest.radius, units)) +
-            words(" at ") + figure(bore.at("survey.largest_radius_clock_deg"), show(survey.largest.clock)));
+            words(" at ") + figure(bore.at("survey.largest_radius_clock_deg"), show(survey.largest.clock)) +
+            words(" from 12"));
     facts.add(
         "least wear",
         words("radius ") + figure(bore.at("survey.smallest_radius_mm"), show(survey.smallest.radius, units)) +
-            words(" at ") + figure(bore.at("survey.smallest_radius_clock_deg"), show(survey.smallest.clock)));
+            words(" at ") + figure(bore.at("survey.smallest_radius_clock_deg"), show(survey.smallest.clock)) +
+            words(" from 12"));
 }
 
 void add_sizes(Facts& facts, const SheetBore& bore) {

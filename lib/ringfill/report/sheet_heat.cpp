@@ -45,27 +45,37 @@ Markup steps(const HeatRun& run, const std::string& caption, const std::string& 
     return written(table);
 }
 
-Markup timelines(const SheetBore& bore) {
+Markup curve(const SheetBore& bore) {
+    std::string drawn = curve_drawing(bore.planned, bore.units(), bore.id + "-curve");
+    if (drawn.empty())
+        return {};
+    return element("figure", element("figcaption", "Temperature of the boss over the time") +
+                                 Markup::as_written(std::move(drawn)));
+}
+
+Markup curve_and_steps(const SheetBore& bore) {
     const HeatBalance& balance = *bore.planned.heat_balance;
+    const auto beside_curve = [&](const std::string& caption) {
+        return element("div",
+                       curve(bore) + steps(balance.hot.run, caption, bore.at("time.timeline"), bore.units()),
+                       {{"class", "pair"}});
+    };
     if (!balance.plated)
-        return steps(balance.hot.run, "Step by step", bore.at("time.timeline"), bore.units());
+        return beside_curve("Step by step");
     return element("p",
                    "The job does not say what carries heat off the boss, so two runs stand at the ends of "
                    "what may be: watch the temperature, not the list.") +
-           element("div",
-                   steps(balance.hot.run, "With nothing that carries heat off: the most stops",
-                         bore.at("time.timeline"), bore.units()) +
-                       steps(balance.plated->run,
-                             fmt::format("With one plate of {} on it: the most heat",
-                                         show(balance.plated->plates.front(), bore.units())),
-                             bore.at("time.timeline_plate"), bore.units()),
-                   {{"class", "pair told"}});
+           beside_curve("With nothing that carries heat off: the most stops") +
+           steps(balance.plated->run,
+                 fmt::format("With one plate of {} on it: the most heat",
+                             show(balance.plated->plates.front(), bore.units())),
+                 bore.at("time.timeline_plate"), bore.units());
 }
 
 } // namespace
 
 Markup sheet_heat(const SheetBore& bore) {
-    Markup all =
+    const Markup all =
         element("h3", "Heat") + paragraphs(heat_sentences(bore.planned.heat, bore.units()), bore.path);
     if (!bore.planned.heat_balance)
         return all + element("p",
@@ -73,14 +83,7 @@ Markup sheet_heat(const SheetBore& bore) {
                                  ? std::string("No heat balance.")
                                  : fmt::format("No curve and no times: {}.", bore.planned.no_balance),
                              {{"class", "told"}});
-    all += paragraphs(time_sentences(bore.planned, bore.units()), bore.path);
-    const std::string curve = curve_drawing(bore.planned, bore.units(), bore.id + "-curve");
-    if (!curve.empty())
-        all += element("figure",
-                       Markup::as_written(curve) +
-                           element("figcaption", "Temperature of the boss over the time"),
-                       {{"class", "curve"}});
-    return all + timelines(bore);
+    return all + paragraphs(time_sentences(bore.planned, bore.units()), bore.path) + curve_and_steps(bore);
 }
 
 } // namespace ringfill

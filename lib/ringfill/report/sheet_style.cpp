@@ -37,7 +37,7 @@ dl.facts div { display: grid; grid-template-columns: 8rem 1fr; gap: .5rem; paddi
 dl.facts dd { margin: 0; min-width: 0; }
 figure { margin: .6rem 0; min-width: 0; }
 figure svg { display: block; width: 100%; height: auto; }
-figcaption { font-size: .9rem; }
+figcaption { font-weight: bold; padding: .2rem 0; }
 table.form { table-layout: fixed; }
 table.form th, table.form td { border: 1px solid #000; padding: .25rem .3rem; height: 1.6em; }
 .lines .line { height: 2.2em; border-bottom: 1px solid #000; }
@@ -85,7 +85,6 @@ constexpr std::string_view beside = R"css(
   .pair table { font-size: .85rem; }
   dl.facts { columns: 2; column-gap: 1.2rem; }
   dl.facts div { break-inside: avoid; }
-  figure.curve { max-width: 40rem; }
 }
 )css";
 
@@ -111,7 +110,6 @@ constexpr std::string_view paper = R"css(
   table.small { font-size: 8pt; }
   table.tiny { font-size: 6.5pt; line-height: 1.2; }
   table.tiny th, table.tiny td { padding-top: 0; padding-bottom: 0; }
-  figure.curve { max-width: 150mm; }
   footer { border-top-width: .5mm; }
 }
 )css";

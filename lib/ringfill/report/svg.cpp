@@ -5,8 +5,6 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/fault/printable.hpp>
-
 namespace ringfill {
 namespace {
 
@@ -31,31 +29,6 @@ std::string_view name_of(Anchor anchor) {
 }
 
 } // namespace
-
-std::string escape_markup(std::string_view text) {
-    std::string safe;
-    for (const char c : printable(text, text.size()))
-        switch (c) {
-        case '&':
-            safe += "&amp;";
-            break;
-        case '<':
-            safe += "&lt;";
-            break;
-        case '>':
-            safe += "&gt;";
-            break;
-        case '"':
-            safe += "&quot;";
-            break;
-        case '\'':
-            safe += "&#39;";
-            break;
-        default:
-            safe += c;
-        }
-    return safe;
-}
 
 std::string svg_number(double value, int decimals) {
     if (!std::isfinite(value))

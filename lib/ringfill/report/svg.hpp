@@ -4,6 +4,8 @@
 #include <string_view>
 #include <vector>
 
+#include <ringfill/report/markup.hpp>
+
 namespace ringfill {
 
 /// A point on the paper [mm], x to the right, y down.
@@ -11,10 +13,6 @@ struct PaperPoint {
     double x = 0;
     double y = 0;
 };
-
-/// A text as markup holds it: & < > " ' become entities, and what could disturb a line (control characters,
-/// marks of writing direction, bytes that are no UTF-8) becomes U+FFFD. Every text of a drawing passes here.
-std::string escape_markup(std::string_view text);
 
 /// A number in a drawing, at most so many decimals, without zeros at its end; 0 never has a sign. Throws
 /// std::logic_error when it is not finite.
@@ -54,7 +52,8 @@ struct DrawingHead {
     double mm_per_unit = 0; ///< length of the bore for a millimetre of paper; 0: not to scale
 };
 
-/// A drawing as it is made: black lines on white. Texts are drawn last and break the lines behind them.
+/// A drawing as it is made: black lines on white. Every text passes through `escape_markup`. Texts are drawn
+/// last and break the lines behind them.
 class Svg {
   public:
     void line(PaperPoint from, PaperPoint to, const Pen& pen);
