@@ -14,11 +14,12 @@ def layered(layers):
     """A bore that takes so many layers, with what a drawing can show beside it."""
     sizes = {2: ("90 mm", "93.4 mm", "180 mm"), 10: ("90 mm", "137 mm", "240 mm"), 40: ("150 mm", "362 mm", "540 mm")}
     finish, worn, boss = sizes[layers]
+    name = "W" * 80 if layers == 10 else "arm root <b>&amp;"  # as long as a name may be, with nowhere to break
     return {
         "format": "ringfill-job/1", "title": f"Pivot of {layers} layers", "units": "mm",
         "procedures": {"main": {"filler": "steel/ER70S-6", "wire": "1.0 mm", "gas": "M21", "wire_feed": "6.5 m/min",
                                 "current": "150 A", "voltage": "18.5 V", "travel": "320 mm/min"}},
-        "bores": [{"name": "arm root <b>&amp;", "base": "steel/C45", "finish_diameter": finish, "size_class": "H9",
+        "bores": [{"name": name, "base": "steel/C45", "finish_diameter": finish, "size_class": "H9",
                    "length": "100 mm", "boss_diameter": boss, "worn": {"diameter": worn, "offset": "0.4 mm"},
                    "grooves": [{"diameter": f"{float(finish[:-3]) + 6} mm", "width": "4 mm"}],
                    "holes": [{"diameter": "10 mm", "depth": "50 mm", "clock": "90 deg"}]}],

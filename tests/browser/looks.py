@@ -149,7 +149,7 @@ def paper_faults(driver, names, closing, folder):
         if len(sheets) != count or count < len(starts):
             faults.append(f"{paper}: {count} sheets for {len(starts)} parts")
         for start in starts:
-            if sum(one.startswith(start) for one in text) != 1:
+            if sum(one.replace(" ", "").startswith(start.replace(" ", "")) for one in text) != 1:
                 faults.append(f"{paper}: {start!r} does not begin one sheet")
         for i, (words, right) in enumerate(sheets):
             if right > 72 * width - 30:

@@ -64,6 +64,7 @@ Markup gauge_table(const SheetBore& bore) {
     PageTable table{fmt::format("What the gauge must read, itself at {}",
                                 show(celsius(reference_temperature_degC), units)),
                     {{"bore at"}, {"larger by", true}, {"from", true}, {"to", true}}};
+    table.kind = "gauge";
     const std::string at_20 = show(celsius(reference_temperature_degC), units);
     if (boring.limits)
         table.rows.push_back(

@@ -13,15 +13,10 @@ namespace {
 
 constexpr int blank_lines = 8;
 
-/// "read", "restated" or "memory" in words that stand alone.
-std::string seen_in_words(const Source& source) {
-    if (source.kind == "practice")
-        return "common practice";
-    if (source.kind == "own")
-        return "of this job";
-    return source.seen == "memory"     ? "from memory, not looked up"
-           : source.seen == "restated" ? "restated in another document"
-                                       : source.seen;
+/// How a source is known; nothing for common practice, the job and what is worked out from them.
+std::string seen_of(const std::string& key, const Source& source) {
+    const bool needs_none = source.kind == "practice" || key == "own" || key == "job" || key == "approved";
+    return needs_none ? std::string("–") : source.seen;
 }
 
 std::string said(const std::string& text) {
@@ -50,14 +45,15 @@ Markup sheet_blank_lines() {
 }
 
 Markup sheet_sources(const Bibliography& sources, const std::string& printed) {
-    PageTable table{"Sources named in brackets above and in the working",
-                    {{"key"}, {"title"}, {"edition"}, {"place"}, {"how it is known"}}};
+    PageTable table{"Sources named in brackets. Known: read in the source, restated in another document that "
+                    "quotes it, or from memory and not looked up",
+                    {{"key"}, {"title"}, {"edition"}, {"place"}, {"known"}}};
     table.wide = true;
     table.kind = "small told";
     for (const auto& [key, source] : sources)
         if (printed.find("[" + escape_markup(key) + "]") != std::string::npos)
             table.rows.push_back({words(key), words(source.title), words(said(source.edition)),
-                                  words(said(source.place)), words(seen_in_words(source))});
+                                  words(said(source.place)), words(seen_of(key, source))});
     return element("h2", "Sources", {{"id", "sources"}}) + written(table);
 }
 

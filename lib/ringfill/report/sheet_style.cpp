@@ -62,6 +62,10 @@ constexpr std::string_view narrow = R"css(
   [data-shown=clock] { white-space: normal; }
   table.form { font-size: .68rem; }
   table.form th, table.form td { padding: .15rem; overflow-wrap: anywhere; hyphens: auto; }
+  table.take { table-layout: fixed; }
+  table.take th:nth-child(1) { width: 40%; }
+  table.take th:nth-child(2) { width: 18%; }
+  table.take th:nth-child(3) { width: 15%; }
   table.wide, table.wide caption, table.wide tbody, table.wide tr, table.wide th, table.wide td { display: block; text-align: left; }
   table.wide { font-size: .95rem; }
   table.wide thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
@@ -98,7 +102,7 @@ constexpr std::string_view paper = R"css(
   h2 { border-bottom-width: .5mm; }
   h1, h2, h3, h4, caption { break-after: avoid; }
   thead { display: table-header-group; }
-  tr, li, figure, svg, dl.facts div, .line { break-inside: avoid; }
+  tr, li, figure, svg, dl.facts div, .line, table.form, table.gauge, table.day { break-inside: avoid; }
   p { widows: 3; orphans: 3; }
   th, td, dl.facts div, .line { border-bottom-width: .25mm; }
   table.take th, table.take td { padding-top: .08rem; padding-bottom: .08rem; }
