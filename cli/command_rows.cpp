@@ -97,6 +97,17 @@ const std::vector<CommandRow>& command_rows() {
          "the longest one known counts otherwise. Reminders only: they permit nothing.\n\n"
          "Example: ringfill cautions job.json",
          {"--json", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
+        {"sheet",
+         job,
+         job_help,
+         true,
+         "all of it on pages to print and write on: hot-work notes, not a permit",
+         "Reads a job file and writes one page of HTML that needs nothing else: what to take,\n"
+         "the day, each bore with drawings, layers, heat, cuts and columns to write in,\n"
+         "cautions, sources, and how each figure was reached. It prints on A4 and Letter and\n"
+         "reads on a telephone. It is no permit and no welding procedure.\n\n"
+         "Example: ringfill sheet job.json -o job.html",
+         {"-o,--output", "--units", "--tables", "--plugins"}},
         {"check",
          job,
          job_help,

@@ -18,9 +18,10 @@ namespace {
 
 void run(const Request& request) {
     static const std::map<std::string_view, void (*)(const Request&)> commands = {
-        {"take", take_command},     {"passes", passes_command}, {"heat", heat_command},
-        {"boring", boring_command}, {"day", day_command},       {"cautions", cautions_command},
-        {"check", check_command},   {"start", start_command},   {"materials", materials_command},
+        {"take", take_command},           {"passes", passes_command}, {"heat", heat_command},
+        {"boring", boring_command},       {"day", day_command},       {"cautions", cautions_command},
+        {"sheet", sheet_command},         {"check", check_command},   {"start", start_command},
+        {"materials", materials_command},
     };
     commands.at(request.command)(request);
 }

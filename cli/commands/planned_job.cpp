@@ -7,20 +7,28 @@
 
 namespace ringfill::cli {
 
-Plan planned_job(const Request& request) {
+PlannedJob plan_with_job(const Request& request) {
     const std::string name = request.file == "-" ? "standard input" : request.file;
     const Document document = parse(name, read_whole(request.file, job_file_limit), Origin::job);
     Job job = read_job(document);
     if (request.units)
         job.units = *request.units;
     const Shop shop = read_shop(shelf_for(request.tables), plugin_folders(request.plugins));
+    Bibliography sources = shop.sources;
+    for (const Family& family : shop.registry.families)
+        sources.insert(family.sources.begin(), family.sources.end());
     try {
-        return plan(job, shop);
+        Plan planned = plan(job, shop);
+        return {std::move(job), std::move(planned), std::move(sources)};
     } catch (const Faulty& faulty) {
         if (faulty.origin() != Origin::job)
             throw; // it has its file already
         throw Faulty(faulty.origin(), locate(document, faulty.faults()));
     }
+}
+
+Plan planned_job(const Request& request) {
+    return plan_with_job(request).plan;
 }
 
 } // namespace ringfill::cli

@@ -14,35 +14,6 @@
 namespace ringfill {
 namespace {
 
-std::string speed_line(const BorePlan& bore, UnitSystem units) {
-    const BoringPlan& boring = bore.boring;
-    const Length diameter = 2.0 * bore.build.finish_radius;
-    return fmt::format("bar {}{}, which cuts at {}; feed {} a turn, {}{}.", show_turning(boring.bar.used),
-                       !boring.bar.listed    ? " (computed)"
-                       : boring.bar.too_fast ? " (its lowest, too fast)"
-                                             : "",
-                       show_cutting_speed(cutting_speed_at(boring.bar.used, diameter), units),
-                       show_pitch(boring.settings.feed.value, units),
-                       show(feed_rate(boring.settings.feed.value, boring.bar.used), units),
-                       boring.set_ups > 1 ? fmt::format("; {} set-ups", boring.set_ups) : "");
-}
-
-/// The kinds of cuts as people call them.
-std::string words_for(CutKind kind) {
-    switch (kind) {
-    case CutKind::skim:
-        return "skim, before the weld";
-    case CutKind::skin:
-        return "first, under the skin";
-    case CutKind::semi_finish:
-        return "semi-finish";
-    case CutKind::spring:
-        return "spring pass";
-    default:
-        return std::string(name_of(kind));
-    }
-}
-
 std::string words_for(std::string_view step) {
     if (step == "tool_set")
         return "setting the bit";
@@ -123,21 +94,55 @@ std::string bore_boring_text(const BorePlan& bore, UnitSystem units, const Style
     std::string text = style.strong(fmt::format(
         "{}{}", printable(bore.name, 60), bore.count > 1 ? fmt::format(", each of {}", bore.count) : ""));
     text += '\n';
-    text += wrapped(speed_line(bore, units), "  ");
+    text += wrapped(bar_sentence(bore, units), "  ");
     for (const std::string& line : columns(cut_rows(boring, units), {false, true, true, true, true}))
         text += fmt::format("  {}\n", line);
-    text += wrapped(size_line(boring, units), "  ");
-    text += wrapped(gauge_line(boring, units), "  ");
-    for (const GrooveCut& groove : boring.grooves)
-        text += wrapped(groove_line(groove, units), "  ");
-    text += wrapped(fmt::format("roughness by feed and nose radius alone: Rt {}, Ra {}; expect more.",
-                                show_micro(boring.roughness.peak_to_valley, units),
-                                show_micro(boring.roughness.mean, units)),
-                    "  ");
-    return text + wrapped(time_line(boring), "  ") + "\n";
+    text += wrapped(size_line(boring, units), "  ") + wrapped(gauge_line(boring, units), "  ");
+    return text + wrapped(boring_sentences(boring, units)) + "\n";
 }
 
 } // namespace
+
+std::string words_for(CutKind kind) {
+    switch (kind) {
+    case CutKind::skim:
+        return "skim, before the weld";
+    case CutKind::skin:
+        return "first, under the skin";
+    case CutKind::semi_finish:
+        return "semi-finish";
+    case CutKind::spring:
+        return "spring pass";
+    default:
+        return std::string(name_of(kind));
+    }
+}
+
+std::string bar_sentence(const BorePlan& bore, UnitSystem units) {
+    const BoringPlan& boring = bore.boring;
+    const Length diameter = 2.0 * bore.build.finish_radius;
+    return fmt::format("bar {}{}, which cuts at {}; feed {} a turn, {}{}.", show_turning(boring.bar.used),
+                       !boring.bar.listed    ? " (computed)"
+                       : boring.bar.too_fast ? " (its lowest, too fast)"
+                                             : "",
+                       show_cutting_speed(cutting_speed_at(boring.bar.used, diameter), units),
+                       show_pitch(boring.settings.feed.value, units),
+                       show(feed_rate(boring.settings.feed.value, boring.bar.used), units),
+                       boring.set_ups > 1 ? fmt::format("; {} set-ups", boring.set_ups) : "");
+}
+
+Sentences boring_sentences(const BoringPlan& boring, UnitSystem units) {
+    Sentences sentences;
+    for (const GrooveCut& groove : boring.grooves)
+        sentences.push_back({groove_line(groove, units)});
+    sentences.push_back({fmt::format("roughness by feed and nose radius alone: Rt {}, Ra {}; expect more.",
+                                     show_micro(boring.roughness.peak_to_valley, units),
+                                     show_micro(boring.roughness.mean, units)),
+                         "  ",
+                         {"boring.roughness.rt_um", "boring.roughness.ra_um"}});
+    sentences.push_back({time_line(boring), "  ", {"boring.time_s", "boring.cutting_s"}});
+    return sentences;
+}
 
 std::string boring_text(const Plan& plan, const Style& style) {
     std::string text = style.strong(wrapped(printable(plan.title), ""));

@@ -81,71 +81,76 @@ std::string days(const DayPlan& plan, const Style& style) {
     return text + fmt::format("  {}  done\n", clock_of(plan.calendar, plan.day.ends));
 }
 
-std::string summary(const DayPlan& plan) {
-    std::string text = wrapped(fmt::format("Done {} after {} of work, the arc burns {:.0f} % of it.",
-                                           day_and_clock(plan.calendar, plan.day.ends), show(plan.worked),
-                                           100 * plan.arc_share()),
-                               "");
-    if (plan.day.ends < plan.one_by_one)
-        text += wrapped(fmt::format("Bores of a line take turns; one after the other it is done {}.",
-                                    day_and_clock(plan.calendar, plan.one_by_one)),
-                        "");
-    else
-        text += wrapped("One bore after the other: taking turns would save nothing here.", "");
-    if (plan.back)
-        text += wrapped(fmt::format("Come back for the crack test {} after that, on {} ({}).",
-                                    show(plan.back->wait), day_and_clock(plan.calendar, plan.back->at),
-                                    show(plan.back->length)),
-                        "");
-    return text +
-           wrapped("Standing times are common practice and differ by crew: put your own into the table of "
-                   "standing times. Fire watch and its minutes after the last heat come on top.",
-                   "");
-}
-
-/// The first entry of a piece that does something, or the last of its welding.
-std::optional<Time> begins(const Schedule& day, const std::string& bore, std::string_view step) {
-    for (const DayEntry& entry : day.entries)
-        if (entry.bore == bore && entry.step == step)
-            return entry.from;
+/// The first entry of a piece that does something.
+std::optional<std::size_t> begins(const Schedule& day, const std::string& bore, std::string_view step) {
+    for (std::size_t i = 0; i < day.entries.size(); ++i)
+        if (day.entries[i].bore == bore && day.entries[i].step == step)
+            return i;
     return std::nullopt;
 }
 
-std::optional<Time> welded(const Schedule& day, const std::string& bore) {
-    std::optional<Time> end;
-    for (const DayEntry& entry : day.entries)
-        if (entry.bore == bore && entry.welding)
-            end = entry.to;
+/// The last entry of a piece's welding.
+std::optional<std::size_t> welded(const Schedule& day, const std::string& bore) {
+    std::optional<std::size_t> end;
+    for (std::size_t i = 0; i < day.entries.size(); ++i)
+        if (day.entries[i].bore == bore && day.entries[i].welding)
+            end = i;
     return end;
 }
 
 } // namespace
 
-std::string bore_clock(const Plan& plan, const BorePlan& bore) {
-    if (!plan.day)
-        return {};
-    const Schedule& day = plan.day->day;
-    std::string text;
+Sentences day_sentences(const DayPlan& plan) {
+    Sentences sentences;
+    const auto tell = [&](std::string text) { sentences.push_back({std::move(text), ""}); };
+    tell(fmt::format("Done {} after {} of work, the arc burns {:.0f} % of it.",
+                     day_and_clock(plan.calendar, plan.day.ends), show(plan.worked), 100 * plan.arc_share()));
+    if (plan.day.ends < plan.one_by_one)
+        tell(fmt::format("Bores of a line take turns; one after the other it is done {}.",
+                         day_and_clock(plan.calendar, plan.one_by_one)));
+    else
+        tell("One bore after the other: taking turns would save nothing here.");
+    if (plan.back)
+        tell(fmt::format("Come back for the crack test {} after that, on {} ({}).", show(plan.back->wait),
+                         day_and_clock(plan.calendar, plan.back->at), show(plan.back->length)));
+    tell("Standing times are common practice and differ by crew: put your own into the table of "
+         "standing times. Fire watch and its minutes after the last heat come on top.");
+    return sentences;
+}
+
+std::vector<PieceClock> piece_clocks(const Schedule& day, const BorePlan& bore) {
+    std::vector<PieceClock> pieces;
     for (int piece = 1; piece <= bore.count; ++piece) {
         const std::string name = piece_name(bore, piece);
         const auto torch = begins(day, name, "mount torch");
         const auto end = welded(day, name);
         const auto rough = begins(day, name, "mount tool");
         const auto finish = begins(day, name, "finish and spring pass");
-        if (!torch || !end || !rough || !finish)
-            continue;
-        const auto at = [&](Time time) { return day_and_clock(plan.day->calendar, time); };
-        text += wrapped(fmt::format("By the clock, {}: torch on {}, last ring {}, roughing {}, finishing {}.",
-                                    printable(name, 60), at(*torch), at(*end), at(*rough), at(*finish)),
-                        "  ");
+        if (torch && end && rough && finish)
+            pieces.push_back({name, *torch, *end, *rough, *finish});
     }
+    return pieces;
+}
+
+std::string bore_clock(const Plan& plan, const BorePlan& bore) {
+    if (!plan.day)
+        return {};
+    const auto& entries = plan.day->day.entries;
+    const auto at = [&](Time time) { return day_and_clock(plan.day->calendar, time); };
+    std::string text;
+    for (const PieceClock& piece : piece_clocks(plan.day->day, bore))
+        text += wrapped(fmt::format("By the clock, {}: torch on {}, last ring {}, roughing {}, finishing {}.",
+                                    printable(piece.name, 60), at(entries[piece.torch].from),
+                                    at(entries[piece.last_ring].to), at(entries[piece.rough].from),
+                                    at(entries[piece.finish].from)),
+                        "  ");
     return text;
 }
 
 std::string day_text(const Plan& plan, const Style& style) {
     std::string text = style.strong(wrapped(printable(plan.title), ""));
     text += heat_head(plan, style) + "\n";
-    text += plan.day ? days(*plan.day, style) + "\n" + summary(*plan.day)
+    text += plan.day ? days(*plan.day, style) + "\n" + wrapped(day_sentences(*plan.day))
                      : wrapped("There is no day for this job; the notes say why.", "");
     return text + "\n" + caution_list(plan, style) + "\n" + note_list(plan, style) + closing_line();
 }

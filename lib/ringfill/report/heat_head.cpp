@@ -23,6 +23,16 @@ void put(ByText& texts, const std::string& text, const std::string& bore) {
     texts.emplace_back(text, bore);
 }
 
+/// The figures of the limits of every bore that has this one.
+std::vector<std::string> figures_of(const Plan& plan, const std::string& limit) {
+    std::vector<std::string> figures;
+    for (std::size_t i = 0; i < plan.bores.size(); ++i)
+        if (heat_limits(plan.bores[i].heat, plan.units) == limit)
+            for (const std::string& figure : limit_figures(plan.bores[i].heat))
+                figures.push_back(fmt::format("bores[{}].{}", i, figure));
+    return figures;
+}
+
 std::string stop_of(const BoreHeat& heat) {
     if (heat.doubt)
         return "STOP: identify the metal before any heat";
@@ -52,6 +62,22 @@ ShownLimits shown_limits(const Preheat& preheat, UnitSystem units) {
     return {show_minimum(least, units), show_maximum(most, units), false};
 }
 
+bool needs_figure(const Preheat& preheat) {
+    return preheat.minimum && preheat.asked_without_figure && preheat.minimum->value <= chill_off;
+}
+
+std::vector<std::string> limit_figures(const BoreHeat& heat) {
+    const Preheat& preheat = heat.preheat;
+    if (heat.doubt || !preheat.minimum)
+        return {};
+    std::vector<std::string> figures;
+    if (!preheat.no_preheat && !needs_figure(preheat))
+        figures.emplace_back("heat.preheat_min_degC");
+    if (preheat.interpass_max)
+        figures.emplace_back("heat.interpass_max_degC");
+    return figures;
+}
+
 std::string heat_limits(const BoreHeat& heat, UnitSystem units) {
     const Preheat& preheat = heat.preheat;
     if (heat.doubt)
@@ -59,17 +85,16 @@ std::string heat_limits(const BoreHeat& heat, UnitSystem units) {
     if (!preheat.minimum)
         return "no figure can be given: take it from an approved procedure";
     const ShownLimits shown = shown_limits(preheat, units);
-    std::string text = preheat.no_preheat ? "none, dry and hand-warm"
-                       : preheat.asked_without_figure && preheat.minimum->value <= chill_off
-                           ? "needed, no figure known"
-                           : fmt::format("at least {}", shown.minimum);
+    std::string text = preheat.no_preheat      ? "none, dry and hand-warm"
+                       : needs_figure(preheat) ? "needed, no figure known"
+                                               : fmt::format("at least {}", shown.minimum);
     if (preheat.interpass_max)
         text += fmt::format("; no ring begins over {}{}", shown.maximum,
                             shown.exact ? " (exact: closer than the usual rounding)" : "");
     return text;
 }
 
-std::string heat_head(const Plan& plan, const Style& style) {
+Sentences head_sentences(const Plan& plan) {
     ByText stops;
     ByText approved;
     ByText silent;
@@ -86,22 +111,31 @@ std::string heat_head(const Plan& plan, const Style& style) {
                 printable(bore.heat.preheat.approved, 80), name);
         put(limits, heat_limits(bore.heat, plan.units), name);
     }
-    std::string text;
+    Sentences sentences;
     for (const auto& [stop, bores] : stops)
-        text += style.strong(wrapped(fmt::format("{}: {}.", stop, bores), "! "));
+        sentences.push_back({fmt::format("{}: {}.", stop, bores), "! "});
     for (const auto& [reference, bores] : approved)
-        text += wrapped(fmt::format("Approved procedure {} rules: {}.", reference, bores), "");
+        sentences.push_back({fmt::format("Approved procedure {} rules: {}.", reference, bores), ""});
     for (const auto& [reference, bores] : silent)
-        text += wrapped(
-            fmt::format("Approved procedure {} gives no preheat and no interpass maximum to this job; "
-                        "these are published ones: {}.",
-                        reference, bores),
-            "");
+        sentences.push_back(
+            {fmt::format("Approved procedure {} gives no preheat and no interpass maximum to this job; "
+                         "these are published ones: {}.",
+                         reference, bores),
+             ""});
     for (const auto& [reference, bores] : waiting)
-        text += wrapped(
-            fmt::format("Approved procedure {} waits until the metal is known: {}.", reference, bores), "");
+        sentences.push_back(
+            {fmt::format("Approved procedure {} waits until the metal is known: {}.", reference, bores), ""});
     for (const auto& [limit, bores] : limits)
-        text += wrapped(fmt::format("Preheat {}: {}.", limit, bores), "");
+        sentences.push_back({fmt::format("Preheat {}: {}.", limit, bores), "", figures_of(plan, limit)});
+    return sentences;
+}
+
+std::string heat_head(const Plan& plan, const Style& style) {
+    std::string text;
+    for (const Sentence& sentence : head_sentences(plan)) {
+        const std::string lines = wrapped(sentence.text, sentence.begin);
+        text += sentence.begin == "! " ? style.strong(lines) : lines;
+    }
     return text;
 }
 

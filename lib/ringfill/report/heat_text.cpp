@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/action/push_back.hpp>
+
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/heat/measuring_point.hpp>
 #include <ringfill/report/caution_list.hpp>
@@ -27,7 +29,7 @@ std::string minimum_sentence(const Preheat& preheat, UnitSystem units) {
     if (preheat.no_preheat)
         return fmt::format("Preheat: none, dry and hand-warm; no method here asks for more than {} [{}].",
                            show_minimum(chill_off, units), asked.source);
-    if (preheat.asked_without_figure && asked.value <= chill_off)
+    if (needs_figure(preheat))
         return "Preheat: needed, and no method here says how much. It is never left out: take the figure "
                "from "
                "an approved procedure.";
@@ -53,7 +55,7 @@ bool goes_over(const PreheatMethod& method, const Preheat& preheat) {
 }
 
 /// "Lower: …", "Ask for none: …" and so on: the methods beside the one that rules, one sentence a kind.
-std::string rivals(const Preheat& preheat, UnitSystem units) {
+Sentences rivals(const Preheat& preheat, UnitSystem units) {
     std::string higher, lower, none, unnamed, beside, unusable;
     const auto add = [](std::string& list, const std::string& item) {
         list += (list.empty() ? "" : "; ") + item;
@@ -76,10 +78,10 @@ std::string rivals(const Preheat& preheat, UnitSystem units) {
         else
             add(goes_over(method, preheat) ? higher : lower, item);
     }
-    std::string text;
+    Sentences sentences;
     const auto tell = [&](const std::string& begin, const std::string& list) {
         if (!list.empty())
-            text += wrapped(fmt::format("{}: {}.", begin, list), "  ");
+            sentences.push_back({fmt::format("{}: {}.", begin, list)});
     };
     tell("Higher than what rules", higher);
     tell("Lower or equal", lower);
@@ -87,7 +89,7 @@ std::string rivals(const Preheat& preheat, UnitSystem units) {
     tell("Asks for none", none);
     tell("Beside these, without a say", beside);
     tell("Not usable here", unusable);
-    return text;
+    return sentences;
 }
 
 /// A length to be kept by eye, rounded up: 77 mm, 3.0 in.
@@ -151,60 +153,68 @@ std::string reckoned(const BoreHeat& heat, UnitSystem units) {
 }
 
 /// Martensitic metal is tempered only once it has cooled: the hold comes after that advice.
-std::string after_welding(const BoreHeat& heat, UnitSystem units) {
+Sentences after_welding(const BoreHeat& heat, UnitSystem units) {
     const Preheat& preheat = heat.preheat;
     const bool cools_first = heat.structure == "martensitic";
-    std::string text;
+    Sentences sentences;
     const bool asked_for = preheat.post_heat && preheat.post_heat->is_approved;
-    std::string hold;
-    if (asked_for)
-        hold = wrapped(fmt::format("{} hold at {} for {}: {} [{}].",
-                                   cools_first ? "Once it has cooled as said above," : "After the last ring",
-                                   show_exact(preheat.post_heat->temperature.value, units),
-                                   show(preheat.post_heat->time), preheat.post_heat->temperature.by,
-                                   preheat.post_heat->temperature.source),
-                       "  ");
-    if (!cools_first)
-        text += hold;
     for (const Advice& advice : preheat.advice)
-        text += wrapped(fmt::format("{}{} [{}]",
-                                    asked_for && advice.kind == "post_heat"
-                                        ? "The family's own rules, beside the approved procedure: "
-                                        : "",
-                                    advice.text, advice.source),
-                        "  - ");
-    return cools_first ? text + hold : text;
+        sentences.push_back({fmt::format("{}{} [{}]",
+                                         asked_for && advice.kind == "post_heat"
+                                             ? "The family's own rules, beside the approved procedure: "
+                                             : "",
+                                         advice.text, advice.source),
+                             "  - "});
+    if (asked_for)
+        sentences.insert(
+            cools_first ? sentences.end() : sentences.begin(),
+            {fmt::format("{} hold at {} for {}: {} [{}].",
+                         cools_first ? "Once it has cooled as said above," : "After the last ring",
+                         show_exact(preheat.post_heat->temperature.value, units),
+                         show(preheat.post_heat->time), preheat.post_heat->temperature.by,
+                         preheat.post_heat->temperature.source),
+             "  ",
+             {"heat.post_heat_degC", "heat.post_heat_s"}});
+    return sentences;
 }
 
 std::string bore_heat_text(const Plan& plan, const BorePlan& bore, const Style& style) {
-    const UnitSystem units = plan.units;
-    const BoreHeat& heat = bore.heat;
     std::string text = style.strong(fmt::format(
         "{}{}", printable(bore.name, 60), bore.count > 1 ? fmt::format(", each of {}", bore.count) : ""));
-    text += '\n';
-    if (!heat.preheat.minimum)
-        return text + wrapped(fmt::format("Preheat: {}.", heat_limits(heat, units)), "  ") +
-               wrapped(heat_inputs(heat, units), "  ") + "\n";
-    if (heat.preheat.contradictory)
-        text +=
-            wrapped(fmt::format("Contradictory: {}. Both figures stand as they are.",
-                                heat.preheat.approved.empty() ? "needs an approved procedure"
-                                                              : "ask the author of the approved procedure"),
-                    "! ");
-    text += wrapped(minimum_sentence(heat.preheat, units), "  ");
-    if (heat.preheat.interpass_max)
-        text += wrapped(maximum_sentence(heat.preheat, units), "  ");
-    text += rivals(heat.preheat, units);
-    text += wrapped(reckoned(heat, units), "  ");
-    text += wrapped(measuring(heat, units), "  ");
-    text += wrapped(heat_inputs(heat, units), "  ");
-    text += after_welding(heat, units);
-    text += time_and_curve(bore, units);
-    text += bore_clock(plan, bore);
+    text += '\n' + wrapped(heat_sentences(bore.heat, plan.units));
+    if (bore.heat.preheat.minimum)
+        text += time_and_curve(bore, plan.units) + bore_clock(plan, bore);
     return text + "\n";
 }
 
 } // namespace
+
+Sentences heat_sentences(const BoreHeat& heat, UnitSystem units) {
+    Sentences sentences;
+    if (!heat.preheat.minimum)
+        return {{fmt::format("Preheat: {}.", heat_limits(heat, units))}, {heat_inputs(heat, units)}};
+    if (heat.preheat.contradictory)
+        sentences.push_back(
+            {fmt::format("Contradictory: {}. Both figures stand as they are.",
+                         heat.preheat.approved.empty() ? "needs an approved procedure"
+                                                       : "ask the author of the approved procedure"),
+             "! "});
+    sentences.push_back({minimum_sentence(heat.preheat, units)});
+    if (!heat.preheat.no_preheat && !needs_figure(heat.preheat))
+        sentences.back().figures = {"heat.preheat_min_degC"};
+    if (heat.preheat.interpass_max)
+        sentences.push_back({maximum_sentence(heat.preheat, units), "  ", {"heat.interpass_max_degC"}});
+    ranges::push_back(sentences, rivals(heat.preheat, units));
+    sentences.push_back({reckoned(heat, units)});
+    if (heat.wall)
+        sentences.back().figures = {"heat.wall_mm"};
+    sentences.push_back({measuring(heat, units)});
+    sentences.push_back({heat_inputs(heat, units)});
+    if (heat.bore)
+        sentences.back().figures = {"heat.heat_input_kj_mm.bore"};
+    ranges::push_back(sentences, after_welding(heat, units));
+    return sentences;
+}
 
 std::string heat_text(const Plan& plan, const Style& style) {
     std::string text = style.strong(wrapped(printable(plan.title), ""));

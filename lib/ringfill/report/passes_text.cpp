@@ -64,9 +64,7 @@ std::string bore_passes(const Plan& plan, const BorePlan& bore, const Style& sty
     std::string text = style.strong(fmt::format(
         "{}{}", printable(bore.name, 60), bore.count > 1 ? fmt::format(", each of {}", bore.count) : ""));
     text += '\n';
-    text += wrapped(fmt::format("procedure {}, {}: {}.", printable(bore.procedure, 60),
-                                printable(bore.filler, 60), settings_line(bore, units)),
-                    "  ");
+    text += wrapped(settings_sentence(bore, units), "  ");
     for (const FacePad& face : bore.faces)
         text += wrapped(fmt::format("face {}: travel {}, pitch {}.", &face - bore.faces.data() + 1,
                                     show(face.bead.travel, units), show_pitch(face.bead.pitch, units)),
@@ -78,6 +76,11 @@ std::string bore_passes(const Plan& plan, const BorePlan& bore, const Style& sty
 }
 
 } // namespace
+
+std::string settings_sentence(const BorePlan& bore, UnitSystem units) {
+    return fmt::format("procedure {}, {}: {}.", printable(bore.procedure, 60), printable(bore.filler, 60),
+                       settings_line(bore, units));
+}
 
 std::string passes_text(const Plan& plan, const Style& style) {
     std::string text = style.strong(wrapped(printable(plan.title), ""));

@@ -25,28 +25,6 @@ bool is_poured(const Need& line) {
     return line.item == "generator fuel";
 }
 
-std::string amount(double value, const Need& line, UnitSystem units) {
-    const std::string& unit = line.unit;
-    if (is_poured(line) && units == UnitSystem::inch)
-        return fmt::format("{:.1f} gal", value * factor::litre / factor::gallon_us);
-    if (unit == "kW" || is_poured(line))
-        return fmt::format("{:.1f} {}", value, unit);
-    if (unit == "kg")
-        return show(in_si<Mass>(value), units);
-    if (unit == "L")
-        return show(in_si<Volume>(value * factor::litre), units);
-    return fmt::format("{:.0f}", value);
-}
-
-std::string load(const Need& line) {
-    if (line.unit == "pieces")
-        return fmt::format("{:.0f}", line.supplied);
-    std::string text;
-    for (const PackCount& pack : line.cover)
-        text += fmt::format("{}{} × {}", text.empty() ? "" : " + ", pack.count, printable(pack.pack, 30));
-    return text.empty() ? "no pack known" : text;
-}
-
 std::string head(const Plan& plan, const Style& style) {
     int bores = 0;
     for (const BorePlan& bore : plan.bores)
@@ -125,6 +103,28 @@ std::string assumed_list(const Plan& plan, const Style& style) {
 }
 
 } // namespace
+
+std::string amount(double value, const Need& line, UnitSystem units) {
+    const std::string& unit = line.unit;
+    if (is_poured(line) && units == UnitSystem::inch)
+        return fmt::format("{:.1f} gal", value * factor::litre / factor::gallon_us);
+    if (unit == "kW" || is_poured(line))
+        return fmt::format("{:.1f} {}", value, unit);
+    if (unit == "kg")
+        return show(in_si<Mass>(value), units);
+    if (unit == "L")
+        return show(in_si<Volume>(value * factor::litre), units);
+    return fmt::format("{:.0f}", value);
+}
+
+std::string load(const Need& line) {
+    if (line.unit == "pieces")
+        return fmt::format("{:.0f}", line.supplied);
+    std::string text;
+    for (const PackCount& pack : line.cover)
+        text += fmt::format("{}{} × {}", text.empty() ? "" : " + ", pack.count, printable(pack.pack, 30));
+    return text.empty() ? "no pack known" : text;
+}
 
 std::string take_text(const Plan& plan, const Style& style) {
     return head(plan, style) + "\n" + take_table(plan, style) + "\n" + bore_table(plan, style) + "\n" +

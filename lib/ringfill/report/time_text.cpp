@@ -81,15 +81,6 @@ std::string heater_in_words(const HeatBalance& balance, UnitSystem units) {
         balance.hot.is_whole() ? fmt::format("; peak {}", show(balance.peak(), units)) : std::string());
 }
 
-std::string place_of(const HeatStep& step) {
-    if (step.pass.empty())
-        return {};
-    if (step.after_ring == 0)
-        return fmt::format("before {} layer {}", step.pass, step.layer);
-    return fmt::format("{} {} layer {} ring {}", step.stage == HeatStage::weld ? "to" : "after", step.pass,
-                       step.layer, step.after_ring);
-}
-
 std::vector<std::string> step_lines(const HeatRun& run, UnitSystem units) {
     std::vector<std::vector<std::string>> rows;
     for (const HeatStep& step : run.steps)
@@ -97,18 +88,6 @@ std::vector<std::string> step_lines(const HeatRun& run, UnitSystem units) {
             {std::string(step_name(step.stage)), place_of(step), show(step.time), show(step.from, units),
              "to", step.stage == HeatStage::warm_up ? show_minimum(step.to, units) : show(step.to, units)});
     return columns(rows, {false, false, true, true, false, true});
-}
-
-/// "… 212 steps more, 105 stops and 1 reheat among them"
-std::string left_out(const HeatRun& run, std::size_t begin, std::size_t end) {
-    int stops = 0;
-    int reheats = 0;
-    for (std::size_t i = begin; i < end; ++i) {
-        stops += run.steps[i].stage == HeatStage::stop ? 1 : 0;
-        reheats += run.steps[i].stage == HeatStage::reheat ? 1 : 0;
-    }
-    return fmt::format("… {} steps more, {} and {} among them; the result file has them all", end - begin,
-                       counted(stops, "stop"), counted(reheats, "reheat"));
 }
 
 std::string step_list(const HeatRun& run, UnitSystem units) {
@@ -130,11 +109,37 @@ std::string step_list(const HeatRun& run, UnitSystem units) {
 
 } // namespace
 
+std::string place_of(const HeatStep& step) {
+    if (step.pass.empty())
+        return {};
+    if (step.after_ring == 0)
+        return fmt::format("before {} layer {}", step.pass, step.layer);
+    return fmt::format("{} {} layer {} ring {}", step.stage == HeatStage::weld ? "to" : "after", step.pass,
+                       step.layer, step.after_ring);
+}
+
+std::string left_out(const HeatRun& run, std::size_t begin, std::size_t end) {
+    int stops = 0;
+    int reheats = 0;
+    for (std::size_t i = begin; i < end; ++i) {
+        stops += run.steps[i].stage == HeatStage::stop ? 1 : 0;
+        reheats += run.steps[i].stage == HeatStage::reheat ? 1 : 0;
+    }
+    return fmt::format("… {} steps more, {} and {} among them; the result file has them all", end - begin,
+                       counted(stops, "stop"), counted(reheats, "reheat"));
+}
+
+Sentences time_sentences(const BorePlan& bore, UnitSystem units) {
+    if (!bore.heat_balance)
+        return {};
+    return {{sum_of_it(bore, units)}, {heater_in_words(*bore.heat_balance, units)}};
+}
+
 std::string time_text(const BorePlan& bore, UnitSystem units) {
     if (!bore.heat_balance)
         return {};
     const HeatBalance& balance = *bore.heat_balance;
-    std::string text = wrapped(sum_of_it(bore, units), "  ") + wrapped(heater_in_words(balance, units), "  ");
+    std::string text = wrapped(time_sentences(bore, units));
     if (!balance.plated)
         return text + step_list(balance.hot.run, units);
     text += wrapped("The job does not say what carries heat off the boss. With nothing that does, which asks "

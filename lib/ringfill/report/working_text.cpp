@@ -28,6 +28,8 @@ std::string list_of(const std::vector<double>& values) {
     return "(" + text + ")";
 }
 
+} // namespace
+
 std::string inputs_of(const Working& work) {
     std::string text;
     for (const Input& input : work.inputs)
@@ -37,8 +39,6 @@ std::string inputs_of(const Working& work) {
                       input.unit));
     return text;
 }
-
-} // namespace
 
 std::string working_text(const Plan& plan, const Style& style) {
     std::string text = style.strong("WORKING");
