@@ -49,8 +49,8 @@ TEST_CASE(
     const std::string text = on_one_line(cautions_text(plan, plain));
     CHECK_THAT(text,
                Contains("FIRE WATCH A second person, not the one who welds, from the first flame until 1 "
-                        "h 00 min after the last heat (the longest of the rule sets known: NFPA51B-2019, "
-                        "JCoP-10)."));
+                        "h 00 min after the last heat; the longest of the rule sets known: NFPA51B-2019, "
+                        "JCoP-10."));
     CHECK(std::regex_search(text,
                             std::regex("day 1 [0-9:]{5} to [0-9:]{5}, then a look at least every 20 min")));
     for (const Caution& caution : plan.cautions)

@@ -1,6 +1,7 @@
 #include <ringfill/report/caution_list.hpp>
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 
 #include <fmt/format.h>
@@ -15,33 +16,44 @@ namespace {
 constexpr std::pair<std::string_view, std::string_view> times[] = {
     {"before", "CAUTIONS BEFORE THE WORK"}, {"during", "CAUTIONS DURING IT"}, {"after", "CAUTIONS AFTER IT"}};
 
-std::string keys_of(const Caution& caution) {
+} // namespace
+
+std::string source_keys(const Caution& caution) {
     std::vector<std::string> keys = {caution.source};
     for (const std::string& more : caution.more_sources)
         if (std::find(keys.begin(), keys.end(), more) == keys.end())
             keys.push_back(more);
-    return fmt::format(" [{}]", fmt::join(keys, ", "));
+    return fmt::format("[{}]", fmt::join(keys, "] ["));
 }
 
-} // namespace
+std::string to_check(const Caution& caution) {
+    return caution.about == "the job" ? caution.check : fmt::format("{}: {}", caution.about, caution.check);
+}
 
-std::vector<std::string> not_stated(const std::vector<Caution>& cautions) {
-    std::vector<std::pair<std::string, std::vector<std::string>>> by_field;
+std::vector<OpenField> open_fields(const std::vector<Caution>& cautions) {
+    std::vector<OpenField> fields;
     for (const Caution& caution : cautions) {
         if (caution.applies == "yes")
             continue;
-        auto known = std::find_if(by_field.begin(), by_field.end(),
-                                  [&](const auto& one) { return one.first == caution.field; });
-        if (known == by_field.end())
-            known = by_field.insert(known, {caution.field, {}});
-        const std::string check =
-            caution.about == "the job" ? caution.check : fmt::format("{}: {}", caution.about, caution.check);
-        if (std::find(known->second.begin(), known->second.end(), check) == known->second.end())
-            known->second.push_back(check);
+        auto known = std::find_if(fields.begin(), fields.end(),
+                                  [&](const OpenField& one) { return one.field == caution.field; });
+        if (known == fields.end())
+            known = fields.insert(known, {caution.field, {}});
+        if (std::none_of(known->cautions.begin(), known->cautions.end(),
+                         [&](const Caution* one) { return to_check(*one) == to_check(caution); }))
+            known->cautions.push_back(&caution);
     }
+    return fields;
+}
+
+std::vector<std::string> not_stated(const std::vector<Caution>& cautions) {
     std::vector<std::string> sentences;
-    for (const auto& [field, checks] : by_field)
-        sentences.push_back(fmt::format("{} ({})", fmt::join(checks, ", "), field));
+    for (const OpenField& open : open_fields(cautions)) {
+        std::string list;
+        for (const Caution* caution : open.cautions)
+            list += fmt::format("{}{}", list.empty() ? "" : ", ", to_check(*caution));
+        sentences.push_back(fmt::format("{} ({})", list, open.field));
+    }
     return sentences;
 }
 
@@ -53,7 +65,7 @@ std::string caution_list(const Plan& plan, const Style& style, bool with_sources
             if (caution.applies == "yes" && caution.when == when)
                 list += wrapped(fmt::format("{}: {} ({}){}", printable(caution.about, longest_name_shown),
                                             caution.text, caution.because,
-                                            with_sources ? keys_of(caution) : std::string()),
+                                            with_sources ? " " + source_keys(caution) : std::string()),
                                 "! ");
         if (!list.empty())
             text += fmt::format("{}{}\n{}", text.empty() ? "" : "\n", style.strong(heading), list);

@@ -24,12 +24,24 @@ std::string sources_of(const Plan& plan, const Style& style) {
 
 } // namespace
 
+std::string fire_rule_in_words(const FireWatch& watch) {
+    return fmt::format("{}{}", watch.longest ? "the longest of the rule sets known: " : "the job asks for ",
+                       fmt::join(watch.rules, ", "));
+}
+
+std::string_view no_watch_by_the_clock() {
+    return "By the clock: not known, because no day is laid out; the notes say why.";
+}
+
+std::string_view watch_moves_with_the_heat() {
+    return "in all. A later start or a longer hold moves the end: count from the last heat as it was.";
+}
+
 std::vector<std::string> fire_watch_sentences(const Plan& plan) {
     const FireWatch& watch = plan.fire_watch;
     std::vector<std::string> sentences = {fmt::format(
-        "A second person, not the one who welds, from the first flame until {} after the last heat ({}{}).",
-        show(watch.after.value), watch.longest ? "the longest of the rule sets known: " : "the job asks for ",
-        fmt::join(watch.rules, ", "))};
+        "A second person, not the one who welds, from the first flame until {} after the last heat; {}.",
+        show(watch.after.value), fire_rule_in_words(watch))};
     for (const WatchPeriod& period : watch.periods) {
         const Calendar& calendar = plan.day->calendar;
         const auto at = [&](Time time) {
@@ -45,12 +57,9 @@ std::vector<std::string> fire_watch_sentences(const Plan& plan) {
             sentences.push_back(fmt::format("{} to {}.", from, at(period.until)));
     }
     if (watch.periods.empty())
-        sentences.push_back(
-            fmt::format("By the clock: not known, because no day is laid out; {}.", "the notes say why"));
+        sentences.emplace_back(no_watch_by_the_clock());
     else
-        sentences.push_back(fmt::format("{} in all. A later start or a longer hold moves the end: count from "
-                                        "the last heat as it was.",
-                                        show(watch.total)));
+        sentences.push_back(fmt::format("{} {}", show(watch.total), watch_moves_with_the_heat()));
     return sentences;
 }
 

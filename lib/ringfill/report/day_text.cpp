@@ -114,7 +114,7 @@ Sentences day_sentences(const DayPlan& plan) {
         tell(fmt::format("Come back for the crack test {} after that, on {} ({}).", show(plan.back->wait),
                          day_and_clock(plan.calendar, plan.back->at), show(plan.back->length)));
     tell("Standing times are common practice and differ by crew: put your own into the table of "
-         "standing times. Fire watch and its minutes after the last heat come on top.");
+         "standing times. The fire watch outlasts the heat: see the cautions.");
     return sentences;
 }
 

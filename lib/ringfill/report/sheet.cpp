@@ -6,6 +6,7 @@
 #include <ringfill/report/sheet_bore.hpp>
 #include <ringfill/report/sheet_cautions.hpp>
 #include <ringfill/report/sheet_end.hpp>
+#include <ringfill/report/sheet_fire_watch.hpp>
 #include <ringfill/report/sheet_head.hpp>
 #include <ringfill/report/sheet_style.hpp>
 
@@ -28,7 +29,7 @@ std::string sheet(const Job& job, const Plan& plan, const Bibliography& sources)
     for (std::size_t i = 0; i < plan.bores.size(); ++i)
         body += sheet_bore({plan, job.bores.at(i), plan.bores[i], fmt::format("bores[{}]", i),
                             fmt::format("bore-{}", i + 1)});
-    Markup end = job_cautions(plan) + sheet_blank_lines();
+    Markup end = sheet_fire_watch(plan) + job_cautions(plan) + sheet_blank_lines();
     const Markup notes = sheet_notes(plan);
     const Markup working = sheet_working(plan);
     const std::string printed = body.written() + end.written() + notes.written() + working.written();

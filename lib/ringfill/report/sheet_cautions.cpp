@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include <ringfill/report/caution_list.hpp>
 #include <ringfill/report/figure.hpp>
 
 namespace ringfill {
@@ -22,7 +23,7 @@ Markup caution_item(const Caution& caution, std::size_t index, bool names_what) 
         item += element("b", as_told(path + ".about", caution.about) + words(": "));
     item += as_told(path + ".text", caution.text);
     return element("li", item + words(" (") + as_told(path + ".because", caution.because) +
-                             words(fmt::format(") [{}]", caution.source)));
+                             words(fmt::format(") {}", source_keys(caution))));
 }
 
 struct When {
@@ -40,7 +41,7 @@ Markup by_time(const Plan& plan, std::string_view rank, bool names_what, Wanted 
         Markup list;
         for (std::size_t i = 0; i < plan.cautions.size(); ++i) {
             const Caution& caution = plan.cautions[i];
-            if (caution.applies != "unknown" && is_then(caution.when) && wanted(caution))
+            if (caution.applies == "yes" && is_then(caution.when) && wanted(caution))
                 list += caution_item(caution, i, names_what);
         }
         return list;
@@ -58,19 +59,26 @@ Markup by_time(const Plan& plan, std::string_view rank, bool names_what, Wanted 
     return all;
 }
 
-/// What may apply because the job does not say, in one paragraph.
-Markup not_stated(const Plan& plan) {
+/// What may apply because the job does not say: a line for each field, with what to look for.
+Markup open_questions(const Plan& plan) {
     Markup list;
-    for (std::size_t i = 0; i < plan.cautions.size(); ++i) {
-        const Caution& caution = plan.cautions[i];
-        const std::string path = fmt::format("cautions[{}]", i);
-        if (caution.applies == "unknown")
-            list += element("li", as_told(path + ".about", caution.about) + words(": ") +
-                                      as_told(path + ".text", caution.text));
+    const auto told = [&](const Caution* caution, std::string_view member, const std::string& text) {
+        return as_told(fmt::format("cautions[{}].{}", caution - plan.cautions.data(), member), text);
+    };
+    for (const OpenField& open : open_fields(plan.cautions)) {
+        Markup line;
+        for (const Caution* caution : open.cautions) {
+            line += words(line.empty() ? "" : ", ");
+            if (caution->about != "the job")
+                line += told(caution, "about", caution->about) + words(": ");
+            line += told(caution, "check", caution->check);
+        }
+        list +=
+            element("li", line + words(" (") + told(open.cautions.front(), "field", open.field) + words(")"));
     }
     if (list.empty())
         return {};
-    return element("h3", "Not stated in the job, check:") + element("ul", list, {{"class", "compact"}});
+    return element("h3", "Not stated in the job, check") + element("ul", list, {{"class", "compact"}});
 }
 
 } // namespace
@@ -83,7 +91,7 @@ Markup bore_cautions(const Plan& plan, const std::string& name) {
 Markup job_cautions(const Plan& plan) {
     return element("h2", "Cautions for the whole job", {{"id", "cautions"}}) +
            by_time(plan, "h3", true, [&](const Caution& one) { return !is_about_a_bore(plan, one); }) +
-           not_stated(plan);
+           open_questions(plan);
 }
 
 } // namespace ringfill

@@ -65,6 +65,7 @@ Markup contents(const Plan& plan) {
         way("day", "Day");
     for (std::size_t i = 0; i < plan.bores.size(); ++i)
         way(fmt::format("bore-{}", i + 1), plan.bores[i].name);
+    way("fire-watch", "Fire watch");
     way("cautions", "Cautions");
     way("sources", "Sources");
     way("notes", "Notes");
