@@ -80,7 +80,7 @@ for (const svg of document.querySelectorAll('svg')) {
       faults.push('outside its drawing: ' + text);
     for (const [other, b] of boxes.slice(i + 1))
       if (Math.min(a.right, b.right) - Math.max(a.left, b.left) > 0.5 &&
-          Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 0.5 * (b.height < a.height ? b.height : a.height) * 0.2)
+          Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 0.1 * Math.min(a.height, b.height))
         faults.push('over one another: ' + text + ' / ' + other);
   });
 }
