@@ -122,6 +122,13 @@ TEST_CASE("what the job does not give is said") {
             const Drawing drawing = Drawn(one.text).drawing();
             CHECK(drawing.has_text("worn, welded on as it is"));
             CHECK_FALSE(drawing.has_text("skim to"));
+            const BorePlan plan = Drawn(one.text).plan.bores.front();
+            const auto diameter = [](Length radius) {
+                return held_together("Ø " + show(2.0 * radius, UnitSystem::metric));
+            };
+            REQUIRE(plan.layers.back().radius_after < plan.layering.end_radius);
+            CHECK(drawing.has_text("weld to " + diameter(plan.layering.end_radius)));
+            CHECK(drawing.has_text("on average " + diameter(plan.layers.back().radius_after)));
             CHECK_THAT(drawing.description, Contains("No skim"));
         }
         if (one.name == "long")

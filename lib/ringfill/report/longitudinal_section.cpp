@@ -133,16 +133,18 @@ std::string longitudinal_section(const WornBore& bore, const BorePlan& plan, Uni
     draw_ring_numbers(svg, frame, section, row, row.end(), numbers_y);
     double y = std::max(frame.axis_y, numbers_y) + 5.2;
     y = draw_dimensions(svg, frame, bore, plan, numbers_y + 0.8, y, units);
-    const auto notes = side_notes(bore, plan, units);
-    y = draw_notes(svg, notes, y) + 1;
+    y += 0.8;
 
     const SideDetail detail = side_detail(section, row);
     svg.text({1, y + letter_rise},
              {fmt::format("Detail B, near face, {:.3g} times the view above", detail.scale / scale)});
     y += letter_rise + 2.4;
     draw_side_detail(svg, section, row, detail, y, mm(bore.length), units);
+    y += detail.height + 1.5;
+    const auto notes = side_notes(bore, plan, units);
+    y = draw_notes(svg, notes, y);
     return svg.drawing({id, "Section along the bore, upper half, as welded",
-                        in_words(bore, plan, notes, units), paper_width, y + detail.height + 1, 1 / scale});
+                        in_words(bore, plan, notes, units), paper_width, y + 1, 1 / scale});
 }
 
 } // namespace ringfill

@@ -73,7 +73,11 @@ std::vector<Label> labels_of(const Fan& fan, const RingSection& section, double 
         if (n == 1 || n % static_cast<std::size_t>(step) == 0)
             labels.push_back({fmt::format("layer {} {}", n, diameter_text(section.layers[n - 1], units)),
                               fan.edge(section.layers[n - 1]), static_cast<int>(10 + n)});
-    labels.push_back({"weld to " + diameter_text(section.end, units), fan.edge(section.end), 0});
+    labels.push_back({"weld to " + diameter_text(section.weld_to, units), fan.edge(section.weld_to), 0});
+    if (section.is_average())
+        labels.push_back(
+            {fmt::format("layer {}, on average {}", section.layers.size(), diameter_text(section.end, units)),
+             fan.edge(section.end), 2});
     if (section.passes_target())
         labels.push_back({"asked for " + diameter_text(section.target, units), fan.edge(section.target), 5});
     return labels;
@@ -110,6 +114,8 @@ void draw_ring_detail(Svg& svg, const RingSection& section, const RingDetail& de
     for (std::size_t n = 0; n + 1 < section.layers.size(); ++n)
         layers += fan.arc_path(section.layers[n]);
     svg.path(layers, layer_pen(spacing));
+    if (section.is_average())
+        svg.path(fan.arc_path(section.weld_to), removed_pen);
     if (section.passes_target())
         svg.path(open_path(fan.arc(section.target)), removed_pen);
     if (section.boss && *section.boss <= detail.outer)

@@ -17,6 +17,7 @@ RingSection ring_section(const WornBore& bore, const BorePlan& plan) {
                         mm(plan.build.finish_radius),
                         mm(plan.build.weld_to_radius),
                         mm(plan.layering.end_radius),
+                        mm(plan.layers.back().radius_after),
                         {},
                         std::nullopt,
                         plan.survey.largest};
@@ -74,7 +75,9 @@ std::string sizes_in_words(const WornBore& bore, const BorePlan& plan, UnitSyste
     std::string text = section.skimmed ? fmt::format("Skim to {}. ", diameter_text(section.skim, units))
                                        : "No skim: the weld goes on the worn surface as it is. ";
     text += fmt::format("{} {} to {}", section.layers.size(), section.layers.size() == 1 ? "layer" : "layers",
-                        diameter_text(section.end, units));
+                        diameter_text(section.weld_to, units));
+    if (section.is_average())
+        text += fmt::format(" at the deepest wear, on average to {}", diameter_text(section.end, units));
     if (section.passes_target())
         text += fmt::format(", past the {} asked for", diameter_text(section.target, units));
     return text + fmt::format("; finish {}.", diameter_text(section.finish, units));

@@ -15,10 +15,11 @@ namespace ringfill {
 struct RingSection {
     WornOutline worn;
     bool skimmed;
-    double skim;                ///< r_s; without a skim the largest worn radius
-    double finish;              ///< r_f
-    double target;              ///< r_t, what is to be welded to
-    double end;                 ///< r_end, what the last layer comes to
+    double skim;    ///< r_s; without a skim the largest worn radius
+    double finish;  ///< r_f
+    double target;  ///< r_t, what is to be welded to
+    double weld_to; ///< r_end, what the weld comes to at the deepest wear
+    double end;     ///< what the last layer comes to; without a skim on average, and so inside r_end
     std::vector<double> layers; ///< after each layer
     std::optional<double> boss;
     ClockRadius deepest;
@@ -27,7 +28,9 @@ struct RingSection {
     double outside() const { return boss.value_or(1.5 * skim); }
     /// Whether the last layer ends inside what was to be welded to, because the travel could not be faster,
     /// by as much as a person reads.
-    bool passes_target() const { return target - end > 0.05; }
+    bool passes_target() const { return target - weld_to > 0.05; }
+    /// Whether the layers are told on average, because the worn surface is not round.
+    bool is_average() const { return weld_to - end > 0.05; }
 };
 
 /// Height of the lowest layer [mm].

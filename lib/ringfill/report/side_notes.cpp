@@ -58,6 +58,10 @@ std::vector<std::string> side_notes(const WornBore& bore, const BorePlan& plan, 
     for (const Length& plate : bore.attached)
         notes.push_back(
             fmt::format("A plate of {} stands on the boss, not drawn.", length_text(plate, units)));
+    if (!plan.build.skimmed)
+        notes.emplace_back(
+            "Layers are counted from the mean radius of the worn surface: over the deepest wear "
+            "the first is drawn thicker than it is laid.");
     if (!bore.boss_diameter)
         notes.emplace_back("The boss is not given; its outline is broken.");
     return notes;
