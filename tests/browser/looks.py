@@ -80,7 +80,7 @@ for (const svg of document.querySelectorAll('svg')) {
       faults.push('outside its drawing: ' + text);
     for (const [other, b] of boxes.slice(i + 1))
       if (Math.min(a.right, b.right) - Math.max(a.left, b.left) > 0.5 &&
-          Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 0.5 * (b.height < a.height ? b.height : a.height) * 0.2)
+          Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 0.1 * Math.min(a.height, b.height))
         faults.push('over one another: ' + text + ' / ' + other);
   });
 }
@@ -156,6 +156,6 @@ def paper_faults(driver, names, closing, folder):
                 faults.append(f"{paper}: sheet {i + 1} reaches to {right} of {72 * width} points")
             if closing not in text[i] or f"{i + 1} / {count}" not in text[i]:
                 faults.append(f"{paper}: sheet {i + 1} has no closing line or number")
-            if len(words) < 25:
-                faults.append(f"{paper}: sheet {i + 1} is all but empty: {text[i]!r}")
+            if len(words) - len(closing.split()) - 3 < 5:
+                faults.append(f"{paper}: sheet {i + 1} holds nothing but a heading: {text[i]!r}")
     return faults

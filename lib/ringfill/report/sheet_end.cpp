@@ -13,10 +13,12 @@ namespace {
 
 constexpr int blank_lines = 8;
 
-/// How a source is known; nothing for common practice, the job and what is worked out from them.
+/// How a source is known: read, restated or memory; practice has no source, and the job and what is worked
+/// out from it need none.
 std::string seen_of(const std::string& key, const Source& source) {
-    const bool needs_none = source.kind == "practice" || key == "own" || key == "job" || key == "approved";
-    return needs_none ? std::string("–") : source.seen;
+    if (source.kind == "practice")
+        return "no source";
+    return key == "own" || key == "job" || key == "approved" ? std::string("–") : source.seen;
 }
 
 std::string said(const std::string& text) {
@@ -46,7 +48,7 @@ Markup sheet_blank_lines() {
 
 Markup sheet_sources(const Bibliography& sources, const std::string& printed) {
     PageTable table{"Sources named in brackets. Known: read in the source, restated in another document that "
-                    "quotes it, or from memory and not looked up",
+                    "quotes it, or from memory and not looked up; common practice has no source",
                     {{"key"}, {"title"}, {"edition"}, {"place"}, {"known"}}};
     table.wide = true;
     table.kind = "small told";

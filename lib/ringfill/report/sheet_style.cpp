@@ -21,7 +21,8 @@ p.sum, .limits p { font-weight: bold; }
 [data-text] { overflow-wrap: anywhere; }
 table.steps [data-text] { overflow-wrap: normal; }
 nav ul { list-style: none; padding: 0; display: flex; flex-wrap: wrap; gap: .2rem 1rem; }
-nav a { color: #000; }
+nav li { min-width: 0; }
+nav a { color: #000; overflow-wrap: anywhere; }
 table { width: 100%; border-collapse: collapse; margin: .6rem 0; font-variant-numeric: tabular-nums; }
 caption { text-align: left; font-weight: bold; padding: .2rem 0; }
 th, td { text-align: left; vertical-align: top; font-weight: normal; padding: .15rem .5rem .15rem 0; border-bottom: 1px solid #000; }
