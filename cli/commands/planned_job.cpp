@@ -3,6 +3,7 @@
 #include <ringfill/document/whole_file.hpp>
 #include <ringfill/job/read_job.hpp>
 
+#include "../progress_line.hpp"
 #include "../table_folder.hpp"
 
 namespace ringfill::cli {
@@ -18,7 +19,10 @@ PlannedJob plan_with_job(const Request& request) {
     for (const Family& family : shop.registry.families)
         sources.insert(family.sources.begin(), family.sources.end());
     try {
-        Plan planned = plan(job, shop);
+        ProgressLine line;
+        Plan planned = plan(job, shop, [&](std::string_view what, std::size_t at, std::size_t of) {
+            line.show(what, at, of);
+        });
         return {std::move(job), std::move(planned), std::move(sources)};
     } catch (const Faulty& faulty) {
         if (faulty.origin() != Origin::job)

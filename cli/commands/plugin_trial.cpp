@@ -22,6 +22,8 @@
 
 #include <ringfill/fault/printable.hpp>
 
+#include "../progress_line.hpp"
+
 namespace ringfill::cli {
 namespace {
 
@@ -136,9 +138,17 @@ void read_what_is_there(std::array<pollfd, 3>& open, Heard& heard) {
                 open[i].fd = -1; // which poll skips
 }
 
+/// The rule that the child has begun last.
+std::string rule_begun(const std::string& report) {
+    const std::size_t line = report.rfind(fmt::format("\n{}", begins));
+    const std::size_t from = line == std::string::npos ? 1 : line + 2;
+    return report.empty() ? std::string() : report.substr(from, report.find('\n', from) - from);
+}
+
 /// Listens until the child has ended, or has reported nothing for too long.
 Heard listen(pid_t child, const std::array<int, 3>& descriptors) {
     Heard heard;
+    ProgressLine line;
     std::array<pollfd, 3> open{};
     for (std::size_t i = 0; i < open.size(); ++i)
         open[i] = {descriptors[i], POLLIN, 0};
@@ -159,6 +169,7 @@ Heard listen(pid_t child, const std::array<int, 3>& descriptors) {
         read_what_is_there(open, heard);
         if (heard.texts[2].size() > reported)
             deadline = Clock::now() + time_limit;
+        line.show("trying: " + rule_begun(heard.texts[2]), 0, 0);
     }
     return heard;
 }

@@ -145,7 +145,7 @@ def paper_faults(driver, names, closing, folder):
         sheets = words_of(pdf)
         text = [" ".join(words) for words, _ in sheets]
         starts = ["Hot-work notes, not a permit"] + [f"Bore: {name}" for name in names] + \
-                 ["Cautions for the whole job", "Working"]
+                 ["Notes by hand", "Working"]
         if len(sheets) != count or count < len(starts):
             faults.append(f"{paper}: {count} sheets for {len(starts)} parts")
         for start in starts:

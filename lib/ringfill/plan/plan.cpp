@@ -41,9 +41,12 @@ SettingsByProcedure all_settings(const Job& job, const Shop& shop, std::vector<F
 /// Plans every bore whose procedure stands and judges the others as far as it goes; the faults of all are
 /// collected.
 std::vector<BorePlan> plan_bores(const Job& job, const Shop& shop, const SettingsByProcedure& settings,
-                                 std::vector<Fault>& faults) {
+                                 std::vector<Fault>& faults, const Progress& progress) {
     std::vector<BorePlan> bores;
+    std::size_t at = 0;
     for (const WornBore& bore : job.bores) {
+        if (progress)
+            progress("planning bore", ++at, job.bores.size());
         const Base* base = find_base(shop.registry, bore.base, bore.path + ".base", faults);
         const auto own = settings.find(bore.procedure);
         try {
@@ -149,17 +152,17 @@ std::string piece_name(const BorePlan& bore, int piece) {
     return bore.count > 1 ? fmt::format("{} {}", bore.name, piece) : bore.name;
 }
 
-Plan plan(const Job& job, const Shop& shop) {
+Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     std::vector<Fault> faults;
     const SettingsByProcedure settings = all_settings(job, shop, faults);
     Plan result;
-    result.bores = plan_bores(job, shop, settings, faults);
+    result.bores = plan_bores(job, shop, settings, faults, progress);
     for (const auto& [filler, price] : job.prices.wire_kg)
         find_filler(shop.registry, filler, "prices.wire_kg." + filler, faults);
     const std::optional<FireWatch> watch = fire_watch_of(job, shop, faults);
     refuse_if_any(Origin::job, faults);
 
-    plan_balances(result.bores, job, shop);
+    plan_balances(result.bores, job, shop, progress);
     result.title = job.title;
     result.units = job.units;
     result.reserve = job.reserve;

@@ -11,6 +11,7 @@
 #include <ringfill/heat/heat_balance.hpp>
 #include <ringfill/job/job.hpp>
 #include <ringfill/plan/day_plan.hpp>
+#include <ringfill/plan/progress.hpp>
 #include <ringfill/plan/shop.hpp>
 #include <ringfill/take/need.hpp>
 #include <ringfill/weld/metal.hpp>
@@ -72,6 +73,7 @@ struct Plan {
 /// Plans a job with what stands ready in the shop. Pure: the same job and shop give the same plan.
 /// Throws Faulty (Origin::job) with the faults of all bores and procedures; their places have paths into the
 /// job only, see locate().
-Plan plan(const Job& job, const Shop& shop);
+/// @param progress is told how far it is.
+Plan plan(const Job& job, const Shop& shop, const Progress& progress = {});
 
 } // namespace ringfill

@@ -25,7 +25,7 @@ void plan_balance(BorePlan& plan, const BalanceCase& what) {
 
 } // namespace
 
-void plan_balances(std::vector<BorePlan>& bores, const Job& job, const Shop& shop) {
+void plan_balances(std::vector<BorePlan>& bores, const Job& job, const Shop& shop, const Progress& progress) {
     std::vector<Passes> passes;
     for (std::size_t i = 0; i < bores.size(); ++i)
         passes.push_back(ring_times(job.bores[i].grooves, bores[i].grooves, bores[i].layers, bores[i].bead,
@@ -37,6 +37,8 @@ void plan_balances(std::vector<BorePlan>& bores, const Job& job, const Shop& sho
     std::vector<Fault> known; // every base has been found before
     for (std::size_t i = 0; i < bores.size(); ++i) {
         const WornBore& bore = job.bores[i];
+        if (progress)
+            progress("following the heat of bore", i + 1, bores.size());
         if (const Base* base = find_base(shop.registry, bore.base, bore.path + ".base", known))
             plan_balance(bores[i], {bore, bores[i].build, *base, bores[i].heat, passes[i], ambient, heater,
                                     shop.cutting.rough_below.value, shop.cutting.finish_below.value});

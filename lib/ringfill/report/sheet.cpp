@@ -26,10 +26,13 @@ Markup head_of_page(const Plan& plan) {
 std::string sheet(const Job& job, const Plan& plan, const Bibliography& sources) {
     Markup body = element("header", sheet_head(plan));
     body += sheet_take(plan) + sheet_day(plan);
+    // What can hurt stands before the bores: it is read before anything is lit.
+    body += element("section", sheet_fire_watch(plan) + job_cautions(plan),
+                    {{"class", "safety"}, {"aria-label", "Fire watch and cautions"}});
     for (std::size_t i = 0; i < plan.bores.size(); ++i)
         body += sheet_bore({plan, job.bores.at(i), plan.bores[i], fmt::format("bores[{}]", i),
                             fmt::format("bore-{}", i + 1)});
-    Markup end = sheet_fire_watch(plan) + job_cautions(plan) + sheet_blank_lines();
+    Markup end = sheet_blank_lines();
     const Markup notes = sheet_notes(plan);
     const Markup working = sheet_working(plan);
     const std::string printed = body.written() + end.written() + notes.written() + working.written();

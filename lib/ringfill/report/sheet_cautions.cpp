@@ -19,7 +19,7 @@ Markup caution_item(const Caution& caution, std::size_t index, bool names_what) 
     const std::string path = fmt::format("cautions[{}]", index);
     Markup item =
         element("span", Markup(), {{"class", "tick"}, {"role", "img"}, {"aria-label", "box to tick"}});
-    if (names_what)
+    if (names_what && caution.about != "the job")
         item += element("b", as_told(path + ".about", caution.about) + words(": "));
     item += as_told(path + ".text", caution.text);
     return element("li", item + words(" (") + as_told(path + ".because", caution.because) +

@@ -63,10 +63,10 @@ Markup contents(const Plan& plan) {
     way("take", "Take");
     if (plan.day)
         way("day", "Day");
-    for (std::size_t i = 0; i < plan.bores.size(); ++i)
-        way(fmt::format("bore-{}", i + 1), plan.bores[i].name);
     way("fire-watch", "Fire watch");
     way("cautions", "Cautions");
+    for (std::size_t i = 0; i < plan.bores.size(); ++i)
+        way(fmt::format("bore-{}", i + 1), plan.bores[i].name);
     way("sources", "Sources");
     way("notes", "Notes");
     way("working", "Working");

@@ -100,7 +100,8 @@ constexpr std::string_view paper = R"css(
   body { padding: 0; max-width: 186mm; margin: 0; }
   nav { display: none; }
   h1 { font-size: 17pt; border-bottom-width: 1mm; }
-  h2 { border-bottom-width: .5mm; }
+  h2 { border-bottom-width: .5mm; margin-top: 1rem; }
+  p { margin: .25rem 0; }
   h1, h2, h3, h4, caption { break-after: avoid; }
   thead { display: table-header-group; }
   tr, li, figure, svg, dl.facts div, .line, table.form, table.gauge, table.day { break-inside: avoid; }
