@@ -14,7 +14,7 @@ namespace {
 
 /// The process of a wire by its ISO 4063 number: solid wire MAG, cored wire with gas or without.
 std::string_view process_of(const Filler& filler) {
-    return !filler.cored ? "135" : filler.gases.empty() ? "114" : "136";
+    return !filler.cored() ? "135" : filler.gases.empty() ? "114" : "136";
 }
 
 void lay_heat(BoreHeat& heat, const HeatSettings& settings, const std::vector<FacePad>& faces,

@@ -127,7 +127,7 @@ void assume_filler(Settings& found, UnitSystem units) {
     }
     if (found.gas && !procedure.gas_flow)
         assume("gas_flow", show(found.gas_flow, units),
-               filler.cored ? "practice" : found.gas->flow_L_min_per_mm.source);
+               filler.cored() ? "practice" : found.gas->flow_L_min_per_mm.source);
 }
 
 } // namespace

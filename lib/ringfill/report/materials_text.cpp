@@ -137,7 +137,7 @@ std::string family_text(const Family& family) {
         rows.push_back({fmt::format("{}/{}", family.name, base.name), "base metal", base.standard});
     for (const Filler& filler : family.fillers)
         rows.push_back({fmt::format("{}/{}", family.name, filler.name),
-                        filler.cored ? "cored wire" : "solid wire", filler.standard});
+                        filler.cored() ? "cored wire" : "solid wire", filler.standard});
     for (const std::string& line : columns(rows, {false, false, false}))
         text += fmt::format("  {}\n", line);
     return text;
@@ -185,7 +185,7 @@ std::string filler_text(const Family& family, const Filler& filler) {
     for (const WireSize& size : filler.sizes)
         write_size(page, size);
     return fmt::format("{}/{}, {} wire, {}\n  gases: {}\n", family.name, filler.name,
-                       filler.cored ? "cored" : "solid", filler.standard,
+                       filler.cored() ? "cored" : "solid", filler.standard,
                        filler.gases.empty() ? "none" : fmt::format("{}", fmt::join(filler.gases, ", "))) +
            page.text(family.sources);
 }

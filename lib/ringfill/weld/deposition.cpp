@@ -106,7 +106,7 @@ std::optional<Deposition> deposition(const Procedure& procedure, const Filler& f
                                      std::vector<Fault>& faults) {
     Deposition laid;
     const WireSize size = scaled_to(nearest_size(filler, procedure.wire), procedure.wire);
-    laid.linear_mass = filler.cored ? size.linear_mass.value().value
+    laid.linear_mass = filler.cored() ? size.linear_mass.value().value
                                     : solid_wire_mass(procedure.wire, filler.wire_density.value().value);
     laid.efficiency = efficiency_of(procedure, filler);
     laid.density = filler.deposit_density.value;
