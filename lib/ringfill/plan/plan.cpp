@@ -22,6 +22,7 @@
 #include <ringfill/plan/plan_boring.hpp>
 #include <ringfill/plan/plan_day.hpp>
 #include <ringfill/plan/plan_working.hpp>
+#include <ringfill/plan/settings_told.hpp>
 #include <ringfill/plan/uses.hpp>
 #include <ringfill/take/take.hpp>
 #include <ringfill/weld/torch_fit.hpp>
@@ -71,7 +72,8 @@ Totals totals(const std::vector<BorePlan>& bores, const std::vector<GasUse>& gas
     for (const BorePlan& bore : bores) {
         const auto count = static_cast<double>(bore.count);
         sum.laid += count * bore.metal.laid;
-        sum.wire += count * bore.metal.wire;
+        (bore.deposition.piece ? sum.piece_mass : sum.wire) += count * bore.metal.wire;
+        sum.pieces += std::int64_t{bore.count} * bore.metal.pieces;
         sum.arc += count * bore.metal.arc;
     }
     for (const GasUse& gas : gases)
@@ -161,13 +163,16 @@ Plan plan(const Job& job, const Shop& shop) {
     const auto wires = wire_uses(job, result.bores, settings);
     const auto gases = gas_uses(result.bores, settings);
     result.totals = totals(result.bores, gases);
-    result.take = take(wires, gases, job.reserve, shop.packs, shop.wear_parts, job.units);
+    result.take = take(wires, piece_uses(job, result.bores, settings), gases, job.reserve, shop.packs,
+                       shop.wear_parts, job.units);
     ranges::push_back(result.take, take_sticks(stick_uses(result.bores), shop.sticks, job.units));
     ranges::push_back(result.take, heat_needs(job, result.bores, shop));
     ranges::push_back(result.take, take_holes(hole_uses(job), job.units));
     ranges::push_back(result.take, take_inserts(insert_uses(result.bores),
                                                 bar_settings(job.boring, shop.cutting).edge_life.source));
     result.assumed = job.assumed;
+    for (const auto& [name, one] : settings)
+        leave_out_unfit(result.assumed, one);
     ranges::push_back(result.assumed, heat_assumed(job, result.bores));
     judge(result, job, settings);
     judge_boring(result, job, shop.cutting);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -44,6 +45,8 @@ struct BorePlan {
 struct Totals {
     Mass laid;
     Mass wire;
+    Mass piece_mass; ///< of electrodes and rods
+    std::int64_t pieces = 0;
     Time arc;
     Volume gas;
 };

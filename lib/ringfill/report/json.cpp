@@ -117,7 +117,12 @@ Value metal_object(const BorePlan& bore) {
         object.push_back({"kept_kg", bore.metal.kept.value()});
         object.push_back({"kept_share", bore.metal.kept_share});
     }
-    object.push_back({"wire_kg", bore.metal.wire.value()});
+    if (bore.deposition.piece) {
+        object.push_back({"pieces", static_cast<double>(bore.metal.pieces)});
+        object.push_back({"filler_kg", bore.metal.wire.value()});
+    } else {
+        object.push_back({"wire_kg", bore.metal.wire.value()});
+    }
     object.push_back({"arc_s", bore.metal.arc.value()});
     object.push_back({"starts", static_cast<double>(bore.metal.starts)});
     object.push_back({"deposition_kg_h", kg_h(bore.deposition.rate)});
@@ -175,10 +180,15 @@ Value assumed_object(const Assumed& value) {
 }
 
 Value totals_object(const Plan& plan) {
-    Value::Object object{{"laid_kg", plan.totals.laid.value()},
-                         {"wire_kg", plan.totals.wire.value()},
-                         {"arc_s", plan.totals.arc.value()},
-                         {"gas_l", litres(plan.totals.gas)}};
+    Value::Object object{{"laid_kg", plan.totals.laid.value()}};
+    if (plan.totals.wire > Mass())
+        object.push_back({"wire_kg", plan.totals.wire.value()});
+    if (plan.totals.pieces > 0) {
+        object.push_back({"pieces", static_cast<double>(plan.totals.pieces)});
+        object.push_back({"pieces_kg", plan.totals.piece_mass.value()});
+    }
+    object.push_back({"arc_s", plan.totals.arc.value()});
+    object.push_back({"gas_l", litres(plan.totals.gas)});
     if (plan.day)
         object.push_back({"elapsed_s", plan.day->day.ends.value()});
     return object;

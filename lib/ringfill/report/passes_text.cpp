@@ -15,7 +15,12 @@ namespace {
 
 /// What stays the same through all layers of a bore.
 std::string settings_line(const BorePlan& bore, UnitSystem units) {
-    std::string text = fmt::format("wire feed {}", show_feed(bore.deposition.wire_feed, units));
+    const Deposition& laid = bore.deposition;
+    std::string text =
+        laid.piece ? fmt::format("{} laid by {} {}, one lays {}", show(laid.rate, units), bore.metal.pieces,
+                                 laid.piece->form == FillerForm::rod ? "rods" : "electrodes",
+                                 show(laid.piece->usable, units))
+                   : fmt::format("wire feed {}", show_feed(laid.wire_feed, units));
     if (bore.deposition.current)
         text += fmt::format(", {}{}", bore.deposition.current_given ? "" : "about ",
                             show(*bore.deposition.current));
