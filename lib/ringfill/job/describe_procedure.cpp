@@ -157,7 +157,7 @@ constexpr std::array procedure_fields = {
           .sample = "0.667"},
     Field{.name = "dilution",
           .kind = Kind::number,
-          .span = spans::ratio,
+          .span = spans::dilution,
           .help = "share of what lies under that is melted into a bead, from a section of a trial weld; by "
                   "process when left out",
           .sample = "0.2"},

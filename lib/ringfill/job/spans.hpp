@@ -18,6 +18,7 @@ inline constexpr Span title{1, 20'000};
 inline constexpr Span count{1, 10'000};
 inline constexpr Span percent{0, 100};
 inline constexpr Span ratio{0, 1, true};
+inline constexpr Span dilution{0, 0.9, true};
 inline constexpr Span recovery{0, 2.5, true};
 inline constexpr Span share{0, 10};
 inline constexpr Span shape{0, 50, true};

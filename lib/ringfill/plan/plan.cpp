@@ -8,11 +8,14 @@
 #include <ringfill/caution/balance_rules.hpp>
 #include <ringfill/caution/cold_rules.hpp>
 #include <ringfill/caution/face_rules.hpp>
+#include <ringfill/caution/ferrite_rules.hpp>
 #include <ringfill/caution/filler_rules.hpp>
+#include <ringfill/caution/form_rules.hpp>
 #include <ringfill/caution/fusion_rules.hpp>
 #include <ringfill/caution/hot_work.hpp>
 #include <ringfill/caution/position_rules.hpp>
 #include <ringfill/caution/preheat_rules.hpp>
+#include <ringfill/caution/suits_rules.hpp>
 #include <ringfill/caution/survey_rules.hpp>
 #include <ringfill/caution/weld_rules.hpp>
 #include <ringfill/plan/heat_uses.hpp>
@@ -21,6 +24,7 @@
 #include <ringfill/plan/plan_bore.hpp>
 #include <ringfill/plan/plan_boring.hpp>
 #include <ringfill/plan/plan_day.hpp>
+#include <ringfill/plan/plan_metals.hpp>
 #include <ringfill/plan/plan_working.hpp>
 #include <ringfill/plan/settings_told.hpp>
 #include <ringfill/plan/uses.hpp>
@@ -53,6 +57,7 @@ std::vector<BorePlan> plan_bores(const Job& job, const Shop& shop, const Setting
             }
             bores.push_back(plan_bore(bore, own->second));
             if (base) {
+                plan_metals(bores.back(), bore, own->second, shop, *base);
                 plan_heat(bores.back(), bore, own->second, job.site, shop.registry, *base);
                 plan_boring(bores.back(), bore, job, shop, *base);
             }
@@ -120,6 +125,7 @@ void judge(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
             approved && !is_all_in_doubt(plan, procedure))
             plan.cautions.push_back(*approved);
     for (const Procedure& procedure : job.procedures) {
+        ranges::push_back(plan.cautions, form_cautions(procedure, *settings.at(procedure.name).filler));
         ranges::push_back(plan.notes, settings.at(procedure.name).notes);
         ranges::push_back(plan.assumed, settings.at(procedure.name).assumed);
     }
@@ -134,6 +140,15 @@ void judge(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
                                             largest_bead(planned, settings.at(bore.procedure)), job.units));
         ranges::push_back(plan.cautions, face_cautions(bore, planned.faces, job.units));
         ranges::push_back(plan.cautions, filler_cautions(bore, procedure_of(job, bore)));
+        ranges::push_back(plan.cautions,
+                          suit_cautions(bore, procedure_of(job, bore),
+                                        planned.suit ? &*planned.suit : nullptr, planned.buffer));
+        if (planned.dilution)
+            ranges::push_back(plan.cautions,
+                              dilution_cautions(bore, procedure_of(job, bore), *planned.dilution));
+        if (planned.layer_metals)
+            ranges::push_back(plan.cautions,
+                              ferrite_cautions(bore, *planned.dilution, *planned.layer_metals));
         ranges::push_back(plan.cautions, preheat_cautions(bore, procedure_of(job, bore), planned.heat,
                                                           planned.build, job.units));
         if (planned.heat_balance)

@@ -13,6 +13,7 @@
 #include <ringfill/plan/day_plan.hpp>
 #include <ringfill/plan/shop.hpp>
 #include <ringfill/take/need.hpp>
+#include <ringfill/weld/layer_metal.hpp>
 #include <ringfill/weld/metal.hpp>
 
 namespace ringfill {
@@ -22,6 +23,7 @@ struct BorePlan {
     std::string name;
     std::string procedure;
     std::string filler;
+    std::string base;
     int count = 1;
     TorchPath torch_path = TorchPath::ring;
     Speed travel_set; ///< as the job gives it
@@ -34,6 +36,12 @@ struct BorePlan {
     std::vector<FacePad> faces;
     std::vector<GrooveFill> grooves;
     Metal metal;
+    std::optional<Suit> suit;        ///< the rule on filler and base metal; nothing: no table has one
+    std::vector<std::string> buffer; ///< fillers of the buffer that it asks for, family/name
+    std::optional<Sourced<std::pair<double, double>>>
+        efficiency_range; ///< usual of the filler or its process
+    std::optional<Dilution> dilution;
+    std::optional<LayerMetals> layer_metals; ///< of austenitic stainless layers
     BoreHeat heat;
     std::optional<HeatBalance> heat_balance;
     std::string no_balance; ///< why there is none, the end of a sentence

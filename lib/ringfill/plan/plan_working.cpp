@@ -38,6 +38,8 @@ std::vector<Working> bore_working(const WornBore& bore, const BorePlan& planned,
     ranges::push_back(work, grooves_working(weld, planned.grooves));
     ranges::push_back(work,
                       metal_working(weld, planned.layers, planned.faces, planned.grooves, planned.metal));
+    if (planned.dilution)
+        ranges::push_back(work, dilution_working(*planned.dilution, planned.layer_metals));
     ranges::push_back(work, heat_working(bore, planned.build, planned.bead.travel, planned.faces,
                                          planned.grooves, planned.heat));
     if (planned.heat_balance)

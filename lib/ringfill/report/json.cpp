@@ -6,6 +6,7 @@
 #include <ringfill/report/boring_json.hpp>
 #include <ringfill/report/day_json.hpp>
 #include <ringfill/report/heat_json.hpp>
+#include <ringfill/report/metals_json.hpp>
 #include <ringfill/report/time_json.hpp>
 #include <ringfill/report/working_json.hpp>
 #include <ringfill/units/metric.hpp>
@@ -142,6 +143,7 @@ Value bore_object(const BorePlan& bore) {
     if (!bore.grooves.empty())
         object.push_back({"grooves", groove_list(bore)});
     object.push_back({"metal", metal_object(bore)});
+    put_metals(object, bore);
     Value heat = heat_object(bore.heat);
     if (bore.heat_balance)
         put_balance(std::get<Value::Object>(heat.held), *bore.heat_balance);

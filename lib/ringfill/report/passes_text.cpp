@@ -7,6 +7,7 @@
 #include <ringfill/report/columns.hpp>
 #include <ringfill/report/day_text.hpp>
 #include <ringfill/report/heat_head.hpp>
+#include <ringfill/report/metals_text.hpp>
 #include <ringfill/report/note_list.hpp>
 #include <ringfill/report/time_text.hpp>
 
@@ -71,6 +72,7 @@ std::string bore_passes(const Plan& plan, const BorePlan& bore, const Style& sty
     text += wrapped(fmt::format("procedure {}, {}: {}.", printable(bore.procedure, 60),
                                 printable(bore.filler, 60), settings_line(bore, units)),
                     "  ");
+    text += metals_text(bore);
     for (const FacePad& face : bore.faces)
         text += wrapped(fmt::format("face {}: travel {}, pitch {}.", &face - bore.faces.data() + 1,
                                     show(face.bead.travel, units), show_pitch(face.bead.pitch, units)),

@@ -8,7 +8,7 @@ namespace {
 
 using namespace std::string_view_literals;
 
-constexpr Span share{0, 1, true};
+constexpr Span share{0, 0.9, true}; // at 1 no layer is ever the filler's own
 constexpr Span recovery{0, 2.5, true};
 constexpr std::array transfer_words = {"short"sv, "pulse"sv, "spray"sv, "globular"sv};
 

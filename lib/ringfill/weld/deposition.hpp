@@ -40,7 +40,8 @@ bool is_same_wire(Length a, Length b);
 
 /// A row for another diameter; the same wire stays as it is. Otherwise: mass per metre with the section,
 /// melting coefficients a with 1/section and b with 1/section² (the same energy per volume of wire). The
-/// window stays as it is, and so does the rate of an electrode, whose mass goes with the section. Worked out here, no source.
+/// window stays as it is, and so does the rate of an electrode, whose mass goes with the section. Worked out
+/// here, no source.
 WireSize scaled_to(WireSize size, Length diameter);
 
 /// The deposited share that holds: the job's, else the filler's for the gas, else for the transfer where the
