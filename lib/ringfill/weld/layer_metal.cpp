@@ -63,10 +63,15 @@ std::optional<LayerMetals> layer_metals(const WornBore& bore, const Base& base, 
 
 std::vector<Working> dilution_working(const Dilution& dilution, const std::optional<LayerMetals>& metals) {
     const Input share{"D", dilution.share.value};
-    std::vector<Working> work{{"share", "D", {share}, dilution.share.value, "", dilution.share.source},
+    std::vector<Working> work{{"share",
+                               "d/100",
+                               {{"d", 100 * dilution.share.value, "%"}},
+                               dilution.share.value,
+                               "",
+                               dilution.share.source},
                               {"base_left_limit",
-                               "x",
-                               {{"x", dilution.limit.value}},
+                               "x/100",
+                               {{"x", 100 * dilution.limit.value, "%"}},
                                dilution.limit.value,
                                "",
                                dilution.limit.source},
@@ -78,8 +83,8 @@ std::vector<Working> dilution_working(const Dilution& dilution, const std::optio
                                "own"}};
     if (dilution.range) {
         const auto& [low, high] = dilution.range->value;
-        work.push_back({"share_low", "D_low", {{"D_low", low}}, low, "", dilution.range->source});
-        work.push_back({"share_high", "D_high", {{"D_high", high}}, high, "", dilution.range->source});
+        work.push_back({"share_low", "d/100", {{"d", 100 * low, "%"}}, low, "", dilution.range->source});
+        work.push_back({"share_high", "d/100", {{"d", 100 * high, "%"}}, high, "", dilution.range->source});
     }
     const auto left = [&](const std::string& path, int layer) {
         return Working{

@@ -62,11 +62,11 @@ std::optional<Working> piece_rate(const Procedure& procedure, const Filler& fill
                                   std::vector<Fault>& faults) {
     const Piece& piece = *size.piece;
     if (procedure.deposition_rate)
-        return worked("D", {{"D", kg_h(*procedure.deposition_rate), "kg/h"}}, *procedure.deposition_rate,
-                      "job");
+        return worked("60*d", {{"d", kg_h(*procedure.deposition_rate) / 60, "kg/min"}},
+                      *procedure.deposition_rate, "job");
     if (filler.form == FillerForm::rod) {
         if (piece.range)
-            return worked("D_low", {{"D_low", kg_h(piece.range->value.first), "kg/h"}},
+            return worked("60*d_low", {{"d_low", kg_h(piece.range->value.first) / 60, "kg/min"}},
                           piece.range->value.first, piece.range->source);
         faults.push_back(misplaced(procedure, "deposition_rate",
                                    "is missing, and the table has none of this rod",
