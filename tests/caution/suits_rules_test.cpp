@@ -113,7 +113,7 @@ TEST_CASE("electrodes with a limit of hydrogen are to be dry, wire and others ar
     CHECK(form_cautions(with("steel/E"), electrode).empty());
     electrode.hydrogen_ml_100g = {8, "class"};
     CHECK(told(form_cautions(with("steel/E"), electrode)) ==
-          Lines{"procedure main | before | yes | Dry the electrodes as their maker says and take them from a "
+          Lines{"main | before | yes | Dry the electrodes as their maker says and take them from a "
                 "heated quiver: "
                 "preheat here is reckoned for dry ones. | the 8 ml/100 g of steel/E is the limit of its "
                 "class for dry "

@@ -7,7 +7,7 @@ namespace ringfill {
 std::vector<Caution> form_cautions(const Procedure& procedure, const Filler& filler) {
     if (filler.form != FillerForm::stick || !filler.hydrogen_ml_100g)
         return {};
-    return {{"procedure " + procedure.name, "before", "yes",
+    return {{procedure.name, "before", "yes",
              "Dry the electrodes as their maker says and take them from a heated quiver: preheat here is "
              "reckoned for "
              "dry ones.",

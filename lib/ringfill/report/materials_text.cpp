@@ -1,7 +1,5 @@
 #include <ringfill/report/materials_text.hpp>
 
-#include <set>
-
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
@@ -10,6 +8,7 @@
 
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/columns.hpp>
+#include <ringfill/report/entry_page.hpp>
 #include <ringfill/units/factor.hpp>
 #include <ringfill/units/show.hpp>
 
@@ -30,47 +29,12 @@ std::string_view form_words(FillerForm form) {
     return "rod";
 }
 
-/// An entry being written: rows of name, value and source key, and the keys met on the way.
-class EntryPage {
-  public:
-    void row(std::string name, std::string value, const std::string& source) {
-        rows_.push_back({std::move(name), std::move(value), "[" + source + "]"});
-        keys_.insert(source);
-    }
-
-    void composition(const Composition& composition) {
-        for (const auto& [element, percent] : composition)
-            row(element, fmt::format("{:.4g} %", percent.value), percent.source);
-    }
-
-    template <class Quantity, class Show>
-    void range(std::string name, const std::optional<Sourced<std::pair<Quantity, Quantity>>>& range,
-               Show show_value) {
-        if (range)
-            row(std::move(name),
-                fmt::format("{} to {}", show_value(range->value.first), show_value(range->value.second)),
-                range->source);
-    }
-
-    /// The rows, then each source that they name.
-    std::string text(const Bibliography& sources) const {
-        std::string text;
-        for (const std::string& line : columns(rows_, {false, false, false}))
-            text += fmt::format("  {}\n", line);
-        text += "\nSOURCES\n";
-        for (const std::string& key : keys_)
-            if (const auto found = sources.find(key); found != sources.end())
-                text += wrapped(fmt::format("[{}] {}; edition {}; {}; kind: {}; known by: {}.", key,
-                                            found->second.title, found->second.edition, found->second.place,
-                                            found->second.kind, found->second.seen),
-                                "- ");
-        return text;
-    }
-
-  private:
-    std::vector<std::vector<std::string>> rows_;
-    std::set<std::string> keys_;
-};
+/// Of an electrode it is said of what: the two measures differ by a third.
+std::string efficiency_words(const Filler& filler) {
+    if (filler.form != FillerForm::stick)
+        return "efficiency";
+    return filler.efficiency_of_covered ? "efficiency, of core and covering" : "efficiency, of the core";
+}
 
 template <class Row>
 std::string names_of(const std::vector<Row>& rows) {
@@ -214,7 +178,8 @@ std::string filler_text(const Family& family, const Filler& filler) {
                  filler.wire_density->source);
     page.row("deposit density", fmt::format("{:.6g} kg/m³", filler.deposit_density.value.value()),
              filler.deposit_density.source);
-    page.row("efficiency", fmt::format("{:.3g}", filler.efficiency.value), filler.efficiency.source);
+    page.row(efficiency_words(filler), fmt::format("{:.3g}", filler.efficiency.value),
+             filler.efficiency.source);
     for (const auto& [gas, efficiency] : filler.efficiency_by_gas)
         page.row("efficiency in " + gas, fmt::format("{:.3g}", efficiency.value), efficiency.source);
     for (const auto& [transfer, efficiency] : filler.efficiency_by_transfer)
