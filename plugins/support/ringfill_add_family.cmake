@@ -59,6 +59,7 @@ function(ringfill_add_family name)
     COMMENT "Embedding the table of ${name}" VERBATIM)
 
   add_library(${name}_family MODULE ${generated} ${family_SOURCES})
+  set_property(GLOBAL APPEND PROPERTY ringfill_families ${name}_family)
   target_link_libraries(${name}_family PRIVATE ringfill::plugin_interface)
   if(TARGET ringfill_build_options)
     target_link_libraries(${name}_family PRIVATE ringfill_build_options)

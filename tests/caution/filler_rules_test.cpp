@@ -23,7 +23,7 @@ Lines cautions(const std::string& base, const std::string& filler) {
 TEST_CASE("a wire of another family than the metal is a caution") {
     CHECK(cautions("steel/C45", "steel/ER70S-6").empty());
     CHECK(cautions("stainless/304", "steel/ER70S-6") ==
-          Lines{"lug | before | yes | Have the approved procedure name this wire for this metal before you "
+          Lines{"lug | before | yes | Have the approved procedure name this filler for this metal before you "
                 "load it. | "
                 "stainless/304 is to be welded with steel/ER70S-6, of another family | practice"});
     CHECK(cautions("steel/304", "steely/304").size() == 1);

@@ -14,21 +14,10 @@ using namespace ringfill;
 
 namespace {
 
-constexpr std::array kinds = {Kind::share,
-                              Kind::length,
-                              Kind::volume,
-                              Kind::mass,
-                              Kind::speed,
-                              Kind::volume_flow,
-                              Kind::current,
-                              Kind::voltage,
-                              Kind::power,
-                              Kind::conductance,
-                              Kind::energy_per_length,
-                              Kind::temperature,
-                              Kind::angle,
-                              Kind::turning,
-                              Kind::time};
+constexpr std::array kinds = {
+    Kind::share,       Kind::length,  Kind::volume,  Kind::mass,  Kind::speed,       Kind::volume_flow,
+    Kind::mass_flow,   Kind::current, Kind::voltage, Kind::power, Kind::conductance, Kind::energy_per_length,
+    Kind::temperature, Kind::angle,   Kind::turning, Kind::time};
 
 void require(bool holds) {
     if (!holds)

@@ -16,7 +16,7 @@ inline const std::string full_job = R"json({
   "procedures": {
     "ears": {
       "filler": "steel/ER70S-6", "wire": "0.045 in", "spools": ["33 lb", "5 kg"], "gas": "C1",
-      "wire_feed": "300 in/min", "current": "210 A", "voltage": "24 V", "travel": "12 in/min",
+      "wire_feed": "300 in/min", "current": "210 A", "deposition_rate": "6 lb/h", "dilution": 0.15, "voltage": "24 V", "travel": "12 in/min",
       "travel_max": "15 in/min", "transfer": "spray", "path": "helix", "efficiency": 0.9, "bead_ratio": 3.5,
       "pitch_ratio": 0.7, "gas_flow": "30 ft3/h", "gas_before": "3 s", "gas_after": "4 s", "stick_out": "1/2 in", "hydrogen_ml_100g": 4.5,
       "approved": { "reference": "W-7", "preheat_min": "300 degF", "interpass_max": "260 degC",

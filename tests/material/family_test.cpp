@@ -65,7 +65,7 @@ TEST_CASE("a solid wire is read, its diameters rising and its figures in SI") {
         "travel_mm_min": [120, 600, "practice"]}})"));
     REQUIRE(family.fillers.size() == 1);
     const Filler& filler = family.fillers[0];
-    CHECK_FALSE(filler.cored);
+    CHECK_FALSE(filler.cored());
     CHECK(filler.wire_density->value.value() == 7850);
     CHECK(filler.deposit_density.value.value() == 7800);
     CHECK(filler.gases == std::vector<std::string>{"M21"});
@@ -90,7 +90,7 @@ TEST_CASE("a cored wire is read with its mass and its feed table") {
         {"wire_feed_m_min": [6, "practice"], "current_A": [150, "practice"]},
         {"wire_feed_m_min": [12, "practice"], "current_A": [250, "practice"]}]})"));
     const WireSize& size = family.fillers.at(0).sizes.at(0);
-    CHECK(family.fillers[0].cored);
+    CHECK(family.fillers[0].cored());
     CHECK(family.fillers[0].gases.empty());
     CHECK(size.linear_mass->value.value() == 0.0072);
     REQUIRE(size.feed_table.size() == 2);

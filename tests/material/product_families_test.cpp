@@ -130,6 +130,6 @@ TEST_CASE("a filler without a hydrogen class has no figure") {
     for (const Family& family : families())
         for (const Filler& filler : family.fillers) {
             INFO(filler.name);
-            CHECK(filler.hydrogen_ml_100g.has_value() == !filler.cored);
+            CHECK(filler.hydrogen_ml_100g.has_value() == !filler.cored());
         }
 }

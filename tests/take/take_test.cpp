@@ -12,8 +12,8 @@ TEST_CASE("wires come first, then gases, then what wears out") {
     second.filler = "steel/X2";
     second.wire = kg(120);
     const auto lines =
-        take({wire_use(), second}, {gas_use("M21", "argon_mixture"), gas_use("C1", "carbon_dioxide")}, 0.1,
-             round_packs(), round_lives(), UnitSystem::metric);
+        take({wire_use(), second}, {}, {gas_use("M21", "argon_mixture"), gas_use("C1", "carbon_dioxide")},
+             0.1, round_packs(), round_lives(), UnitSystem::metric);
     std::vector<std::string> items;
     for (const Need& line : lines)
         items.push_back(line.item);
@@ -24,5 +24,5 @@ TEST_CASE("wires come first, then gases, then what wears out") {
 }
 
 TEST_CASE("nothing used is nothing taken") {
-    CHECK(take({}, {}, 0.1, round_packs(), round_lives(), UnitSystem::metric).empty());
+    CHECK(take({}, {}, {}, 0.1, round_packs(), round_lives(), UnitSystem::metric).empty());
 }

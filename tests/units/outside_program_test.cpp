@@ -100,6 +100,9 @@ const std::vector<Pair> pairs = {
     {"m3/h", Kind::volume_flow, "m^3/hr", "m^3/s"},
     {"ft3/h", Kind::volume_flow, "ft^3/hr", "m^3/s"},
     {"cfh", Kind::volume_flow, "ft^3/hr", "m^3/s"},
+    {"kg/h", Kind::mass_flow, "kg/hr", "kg/s"},
+    {"g/min", Kind::mass_flow, "g/min", "kg/s"},
+    {"lb/h", Kind::mass_flow, "lb/hr", "kg/s"},
     {"A", Kind::current, "A", "A"},
     {"V", Kind::voltage, "V", "V"},
     {"kW", Kind::power, "kW", "W"},
@@ -121,10 +124,10 @@ const std::vector<Pair> pairs = {
     {"%", Kind::share, "percent", "1"},
 };
 
-constexpr std::array kinds = {Kind::share,   Kind::length,      Kind::volume,  Kind::mass,
-                              Kind::speed,   Kind::volume_flow, Kind::current, Kind::voltage,
-                              Kind::power,   Kind::conductance, Kind::angle,   Kind::energy_per_length,
-                              Kind::turning, Kind::time};
+constexpr std::array kinds = {Kind::share,   Kind::length,      Kind::volume,   Kind::mass,
+                              Kind::speed,   Kind::volume_flow, Kind::current,  Kind::voltage,
+                              Kind::power,   Kind::conductance, Kind::angle,    Kind::energy_per_length,
+                              Kind::turning, Kind::time,        Kind::mass_flow};
 
 } // namespace
 

@@ -132,7 +132,7 @@ TEST_CASE("solid wire is weighed with the diameter the job gives, with the wire'
 
 TEST_CASE("cored wire has the linear mass of its row") {
     Filler filler = solid();
-    filler.cored = true;
+    filler.form = FillerForm::cored;
     filler.wire_density.reset();
     filler.sizes[1].linear_mass = {in_si<LinearMass>(0.0072), "own"};
     Procedure procedure = with(1.2);

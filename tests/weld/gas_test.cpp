@@ -31,7 +31,7 @@ TEST_CASE("the usual flow follows wire and gas") {
     procedure.wire = mm(1.2);
     Filler solid;
     Filler cored;
-    cored.cored = true;
+    cored.form = FillerForm::cored;
     CHECK_THAT(litres_a_minute(gas_flow(procedure, solid, mixture)), WithinRel(14.4, 1e-13));
     CHECK_THAT(litres_a_minute(gas_flow(procedure, solid, dioxide)), WithinRel(18, 1e-13));
     CHECK_THAT(litres_a_minute(gas_flow(procedure, cored, mixture)), WithinRel(18, 1e-13));

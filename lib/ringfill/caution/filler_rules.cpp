@@ -15,7 +15,7 @@ std::vector<Caution> filler_cautions(const WornBore& bore, const Procedure& proc
     if (family_of(bore.base) == family_of(procedure.filler))
         return {};
     return {{bore.name, "before", "yes",
-             "Have the approved procedure name this wire for this metal before you load it.",
+             "Have the approved procedure name this filler for this metal before you load it.",
              fmt::format("{} is to be welded with {}, of another family", bore.base, procedure.filler),
              "practice"}};
 }

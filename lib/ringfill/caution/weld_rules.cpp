@@ -4,10 +4,22 @@
 
 namespace ringfill {
 
+namespace {
+
+/// Share of the metal laid in a second at which the layers come out even: κ*² v_max/v₀, the travel being at
+/// its limit.
+double even_share(const Layering& layering, const Bead& as_laid) {
+    return layering.even_scale * layering.even_scale / (as_laid.scale * as_laid.scale);
+}
+
+} // namespace
+
 Speed even_wire_feed(const Deposition& deposition, const Layering& layering, const Bead& as_laid) {
-    const double unscaled_travel_share =
-        as_laid.scale * as_laid.scale; // v₀/v_max, the travel being at its limit
-    return deposition.wire_feed * (layering.even_scale * layering.even_scale / unscaled_travel_share);
+    return deposition.wire_feed * even_share(layering, as_laid);
+}
+
+MassFlow even_rate(const Deposition& deposition, const Layering& layering, const Bead& as_laid) {
+    return deposition.rate * even_share(layering, as_laid);
 }
 
 std::vector<Caution> weld_cautions(const WornBore& bore, const Build& build, const Bead& as_laid,
@@ -23,8 +35,12 @@ std::vector<Caution> weld_cautions(const WornBore& bore, const Build& build, con
     if (const Length extra = build.weld_to_radius - layering.end_radius; extra > much_extra_stock)
         cautions.push_back(
             {bore.name, "before", "yes",
-             fmt::format("Lower the wire feed to {} and the layers come out even.",
-                         show_feed(even_wire_feed(deposition, layering, as_laid), units)),
+             deposition.piece
+                 ? fmt::format(
+                       "Lay no more than {} (less current, or a thinner one) and the layers come out even.",
+                       show(even_rate(deposition, layering, as_laid), units))
+                 : fmt::format("Lower the wire feed to {} and the layers come out even.",
+                               show_feed(even_wire_feed(deposition, layering, as_laid), units)),
              fmt::format("at the fastest travel of {} the weld ends {} per side inside the size asked for",
                          show(as_laid.travel, units), show(extra, units)),
              "practice"});

@@ -17,6 +17,9 @@ inline const Length much_extra_stock = millimetres(1);
 /// Wire feed at which the layers would come out even at the fastest travel, f κ*² v_max/v₀ [m/s].
 Speed even_wire_feed(const Deposition& deposition, const Layering& layering, const Bead& as_laid);
 
+/// Metal laid in a second at which they would, of electrodes and rods [kg/s].
+MassFlow even_rate(const Deposition& deposition, const Layering& layering, const Bead& as_laid);
+
 /// Cautions that follow from the layers of a bore: valleys that the boring may not clean up, and much extra
 /// stock because the travel could not be faster.
 std::vector<Caution> weld_cautions(const WornBore& bore, const Build& build, const Bead& as_laid,

@@ -33,6 +33,8 @@ std::string_view kind_in_words(Kind kind) {
         return R"(a speed such as "350 mm/min" or "14 in/min")";
     case Kind::volume_flow:
         return R"(a flow such as "15 L/min" or "32 ft3/h")";
+    case Kind::mass_flow:
+        return R"(a rate such as "1.2 kg/h" or "2.6 lb/h")";
     case Kind::current:
         return R"(a current such as "180 A")";
     case Kind::voltage:

@@ -22,6 +22,7 @@ enum class Kind {
     mass,
     speed,
     volume_flow,
+    mass_flow,
     current,
     voltage,
     power,

@@ -12,9 +12,15 @@
 namespace ringfill {
 namespace {
 
-/// The process of a wire by its ISO 4063 number: solid wire MAG, cored wire with gas or without.
+/// The process of a filler by its ISO 4063 number; a torch has none of an arc.
 std::string_view process_of(const Filler& filler) {
-    return !filler.cored ? "135" : filler.gases.empty() ? "114" : "136";
+    constexpr std::pair<std::string_view, std::string_view> numbers[] = {
+        {"gas_metal_arc", "135"},     {"metal_cored_arc", "138"},  {"flux_cored_arc", "136"},
+        {"self_shielded_arc", "114"}, {"manual_metal_arc", "111"}, {"gas_tungsten_arc", "141"}};
+    for (const auto& [process, number] : numbers)
+        if (process == filler.process)
+            return number;
+    return "";
 }
 
 void lay_heat(BoreHeat& heat, const HeatSettings& settings, const std::vector<FacePad>& faces,
@@ -47,7 +53,7 @@ BoreHeat bore_heat(const WornBore& bore, const HeatSettings& settings, const Sit
                    const Base& base, const Build& build, const std::vector<FacePad>& faces,
                    const std::vector<GrooveFill>& grooves) {
     BoreHeat heat;
-    heat.thermal_efficiency = *thermal_efficiency(process_of(*settings.filler));
+    heat.thermal_efficiency = thermal_efficiency(process_of(*settings.filler)).value_or(0);
     heat.current = settings.current;
     heat.voltage = settings.procedure->voltage;
     lay_heat(heat, settings, faces, grooves);

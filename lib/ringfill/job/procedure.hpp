@@ -17,18 +17,21 @@ struct Procedure {
     std::string name;
     std::string path;   ///< in the job file, such as procedures.main
     std::string filler; ///< family/name
-    Length wire;        ///< diameter
+    Length wire;        ///< diameter of the wire, of an electrode's core or of a rod
     std::vector<Mass> spools;
-    std::string gas;
+    std::string gas; ///< empty: not said
     std::optional<Speed> wire_feed;
     std::optional<Current> current;
+    std::optional<MassFlow> deposition_rate; ///< metal laid, of an electrode or rod
     std::optional<Voltage> voltage;
     Speed travel;
     std::optional<Speed> travel_max;
     std::string transfer;
+    bool transfer_given = false;
     TorchPath torch_path = TorchPath::ring;
     std::optional<double> efficiency;  ///< deposited share of the wire, over 0 to 1
     std::optional<double> bead_ratio;  ///< width over crown
+    std::optional<double> dilution;    ///< share of what lies under in a bead, over 0 to 1
     std::optional<double> pitch_ratio; ///< pitch over width, over 0 to 1
     std::optional<VolumeFlow> gas_flow;
     Time gas_before;

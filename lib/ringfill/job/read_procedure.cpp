@@ -23,7 +23,7 @@ Approved read_approved(const Entry& entry) {
 }
 
 void check_settings(const Procedure& procedure, const Entry& entry) {
-    if (!entry.has("wire_feed") && !entry.has("current"))
+    if (!entry.has("wire_feed") && !entry.has("current") && !entry.has("deposition_rate"))
         entry.refuse("wire_feed", "is missing, and so is current",
                      R"(write "wire_feed": "8 m/min" or "current": "180 A", or both)");
     if (procedure.travel_max && procedure.travel > *procedure.travel_max)
@@ -45,14 +45,17 @@ Procedure read_procedure(const std::string& name, const Entry& entry) {
     procedure.gas = entry.text("gas").value_or("");
     procedure.wire_feed = measured<Speed>(entry, "wire_feed");
     procedure.current = measured<Current>(entry, "current");
+    procedure.deposition_rate = measured<MassFlow>(entry, "deposition_rate");
     procedure.voltage = measured<Voltage>(entry, "voltage");
     const auto travel = measured<Speed>(entry, "travel");
     procedure.travel_max = measured<Speed>(entry, "travel_max");
     procedure.travel = travel.value_or(procedure.travel_max.value_or(in_si<Speed>(1)));
     procedure.transfer = entry.word("transfer").value_or("");
+    procedure.transfer_given = entry.has("transfer");
     procedure.torch_path = entry.word("path") == "helix" ? TorchPath::helix : TorchPath::ring;
     procedure.efficiency = entry.number("efficiency");
     procedure.bead_ratio = entry.number("bead_ratio");
+    procedure.dilution = entry.number("dilution");
     procedure.pitch_ratio = entry.number("pitch_ratio");
     procedure.gas_flow = measured<VolumeFlow>(entry, "gas_flow");
     procedure.gas_before = measured<Time>(entry, "gas_before").value_or(Time());

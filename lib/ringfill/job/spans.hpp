@@ -18,19 +18,22 @@ inline constexpr Span title{1, 20'000};
 inline constexpr Span count{1, 10'000};
 inline constexpr Span percent{0, 100};
 inline constexpr Span ratio{0, 1, true};
+inline constexpr Span dilution{0, 0.9, true};
+inline constexpr Span recovery{0, 2.5, true};
 inline constexpr Span share{0, 10};
 inline constexpr Span shape{0, 50, true};
-inline constexpr Span speed{1e-3 / 60, 10};        // m/s, 1 mm/min to 600 m/min
-inline constexpr Span current{0, 2'000, true};     // A
-inline constexpr Span voltage{0, 200, true};       // V
-inline constexpr Span flow{0, 0.01, true};         // m3/s, 600 L/min
-inline constexpr Span gas_time{0, 600};            // s
-inline constexpr Span time{0, 864'000, true};      // s, ten days
-inline constexpr Span power{0, 1e6, true};         // W
-inline constexpr Span carry_off{0, 1e5};           // W/K
-inline constexpr Span hydrogen{0, 20, true};       // ml in 100 g, the most that a rule was made for
-inline constexpr Span heat_input{0, 1e8, true};    // J/m, 100 kJ/mm
-inline constexpr Span temperature{213.15, 973.15}; // K, -60 to 700 degC
+inline constexpr Span speed{1e-3 / 60, 10};            // m/s, 1 mm/min to 600 m/min
+inline constexpr Span current{0, 2'000, true};         // A
+inline constexpr Span voltage{0, 200, true};           // V
+inline constexpr Span flow{0, 0.01, true};             // m3/s, 600 L/min
+inline constexpr Span laid_rate{0, 50.0 / 3600, true}; // kg/s, 50 kg/h
+inline constexpr Span gas_time{0, 600};                // s
+inline constexpr Span time{0, 864'000, true};          // s, ten days
+inline constexpr Span power{0, 1e6, true};             // W
+inline constexpr Span carry_off{0, 1e5};               // W/K
+inline constexpr Span hydrogen{0, 20, true};           // ml in 100 g, the most that a rule was made for
+inline constexpr Span heat_input{0, 1e8, true};        // J/m, 100 kJ/mm
+inline constexpr Span temperature{213.15, 973.15};     // K, -60 to 700 degC
 inline constexpr Span turn{0, 2 * std::numbers::pi};
 inline constexpr Span working_day{3'600, 86'400}; // s, one hour to a whole day
 inline constexpr Span change_over{0, 28'800};     // s, up to eight hours

@@ -8,10 +8,13 @@
 #include <ringfill/caution/balance_rules.hpp>
 #include <ringfill/caution/cold_rules.hpp>
 #include <ringfill/caution/face_rules.hpp>
+#include <ringfill/caution/ferrite_rules.hpp>
 #include <ringfill/caution/filler_rules.hpp>
+#include <ringfill/caution/form_rules.hpp>
 #include <ringfill/caution/fusion_rules.hpp>
 #include <ringfill/caution/position_rules.hpp>
 #include <ringfill/caution/preheat_rules.hpp>
+#include <ringfill/caution/suits_rules.hpp>
 #include <ringfill/caution/survey_rules.hpp>
 #include <ringfill/caution/weld_rules.hpp>
 #include <ringfill/plan/heat_uses.hpp>
@@ -21,7 +24,9 @@
 #include <ringfill/plan/plan_boring.hpp>
 #include <ringfill/plan/plan_cautions.hpp>
 #include <ringfill/plan/plan_day.hpp>
+#include <ringfill/plan/plan_metals.hpp>
 #include <ringfill/plan/plan_working.hpp>
+#include <ringfill/plan/settings_told.hpp>
 #include <ringfill/plan/uses.hpp>
 #include <ringfill/take/take.hpp>
 #include <ringfill/take/take_fire_watch.hpp>
@@ -56,6 +61,7 @@ std::vector<BorePlan> plan_bores(const Job& job, const Shop& shop, const Setting
             }
             bores.push_back(plan_bore(bore, own->second));
             if (base) {
+                plan_metals(bores.back(), bore, own->second, shop, *base);
                 plan_heat(bores.back(), bore, own->second, job.site, shop.registry, *base);
                 plan_boring(bores.back(), bore, job, shop, *base);
             }
@@ -75,7 +81,8 @@ Totals totals(const std::vector<BorePlan>& bores, const std::vector<GasUse>& gas
     for (const BorePlan& bore : bores) {
         const auto count = static_cast<double>(bore.count);
         sum.laid += count * bore.metal.laid;
-        sum.wire += count * bore.metal.wire;
+        (bore.deposition.piece ? sum.piece_mass : sum.wire) += count * bore.metal.wire;
+        sum.pieces += std::int64_t{bore.count} * bore.metal.pieces;
         sum.arc += count * bore.metal.arc;
     }
     for (const GasUse& gas : gases)
@@ -121,6 +128,7 @@ void judge(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
             approved && !is_all_in_doubt(plan, procedure))
             plan.cautions.push_back(*approved);
     for (const Procedure& procedure : job.procedures) {
+        ranges::push_back(plan.cautions, form_cautions(procedure, *settings.at(procedure.name).filler));
         ranges::push_back(plan.notes, settings.at(procedure.name).notes);
         ranges::push_back(plan.assumed, settings.at(procedure.name).assumed);
     }
@@ -135,6 +143,15 @@ void judge(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
                                             largest_bead(planned, settings.at(bore.procedure)), job.units));
         ranges::push_back(plan.cautions, face_cautions(bore, planned.faces, job.units));
         ranges::push_back(plan.cautions, filler_cautions(bore, procedure_of(job, bore)));
+        ranges::push_back(plan.cautions,
+                          suit_cautions(bore, procedure_of(job, bore),
+                                        planned.suit ? &*planned.suit : nullptr, planned.buffer));
+        if (planned.dilution)
+            ranges::push_back(plan.cautions,
+                              dilution_cautions(bore, procedure_of(job, bore), *planned.dilution));
+        if (planned.layer_metals)
+            ranges::push_back(plan.cautions,
+                              ferrite_cautions(bore, *planned.dilution, *planned.layer_metals));
         ranges::push_back(plan.cautions, preheat_cautions(bore, procedure_of(job, bore), planned.heat,
                                                           planned.build, job.units));
         if (planned.heat_balance)
@@ -169,13 +186,16 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     const auto wires = wire_uses(job, result.bores, settings);
     const auto gases = gas_uses(result.bores, settings);
     result.totals = totals(result.bores, gases);
-    result.take = take(wires, gases, job.reserve, shop.packs, shop.wear_parts, job.units);
+    result.take = take(wires, piece_uses(job, result.bores, settings), gases, job.reserve, shop.packs,
+                       shop.wear_parts, job.units);
     ranges::push_back(result.take, take_sticks(stick_uses(result.bores), shop.sticks, job.units));
     ranges::push_back(result.take, heat_needs(job, result.bores, shop));
     ranges::push_back(result.take, take_holes(hole_uses(job), job.units));
     ranges::push_back(result.take, take_inserts(insert_uses(result.bores),
                                                 bar_settings(job.boring, shop.cutting).edge_life.source));
     result.assumed = job.assumed;
+    for (const auto& [name, one] : settings)
+        leave_out_unfit(result.assumed, one);
     ranges::push_back(result.assumed, heat_assumed(job, result.bores));
     judge(result, job, settings);
     judge_boring(result, job, shop.cutting);

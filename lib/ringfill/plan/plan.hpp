@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -14,6 +15,7 @@
 #include <ringfill/plan/progress.hpp>
 #include <ringfill/plan/shop.hpp>
 #include <ringfill/take/need.hpp>
+#include <ringfill/weld/layer_metal.hpp>
 #include <ringfill/weld/metal.hpp>
 
 namespace ringfill {
@@ -23,6 +25,7 @@ struct BorePlan {
     std::string name;
     std::string procedure;
     std::string filler;
+    std::string base;
     int count = 1;
     TorchPath torch_path = TorchPath::ring;
     Speed travel_set; ///< as the job gives it
@@ -35,6 +38,12 @@ struct BorePlan {
     std::vector<FacePad> faces;
     std::vector<GrooveFill> grooves;
     Metal metal;
+    std::optional<Suit> suit;        ///< the rule on filler and base metal; nothing: no table has one
+    std::vector<std::string> buffer; ///< fillers of the buffer that it asks for, family/name
+    std::optional<Sourced<std::pair<double, double>>>
+        efficiency_range; ///< usual of the filler or its process
+    std::optional<Dilution> dilution;
+    std::optional<LayerMetals> layer_metals; ///< of austenitic stainless layers
     BoreHeat heat;
     std::optional<HeatBalance> heat_balance;
     std::string no_balance; ///< why there is none, the end of a sentence
@@ -49,6 +58,8 @@ std::string piece_name(const BorePlan& bore, int piece);
 struct Totals {
     Mass laid;
     Mass wire;
+    Mass piece_mass; ///< of electrodes and rods
+    std::int64_t pieces = 0;
     Time arc;
     Volume gas;
 };

@@ -39,6 +39,8 @@ std::vector<Working> bore_working(const WornBore& bore, const BorePlan& planned,
     ranges::push_back(work, grooves_working(weld, planned.grooves));
     ranges::push_back(work,
                       metal_working(weld, planned.layers, planned.faces, planned.grooves, planned.metal));
+    if (planned.dilution)
+        ranges::push_back(work, dilution_working(*planned.dilution, planned.layer_metals));
     ranges::push_back(work, heat_working(bore, planned.build, planned.bead.travel, planned.faces,
                                          planned.grooves, planned.heat));
     if (planned.heat_balance)
@@ -64,31 +66,51 @@ Working total(const Plan& plan, const Input& counts, std::string figure, std::st
             "own"};
 }
 
+/// Wire by mass, electrodes and rods by number and mass, each where the job has any.
+std::vector<Working> filler_totals(const Plan& plan, const Input& counts) {
+    const bool any_pieces = plan.totals.pieces > 0;
+    std::vector<Working> work;
+    if (plan.totals.wire > Mass())
+        work.push_back(
+            total(plan, counts, "wire_kg", "m", "kg", plan.totals.wire.value(), [](const BorePlan& bore) {
+                return bore.deposition.piece ? 0.0 : bore.metal.wire.value();
+            }));
+    if (!any_pieces)
+        return work;
+    work.push_back(total(plan, counts, "pieces", "k", "", static_cast<double>(plan.totals.pieces),
+                         [](const BorePlan& bore) { return static_cast<double>(bore.metal.pieces); }));
+    work.push_back(
+        total(plan, counts, "pieces_kg", "m", "kg", plan.totals.piece_mass.value(),
+              [](const BorePlan& bore) { return bore.deposition.piece ? bore.metal.wire.value() : 0.0; }));
+    return work;
+}
+
 std::vector<Working> totals_working(const Plan& plan, const SettingsByProcedure& settings) {
     const Input counts{"n", each(plan, [](const BorePlan& bore) { return static_cast<double>(bore.count); })};
     const auto of_gas = [&](const std::function<double(const Settings&)>& value) {
         return each(plan, [&](const BorePlan& bore) { return value(settings.at(bore.procedure)); });
     };
-    return under(
-        "totals",
-        {total(plan, counts, "laid_kg", "m", "kg", plan.totals.laid.value(),
-               [](const BorePlan& bore) { return bore.metal.laid.value(); }),
-         total(plan, counts, "wire_kg", "m", "kg", plan.totals.wire.value(),
-               [](const BorePlan& bore) { return bore.metal.wire.value(); }),
-         total(plan, counts, "arc_s", "t", "s", plan.totals.arc.value(),
-               [](const BorePlan& bore) { return bore.metal.arc.value(); }),
-         {"gas_l",
-          "sum(n*Q*(t + k*(t_before + t_after))/60)*(1 + leaks)",
-          {counts,
-           {"Q", of_gas([](const Settings& s) { return s.gas ? l_min(s.gas_flow) : 0.0; }), "L/min"},
-           {"t", each(plan, [](const BorePlan& bore) { return bore.metal.arc.value(); }), "s"},
-           {"k", each(plan, [](const BorePlan& bore) { return static_cast<double>(bore.metal.starts); })},
-           {"t_before", of_gas([](const Settings& s) { return s.procedure->gas_before.value(); }), "s"},
-           {"t_after", of_gas([](const Settings& s) { return s.procedure->gas_after.value(); }), "s"},
-           {"leaks", purge_and_leaks}},
-          litres(plan.totals.gas),
-          "L",
-          "practice"}});
+    std::vector<Working> work = filler_totals(plan, counts);
+    ranges::push_back(
+        work,
+        std::vector<Working>{
+            total(plan, counts, "laid_kg", "m", "kg", plan.totals.laid.value(),
+                  [](const BorePlan& bore) { return bore.metal.laid.value(); }),
+            total(plan, counts, "arc_s", "t", "s", plan.totals.arc.value(),
+                  [](const BorePlan& bore) { return bore.metal.arc.value(); }),
+            {"gas_l",
+             "sum(n*Q*(t + k*(t_before + t_after))/60)*(1 + leaks)",
+             {counts,
+              {"Q", of_gas([](const Settings& s) { return s.gas ? l_min(s.gas_flow) : 0.0; }), "L/min"},
+              {"t", each(plan, [](const BorePlan& bore) { return bore.metal.arc.value(); }), "s"},
+              {"k", each(plan, [](const BorePlan& bore) { return static_cast<double>(bore.metal.starts); })},
+              {"t_before", of_gas([](const Settings& s) { return s.procedure->gas_before.value(); }), "s"},
+              {"t_after", of_gas([](const Settings& s) { return s.procedure->gas_after.value(); }), "s"},
+              {"leaks", purge_and_leaks}},
+             litres(plan.totals.gas),
+             "L",
+             "practice"}});
+    return under("totals", std::move(work));
 }
 
 } // namespace

@@ -15,8 +15,9 @@ namespace ringfill {
 struct Settings {
     const Procedure* procedure = nullptr;
     const Filler* filler = nullptr;
-    const Gas* gas = nullptr;       ///< null: the wire needs none
+    const Gas* gas = nullptr;       ///< null: the filler needs none
     const WireSize* size = nullptr; ///< the filler's row for the wire, or the nearest one
+    Window window;                  ///< of that row, for the transfer where the job names it
     Deposition deposition;
     double bead_ratio = 0;
     double pitch_ratio = 0;

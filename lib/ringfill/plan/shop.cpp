@@ -14,6 +14,10 @@ Shop read_shop(const Shelf& shelf, const std::vector<std::string>& plugin_folder
     shop.standing_times = read_standing_times(table_files(shelf, "standing_times.json"), shop.sources);
     shop.fuels = read_fuels(table_files(shelf, "fuels.json"), shop.sources);
     shop.cutting = read_cutting(table_files(shelf, "cutting.json"), shop.sources);
+    shop.processes = read_processes(table_files(shelf, "processes.json"), shop.sources);
+    shop.suits = read_suits(table_files(shelf, "suits.json"), shop.sources);
+    for (const Family& family : shop.registry.families)
+        shop.suits.insert(shop.suits.end(), family.suits.begin(), family.suits.end());
     shop.size_steps = read_size_steps(table_files(shelf, "size_limits.json"), shop.sources);
     shop.cautions = read_cautions(table_files(shelf, "cautions.json"), shop.sources);
     return shop;

@@ -8,10 +8,12 @@
 #include <ringfill/table/fuels.hpp>
 #include <ringfill/table/gases.hpp>
 #include <ringfill/table/packs.hpp>
+#include <ringfill/table/processes.hpp>
 #include <ringfill/table/shelf.hpp>
 #include <ringfill/table/size_limits.hpp>
 #include <ringfill/table/standing_times.hpp>
 #include <ringfill/table/sticks.hpp>
+#include <ringfill/table/suits.hpp>
 #include <ringfill/table/wear_parts.hpp>
 
 namespace ringfill {
@@ -27,6 +29,8 @@ struct Shop {
     Fuels fuels;
     std::vector<StepTime> standing_times;
     Cutting cutting;
+    Processes processes;
+    std::vector<Suit> suits; ///< the common rules, then those of the families
     std::vector<SizeStep> size_steps;
     CautionTable cautions;
 };

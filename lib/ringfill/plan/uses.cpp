@@ -21,6 +21,24 @@ WireUse& use_of(std::vector<WireUse>& uses, const Settings& settings) {
     return uses.back();
 }
 
+PieceUse& use_of_pieces(std::vector<PieceUse>& uses, const Settings& settings) {
+    const Procedure& procedure = *settings.procedure;
+    for (PieceUse& use : uses)
+        if (use.filler == procedure.filler && std::fabs((use.diameter - procedure.wire).value()) < 1e-6)
+            return use;
+    const PieceLaid& piece = *settings.deposition.piece;
+    PieceUse use;
+    use.filler = procedure.filler;
+    use.rods = piece.form == FillerForm::rod;
+    use.diameter = procedure.wire;
+    use.length = piece.length;
+    use.stub = piece.stub;
+    use.each = piece.mass;
+    use.usable = piece.usable;
+    uses.push_back(use);
+    return uses.back();
+}
+
 GasUse& use_of(std::vector<GasUse>& uses, const Gas& gas) {
     for (GasUse& use : uses)
         if (use.gas == gas.name)
@@ -55,17 +73,17 @@ Mass ring_wire(const BorePlan& bore) {
 }
 
 /// Keeps the trial ring of the largest bore of each procedure.
-void add_trial(WireUse& use, const BorePlan& bore, std::map<std::string, Length>& largest) {
+void add_trial(std::vector<TrialRing>& trials, const BorePlan& bore, std::map<std::string, Length>& largest) {
     const Length radius = bore.layers.front().radius_before;
     const auto [known, is_new] = largest.emplace(bore.procedure, radius);
     if (is_new) {
-        use.trials.push_back({bore.procedure, bore.name, ring_wire(bore)});
+        trials.push_back({bore.procedure, bore.name, ring_wire(bore)});
         return;
     }
     if (radius <= known->second)
         return;
     known->second = radius;
-    for (TrialRing& trial : use.trials)
+    for (TrialRing& trial : trials)
         if (trial.procedure == bore.procedure)
             trial = {bore.procedure, bore.name, ring_wire(bore)};
 }
@@ -78,6 +96,8 @@ std::vector<WireUse> wire_uses(const Job& job, const std::vector<BorePlan>& bore
     std::map<std::string, Length> largest;
     for (const BorePlan& bore : bores) {
         const Settings& own = settings.at(bore.procedure);
+        if (own.deposition.piece)
+            continue;
         WireUse& use = use_of(uses, own);
         const auto count = static_cast<double>(bore.count);
         use.laid += count * bore.metal.laid;
@@ -90,7 +110,28 @@ std::vector<WireUse> wire_uses(const Job& job, const std::vector<BorePlan>& bore
         for (const auto& [filler, price] : job.prices.wire_kg)
             if (filler == use.filler)
                 use.price_kg = price;
-        add_trial(use, bore, largest);
+        add_trial(use.trials, bore, largest);
+    }
+    return uses;
+}
+
+std::vector<PieceUse> piece_uses(const Job& job, const std::vector<BorePlan>& bores,
+                                 const SettingsByProcedure& settings) {
+    std::vector<PieceUse> uses;
+    std::map<std::string, Length> largest;
+    for (const BorePlan& bore : bores) {
+        const Settings& own = settings.at(bore.procedure);
+        if (!own.deposition.piece)
+            continue;
+        PieceUse& use = use_of_pieces(uses, own);
+        const auto count = static_cast<double>(bore.count);
+        use.laid += count * bore.metal.laid;
+        use.counts.push_back(count);
+        use.pieces_each.push_back(bore.metal.pieces);
+        for (const auto& [filler, price] : job.prices.wire_kg)
+            if (filler == use.filler)
+                use.price_kg = price;
+        add_trial(use.trials, bore, largest);
     }
     return uses;
 }

@@ -18,6 +18,10 @@ using SettingsByProcedure = std::map<std::string, Settings, std::less<>>;
 std::vector<WireUse> wire_uses(const Job& job, const std::vector<BorePlan>& bores,
                                const SettingsByProcedure& settings);
 
+/// What all bores use of each electrode and rod, likewise.
+std::vector<PieceUse> piece_uses(const Job& job, const std::vector<BorePlan>& bores,
+                                 const SettingsByProcedure& settings);
+
 /// The holes that open into the bores, by bore and diameter, counts applied.
 std::vector<HoleUse> hole_uses(const Job& job);
 

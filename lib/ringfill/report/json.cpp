@@ -7,6 +7,7 @@
 #include <ringfill/report/cautions_json.hpp>
 #include <ringfill/report/day_json.hpp>
 #include <ringfill/report/heat_json.hpp>
+#include <ringfill/report/metals_json.hpp>
 #include <ringfill/report/time_json.hpp>
 #include <ringfill/report/working_json.hpp>
 #include <ringfill/units/metric.hpp>
@@ -118,7 +119,12 @@ Value metal_object(const BorePlan& bore) {
         object.push_back({"kept_kg", bore.metal.kept.value()});
         object.push_back({"kept_share", bore.metal.kept_share});
     }
-    object.push_back({"wire_kg", bore.metal.wire.value()});
+    if (bore.deposition.piece) {
+        object.push_back({"pieces", static_cast<double>(bore.metal.pieces)});
+        object.push_back({"filler_kg", bore.metal.wire.value()});
+    } else {
+        object.push_back({"wire_kg", bore.metal.wire.value()});
+    }
     object.push_back({"arc_s", bore.metal.arc.value()});
     object.push_back({"starts", static_cast<double>(bore.metal.starts)});
     object.push_back({"deposition_kg_h", kg_h(bore.deposition.rate)});
@@ -138,6 +144,7 @@ Value bore_object(const BorePlan& bore) {
     if (!bore.grooves.empty())
         object.push_back({"grooves", groove_list(bore)});
     object.push_back({"metal", metal_object(bore)});
+    put_metals(object, bore);
     Value heat = heat_object(bore.heat);
     if (bore.heat_balance)
         put_balance(std::get<Value::Object>(heat.held), *bore.heat_balance);
@@ -171,10 +178,15 @@ Value assumed_object(const Assumed& value) {
 }
 
 Value totals_object(const Plan& plan) {
-    Value::Object object{{"laid_kg", plan.totals.laid.value()},
-                         {"wire_kg", plan.totals.wire.value()},
-                         {"arc_s", plan.totals.arc.value()},
-                         {"gas_l", litres(plan.totals.gas)}};
+    Value::Object object{{"laid_kg", plan.totals.laid.value()}};
+    if (plan.totals.wire > Mass())
+        object.push_back({"wire_kg", plan.totals.wire.value()});
+    if (plan.totals.pieces > 0) {
+        object.push_back({"pieces", static_cast<double>(plan.totals.pieces)});
+        object.push_back({"pieces_kg", plan.totals.piece_mass.value()});
+    }
+    object.push_back({"arc_s", plan.totals.arc.value()});
+    object.push_back({"gas_l", litres(plan.totals.gas)});
     if (plan.day)
         object.push_back({"elapsed_s", plan.day->day.ends.value()});
     return object;

@@ -1,7 +1,5 @@
 #include <ringfill/report/materials_text.hpp>
 
-#include <set>
-
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
@@ -10,57 +8,64 @@
 
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/columns.hpp>
+#include <ringfill/report/entry_page.hpp>
+#include <ringfill/units/factor.hpp>
 #include <ringfill/units/show.hpp>
 
 namespace ringfill {
 namespace {
 
-/// An entry being written: rows of name, value and source key, and the keys met on the way.
-class EntryPage {
-  public:
-    void row(std::string name, std::string value, const std::string& source) {
-        rows_.push_back({std::move(name), std::move(value), "[" + source + "]"});
-        keys_.insert(source);
+std::string_view form_words(FillerForm form) {
+    switch (form) {
+    case FillerForm::solid:
+        return "solid wire";
+    case FillerForm::cored:
+        return "cored wire";
+    case FillerForm::stick:
+        return "covered electrode";
+    case FillerForm::rod:
+        break;
     }
+    return "rod";
+}
 
-    void composition(const Composition& composition) {
-        for (const auto& [element, percent] : composition)
-            row(element, fmt::format("{:.4g} %", percent.value), percent.source);
-    }
-
-    template <class Quantity, class Show>
-    void range(std::string name, const std::optional<Sourced<std::pair<Quantity, Quantity>>>& range,
-               Show show_value) {
-        if (range)
-            row(std::move(name),
-                fmt::format("{} to {}", show_value(range->value.first), show_value(range->value.second)),
-                range->source);
-    }
-
-    /// The rows, then each source that they name.
-    std::string text(const Bibliography& sources) const {
-        std::string text;
-        for (const std::string& line : columns(rows_, {false, false, false}))
-            text += fmt::format("  {}\n", line);
-        text += "\nSOURCES\n";
-        for (const std::string& key : keys_)
-            if (const auto found = sources.find(key); found != sources.end())
-                text += wrapped(fmt::format("[{}] {}; edition {}; {}; kind: {}; known by: {}.", key,
-                                            found->second.title, found->second.edition, found->second.place,
-                                            found->second.kind, found->second.seen),
-                                "- ");
-        return text;
-    }
-
-  private:
-    std::vector<std::vector<std::string>> rows_;
-    std::set<std::string> keys_;
-};
+/// Of an electrode it is said of what: the two measures differ by a third.
+std::string efficiency_words(const Filler& filler) {
+    if (filler.form != FillerForm::stick)
+        return "efficiency";
+    return filler.efficiency_of_covered ? "efficiency, of core and covering" : "efficiency, of the core";
+}
 
 template <class Row>
 std::string names_of(const std::vector<Row>& rows) {
     return fmt::format(
         "{}", fmt::join(rows | ranges::views::transform(&Row::name) | ranges::to<std::vector>(), ", "));
+}
+
+/// Length, stub, mass and rate of an electrode or rod.
+void write_piece(EntryPage& page, const std::string& size, const Piece& piece) {
+    page.row(size + "length", show(piece.length.value, UnitSystem::metric), piece.length.source);
+    page.row(size + "stub", show(piece.stub.value, UnitSystem::metric), piece.stub.source);
+    if (piece.mass)
+        page.row(size + "mass of one", show(piece.mass->value, UnitSystem::metric), piece.mass->source);
+    if (piece.per_A)
+        page.row(size + "metal laid",
+                 fmt::format("{:.3g} kg/h for each 100 A", 100 * piece.per_A->value * factor::hour),
+                 piece.per_A->source);
+    for (const RatePoint& point : piece.rates)
+        page.row(fmt::format("{}at {}", size, show(point.current)), show(point.rate, UnitSystem::metric),
+                 point.source);
+    page.range(size + "metal laid", piece.range,
+               [](MassFlow rate) { return show(rate, UnitSystem::metric); });
+}
+
+void write_window(EntryPage& page, const std::string& size, const Window& window) {
+    page.range(size + "wire feed", window.wire_feed,
+               [](Speed s) { return show_feed(s, UnitSystem::metric); });
+    page.range(size + "current", window.current, [](Current c) { return show(c); });
+    page.range(size + "voltage", window.voltage,
+               [](Voltage v) { return fmt::format("{:.3g} V", v.value()); });
+    page.range(size + "travel", window.travel, [](Speed s) { return show(s, UnitSystem::metric); });
 }
 
 void write_size(EntryPage& page, const WireSize& size) {
@@ -74,10 +79,11 @@ void write_size(EntryPage& page, const WireSize& size) {
         page.row(wire + "melting b", fmt::format("{:.4g} 1/(A² s)", size.melting->b.value),
                  size.melting->b.source);
     }
-    page.range(wire + "wire feed", size.window.wire_feed,
-               [](Speed s) { return show_feed(s, UnitSystem::metric); });
-    page.range(wire + "current", size.window.current, [](Current c) { return show(c); });
-    page.range(wire + "travel", size.window.travel, [](Speed s) { return show(s, UnitSystem::metric); });
+    if (size.piece)
+        write_piece(page, wire, *size.piece);
+    write_window(page, wire, size.window);
+    for (const auto& [transfer, window] : size.windows)
+        write_window(page, fmt::format("{}{}, ", wire, transfer), window);
 }
 
 std::string temperature(Temperature value) {
@@ -136,8 +142,8 @@ std::string family_text(const Family& family) {
     for (const Base& base : family.bases)
         rows.push_back({fmt::format("{}/{}", family.name, base.name), "base metal", base.standard});
     for (const Filler& filler : family.fillers)
-        rows.push_back({fmt::format("{}/{}", family.name, filler.name),
-                        filler.cored ? "cored wire" : "solid wire", filler.standard});
+        rows.push_back({fmt::format("{}/{}", family.name, filler.name), std::string(form_words(filler.form)),
+                        filler.standard});
     for (const std::string& line : columns(rows, {false, false, false}))
         text += fmt::format("  {}\n", line);
     return text;
@@ -172,20 +178,29 @@ std::string filler_text(const Family& family, const Filler& filler) {
                  filler.wire_density->source);
     page.row("deposit density", fmt::format("{:.6g} kg/m³", filler.deposit_density.value.value()),
              filler.deposit_density.source);
-    page.row("efficiency", fmt::format("{:.3g}", filler.efficiency.value), filler.efficiency.source);
+    page.row(efficiency_words(filler), fmt::format("{:.3g}", filler.efficiency.value),
+             filler.efficiency.source);
     for (const auto& [gas, efficiency] : filler.efficiency_by_gas)
         page.row("efficiency in " + gas, fmt::format("{:.3g}", efficiency.value), efficiency.source);
+    for (const auto& [transfer, efficiency] : filler.efficiency_by_transfer)
+        page.row("efficiency, " + transfer, fmt::format("{:.3g}", efficiency.value), efficiency.source);
+    if (filler.efficiency_range)
+        page.row("efficiency, range",
+                 fmt::format("{:.3g} to {:.3g}", filler.efficiency_range->value.first,
+                             filler.efficiency_range->value.second),
+                 filler.efficiency_range->source);
     page.row("bead width over crown", fmt::format("{:.3g}", filler.bead_ratio.value),
              filler.bead_ratio.source);
-    page.row("stick-out", show(filler.stick_out.value, UnitSystem::metric), filler.stick_out.source);
+    if (is_wire(filler.form))
+        page.row("stick-out", show(filler.stick_out.value, UnitSystem::metric), filler.stick_out.source);
     page.composition(filler.composition);
     if (filler.hydrogen_ml_100g)
         page.row("hydrogen, at most", fmt::format("{:.3g} ml/100 g", filler.hydrogen_ml_100g->value),
                  filler.hydrogen_ml_100g->source);
     for (const WireSize& size : filler.sizes)
         write_size(page, size);
-    return fmt::format("{}/{}, {} wire, {}\n  gases: {}\n", family.name, filler.name,
-                       filler.cored ? "cored" : "solid", filler.standard,
+    return fmt::format("{}/{}, {}, {}\n  gases: {}\n", family.name, filler.name, form_words(filler.form),
+                       filler.standard,
                        filler.gases.empty() ? "none" : fmt::format("{}", fmt::join(filler.gases, ", "))) +
            page.text(family.sources);
 }

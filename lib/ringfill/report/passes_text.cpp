@@ -8,6 +8,7 @@
 #include <ringfill/report/columns.hpp>
 #include <ringfill/report/day_text.hpp>
 #include <ringfill/report/heat_head.hpp>
+#include <ringfill/report/metals_text.hpp>
 #include <ringfill/report/note_list.hpp>
 #include <ringfill/report/time_text.hpp>
 
@@ -16,7 +17,12 @@ namespace {
 
 /// What stays the same through all layers of a bore.
 std::string settings_line(const BorePlan& bore, UnitSystem units) {
-    std::string text = fmt::format("wire feed {}", show_feed(bore.deposition.wire_feed, units));
+    const Deposition& laid = bore.deposition;
+    std::string text =
+        laid.piece ? fmt::format("{} laid by {} {}, one lays {}", show(laid.rate, units), bore.metal.pieces,
+                                 laid.piece->form == FillerForm::rod ? "rods" : "electrodes",
+                                 show(laid.piece->usable, units))
+                   : fmt::format("wire feed {}", show_feed(laid.wire_feed, units));
     if (bore.deposition.current)
         text += fmt::format(", {}{}", bore.deposition.current_given ? "" : "about ",
                             show(*bore.deposition.current));
@@ -65,6 +71,7 @@ std::string bore_passes(const Plan& plan, const BorePlan& bore, const Style& sty
         "{}{}", printable(bore.name, 60), bore.count > 1 ? fmt::format(", each of {}", bore.count) : ""));
     text += '\n';
     text += wrapped(settings_sentence(bore, units), "  ");
+    text += metals_text(bore);
     for (const FacePad& face : bore.faces)
         text += wrapped(fmt::format("face {}: travel {}, pitch {}.", &face - bore.faces.data() + 1,
                                     show(face.bead.travel, units), show_pitch(face.bead.pitch, units)),

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include <algorithm>
+#include <tuple>
 
 #include <fmt/format.h>
 
@@ -30,9 +31,14 @@ std::string head(const Plan& plan, const Style& style) {
     for (const BorePlan& bore : plan.bores)
         bores += bore.count;
     std::string text = style.strong(wrapped(printable(plan.title, longest_title), ""));
-    text += fmt::format("{} {} · {} of wire · {} of arc\n", bores, bores == 1 ? "bore" : "bores",
-                        show(plan.totals.wire, plan.units), show(plan.totals.arc));
+    text += fmt::format("{} {} · {} · {} of arc\n", bores, bores == 1 ? "bore" : "bores", filler_of(plan),
+                        show(plan.totals.arc));
     return text + heat_head(plan, style);
+}
+
+/// Wire, electrodes and rods stand out: they are what the bore is filled with.
+bool is_filler(std::string_view line) {
+    return line.starts_with("wire ") || line.starts_with("electrodes ") || line.starts_with("rods ");
 }
 
 /// The packs stand at the end of the line, or below it where they would run over the edge of the page.
@@ -49,7 +55,7 @@ std::string take_table(const Plan& plan, const Style& style) {
         std::string whole = fmt::format("  {}  {}\n", lines[i + 1], packs);
         if (count_characters(whole) > page_width + 1)
             whole = fmt::format("  {}\n{}", lines[i + 1], wrapped(packs, "    load "));
-        text += lines[i + 1].starts_with("wire ") ? style.strong(whole) : whole;
+        text += is_filler(lines[i + 1]) ? style.strong(whole) : whole;
     }
     return text;
 }
@@ -58,13 +64,16 @@ std::vector<std::string> bore_figures(const BorePlan& bore, UnitSystem units) {
     return {bore.build.skimmed ? show(2.0 * bore.build.skim_radius, units) : "none",
             show(2.0 * bore.layering.end_radius, units),
             fmt::format("{} × {}", bore.layering.layers, bore.layers.front().rings),
-            show(bore.metal.wire, units), show(bore.metal.arc)};
+            bore.deposition.piece ? fmt::format("{} pieces", bore.metal.pieces)
+                                  : show(bore.metal.wire, units),
+            show(bore.metal.arc)};
 }
 
 /// The names stand before the figures, or above them where they are too long for that.
 std::string bore_table(const Plan& plan, const Style& style) {
-    std::vector<std::vector<std::string>> rows{
-        {"skim to", "weld to", "layers × rings", "wire each", "arc each"}};
+    std::vector<std::vector<std::string>> rows{{"skim to", "weld to", "layers × rings",
+                                                plan.totals.pieces > 0 ? "filler each" : "wire each",
+                                                "arc each"}};
     std::vector<std::string> names{""};
     std::size_t longest = 0;
     for (const BorePlan& bore : plan.bores) {
@@ -117,8 +126,25 @@ std::string amount(double value, const Need& line, UnitSystem units) {
     return fmt::format("{:.0f}", value);
 }
 
+std::string filler_of(const Plan& plan) {
+    std::string text;
+    if (plan.totals.wire > Mass())
+        text = fmt::format("{} of wire", show(plan.totals.wire, plan.units));
+    std::int64_t electrodes = 0;
+    std::int64_t rods = 0;
+    for (const BorePlan& bore : plan.bores)
+        if (bore.deposition.piece)
+            (bore.deposition.piece->form == FillerForm::rod ? rods : electrodes) +=
+                std::int64_t{bore.count} * bore.metal.pieces;
+    for (const auto& [count, one, many] :
+         {std::tuple{electrodes, "electrode", "electrodes"}, std::tuple{rods, "rod", "rods"}})
+        if (count > 0)
+            text += fmt::format("{}{} {}", text.empty() ? "" : ", ", count, count == 1 ? one : many);
+    return text;
+}
+
 std::string load(const Need& line) {
-    if (line.unit == "pieces")
+    if (line.unit == "pieces" && line.cover.empty() && line.pack_known)
         return fmt::format("{:.0f}", line.supplied);
     std::string text;
     for (const PackCount& pack : line.cover)

@@ -18,6 +18,7 @@ constexpr Span litres_a_minute{0, 1'000, true};
 constexpr Span kilograms_an_hour{0, 1'000, true};
 constexpr std::array unit_words = {"mm"sv, "inch"sv};
 constexpr std::array gas_words = {"argon"sv, "argon_mixture"sv, "carbon_dioxide"sv, "oxygen"sv};
+constexpr std::array piece_words = {"electrodes"sv, "rods"sv};
 constexpr std::array fuel_words = {"propane"sv, "acetylene"sv};
 
 constexpr std::array wire_fields = {
@@ -31,6 +32,23 @@ constexpr std::array wire_fields = {
     Field{.name = "stocked", .kind = Kind::flag, .sample = "true"},
 };
 constexpr Record wire_record{"a spool", "", wire_fields};
+
+constexpr std::array piece_fields = {
+    Field{.name = "units", .kind = Kind::word, .required = true, .sample = R"("mm")", .words = unit_words},
+    Field{.name = "holds",
+          .kind = Kind::word,
+          .required = true,
+          .sample = R"("electrodes")",
+          .words = piece_words},
+    Field{.name = "content_kg",
+          .kind = Kind::sourced,
+          .required = true,
+          .span = kilograms,
+          .sample = R"([4, "practice"])"},
+    Field{.name = "note", .span = table_words},
+    Field{.name = "stocked", .kind = Kind::flag, .sample = "true"},
+};
+constexpr Record piece_record{"a packet", "", piece_fields};
 
 constexpr std::array gas_fields = {
     Field{.name = "units", .kind = Kind::word, .required = true, .sample = R"("mm")", .words = unit_words},
@@ -92,6 +110,11 @@ constexpr std::array file_fields = {
           .shape = Shape::named,
           .sample = "{ ... }",
           .record = &wire_record},
+    Field{.name = "pieces",
+          .kind = Kind::object,
+          .shape = Shape::named,
+          .sample = "{ ... }",
+          .record = &piece_record},
     Field{.name = "gas",
           .kind = Kind::object,
           .shape = Shape::named,
@@ -112,6 +135,16 @@ UnitSystem read_units(const Entry& row) {
 WirePack read_wire(const std::string& name, const Entry& row, const Bibliography& sources) {
     const SourcedReader reader(row, sources);
     return {name, row.text("note").value_or(""), read_units(row),
+            reader.quantity<Mass>("content_kg", 1).value_or(Sourced<Mass>{}),
+            row.flag("stocked").value_or(true)};
+}
+
+PiecePack read_pieces(const std::string& name, const Entry& row, const Bibliography& sources) {
+    const SourcedReader reader(row, sources);
+    return {name,
+            row.text("note").value_or(""),
+            read_units(row),
+            row.word("holds").value_or(""),
             reader.quantity<Mass>("content_kg", 1).value_or(Sourced<Mass>{}),
             row.flag("stocked").value_or(true)};
 }
@@ -156,6 +189,8 @@ Packs read_packs(const std::vector<Document>& files, const Bibliography& sources
             add_sources(known, entry);
             for (const auto& [name, row] : entry.named_objects("wire"))
                 put_row(packs.wire, read_wire(name, row, known));
+            for (const auto& [name, row] : entry.named_objects("pieces"))
+                put_row(packs.pieces, read_pieces(name, row, known));
             for (const auto& [name, row] : entry.named_objects("gas"))
                 put_row(packs.gas, read_gas(name, row, known));
             for (const auto& [name, row] : entry.named_objects("fuel"))

@@ -47,8 +47,19 @@ struct FuelPack {
     Mass usable() const { return content.value * usable_share.value; }
 };
 
+/// A packet of electrodes or a tube of rods as it is sold, by its mass.
+struct PiecePack {
+    std::string name;
+    std::string note; ///< to the reader of the table
+    UnitSystem units = UnitSystem::metric;
+    std::string holds; ///< electrodes or rods
+    Sourced<Mass> content;
+    bool stocked = true;
+};
+
 struct Packs {
     std::vector<WirePack> wire;
+    std::vector<PiecePack> pieces;
     std::vector<GasPack> gas;
     std::vector<FuelPack> fuel;
 };

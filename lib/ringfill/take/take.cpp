@@ -3,17 +3,21 @@
 #include <range/v3/action/push_back.hpp>
 
 #include <ringfill/take/take_gas.hpp>
+#include <ringfill/take/take_pieces.hpp>
 #include <ringfill/take/take_wear_parts.hpp>
 #include <ringfill/take/take_wire.hpp>
 
 namespace ringfill {
 
-std::vector<Need> take(const std::vector<WireUse>& wires, const std::vector<GasUse>& gases, double reserve,
-                       const Packs& packs, const WearParts& wear, UnitSystem units) {
+std::vector<Need> take(const std::vector<WireUse>& wires, const std::vector<PieceUse>& pieces,
+                       const std::vector<GasUse>& gases, double reserve, const Packs& packs,
+                       const WearParts& wear, UnitSystem units) {
     std::vector<Need> lines;
-    lines.reserve(3 * wires.size() + gases.size());
+    lines.reserve(3 * wires.size() + pieces.size() + gases.size());
     for (const WireUse& wire : wires)
         lines.push_back(take_wire(wire, reserve, packs, wear, units));
+    for (const PieceUse& one : pieces)
+        lines.push_back(take_pieces(one, reserve, packs, units));
     for (const GasUse& gas : gases)
         lines.push_back(take_gas(gas, reserve, packs, units));
     for (const WireUse& wire : wires)

@@ -10,9 +10,10 @@
 
 namespace ringfill {
 
-/// Everything to load, line by line: wire, gas, tips, nozzles, liners.
+/// Everything to load, line by line: wire, electrodes and rods, gas, tips, nozzles, liners.
 /// @param reserve the share of wire and gas taken on top.
-std::vector<Need> take(const std::vector<WireUse>& wires, const std::vector<GasUse>& gases, double reserve,
-                       const Packs& packs, const WearParts& wear, UnitSystem units);
+std::vector<Need> take(const std::vector<WireUse>& wires, const std::vector<PieceUse>& pieces,
+                       const std::vector<GasUse>& gases, double reserve, const Packs& packs,
+                       const WearParts& wear, UnitSystem units);
 
 } // namespace ringfill

@@ -32,6 +32,22 @@ struct WireUse {
     std::optional<double> price_kg;
 };
 
+/// What all bores of a job use of one electrode or rod: one filler in one diameter.
+struct PieceUse {
+    std::string filler; ///< family/name
+    bool rods = false;  ///< or else electrodes
+    Length diameter;
+    Length length;
+    Length stub;
+    Mass each;                       ///< of one, with its covering
+    Mass usable;                     ///< of weld metal from one
+    Mass laid;                       ///< all bores, counts applied
+    std::vector<double> counts;      ///< of the bores that use it
+    std::vector<double> pieces_each; ///< for one of each
+    std::vector<TrialRing> trials;   ///< their wire: whole pieces
+    std::optional<double> price_kg;
+};
+
 /// What all bores use of one shielding gas.
 struct GasUse {
     std::string gas;

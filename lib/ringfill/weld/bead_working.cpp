@@ -26,25 +26,40 @@ Working scale_working(const WeldFigures& weld) {
             "own"};
 }
 
+/// The section of the bead, from the wire feed or from the metal that electrodes or rods lay in an hour.
+Working section_working(const WeldFigures& weld) {
+    const Deposition& laid = weld.deposition;
+    const Input kappa{"kappa", weld.bead.scale};
+    const Input rho{"rho", laid.density.value(), "kg/m3"};
+    const Input v_0{"v_0", mm_min(weld.unscaled.travel), "mm/min"};
+    if (laid.piece)
+        return {"bead.section_mm2",
+                "kappa^2*D/(60*rho*v_0/1000)*1e6",
+                {kappa, {"D", kg_h(laid.rate), "kg/h"}, rho, v_0},
+                mm2(weld.bead.section),
+                "mm2",
+                "own"};
+    return {"bead.section_mm2",
+            "kappa^2*mu*f*eta/(rho*v_0/1000)*1e6",
+            {kappa,
+             {"mu", laid.linear_mass.value(), "kg/m"},
+             {"f", m_min(laid.wire_feed), "m/min"},
+             {"eta", laid.efficiency},
+             rho,
+             v_0},
+            mm2(weld.bead.section),
+            "mm2",
+            "own"};
+}
+
 } // namespace
 
 std::vector<Working> bead_working(const WeldFigures& weld) {
-    const Deposition& laid = weld.deposition;
     const Input kappa{"kappa", weld.bead.scale};
     const Input alpha{"alpha", weld.bead_ratio};
     const Input phi{"phi", weld.pitch_ratio};
     return {
-        {"bead.section_mm2",
-         "kappa^2*mu*f*eta/(rho*v_0/1000)*1e6",
-         {kappa,
-          {"mu", laid.linear_mass.value(), "kg/m"},
-          {"f", m_min(laid.wire_feed), "m/min"},
-          {"eta", laid.efficiency},
-          {"rho", laid.density.value(), "kg/m3"},
-          {"v_0", mm_min(weld.unscaled.travel), "mm/min"}},
-         mm2(weld.bead.section),
-         "mm2",
-         "own"},
+        section_working(weld),
         {"bead.width_mm",
          "sqrt(1.5*alpha*A)",
          {alpha, {"A", mm2(weld.bead.section), "mm2"}},

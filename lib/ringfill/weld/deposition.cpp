@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include <ringfill/units/factor.hpp>
 #include <ringfill/units/show.hpp>
 #include <ringfill/weld/feed_table.hpp>
 
@@ -18,15 +19,6 @@ double quadratic_term(Length stick_out, const MeltingCurve& curve) {
 
 double linear_term(const MeltingCurve& curve) {
     return curve.a.value * 1e-3;
-}
-
-double efficiency_of(const Procedure& procedure, const Filler& filler) {
-    if (procedure.efficiency)
-        return *procedure.efficiency;
-    for (const auto& [gas, efficiency] : filler.efficiency_by_gas)
-        if (gas == procedure.gas)
-            return efficiency.value;
-    return filler.efficiency.value;
 }
 
 Fault unknown_curve(const Procedure& procedure) {
@@ -57,7 +49,47 @@ bool complete(Deposition& laid, const Procedure& procedure, const WireSize& size
     return faults.empty();
 }
 
+/// An electrode or rod; nothing after noting a fault.
+std::optional<Deposition> lay_pieces(const Procedure& procedure, const Filler& filler, const WireSize& size,
+                                     std::vector<Fault>& faults) {
+    auto rate = piece_rate(procedure, filler, size, faults);
+    if (!rate)
+        return std::nullopt;
+    Deposition laid;
+    laid.linear_mass = solid_wire_mass(size.diameter, filler.wire_density.value().value);
+    laid.efficiency = efficiency_of(procedure, filler).value;
+    laid.density = filler.deposit_density.value;
+    laid.current = procedure.current;
+    laid.current_given = procedure.current.has_value();
+    laid.rate = in_si<MassFlow>(rate->value / factor::hour);
+    const Piece& row = *size.piece;
+    PieceLaid piece;
+    piece.form = filler.form;
+    piece.length = row.length.value;
+    piece.stub = row.stub.value;
+    piece.stub_source = row.stub.source;
+    piece.mass = row.mass ? row.mass->value : laid.linear_mass * piece.length;
+    piece.of_covered = filler.efficiency_of_covered;
+    piece.usable = usable_mass(piece, laid.linear_mass, laid.efficiency);
+    piece.rate = std::move(*rate);
+    laid.piece = std::move(piece);
+    return laid;
+}
+
 } // namespace
+
+Sourced<double> efficiency_of(const Procedure& procedure, const Filler& filler) {
+    if (procedure.efficiency)
+        return {*procedure.efficiency, "job"};
+    for (const auto& [gas, efficiency] : filler.efficiency_by_gas)
+        if (gas == procedure.gas)
+            return efficiency;
+    if (procedure.transfer_given)
+        for (const auto& [transfer, efficiency] : filler.efficiency_by_transfer)
+            if (transfer == procedure.transfer)
+                return efficiency;
+    return filler.efficiency;
+}
 
 LinearMass solid_wire_mass(Length diameter, Density density) {
     return std::numbers::pi / 4 * diameter * diameter * density;
@@ -98,17 +130,25 @@ WireSize scaled_to(WireSize size, Length diameter) {
         size.melting->a.value /= sections;
         size.melting->b.value /= sections * sections;
     }
+    if (size.piece && size.piece->mass)
+        size.piece->mass->value *= sections;
     size.diameter = diameter;
     return size;
 }
 
 std::optional<Deposition> deposition(const Procedure& procedure, const Filler& filler,
                                      std::vector<Fault>& faults) {
-    Deposition laid;
+    if (auto unfit = form_faults(procedure, filler); !unfit.empty()) {
+        faults.insert(faults.end(), unfit.begin(), unfit.end());
+        return std::nullopt;
+    }
     const WireSize size = scaled_to(nearest_size(filler, procedure.wire), procedure.wire);
-    laid.linear_mass = filler.cored ? size.linear_mass.value().value
-                                    : solid_wire_mass(procedure.wire, filler.wire_density.value().value);
-    laid.efficiency = efficiency_of(procedure, filler);
+    if (!is_wire(filler.form))
+        return lay_pieces(procedure, filler, size, faults);
+    Deposition laid;
+    laid.linear_mass = filler.cored() ? size.linear_mass.value().value
+                                      : solid_wire_mass(procedure.wire, filler.wire_density.value().value);
+    laid.efficiency = efficiency_of(procedure, filler).value;
     laid.density = filler.deposit_density.value;
     laid.stick_out = procedure.stick_out ? Sourced<Length>{*procedure.stick_out, ""} : filler.stick_out;
     std::vector<Fault> found;

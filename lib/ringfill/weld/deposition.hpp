@@ -6,19 +6,21 @@
 
 #include <ringfill/job/procedure.hpp>
 #include <ringfill/material/family.hpp>
+#include <ringfill/weld/piece.hpp>
 
 namespace ringfill {
 
 /// How fast a procedure lays metal (sections 4 and 6 of the computation).
 struct Deposition {
-    LinearMass linear_mass;         ///< μ, of the wire
-    double efficiency = 0;          ///< η, deposited share of the wire
+    LinearMass linear_mass;         ///< μ, of the wire, of an electrode's core or of a rod
+    double efficiency = 0;          ///< η, deposited share of it
     Density density;                ///< ρ, of the deposit
-    Speed wire_feed;                ///< f
+    Speed wire_feed;                ///< f; 0 of an electrode or rod
     std::optional<Current> current; ///< I, when given or when the filler's melting curve is known
     bool current_given = false;     ///< by the job, not from the wire feed
     MassFlow rate;                  ///< ṁ = μ f η
     Sourced<Length> stick_out;
+    std::optional<PieceLaid> piece; ///< of an electrode or rod; nothing: a wire
 };
 
 /// Linear mass of solid wire, (π/4) d² ρ [kg/m].
@@ -38,13 +40,18 @@ bool is_same_wire(Length a, Length b);
 
 /// A row for another diameter; the same wire stays as it is. Otherwise: mass per metre with the section,
 /// melting coefficients a with 1/section and b with 1/section² (the same energy per volume of wire). The
-/// window stays as it is. Worked out here, no source.
+/// window stays as it is, and so does the rate of an electrode, whose mass goes with the section. Worked out
+/// here, no source.
 WireSize scaled_to(WireSize size, Length diameter);
 
-/// Works out the deposition of a procedure with its filler. A feed or current that is left out follows from
-/// the other by the filler's melting curve or feed table; outside the table, or with neither known, nothing
-/// comes back and a fault is noted. A diameter that the filler does not have takes the
-/// nearest row, scaled to its section.
+/// The deposited share that holds: the job's, else the filler's for the gas, else for the transfer where the
+/// job names it, else the filler's.
+Sourced<double> efficiency_of(const Procedure& procedure, const Filler& filler);
+
+/// Works out the deposition of a procedure with its filler. An electrode or rod is laid as piece_rate() says;
+/// of a wire a feed or current that is left out follows from the other by the filler's melting curve or feed
+/// table; outside the table, or with neither known, nothing comes back and a fault is noted. A diameter that
+/// the filler does not have takes the nearest row, scaled to its section.
 std::optional<Deposition> deposition(const Procedure& procedure, const Filler& filler,
                                      std::vector<Fault>& faults);
 

@@ -9,7 +9,9 @@ namespace ringfill {
 VolumeFlow gas_flow(const Procedure& procedure, const Filler& filler, const Gas& gas) {
     if (procedure.gas_flow)
         return *procedure.gas_flow;
-    const double per_mm = filler.cored ? cored_flow_L_min_per_mm : gas.flow_L_min_per_mm.value;
+    if (filler.form == FillerForm::rod)
+        return in_si<VolumeFlow>(tungsten_flow_L_min * factor::litre / factor::minute);
+    const double per_mm = filler.cored() ? cored_flow_L_min_per_mm : gas.flow_L_min_per_mm.value;
     return in_si<VolumeFlow>(per_mm * procedure.wire.value() * 1e3 * factor::litre / factor::minute);
 }
 

@@ -13,6 +13,9 @@ inline constexpr double purge_and_leaks = 0.05;
 /// source].
 inline constexpr double cored_flow_L_min_per_mm = 15;
 
+/// Flow through the cup of a tungsten torch: 10 L/min [common practice, no source].
+inline constexpr double tungsten_flow_L_min = 10;
+
 /// The procedure's gas flow, or the usual one for its wire and gas [m³/s].
 VolumeFlow gas_flow(const Procedure& procedure, const Filler& filler, const Gas& gas);
 

@@ -5,6 +5,8 @@
 namespace ringfill {
 
 Mass wire_for(Mass laid, int starts, const Deposition& deposition) {
+    if (deposition.piece)
+        return static_cast<double>(pieces_for(laid, *deposition.piece)) * deposition.piece->mass;
     return laid / deposition.efficiency +
            static_cast<double>(starts) * in_si<Length>(trim_a_start) * deposition.linear_mass;
 }
@@ -37,6 +39,11 @@ Metal metal(const WornBore& bore, const Build& build, const std::vector<Layer>& 
         sum.laid += groove.laid;
         sum.arc += groove.arc;
         sum.starts += groove.volume > Volume() ? 1 : 0;
+    }
+    if (deposition.piece) {
+        sum.pieces = pieces_for(sum.laid, *deposition.piece);
+        if (deposition.piece->form == FillerForm::stick)
+            sum.starts = sum.pieces;
     }
     sum.wire = wire_for(sum.laid, sum.starts, deposition);
     return sum;

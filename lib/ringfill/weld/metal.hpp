@@ -16,10 +16,11 @@ inline constexpr double trim_a_start = 0.1; // m
 struct Metal {
     Mass laid;
     Time arc;
-    int breaks = 0;        ///< of the arc, for a stop or a reheat
-    int starts = 0;        ///< bore layers, face layers, one a groove, one a break
-    Mass wire;             ///< laid mass over efficiency, and the trims
-    Mass kept;             ///< of the bore's own layers, after boring
+    int breaks = 0; ///< of the arc, for a stop or a reheat
+    int starts = 0; ///< bore layers, face layers, one a groove, one a break; or an electrode, and a break
+    Mass wire;      ///< laid mass over efficiency, and the trims; of electrodes and rods whole pieces
+    int pieces = 0; ///< electrodes or rods, rounded up; 0 of wire
+    Mass kept;      ///< of the bore's own layers, after boring
     double kept_share = 0; ///< of the mass of the bore's own layers
 };
 
@@ -32,7 +33,8 @@ Metal metal(const WornBore& bore, const Build& build, const std::vector<Layer>& 
 /// Adds the starts after breaks of the arc, with the wire trimmed off before them.
 void add_breaks(Metal& metal, int breaks, const Deposition& deposition);
 
-/// Wire that lays a mass: the mass over the efficiency, and the trim of each start [kg].
+/// Wire that lays a mass: the mass over the efficiency, and the trim of each start; of electrodes and rods
+/// whole pieces [kg].
 Mass wire_for(Mass laid, int starts, const Deposition& deposition);
 
 } // namespace ringfill

@@ -35,14 +35,65 @@ Passes passes_of(const std::vector<Layer>& layers, const std::vector<FacePad>& f
     return passes;
 }
 
+/// What fills the bore: mass of wire, or electrodes and rods with their mass; how fast, and how often it
+/// starts.
+std::vector<Working> filler_working(const WeldFigures& weld, const Passes& passes, double layers,
+                                    const Metal& metal) {
+    const Input eta{"eta", weld.deposition.efficiency};
+    const Input mu{"mu", weld.deposition.linear_mass.value(), "kg/m"};
+    const Input m{"m", metal.laid.value(), "kg"};
+    const Working starts{"starts",
+                         "n_layers + n_face_layers + n_grooves + n_breaks",
+                         {{"n_layers", layers},
+                          {"n_face_layers", passes.face_layers},
+                          {"n_grooves", passes.grooves},
+                          {"n_breaks", static_cast<double>(metal.breaks)}},
+                         static_cast<double>(metal.starts),
+                         "",
+                         "own"};
+    if (!weld.deposition.piece)
+        return {{"wire_kg",
+                 "m/eta + n*l_trim*mu",
+                 {m, eta, {"n", static_cast<double>(metal.starts)}, {"l_trim", trim_a_start, "m"}, mu},
+                 metal.wire.value(),
+                 "kg",
+                 "practice"},
+                starts,
+                {"deposition_kg_h",
+                 "60*mu*f*eta",
+                 {mu, {"f", m_min(weld.deposition.wire_feed), "m/min"}, eta},
+                 kg_h(weld.deposition.rate),
+                 "kg/h",
+                 "own"}};
+    const PieceLaid& piece = *weld.deposition.piece;
+    const auto count = static_cast<double>(metal.pieces);
+    const Input whole{"m_1", piece.mass.value(), "kg"};
+    const Input length{"L", piece.length.value(), "m"};
+    const Input stub{"s", piece.stub.value(), "m"};
+    return {{"pieces",
+             piece.of_covered ? "ceil(m/(m_1*(L - s)/L*eta) - 1e-9)" : "ceil(m/(mu*(L - s)*eta) - 1e-9)",
+             {m, piece.of_covered ? whole : mu, length, stub, eta},
+             count,
+             "",
+             piece.stub_source},
+            {"filler_kg", "n*m_1", {{"n", count}, whole}, metal.wire.value(), "kg", "own"},
+            piece.form == FillerForm::stick
+                ? Working{"starts",
+                          "n_pieces + n_breaks",
+                          {{"n_pieces", count}, {"n_breaks", static_cast<double>(metal.breaks)}},
+                          static_cast<double>(metal.starts),
+                          "",
+                          "own"}
+                : starts,
+            piece.rate};
+}
+
 } // namespace
 
 std::vector<Working> metal_working(const WeldFigures& weld, const std::vector<Layer>& layers,
                                    const std::vector<FacePad>& faces, const std::vector<GrooveFill>& grooves,
                                    const Metal& metal) {
     const Passes passes = passes_of(layers, faces, grooves);
-    const Input eta{"eta", weld.deposition.efficiency};
-    const Input mu{"mu", weld.deposition.linear_mass.value(), "kg/m"};
     std::vector<Working> work =
         under("metal", {{"laid_kg", "sum(m)", {{"m", passes.all_kg, "kg"}}, metal.laid.value(), "kg", "own"},
                         {"kept_kg",
@@ -60,32 +111,10 @@ std::vector<Working> metal_working(const WeldFigures& weld, const std::vector<La
                          metal.kept_share,
                          "",
                          "own"},
-                        {"wire_kg",
-                         "m/eta + n*l_trim*mu",
-                         {{"m", metal.laid.value(), "kg"},
-                          eta,
-                          {"n", static_cast<double>(metal.starts)},
-                          {"l_trim", trim_a_start, "m"},
-                          mu},
-                         metal.wire.value(),
-                         "kg",
-                         "practice"},
-                        {"arc_s", "sum(t)", {{"t", passes.all_s, "s"}}, metal.arc.value(), "s", "own"},
-                        {"starts",
-                         "n_layers + n_face_layers + n_grooves + n_breaks",
-                         {{"n_layers", static_cast<double>(layers.size())},
-                          {"n_face_layers", passes.face_layers},
-                          {"n_grooves", passes.grooves},
-                          {"n_breaks", static_cast<double>(metal.breaks)}},
-                         static_cast<double>(metal.starts),
-                         "",
-                         "own"},
-                        {"deposition_kg_h",
-                         "60*mu*f*eta",
-                         {mu, {"f", m_min(weld.deposition.wire_feed), "m/min"}, eta},
-                         kg_h(weld.deposition.rate),
-                         "kg/h",
-                         "own"}});
+                        {"arc_s", "sum(t)", {{"t", passes.all_s, "s"}}, metal.arc.value(), "s", "own"}});
+    for (Working& one :
+         under("metal", filler_working(weld, passes, static_cast<double>(layers.size()), metal)))
+        work.push_back(std::move(one));
     if (!(metal.kept > Mass()))
         std::erase_if(work, [](const Working& one) { return one.figure.starts_with("metal.kept"); });
     return work;

@@ -1,0 +1,109 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include <ringfill/table/sourced.hpp>
+
+namespace ringfill {
+
+using Composition = std::vector<std::pair<std::string, Sourced<double>>>; ///< percent by mass, by element
+
+/// What a filler comes as.
+enum class FillerForm {
+    solid, ///< wire, drawn
+    cored, ///< wire, a tube with powder in it
+    stick, ///< covered electrode
+    rod    ///< bare, added by hand
+};
+
+/// Whether it runs off a spool.
+constexpr bool is_wire(FillerForm form) {
+    return form == FillerForm::solid || form == FillerForm::cored;
+}
+
+/// How fast a wire melts: feed = a I + b l I², with the stick-out l.
+struct MeltingCurve {
+    Sourced<double> a; ///< [mm/(A s)]
+    Sourced<double> b; ///< [1/(A² s)]
+};
+
+/// Settings at which a filler of one diameter welds well.
+struct Window {
+    std::optional<Sourced<std::pair<Speed, Speed>>> wire_feed;
+    std::optional<Sourced<std::pair<Current, Current>>> current;
+    std::optional<Sourced<std::pair<Voltage, Voltage>>> voltage;
+    std::optional<Sourced<std::pair<Speed, Speed>>> travel;
+};
+
+/// One point of a table of wire feed and current.
+struct FeedPoint {
+    Speed feed;
+    Current current;
+    std::string source;
+};
+
+/// One point of a table of current and metal laid.
+struct RatePoint {
+    Current current;
+    MassFlow rate;
+    std::string source;
+};
+
+/// One electrode or rod of one diameter, and how fast it is laid.
+struct Piece {
+    Sourced<Length> length;
+    Sourced<Length> stub;              ///< thrown away
+    std::optional<Sourced<Mass>> mass; ///< of the whole, with its covering; of a bare rod it may be left out
+    std::optional<Sourced<double>> per_A;                        ///< metal laid by current [kg/(s A)]
+    std::vector<RatePoint> rates;                                ///< rising; instead of the former
+    std::optional<Sourced<std::pair<MassFlow, MassFlow>>> range; ///< of a rod added by hand
+};
+
+/// What is known of a filler of one diameter.
+struct WireSize {
+    std::string name; ///< the diameter as the table writes it, in mm
+    Length diameter;
+    std::optional<Sourced<LinearMass>> linear_mass; ///< of cored wire
+    std::optional<MeltingCurve> melting;
+    std::vector<FeedPoint> feed_table; ///< rising; instead of a melting curve
+    std::optional<Piece> piece;        ///< of an electrode or rod
+    Window window;                     ///< whatever the transfer
+    std::vector<std::pair<std::string, Window>>
+        windows; ///< by transfer; what they leave out is in the former
+};
+
+/// A filler of a family.
+struct Filler {
+    std::string name;
+    std::string standard;
+    FillerForm form = FillerForm::solid;
+    std::string process;                          ///< one of process_words
+    std::string group;                            ///< that rules of what suits know it by; empty: none
+    std::optional<Sourced<Density>> wire_density; ///< of solid wire, rod, or an electrode's core
+    Sourced<Density> deposit_density;
+    /// Deposited share of the wire or rod; of an electrode, of the core that melts [ISO 2401], or of core and
+    /// covering that melt.
+    Sourced<double> efficiency;
+    bool efficiency_of_covered = false; ///< of core and covering
+    std::optional<Sourced<std::pair<double, double>>> efficiency_range;
+    std::vector<std::pair<std::string, Sourced<double>>> efficiency_by_gas;
+    std::vector<std::pair<std::string, Sourced<double>>> efficiency_by_transfer;
+    Sourced<double> bead_ratio;     ///< bead width over crown
+    Sourced<Length> stick_out;      ///< of a wire
+    std::vector<std::string> gases; ///< it is used with, by EN ISO 14175 designation; empty: it needs none
+    Composition composition;        ///< the limits of its standard
+    Composition typical;            ///< of its undiluted metal, where it is known
+    std::optional<Sourced<double>>
+        hydrogen_ml_100g;        ///< diffusible, the limit of its class; nothing: no class
+    std::vector<WireSize> sizes; ///< rising in diameter
+
+    bool cored() const { return form == FillerForm::cored; }
+};
+
+/// Reads one filler; what its form asks for and does not find, and what does not go with its form, is noted.
+Filler read_filler(const std::string& name, const Entry& entry, const Bibliography& sources);
+
+} // namespace ringfill

@@ -1,0 +1,48 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <ringfill/table/sourced.hpp>
+
+namespace ringfill {
+
+/// Whether a filler may go on a metal.
+enum class Verdict { recommended, with_buffer, not_advised };
+
+/// One rule: some fillers on some base metals, each by its group or as family/name.
+struct Suit {
+    std::string name;
+    std::vector<std::string> fillers;
+    std::vector<std::string> bases;
+    Verdict verdict = Verdict::not_advised;
+    std::vector<std::string>
+        buffer;      ///< fillers for the layers between, family/name; empty unless with_buffer
+    std::string why; ///< the end of a sentence
+    std::string source;
+};
+
+/// A filler or a base metal as rules name it.
+struct SuitName {
+    std::string name;  ///< family/name
+    std::string group; ///< empty: none
+};
+
+/// How long the name of a group may be [characters].
+inline constexpr Span group_name{1, 40};
+
+extern const Record suit_record;
+
+/// Reads one rule. A verdict with_buffer without a buffer, or a buffer without it, is noted.
+Suit read_suit(const std::string& name, const Entry& entry, const Bibliography& sources);
+
+/// Reads suits.json, file after file; a later file corrects or adds entry by entry. Throws Faulty
+/// (Origin::table).
+std::vector<Suit> read_suits(const std::vector<Document>& files, const Bibliography& sources);
+
+/// The rule for a filler on a base metal, or null. One that names both goes before one that names one of
+/// them, and that before one that knows both by their groups; of equals the most careful rules.
+const Suit* find_suit(const std::vector<Suit>& rules, const SuitName& filler, const SuitName& base);
+
+} // namespace ringfill

@@ -1,0 +1,125 @@
+#include <ringfill/weld/piece.hpp>
+
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include <ringfill/units/metric.hpp>
+#include <ringfill/units/show.hpp>
+
+namespace ringfill {
+namespace {
+
+Working worked(std::string formula, std::vector<Input> inputs, MassFlow rate, std::string source) {
+    return {"deposition_kg_h", std::move(formula), std::move(inputs), kg_h(rate), "kg/h", std::move(source)};
+}
+
+/// Between the two points of the table that the current lies between.
+std::optional<Working> rate_in_table(Current current, const Piece& piece, const Procedure& procedure,
+                                     std::vector<Fault>& faults) {
+    for (std::size_t i = 1; i < piece.rates.size(); ++i) {
+        const RatePoint& low = piece.rates[i - 1];
+        const RatePoint& high = piece.rates[i];
+        if (current < low.current || current > high.current)
+            continue;
+        const double share = (current - low.current) / (high.current - low.current);
+        return worked("D_1 + (D_2 - D_1)*(I - I_1)/(I_2 - I_1)",
+                      {{"D_1", kg_h(low.rate), "kg/h"},
+                       {"D_2", kg_h(high.rate), "kg/h"},
+                       {"I", current.value(), "A"},
+                       {"I_1", low.current.value(), "A"},
+                       {"I_2", high.current.value(), "A"}},
+                      low.rate + share * (high.rate - low.rate), low.source);
+    }
+    faults.push_back(
+        fault_at_path(procedure.path + ".current", show(current),
+                      fmt::format("is outside the filler's table, {} to {}",
+                                  show(piece.rates.front().current), show(piece.rates.back().current)),
+                      "choose a current in the table or write \"deposition_rate\" too"));
+    return std::nullopt;
+}
+
+Fault misplaced(const Procedure& procedure, std::string_view field, std::string reason, std::string remedy) {
+    return fault_at_path(procedure.path + "." + std::string(field), {}, std::move(reason), std::move(remedy));
+}
+
+} // namespace
+
+Mass usable_mass(const PieceLaid& piece, LinearMass core, double efficiency) {
+    const Length melted = piece.length - piece.stub;
+    return piece.of_covered ? piece.mass * (melted / piece.length) * efficiency : core * melted * efficiency;
+}
+
+double share_with_stub(double efficiency, Length length, Length stub) {
+    return efficiency * ((length - stub) / length).value();
+}
+
+int pieces_for(Mass laid, const PieceLaid& piece) {
+    return static_cast<int>(std::ceil((laid / piece.usable).value() - 1e-9));
+}
+
+std::optional<Working> piece_rate(const Procedure& procedure, const Filler& filler, const WireSize& size,
+                                  std::vector<Fault>& faults) {
+    const Piece& piece = *size.piece;
+    if (procedure.deposition_rate)
+        return worked("60*d", {{"d", kg_h(*procedure.deposition_rate) / 60, "kg/min"}},
+                      *procedure.deposition_rate, "job");
+    if (filler.form == FillerForm::rod) {
+        if (piece.range)
+            return worked("60*d_low", {{"d_low", kg_h(piece.range->value.first) / 60, "kg/min"}},
+                          piece.range->value.first, piece.range->source);
+        faults.push_back(misplaced(procedure, "deposition_rate",
+                                   "is missing, and the table has none of this rod",
+                                   R"(write "deposition_rate": "1.0 kg/h" from a trial weld)"));
+        return std::nullopt;
+    }
+    if (!procedure.current) {
+        faults.push_back(misplaced(procedure, "current", "is missing: it sets how fast an electrode melts",
+                                   R"(write "current": "130 A" or "deposition_rate": "1.2 kg/h")"));
+        return std::nullopt;
+    }
+    if (!piece.per_A)
+        return rate_in_table(*procedure.current, piece, procedure, faults);
+    const MassFlow rate = in_si<MassFlow>(piece.per_A->value * procedure.current->value());
+    return worked(
+        "k*I", {{"k", piece.per_A->value * factor::hour, "kg/(h A)"}, {"I", procedure.current->value(), "A"}},
+        rate, piece.per_A->source);
+}
+
+std::vector<Fault> form_faults(const Procedure& procedure, const Filler& filler) {
+    std::vector<Fault> faults;
+    const auto refuse = [&](bool is_there, std::string_view field, std::string reason, std::string remedy) {
+        if (is_there)
+            faults.push_back(misplaced(procedure, field, std::move(reason), std::move(remedy)));
+    };
+    const bool over = procedure.efficiency.value_or(1) > 1;
+    if (is_wire(filler.form)) {
+        refuse(procedure.deposition_rate.has_value(), "deposition_rate",
+               "belongs to electrodes and rods; the feed sets the metal of wire",
+               R"(take it out and write "wire_feed")");
+        refuse(over, "efficiency", "is over 1, which only a covered electrode reaches", "write at most 1");
+        return faults;
+    }
+    const bool stick = filler.form == FillerForm::stick;
+    const std::string_view what = stick ? "an electrode" : "a rod";
+    const auto no_part = fmt::format("is of wire, and {} is {}", procedure.filler, what);
+    refuse(procedure.wire_feed.has_value(), "wire_feed", no_part,
+           stick ? R"(take it out; "current" sets how fast it melts)"
+                 : R"(take it out; "deposition_rate" says how fast it is added)");
+    refuse(procedure.stick_out.has_value(), "stick_out", no_part, "take it out");
+    refuse(!procedure.spools.empty(), "spools", no_part, "take them out");
+    refuse(procedure.transfer_given, "transfer", no_part, "take it out");
+    refuse(procedure.torch_path == TorchPath::helix, "path",
+           fmt::format("is a helix, and {} is changed on the way", what), R"(write "path": "ring")");
+    refuse(stick && procedure.gas_flow.has_value(), "gas_flow",
+           "does not go with an electrode, which shields itself", "take it out");
+    refuse(!stick && over, "efficiency", "is over 1, which only a covered electrode reaches",
+           "write at most 1");
+    if (filler.process == "torch_brazing") {
+        refuse(procedure.current.has_value(), "current", "does not go with a torch", "take it out");
+        refuse(procedure.voltage.has_value(), "voltage", "does not go with a torch", "take it out");
+    }
+    return faults;
+}
+
+} // namespace ringfill

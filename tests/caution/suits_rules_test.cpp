@@ -1,0 +1,123 @@
+#include <catch2/catch.hpp>
+
+#include <ringfill/caution/ferrite_rules.hpp>
+#include <ringfill/caution/form_rules.hpp>
+#include <ringfill/caution/suits_rules.hpp>
+
+#include "caution/told.hpp"
+
+using namespace ringfill;
+using namespace ringfill::testing;
+
+namespace {
+
+WornBore lug() {
+    WornBore bore;
+    bore.name = "lug";
+    bore.base = "steel/C45";
+    return bore;
+}
+
+Procedure with(const std::string& filler) {
+    Procedure procedure;
+    procedure.name = "main";
+    procedure.filler = filler;
+    return procedure;
+}
+
+Suit rule(Verdict verdict) {
+    Suit one;
+    one.verdict = verdict;
+    one.why = "they crack";
+    one.source = "book";
+    return one;
+}
+
+Dilution thinned(int needed, int finish) {
+    Dilution dilution;
+    dilution.share = {0.2, "usual"};
+    dilution.needed = needed;
+    dilution.finish_layer = finish;
+    dilution.base_left = {0.2, 0.04, 0.008};
+    return dilution;
+}
+
+} // namespace
+
+TEST_CASE("a filler that is not advised is a caution with its reason") {
+    const Suit no = rule(Verdict::not_advised);
+    CHECK(told(suit_cautions(lug(), with("nickel/N"), &no, {})) ==
+          Lines{"lug | before | yes | Do not weld steel/C45 with nickel/N unless the approved procedure says "
+                "so: it is not "
+                "advised. | they crack | book"});
+}
+
+TEST_CASE("a filler that wants a buffer is a caution that names a few of its fillers") {
+    const Suit buffered = rule(Verdict::with_buffer);
+    CHECK(told(suit_cautions(lug(), with("hard/H"), &buffered, {"s/A", "s/B"})) ==
+          Lines{"lug | before | yes | Lay a buffer first, of s/A, s/B, or have the approved procedure say "
+                "otherwise; this "
+                "plan counts hard/H alone. | they crack | book"});
+    CHECK(told(suit_cautions(lug(), with("hard/H"), &buffered, {"a", "b", "c", "d", "e", "f"}))[0].find(
+              "of a, b, c, d or 2 more, or") != std::string::npos);
+}
+
+TEST_CASE("what is recommended is silent, and so is the buffer itself") {
+    const Suit yes = rule(Verdict::recommended);
+    CHECK(suit_cautions(lug(), with("steel/W"), &yes, {}).empty());
+    const Suit buffered = rule(Verdict::with_buffer);
+    CHECK(suit_cautions(lug(), with("s/A"), &buffered, {"s/A"}).empty());
+}
+
+TEST_CASE("two metals that no table knows together are never silent") {
+    CHECK(told(suit_cautions(lug(), with("own/X"), nullptr, {})) ==
+          Lines{"lug | before | yes | Settle with somebody qualified whether own/X may go on steel/C45: no "
+                "table says. | "
+                "neither by their groups nor by their names is there a rule for the two | practice"});
+}
+
+TEST_CASE("a finished surface that is not yet the filler's own metal is a caution between families") {
+    CHECK(told(dilution_cautions(lug(), with("stainless/S"), thinned(2, 1))) ==
+          Lines{"lug | before | yes | Bore deeper first and lay 2 layers under the finished surface, or melt "
+                "in less: there "
+                "the metal is not yet that of stainless/S. | the finished surface lies in layer 1 with about "
+                "20 % of the "
+                "base metal in it | usual"});
+    CHECK(dilution_cautions(lug(), with("stainless/S"), thinned(2, 2)).empty());
+    CHECK(dilution_cautions(lug(), with("stainless/S"), thinned(2, 0)).empty());
+    CHECK(dilution_cautions(lug(), with("steel/W"), thinned(2, 1)).empty());
+}
+
+// Worked by hand: Cr 20, Ni 12: 3 (20 - 0.93 x 12 - 6.7) = 6.42; Ni 14: 0.84.
+TEST_CASE("a first layer with too little ferrite is a caution") {
+    LayerMetals metals;
+    metals.layers = {{{"Cr", 20}, {"Ni", 12}}};
+    CHECK(ferrite_cautions(lug(), thinned(2, 1), metals).empty());
+    metals.layers = {{{"Cr", 20}, {"Ni", 14}}};
+    CHECK(
+        told(ferrite_cautions(lug(), thinned(2, 1), metals)) ==
+        Lines{
+            "lug | before | yes | Melt in less of the base metal with the first layer (less current, the arc "
+            "on the bead "
+            "before), and test it with dye: without ferrite it cracks hot, and on hard steel it may be part "
+            "martensite. | with 20 % of the base metal in it the first layer is estimated to hold 1 % "
+            "ferrite, give or "
+            "take 4 points; 3 to 4 are the least | ferrite-least"});
+    metals.layers.clear();
+    CHECK(ferrite_cautions(lug(), thinned(2, 1), metals).empty());
+}
+
+TEST_CASE("electrodes with a limit of hydrogen are to be dry, wire and others are silent") {
+    Filler electrode;
+    electrode.form = FillerForm::stick;
+    CHECK(form_cautions(with("steel/E"), electrode).empty());
+    electrode.hydrogen_ml_100g = {8, "class"};
+    CHECK(told(form_cautions(with("steel/E"), electrode)) ==
+          Lines{"main | before | yes | Dry the electrodes as their maker says and take them from a "
+                "heated quiver: "
+                "preheat here is reckoned for dry ones. | the 8 ml/100 g of steel/E is the limit of its "
+                "class for dry "
+                "electrodes | practice"});
+    electrode.form = FillerForm::solid;
+    CHECK(form_cautions(with("steel/E"), electrode).empty());
+}

@@ -1,0 +1,74 @@
+# Installs BUILD into FOLDER, builds the project of SOURCE against it, and runs the installed program on its families.
+# Arguments: BUILD, SOURCE, FOLDER, GENERATOR, CXX, C.
+set(prefix ${FOLDER}/installed)
+set(built ${FOLDER}/consumer)
+file(REMOVE_RECURSE ${FOLDER})
+
+function(run)
+  execute_process(COMMAND ${ARGN} RESULT_VARIABLE status OUTPUT_VARIABLE out ERROR_VARIABLE out)
+  if(NOT status EQUAL 0)
+    list(JOIN ARGN " " command)
+    message(FATAL_ERROR "${command}\nends with ${status}:\n${out}")
+  endif()
+  set(out "${out}" PARENT_SCOPE)
+endfunction()
+
+function(expect text)
+  string(FIND "${out}" "${text}" place)
+  if(place EQUAL -1)
+    message(FATAL_ERROR "\"${text}\" is not in:\n${out}")
+  endif()
+endfunction()
+
+# A plan in JSON of the job with its filler and base metal; more arguments go to the program.
+function(plan filler base)
+  file(READ ${SOURCE}/job.json job)
+  string(REPLACE FILLER ${filler} job "${job}")
+  string(REPLACE BASE ${base} job "${job}")
+  file(WRITE ${FOLDER}/job.json "${job}")
+  run(${prefix}/bin/ringfill take --json ${ARGN} ${FOLDER}/job.json)
+  set(out "${out}" PARENT_SCOPE)
+endfunction()
+
+run(${CMAKE_COMMAND} --install ${BUILD} --prefix ${prefix})
+run(${CMAKE_COMMAND} -G ${GENERATOR} -S ${SOURCE} -B ${built} -D CMAKE_PREFIX_PATH=${prefix} -D CMAKE_BUILD_TYPE=Release
+  -D CMAKE_CXX_COMPILER=${CXX} -D CMAKE_C_COMPILER=${C})
+run(${CMAKE_COMMAND} --build ${built})
+run(${built}/linked)
+expect("90.4 mm")
+
+# Its own families stand beside the installed program, and the tables are the installed ones: one laid there is known.
+file(COPY ${SOURCE}/tables/families/jetty.json DESTINATION ${prefix}/share/ringfill/tables/families)
+run(${prefix}/bin/ringfill materials)
+expect("/installed/lib/ringfill")
+expect("jetty")
+file(REMOVE ${prefix}/share/ringfill/tables/families/jetty.json)
+
+run(${prefix}/bin/ringfill materials --check ${built}/plugins/quarry.family)
+run(${prefix}/bin/ringfill materials --check ${built}/plugins/pontoon.family)
+
+# A family with a rule: the rule rules, its own suits are known, its electrodes are counted.
+plan(quarry/E-Q7 quarry/Q7 --plugins ${built}/plugins)
+string(JSON minimum GET "${out}" bores 0 heat preheat_min_degC)
+string(JSON verdict GET "${out}" bores 0 suits verdict)
+string(JSON pieces GET "${out}" bores 0 metal pieces)
+string(JSON laid GET "${out}" bores 0 metal laid_kg)
+if(NOT minimum EQUAL 190 OR NOT verdict STREQUAL "recommended" OR NOT pieces GREATER 10)
+  message(FATAL_ERROR "the quarry rule gave ${minimum} degC, ${verdict}, ${pieces} electrodes for ${laid} kg")
+endif()
+
+# A family that is a table alone, as a plugin; nobody has said whether the filler suits.
+plan(quarry/E-Q7 pontoon/P1 --plugins ${built}/plugins)
+string(JSON minimum GET "${out}" bores 0 heat preheat_min_degC)
+if(NOT minimum EQUAL 120)
+  message(FATAL_ERROR "the pontoon table gave ${minimum} degC")
+endif()
+expect("no table says")
+
+# A family without a library and a new filler, both from a folder of tables: no compiler.
+plan(steel/E-ours jetty/J3 --tables ${SOURCE}/tables)
+string(JSON minimum GET "${out}" bores 0 heat preheat_min_degC)
+string(JSON verdict GET "${out}" bores 0 suits verdict)
+if(NOT minimum EQUAL 110 OR NOT verdict STREQUAL "recommended")
+  message(FATAL_ERROR "the user's tables gave ${minimum} degC and ${verdict}")
+endif()
