@@ -19,8 +19,11 @@ rf_status keep_cold(const Sink& sink) {
         "A128-practice");
     sink.advice("technique",
                 "Lay short beads, skip from place to place, peen each while it is hot and let it cool before "
-                "the next; water on the cooling bead, or the part half under water, is allowed.",
+                "the next; with the arc off, water on the bead is allowed.",
                 "A128-practice");
+    sink.advice("technique",
+                "The rings counted here are whole: laid in short pieces they take more starts and more time.",
+                "practice");
     sink.advice("technique",
                 "Cut or grind away the skin that wear has hardened, and any crack in it, before the first "
                 "bead.",
