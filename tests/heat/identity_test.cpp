@@ -37,6 +37,20 @@ TEST_CASE("a magnet speaks against every metal that it contradicts, and for the 
     }
     CHECK(doubt(bore_with({}, true), "stainless/304") == "a magnet holds, so it is no austenitic metal");
     CHECK(doubt(bore_with({}, false), "stainless/304").empty());
+    CHECK(doubt(bore_with({}, true), "manganese_steel/A128-A") ==
+          "a magnet holds, so it is no austenitic metal");
+    CHECK(doubt(bore_with({}, false), "cast_iron/EN-GJL-250") ==
+          "a magnet does not hold, so it is no grey and no nodular iron");
+    CHECK(doubt(bore_with({}, true), "cast_iron/EN-GJL-250").empty());
+}
+
+// A steel certificate speaks against cast iron, whose carbon is over 2.5 %, and one of carbon steel against
+// manganese steel, which holds 11 % at least.
+TEST_CASE("a certificate of steel speaks against cast iron and against manganese steel") {
+    CHECK(doubt(bore_with({{"C", 0.45}}), "cast_iron/EN-GJL-250") ==
+          "its certificate says otherwise: C 0.45 % is under the 2.5 % of EN-GJL-250");
+    CHECK(doubt(bore_with({{"Mn", 0.8}}), "manganese_steel/A128-A") ==
+          "its certificate says otherwise: Mn 0.8 % is under the 11 % of A128-A");
 }
 
 TEST_CASE("a certificate of no ferritic steel speaks against one, whatever its name") {

@@ -19,7 +19,8 @@ using namespace ringfill::testing;
 
 namespace {
 
-const std::array shipped = {"steel", "stainless"};
+const std::array shipped = {"steel",  "stainless", "manganese_steel", "cast_iron",
+                            "nickel", "bronze",    "hardfacing"};
 
 std::string shipped_file(const std::string& family) {
     return std::string(RINGFILL_PLUGIN_FOLDER) + "/" + family + ".family";
@@ -77,9 +78,13 @@ TEST_CASE(
     for (const std::string name : shipped) {
         const Plugin plugin = load_plugin(shipped_file(name));
         const Family family = family_of(plugin);
+        if (!plugin.answer) {
+            CHECK(name == "hardfacing"); // its table says it all
+            continue;
+        }
         std::vector<Question> questions;
         for (const char* topic : {"preheat", "advice"})
-            for (const double structure : {1.0, 2.0, 3.0}) {
+            for (const double structure : {1.0, 2.0, 3.0, 4.0, 5.0, 6.0}) {
                 Question question = middle_question(family, trial_metals(family).front());
                 question.topic = topic;
                 question.numbers.emplace_back("structure", structure);

@@ -40,6 +40,15 @@ std::optional<double> number_of_structure(std::string_view structure) {
                                        : std::optional(1.0 + static_cast<double>(found - numbered));
 }
 
+/// The limits of the filler's standard; an element that it sets none for as it usually is.
+std::vector<std::pair<std::string, double>> of_deposit(const Filler& filler) {
+    std::vector<std::pair<std::string, double>> shares = of_table(filler.composition);
+    for (const auto& [element, percent] : filler.typical)
+        if (!share_of(shares, element))
+            shares.emplace_back(element, percent.value);
+    return shares;
+}
+
 bool is_austenitic(const Filler& filler) {
     const auto share = [&](std::string_view element) {
         return share_of(of_table(filler.composition), element).value_or(0);
@@ -96,8 +105,8 @@ Question question_on(const std::string& topic, const HeatCase& what) {
     };
     for (const auto& [element, percent] : what.composition)
         add("base_" + element + "_pct", percent);
-    for (const auto& [element, percent] : what.filler->composition)
-        add("deposit_" + element + "_pct", percent.value);
+    for (const auto& [element, percent] : of_deposit(*what.filler))
+        add("deposit_" + element + "_pct", percent);
     if (what.wall)
         add("wall_m", what.wall->value());
     if (what.combined)

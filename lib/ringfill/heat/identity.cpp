@@ -70,6 +70,8 @@ std::optional<std::string> under_grade(const WornBore& bore, const Base& base) {
 std::optional<std::string> magnet_against(const WornBore& bore, const Base& base) {
     if (bore.magnetic == false && holds_magnet(base))
         return "a magnet does not hold, so it is no ferritic and no martensitic steel";
+    if (bore.magnetic == false && base.structure == "cast_iron")
+        return "a magnet does not hold, so it is no grey and no nodular iron";
     if (bore.magnetic == true && base.structure == "austenitic")
         return "a magnet holds, so it is no austenitic metal";
     return std::nullopt;

@@ -61,6 +61,10 @@ std::optional<AskedTemperature> interpass_maximum(const HeatCase& what,
     for (const AnsweredFigure& value : values)
         if (value.name == "interpass_max_K")
             take_lower(lowest, asked_by_family(value));
+    if (what.filler->interpass_max)
+        take_lower(lowest,
+                   {what.filler->interpass_max->value, fmt::format("the table for {}", what.filler_name),
+                    what.filler->interpass_max->source});
     if (what.stainless_on_steel)
         take_lower(lowest, {stainless_maximum, "the stainless filler on steel", "practice"});
     if (what.base->interpass_range_K && minimum)

@@ -59,6 +59,14 @@ const AnsweredFigure* value_of(const Preheat& result, std::string_view name) {
     return nullptr;
 }
 
+/// What is known of the filler itself. Austenitic metal is spared what would keep it hot.
+void take_filler_advice(Preheat& result, const HeatCase& what) {
+    const bool harmed_by_heat = what.base->structure == "austenitic";
+    for (const FillerAdvice& advice : what.filler->advice)
+        if (!harmed_by_heat || (advice.kind != "soak" && advice.kind != "slow_cooling"))
+            result.advice.push_back({advice.kind, advice.text, advice.source});
+}
+
 /// What the family advises once the minimum is settled: a hold after welding is never colder than that.
 void take_advice(Preheat& result, const HeatCase& what) {
     if (!what.family->plugin)
@@ -103,6 +111,7 @@ Preheat preheat(const HeatCase& what, const Approved* approved) {
         let_approved_minimum_rule(result, *approved);
     result.interpass_max = interpass_maximum(what, result.minimum, result.methods, result.values);
     take_advice(result, what);
+    take_filler_advice(result, what);
     let_the_family_hold(result);
     result.interpass_max = interpass_maximum(what, result.minimum, result.methods, result.values);
     if (approved)

@@ -92,6 +92,23 @@ void add_groups(Gathering& gathering, const HeatCase& what) {
         }
 }
 
+/// What the filler's own metal asks for, whatever it is laid on. Metal that heat harms is spared it, and
+/// told.
+void add_filler_practice(Gathering& gathering, const HeatCase& what) {
+    const auto& practice = what.filler->practice;
+    if (!practice)
+        return;
+    const auto row = look_up(*practice, preheat_case(what));
+    PreheatMethod method = row_method(*practice, row ? *row : hottest_row(*practice));
+    method.applies = std::any_of(gathering.found.methods.begin(), gathering.found.methods.end(),
+                                 [](const PreheatMethod& one) { return one.applies; });
+    if (what.base->structure == "austenitic") {
+        method.applies = false;
+        method.note = "austenitic metal is harmed by heat";
+    }
+    gathering.found.methods.push_back(std::move(method));
+}
+
 PreheatMethod answered(const AnsweredMethod& answer) {
     PreheatMethod method;
     method.name = answer.name;
@@ -157,6 +174,7 @@ GatheredMethods gather_methods(const HeatCase& what) {
     add_groups(gathering, what);
     add_rules(gathering, what);
     add_unknown_row(gathering, what);
+    add_filler_practice(gathering, what);
     return std::move(gathering.found);
 }
 

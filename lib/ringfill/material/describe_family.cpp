@@ -3,6 +3,7 @@
 #include <array>
 
 #include <ringfill/material/preheat_table.hpp>
+#include <ringfill/material/usual.hpp>
 #include <ringfill/table/signature.hpp>
 #include <ringfill/table/source.hpp>
 #include <ringfill/table/suits.hpp>
@@ -74,6 +75,7 @@ constexpr std::array base_fields = {
           .kind = Kind::object,
           .sample = R"({ "rows": [{ "practice_degC": [150, 200, "practice"] }] })",
           .record = &preheat_group_record},
+    Field{.name = "practice_of", .span = table_words, .sample = R"("4140")"},
     Field{.name = "preheat_groups",
           .kind = Kind::text,
           .shape = Shape::list,
@@ -93,6 +95,7 @@ constexpr std::array family_fields = {
     Field{.name = "description", .required = true, .span = table_words, .sample = R"("what it holds")"},
     Field{.name = "sources", .kind = Kind::object, .shape = Shape::named, .record = &source_record},
     Field{.name = "has_rules", .kind = Kind::flag, .sample = "true"},
+    Field{.name = "usual", .kind = Kind::object, .sample = "{ ... }", .record = &usual_record},
     Field{.name = "preheat_groups",
           .kind = Kind::object,
           .shape = Shape::named,

@@ -7,6 +7,7 @@ namespace ringfill {
 // The format of a family's table, described once.
 extern const Record family_record;
 extern const Record base_record;
+extern const Record filler_advice_record;
 extern const Record filler_record;
 extern const Record filler_size_record;
 extern const Record melting_record;

@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include <ringfill/material/preheat_table.hpp>
 #include <ringfill/table/processes.hpp>
 #include <ringfill/table/signature.hpp>
 #include <ringfill/table/suits.hpp>
@@ -23,6 +24,8 @@ constexpr Span stub_length{0, 500};
 constexpr Span piece_mass{0.1, 5'000};
 constexpr Span rate{0, 50, true};
 constexpr std::array forms = {"solid"sv, "cored"sv, "stick"sv, "rod"sv};
+constexpr Span celsius{-60, 700};
+constexpr std::array advice_words = {"soak"sv, "slow_cooling"sv, "interpass"sv, "technique"sv};
 constexpr std::array efficiency_words = {"core"sv, "electrode"sv};
 
 constexpr std::array melting_fields = {
@@ -55,6 +58,10 @@ constexpr std::array window_fields = {
           .kind = Kind::sourced_range,
           .span = positive,
           .sample = R"([100, 1000, "practice"])"},
+    Field{.name = "spray_from_A",
+          .kind = Kind::sourced,
+          .span = positive,
+          .sample = R"([220, "spray-currents"])"},
 };
 
 constexpr std::array windows_fields = {
@@ -118,6 +125,16 @@ constexpr std::array size_fields = {
         .name = "rate_kg_h", .kind = Kind::sourced_range, .span = rate, .sample = R"([0.5, 3, "practice"])"},
 };
 
+constexpr std::array advice_fields = {
+    Field{.name = "kind",
+          .kind = Kind::word,
+          .required = true,
+          .sample = R"("technique")",
+          .words = advice_words},
+    Field{.name = "text", .required = true, .span = table_words, .sample = R"("Lay short beads.")"},
+    Field{.name = "source", .required = true, .span = table_words, .sample = R"("practice")"},
+};
+
 constexpr std::array filler_fields = {
     Field{.name = "standard", .required = true, .span = table_words, .sample = R"("AWS A5.18")"},
     Field{.name = "form", .kind = Kind::word, .required = true, .sample = R"("solid")", .words = forms},
@@ -177,6 +194,20 @@ constexpr std::array filler_fields = {
           .sample = R"({ "C": [0.02, "practice"], "Cr": [23.5, "practice"] })"},
     Field{
         .name = "hydrogen_ml_100g", .kind = Kind::sourced, .span = hydrogen, .sample = R"([5, "EN1011-2"])"},
+    Field{.name = "practice",
+          .kind = Kind::object,
+          .sample = R"({ "rows": [{ "practice_degC": [100, 250, "EN14700"] }] })",
+          .record = &preheat_group_record},
+    Field{.name = "interpass_max_degC",
+          .kind = Kind::sourced,
+          .span = celsius,
+          .sample = R"([150, "practice"])"},
+    Field{.name = "advice",
+          .kind = Kind::object,
+          .shape = Shape::list,
+          .record = &filler_advice_record,
+          .least = 1,
+          .most = 10},
     Field{.name = "diameters_mm",
           .kind = Kind::object,
           .shape = Shape::named,
@@ -194,6 +225,7 @@ constinit const Record windows_record{"windows of settings by transfer", "", win
 constinit const Record feed_point_record{"a point of the feed table", "", feed_point_fields};
 constinit const Record rate_point_record{"a point of the rate table", "", rate_point_fields};
 constinit const Record filler_size_record{"a diameter", "", size_fields};
+constinit const Record filler_advice_record{"an advice", "", advice_fields};
 constinit const Record filler_record{"a filler", "", filler_fields};
 
 } // namespace ringfill

@@ -8,6 +8,7 @@
 
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/material/describe_family.hpp>
+#include <ringfill/material/usual.hpp>
 #include <ringfill/table/put_row.hpp>
 #include <ringfill/table/signature.hpp>
 #include <ringfill/units/metric.hpp>
@@ -37,6 +38,22 @@ std::optional<Sourced<Temperature>> temperature_of(const SourcedReader& reader, 
     return found ? std::optional(Sourced<Temperature>{celsius(found->value), found->source}) : std::nullopt;
 }
 
+/// The rows of another grade that a grade is treated as, told as such. That grade stands before it.
+std::optional<PreheatGroup> practice_of(const Entry& entry, const std::string& name, const Family& family) {
+    const auto other = entry.text("practice_of");
+    if (!other)
+        return std::nullopt;
+    const auto found = ranges::find(family.bases, *other, &Base::name);
+    if (found == family.bases.end() || !found->practice) {
+        entry.refuse("practice_of", "is no grade with a practice above this one",
+                     "name one that stands before it in the table, or write the rows under practice");
+        return std::nullopt;
+    }
+    PreheatGroup practice = *found->practice;
+    practice.name = fmt::format("tabulated practice for {}, taken for {}", *other, name);
+    return practice;
+}
+
 Base read_base(const std::string& name, const Entry& entry, const Family& family) {
     const SourcedReader reader(entry, family.sources);
     Base base;
@@ -61,6 +78,8 @@ Base read_base(const std::string& name, const Entry& entry, const Family& family
                                                ? std::string("tabulated practice taken for unknown metal")
                                                : fmt::format("tabulated practice for {}", name),
                                            *practice, family.sources);
+    else
+        base.practice = practice_of(entry, name, family);
     base.preheat_groups = read_group_names(entry, family);
     return base;
 }
@@ -73,6 +92,7 @@ void read_file(Family& family, const Entry& entry) {
     if (entry.has("sources"))
         add_sources(family.sources, entry);
     family.has_rules = entry.flag("has_rules").value_or(family.has_rules);
+    entry.object("usual"); // its rows have taken it over; this checks its names
     for (const auto& [group, row] : entry.named_objects("preheat_groups"))
         put_row(family.preheat_groups, read_preheat_group(group, row, family.sources));
     for (const auto& [base, row] : entry.named_objects("bases"))
@@ -89,7 +109,8 @@ Family read_family(const std::string& name, const std::vector<Document>& files, 
     Family family;
     family.name = name;
     family.sources = sources;
-    for (const Document& file : files) {
+    for (const Document& read : files) {
+        const Document file = with_usual(read);
         Reading reading{file};
         const Entry entry(reading, file.root, family_record, "");
         family.files.push_back(file.file);

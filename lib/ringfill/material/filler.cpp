@@ -6,6 +6,7 @@
 
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/material/filler_size.hpp>
+#include <ringfill/units/metric.hpp>
 
 namespace ringfill {
 namespace {
@@ -111,6 +112,14 @@ Filler read_filler(const std::string& name, const Entry& entry, const Bibliograp
     filler.composition = reader.named("composition_pct");
     filler.typical = reader.named("typical_pct");
     filler.hydrogen_ml_100g = reader.number("hydrogen_ml_100g");
+    if (const auto practice = entry.object("practice"))
+        filler.practice =
+            read_preheat_group(fmt::format("what {} asks for itself", name), *practice, sources);
+    if (const auto most = reader.number("interpass_max_degC"))
+        filler.interpass_max = Sourced<Temperature>{celsius(most->value), most->source};
+    for (const Entry& one : entry.objects("advice"))
+        filler.advice.push_back({one.word("kind").value_or(""), one.text("text").value_or(""),
+                                 SourcedReader(one, sources).source_key("source")});
     read_sizes(filler, entry, sources);
     check_form(filler, entry);
     return filler;

@@ -5,6 +5,7 @@
 #include <utility>
 #include <vector>
 
+#include <ringfill/material/preheat_table.hpp>
 #include <ringfill/table/sourced.hpp>
 
 namespace ringfill {
@@ -36,6 +37,7 @@ struct Window {
     std::optional<Sourced<std::pair<Current, Current>>> current;
     std::optional<Sourced<std::pair<Voltage, Voltage>>> voltage;
     std::optional<Sourced<std::pair<Speed, Speed>>> travel;
+    std::optional<Sourced<Current>> spray_from; ///< the least current that sprays, of the window for spray
 };
 
 /// One point of a table of wire feed and current.
@@ -75,6 +77,13 @@ struct WireSize {
         windows; ///< by transfer; what they leave out is in the former
 };
 
+/// One thing to know of a filler, in whole sentences.
+struct FillerAdvice {
+    std::string kind; ///< soak, slow_cooling, interpass or technique
+    std::string text;
+    std::string source;
+};
+
 /// A filler of a family.
 struct Filler {
     std::string name;
@@ -97,8 +106,11 @@ struct Filler {
     Composition composition;        ///< the limits of its standard
     Composition typical;            ///< of its undiluted metal, where it is known
     std::optional<Sourced<double>>
-        hydrogen_ml_100g;        ///< diffusible, the limit of its class; nothing: no class
-    std::vector<WireSize> sizes; ///< rising in diameter
+        hydrogen_ml_100g;                 ///< diffusible, the limit of its class; nothing: no class
+    std::optional<PreheatGroup> practice; ///< least preheat that its own metal asks for
+    std::optional<Sourced<Temperature>> interpass_max; ///< that its own metal bears
+    std::vector<FillerAdvice> advice;                  ///< on how it is laid and cools
+    std::vector<WireSize> sizes;                       ///< rising in diameter
 
     bool cored() const { return form == FillerForm::cored; }
 };

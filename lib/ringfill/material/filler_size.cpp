@@ -29,7 +29,8 @@ Window read_window(const Entry& entry, const Bibliography& sources) {
     const SourcedReader reader(entry, sources);
     return {range_of<Speed>(reader, "wire_feed_m_min", metre_a_minute),
             range_of<Current>(reader, "current_A", 1), range_of<Voltage>(reader, "voltage_V", 1),
-            range_of<Speed>(reader, "travel_mm_min", 1e-3 * metre_a_minute)};
+            range_of<Speed>(reader, "travel_mm_min", 1e-3 * metre_a_minute),
+            reader.quantity<Current>("spray_from_A", 1)};
 }
 
 std::vector<std::pair<std::string, Window>> read_windows(const Entry& size, const Bibliography& sources) {

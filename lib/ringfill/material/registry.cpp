@@ -120,6 +120,20 @@ std::string family_part(const std::string& name) {
     return name.substr(0, name.find('/'));
 }
 
+constexpr std::size_t most_told = 12;
+
+/// The one of another family that is called so, or the nearest; of few names all, of many where they are.
+std::string which_meant(const std::string& name, const std::vector<std::string>& known) {
+    const std::string called = '/' + name.substr(name.find('/') + 1);
+    const auto other = std::find_if(known.begin(), known.end(),
+                                    [&](const std::string& one) { return one.ends_with(called); });
+    if (called != "/" && other != known.end())
+        return suggest(*other, known);
+    return nearest(name, known) || known.size() <= most_told
+               ? suggest(name, known)
+               : fmt::format("ringfill materials lists all {}", known.size());
+}
+
 void refuse_missing(const Registry& registry, const std::string& name) {
     for (const MissingFamily& missing : registry.missing)
         if (missing.name == family_part(name))
@@ -136,7 +150,7 @@ const Row* find_row(const Registry& registry, std::vector<Row> Family::*rows, co
                     return &row;
     refuse_missing(registry, name);
     faults.push_back(fault_at_path(path, in_quotes(name), fmt::format("is not a known {}", what),
-                                   suggest(name, full_names(registry, rows))));
+                                   which_meant(name, full_names(registry, rows))));
     return nullptr;
 }
 

@@ -92,6 +92,7 @@ Window window_for(const Procedure& procedure, const WireSize& size) {
             put(window.current, own.current);
             put(window.voltage, own.voltage);
             put(window.travel, own.travel);
+            put(window.spray_from, own.spray_from);
         }
     return window;
 }

@@ -49,6 +49,12 @@ void note_windows(Noting& noting) {
     if (noting.procedure().voltage)
         note_window(noting, "a voltage", *noting.procedure().voltage, found.window.voltage,
                     [](Voltage v) { return fmt::format("{:.3g} V", v.value()); });
+    if (found.deposition.current && found.window.spray_from &&
+        *found.deposition.current < found.window.spray_from->value)
+        noting.notes.push_back(fmt::format(
+            "procedure {}: a current of {} is under the {} from which {} sprays [{}].",
+            noting.procedure().name, show(*found.deposition.current), show(found.window.spray_from->value),
+            noting.procedure().filler, found.window.spray_from->source));
     note_window(noting, "a travel", noting.procedure().travel, found.window.travel,
                 [units](Speed s) { return show(s, units); });
     if (found.deposition.piece && found.deposition.piece->form == FillerForm::rod)

@@ -33,6 +33,11 @@ std::optional<double> most_of(std::string_view element, const WornBore& bore, co
                      on_certificate.value_or(0)});
 }
 
+/// The powder of a cored wire may be metal alone; what is not known counts as flux.
+bool carries_flux(FillerForm form) {
+    return form == FillerForm::cored || form == FillerForm::stick;
+}
+
 BoreFacts bore_facts(const BorePlan& planned, const WornBore& bore, const Shop& shop, const Filler& filler) {
     BoreFacts facts;
     facts.name = bore.name;
@@ -83,7 +88,7 @@ WorkFacts work_facts_of(const Plan& plan, const Job& job, const Shop& shop,
     facts.units = job.units;
     for (const Procedure& procedure : job.procedures) {
         const Settings& own = settings.at(procedure.name);
-        facts.procedures.push_back({procedure.name, {}, own.gas != nullptr, own.filler->cored});
+        facts.procedures.push_back({procedure.name, {}, own.gas != nullptr, carries_flux(own.filler->form)});
         for (const BorePlan& bore : plan.bores)
             if (bore.procedure == procedure.name)
                 facts.procedures.back().current = bore.heat.current ? bore.heat.current : procedure.current;

@@ -50,6 +50,12 @@ Markup as_told(const std::string& path, const std::string& text) {
     return element("span", text, {{"data-text", path}});
 }
 
+Markup filler_figure(const std::string& path, const BorePlan& bore, UnitSystem units) {
+    return bore.deposition.piece
+               ? figure(path + ".pieces", fmt::format("{}", bore.metal.pieces)) + words(" pieces")
+               : figure(path + ".wire_kg", show(bore.metal.wire, units));
+}
+
 Markup paragraphs(const Sentences& sentences, const std::string& bore) {
     Markup all;
     Markup list;

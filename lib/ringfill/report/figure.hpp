@@ -2,6 +2,7 @@
 
 #include <string>
 
+#include <ringfill/plan/plan.hpp>
 #include <ringfill/report/markup.hpp>
 #include <ringfill/report/sentence.hpp>
 
@@ -27,6 +28,10 @@ Markup given(const std::string& path, const std::string& shown);
 
 /// A text of the result, word for word.
 Markup as_told(const std::string& path, const std::string& text);
+
+/// What is melted for one bore: wire by its mass, electrodes and rods by their number.
+/// @param path the way of the bore's block "metal" in the result.
+Markup filler_figure(const std::string& path, const BorePlan& bore, UnitSystem units);
 
 /// Sentences as paragraphs, advice as a list. @param bore the way of their bore in the result; may be empty.
 Markup paragraphs(const Sentences& sentences, const std::string& bore);

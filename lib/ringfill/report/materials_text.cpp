@@ -126,7 +126,8 @@ std::string families_text(const Registry& registry) {
     for (const Family& family : registry.families) {
         text += family.name + "\n";
         text += wrapped(fmt::format("from {}", origin_of(family)), "  ");
-        text += wrapped(fmt::format("base metals: {}", names_of(family.bases)), "  ");
+        if (!family.bases.empty())
+            text += wrapped(fmt::format("base metals: {}", names_of(family.bases)), "  ");
         text += wrapped(fmt::format("fillers: {}", names_of(family.fillers)), "  ");
     }
     if (!registry.missing.empty())

@@ -89,8 +89,8 @@ void add_welding(Facts& facts, const SheetBore& bore) {
                   words(" of ") +
                   figure(bore.at("layers[0].rings"), fmt::format("{}", planned.layers.front().rings)) +
                   words(" rings"));
-    facts.add("wire, arc", figure(bore.at("metal.wire_kg"), show(planned.metal.wire, bore.units())) +
-                               words(", ") + figure(bore.at("metal.arc_s"), show(planned.metal.arc)));
+    facts.add("filler, arc", filler_figure(bore.at("metal"), planned, bore.units()) + words(", ") +
+                                 figure(bore.at("metal.arc_s"), show(planned.metal.arc)));
 }
 
 } // namespace

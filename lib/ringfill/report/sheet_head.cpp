@@ -25,6 +25,17 @@ Markup amount_of(double value, const Need& need, const std::string& path, UnitSy
     return element("span", amount(value, need, units), {{"data-figure", path}, {"data-unit", need.unit}});
 }
 
+/// Wire by its mass, electrodes and rods by their number.
+Markup filler_in_all(const Plan& plan) {
+    Markup told;
+    if (plan.totals.wire > Mass())
+        told = figure("totals.wire_kg", show(plan.totals.wire, plan.units)) + words(" of wire");
+    if (plan.totals.pieces > 0)
+        told += words(told.empty() ? "" : ", ") +
+                figure("totals.pieces", fmt::format("{}", plan.totals.pieces)) + words(" electrodes or rods");
+    return told;
+}
+
 Markup bores_in_brief(const Plan& plan) {
     const UnitSystem units = plan.units;
     PageTable table{"Bores",
@@ -33,7 +44,7 @@ Markup bores_in_brief(const Plan& plan) {
                      {"skim to", true},
                      {"weld to", true},
                      {"layers × rings", true},
-                     {"wire each", true},
+                     {plan.totals.pieces > 0 ? "filler each" : "wire each", true},
                      {"arc each", true}}};
     table.wide = true;
     for (std::size_t i = 0; i < plan.bores.size(); ++i) {
@@ -48,7 +59,7 @@ Markup bores_in_brief(const Plan& plan) {
              figure(at(last), show(2.0 * bore.layers.back().radius_after, units), Shown::twice),
              figure(at("layers"), fmt::format("{}", bore.layers.size()), Shown::count) + words(" × ") +
                  figure(at("layers[0].rings"), fmt::format("{}", bore.layers.front().rings)),
-             figure(at("metal.wire_kg"), show(bore.metal.wire, units)),
+             filler_figure(fmt::format("bores[{}].metal", i), bore, units),
              figure(at("metal.arc_s"), show(bore.metal.arc))});
     }
     return written(table);
@@ -87,8 +98,8 @@ Markup sheet_head(const Plan& plan) {
                    "who answer for the place and the part.") +
            element("p",
                    words(fmt::format("{} {} · ", bores, bores == 1 ? "bore" : "bores")) +
-                       figure("totals.wire_kg", show(plan.totals.wire, plan.units)) + words(" of wire · ") +
-                       figure("totals.arc_s", show(plan.totals.arc)) + words(" of arc"),
+                       filler_in_all(plan) + words(" · ") + figure("totals.arc_s", show(plan.totals.arc)) +
+                       words(" of arc"),
                    {{"class", "sum"}}) +
            paragraphs(head_sentences(plan), "") + bores_in_brief(plan) + contents(plan);
 }
@@ -102,7 +113,7 @@ Markup sheet_take(const Plan& plan) {
         table.rows.push_back({tick(need.item) + as_told(path + ".item", need.item),
                               amount_of(need.need, need, path + ".need", plan.units),
                               amount_of(need.reserve, need, path + ".reserve", plan.units),
-                              need.unit == "pieces" && need.pack_known
+                              need.unit == "pieces" && need.pack_known && need.cover.empty()
                                   ? figure(path + ".supplied", load(need))
                                   : element("span", load(need), {{"data-cover", path + ".cover"}})});
     }

@@ -1,0 +1,71 @@
+#include "advice.hpp"
+
+namespace ringfill::cast_iron {
+namespace {
+
+constexpr double slowest_K_per_h = 50;
+
+void cool_slowly(const family::Sink& sink, std::string_view text) {
+    sink.advice("slow_cooling", text, "cast-iron-practice");
+    family::Figure rate;
+    rate.name = "cooling_max_K_per_h";
+    rate.number = slowest_K_per_h;
+    rate.source = "cast-iron-practice";
+    sink.value(rate);
+}
+
+void cold(const family::Sink& sink) {
+    sink.advice(
+        "technique",
+        "Lay beads of 25 to 50 mm (1 to 2 in), peen each at once, skip to another place, and go on only "
+        "when a hand can rest beside the weld.",
+        "cast-iron-practice");
+    sink.advice("technique",
+                "The rings counted here are whole: laid in short pieces they take more starts and more time.",
+                "practice");
+    sink.advice("interpass",
+                "Keep it cold or heat it whole, never between: between 200 and 450 °C (390 and 840 °F), and "
+                "hotter in one place than in another, it cracks.",
+                "cast-iron-practice");
+    sink.advice("slow_cooling", "Let it cool by itself, out of the draught: no water, no hold.",
+                "cast-iron-practice");
+}
+
+void even_heat(const family::Sink& sink) {
+    sink.advice("soak",
+                "Heat the whole part evenly and slowly, not the boss alone, and hold it so through the whole "
+                "weld.",
+                "cast-iron-practice");
+}
+
+} // namespace
+
+rf_status advise(const family::Sink& sink, Practice practice, bool nodular) {
+    sink.advice(
+        "technique",
+        "Cut the casting skin, oil and old cracks out to bright metal, drill the end of each crack, and "
+        "drive oil out of the pores with a small flame before the first bead.",
+        "practice");
+    if (practice == Practice::cold && !nodular) {
+        cold(sink);
+        return RF_DONE;
+    }
+    even_heat(sink);
+    if (nodular)
+        sink.advice(
+            "post_heat",
+            "Where the part must be free of stress, relieve it at 600 to 620 °C (1,110 to 1,150 °F) as an "
+            "approved procedure says and cool it slowly.",
+            "nodular-iron-answer");
+    if (practice == Practice::hot)
+        cool_slowly(sink,
+                    "Cool it in the furnace or buried in dry sand or lime, no faster than 50 K/h, until it "
+                    "is cold to the hand.");
+    else
+        cool_slowly(sink,
+                    "Cover it with a dry insulating blanket at once after the last bead: no faster than "
+                    "50 K/h.");
+    return RF_DONE;
+}
+
+} // namespace ringfill::cast_iron

@@ -1,0 +1,81 @@
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+
+#include "heat/heat_sample.hpp"
+
+using namespace ringfill;
+using namespace ringfill::testing;
+using Catch::WithinAbs;
+
+namespace {
+
+/// A sample whose wire asks for 200 °C, and no more than 240 °C, itself.
+HeatSample hard_wire(double formula_degC) {
+    HeatSample sample({{"formula", formula_degC}});
+    PreheatRow own = row(0, 200);
+    own.maximum = Sourced<Temperature>{celsius(240), "practice"};
+    sample.family.fillers[0].practice = PreheatGroup{"what W asks for itself", {}, {}, {own}};
+    return sample;
+}
+
+const PreheatMethod& told(const Preheat& preheat, const std::string& name) {
+    const auto found = std::find_if(preheat.methods.begin(), preheat.methods.end(),
+                                    [&](const PreheatMethod& method) { return method.name == name; });
+    REQUIRE(found != preheat.methods.end());
+    return *found;
+}
+
+} // namespace
+
+TEST_CASE("the filler's own metal asks beside the metal under it, and the higher rules") {
+    HeatSample sample = hard_wire(150);
+    CHECK_THAT(sample.minimum(), WithinAbs(200, 1e-9));
+    CHECK(told(sample.preheat(), "what W asks for itself").rules);
+    CHECK_THAT(deg_c(sample.preheat().interpass_max.value().value), WithinAbs(240, 1e-9));
+    sample = hard_wire(230);
+    CHECK_THAT(sample.minimum(), WithinAbs(230, 1e-9));
+    CHECK(told(sample.preheat(), "what W asks for itself").applies);
+}
+
+TEST_CASE("a hot filler never heats austenitic metal, and says what it would have asked") {
+    HeatSample sample = hard_wire(10);
+    sample.grade().structure = "austenitic";
+    CHECK_THAT(sample.minimum(), WithinAbs(20, 1e-9));
+    CHECK(sample.preheat().no_preheat);
+    const PreheatMethod method = told(sample.preheat(), "what W asks for itself");
+    CHECK_FALSE(method.applies);
+    CHECK(method.note == "austenitic metal is harmed by heat");
+}
+
+// A figure for the filler says nothing of the metal under it: without one for that there is none.
+TEST_CASE("the filler's own practice never stands alone") {
+    HeatSample sample;
+    PreheatGroup own{"what W asks for itself", {}, {}, {row(0, 100)}};
+    sample.family.fillers[0].practice = own;
+    sample.grade().structure = "nickel"; // the row for unknown metal is of ferritic metal
+    CHECK_FALSE(sample.preheat().minimum.has_value());
+    CHECK_FALSE(told(sample.preheat(), "what W asks for itself").applies);
+}
+
+TEST_CASE("what the filler's metal bears bounds the interpass temperature") {
+    HeatSample sample({{"formula", 100}});
+    sample.family.fillers[0].interpass_max = Sourced<Temperature>{celsius(150), "practice"};
+    CHECK_THAT(deg_c(sample.preheat().interpass_max.value().value), WithinAbs(150, 1e-9));
+    CHECK(sample.preheat().interpass_max->by == "the table for alloy/W");
+    sample = HeatSample({{"formula", 160}});
+    sample.family.fillers[0].interpass_max = Sourced<Temperature>{celsius(150), "practice"};
+    CHECK(sample.preheat().contradictory);
+}
+
+TEST_CASE("advice on the filler is told, but nothing that keeps austenitic metal hot") {
+    HeatSample sample({{"formula", 100}});
+    sample.family.fillers[0].advice = {{"slow_cooling", "Cool it slowly.", "practice"},
+                                       {"soak", "Heat it through.", "practice"},
+                                       {"technique", "Lay no more than 3 layers.", "practice"}};
+    CHECK(sample.preheat().advice.size() == 3);
+    sample.grade().structure = "austenitic";
+    const Preheat cold = sample.preheat();
+    REQUIRE(cold.advice.size() == 1);
+    CHECK(cold.advice[0].text == "Lay no more than 3 layers.");
+}
