@@ -63,7 +63,8 @@ TEST_CASE("steel wire on stainless steel is not advised, and a buffer wire is si
     CHECK(cautions_with(plan_of("steel/ER70S-6", "stainless/304"), "it is not advised").size() == 1);
     CHECK(cautions_with(plan_of("stainless/ER309L", "steel/C45"), "it is not advised").empty());
     CHECK(cautions_with(plan_of("stainless/ER309L", "steel/C45"), "Lay a buffer first").empty());
-    CHECK(cautions_with(plan_of("stainless/ER308L", "steel/C45"), "Lay a buffer first, of stainless/ER309L")
+    CHECK(cautions_with(plan_of("stainless/ER308L", "steel/C45"),
+                        "Lay a buffer first, of hardfacing/T Fe10, stainless/ER309L")
               .size() == 1);
     CHECK(cautions_with(plan_of("steel/ER70S-6", "steel/unknown"), "it is not advised").size() == 1);
 }

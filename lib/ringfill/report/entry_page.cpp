@@ -9,16 +9,22 @@ void EntryPage::row(std::string name, std::string value, const std::string& sour
     keys_.insert(source);
 }
 
-void EntryPage::composition(const Composition& composition) {
+void EntryPage::composition(const Composition& composition, std::string_view before, std::string_view least) {
     for (const auto& [element, percent] : composition)
-        row(element, fmt::format("{:.4g} %", percent.value), percent.source);
+        row(fmt::format("{}{}", before, element), fmt::format("{}{:.4g} %", least, percent.value),
+            percent.source);
+}
+
+void EntryPage::say(const std::string& text, const std::string& source) {
+    said_ += wrapped(fmt::format("{} [{}]", text, source), "- ");
+    keys_.insert(source);
 }
 
 std::string EntryPage::text(const Bibliography& sources) const {
     std::string text;
     for (const std::string& line : columns(rows_, {false, false, false}))
         text += fmt::format("  {}\n", line);
-    text += "\nSOURCES\n";
+    text += said_ + "\nSOURCES\n";
     for (const std::string& key : keys_)
         if (const auto found = sources.find(key); found != sources.end())
             text += wrapped(fmt::format("[{}] {}; edition {}; {}; kind: {}; known by: {}.", key,

@@ -3,6 +3,7 @@
 #include <optional>
 #include <set>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -16,7 +17,11 @@ namespace ringfill {
 class EntryPage {
   public:
     void row(std::string name, std::string value, const std::string& source);
-    void composition(const Composition& composition);
+    /// One row an element, its name behind a word such as "usual "; the figure behind another.
+    void composition(const Composition& composition, std::string_view before = {},
+                     std::string_view least = {});
+    /// A sentence under the rows.
+    void say(const std::string& text, const std::string& source);
 
     /// A range that may be absent; each end is shown by the function given.
     template <class Quantity, class Show>
@@ -33,6 +38,7 @@ class EntryPage {
 
   private:
     std::vector<std::vector<std::string>> rows_;
+    std::string said_;
     std::set<std::string> keys_;
 };
 

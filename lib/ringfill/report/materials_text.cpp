@@ -66,6 +66,8 @@ void write_window(EntryPage& page, const std::string& size, const Window& window
     page.range(size + "voltage", window.voltage,
                [](Voltage v) { return fmt::format("{:.3g} V", v.value()); });
     page.range(size + "travel", window.travel, [](Speed s) { return show(s, UnitSystem::metric); });
+    if (window.spray_from)
+        page.row(size + "from", show(window.spray_from->value), window.spray_from->source);
 }
 
 void write_size(EntryPage& page, const WireSize& size) {
@@ -106,6 +108,19 @@ void write_rows(EntryPage& page, const PreheatGroup& group) {
             figures += fmt::format(", at most {}", temperature(row.maximum->value));
         page.row(fmt::format("preheat, {}", limits.empty() ? "else" : limits), figures, row.minimum.source);
     }
+}
+
+/// What a metal does with heat, where it is not what carbon steel does.
+void write_thermal(EntryPage& page, const Base& base) {
+    if (base.specific_heat)
+        page.row("specific heat", fmt::format("{:.4g} J/(kg K)", base.specific_heat->value.value()),
+                 base.specific_heat->source);
+    if (base.conductivity)
+        page.row("conductivity", fmt::format("{:.4g} W/(m K)", base.conductivity->value.value()),
+                 base.conductivity->source);
+    if (base.expansion_per_K)
+        page.row("expansion", fmt::format("{:.4g} µm/(m K)", base.expansion_per_K->value * 1e6),
+                 base.expansion_per_K->source);
 }
 
 /// Where a family comes from: its plugin and the tables that add to it, or tables alone.
@@ -154,6 +169,8 @@ std::string base_text(const Family& family, const Base& base) {
     EntryPage page;
     page.row("density", fmt::format("{:.6g} kg/m³", base.density.value.value()), base.density.source);
     page.composition(base.composition);
+    page.composition(base.composition_min, {}, "at least ");
+    write_thermal(page, base);
     if (base.yield_MPa)
         page.row("yield strength", fmt::format("{:.4g} MPa", base.yield_MPa->value), base.yield_MPa->source);
     if (base.tensile_MPa)
@@ -165,6 +182,9 @@ std::string base_text(const Family& family, const Base& base) {
         page.row("interpass maximum", temperature(base.interpass_max->value), base.interpass_max->source);
     if (base.practice)
         write_rows(page, *base.practice);
+    if (base.practice && base.practice->name.find(", taken for ") != std::string::npos)
+        page.say(fmt::format("Its rows of preheat: {}.", base.practice->name),
+                 base.practice->rows.front().minimum.source);
     std::string text = fmt::format("{}/{}, base metal, {}\n", family.name, base.name, base.standard);
     text += fmt::format("  structure: {}\n", base.structure);
     if (!base.preheat_groups.empty())
@@ -195,9 +215,16 @@ std::string filler_text(const Family& family, const Filler& filler) {
     if (is_wire(filler.form))
         page.row("stick-out", show(filler.stick_out.value, UnitSystem::metric), filler.stick_out.source);
     page.composition(filler.composition);
+    page.composition(filler.typical, "usual ");
     if (filler.hydrogen_ml_100g)
         page.row("hydrogen, at most", fmt::format("{:.3g} ml/100 g", filler.hydrogen_ml_100g->value),
                  filler.hydrogen_ml_100g->source);
+    if (filler.practice)
+        write_rows(page, *filler.practice);
+    if (filler.interpass_max)
+        page.row("interpass maximum", temperature(filler.interpass_max->value), filler.interpass_max->source);
+    for (const FillerAdvice& advice : filler.advice)
+        page.say(advice.text, advice.source);
     for (const WireSize& size : filler.sizes)
         write_size(page, size);
     return fmt::format("{}/{}, {}, {}\n  gases: {}\n", family.name, filler.name, form_words(filler.form),
