@@ -72,22 +72,23 @@ TEST_CASE("a caution that can never apply is an error, as is one that always doe
     CHECK(refused_if(R"("near_tire": {})")
               .find("cautions.c.if.near_tire: is no circumstance that ringfill knows; did you mean "
                     "\"near_tyre\"?") != std::string::npos);
-    CHECK(refused_if(R"("current_A": {"from": [250, "practice"], "under": [160, "practice"]})")
-              .find("cautions.c.if.current_A: can never apply; let \"from\" be less than \"under\", within 0 "
+    CHECK(refused_if(R"("wire_current_A": {"from": [250, "practice"], "under": [160, "practice"]})")
+              .find("cautions.c.if.wire_current_A: can never apply; let \"from\" be less than \"under\", "
+                    "within 0 "
                     "to 2000") != std::string::npos);
-    CHECK(refused_if(R"("current_A": {"from": [60, "practice"], "under": [60, "practice"]})")
+    CHECK(refused_if(R"("wire_current_A": {"from": [60, "practice"], "under": [60, "practice"]})")
               .find("can never apply") != std::string::npos);
-    CHECK(refused_if(R"("current_A": {"from": [2001, "practice"]})").find("can never apply") !=
+    CHECK(refused_if(R"("wire_current_A": {"from": [2001, "practice"]})").find("can never apply") !=
           std::string::npos);
     CHECK(refused_if(R"("ceiling_m": {"under": [0, "practice"]})").find("can never apply") !=
           std::string::npos);
     CHECK(refused_if(R"("ambient_degC": {"under": [-60, "practice"]})").find("can never apply") !=
           std::string::npos);
-    CHECK(refused_if(R"("current_A": {})")
-              .find("cautions.c.if.current_A: has no limit, so it would always apply; write \"from\" or "
+    CHECK(refused_if(R"("wire_current_A": {})")
+              .find("cautions.c.if.wire_current_A: has no limit, so it would always apply; write \"from\" or "
                     "\"under\"") != std::string::npos);
-    CHECK(refused_if(R"("current_A": {"from": [0, "practice"]})").find("would always apply; set a limit") !=
-          std::string::npos);
+    CHECK(refused_if(R"("wire_current_A": {"from": [0, "practice"]})")
+              .find("would always apply; set a limit") != std::string::npos);
     CHECK(refused_if(R"("ceiling_m": {"under": [10.1, "practice"]})").find("would always apply") !=
           std::string::npos);
     CHECK(refused_if(R"("wet": {"from": [1, "practice"]})")
@@ -96,10 +97,10 @@ TEST_CASE("a caution that can never apply is an error, as is one that always doe
     CHECK(refused_if(R"("always": {}, "wet": {})")
               .find("cautions.c.if.always: makes the others beside it idle; leave one of them") !=
           std::string::npos);
-    CHECK(refused_if(R"("current_A": {"from": [250, "nobody"]})").find("is not a known source") !=
+    CHECK(refused_if(R"("wire_current_A": {"from": [250, "nobody"]})").find("is not a known source") !=
           std::string::npos);
     CHECK(refused_if(R"("wet": {})") == "accepted\n");
-    CHECK(refused_if(R"("current_A": {"from": [60, "practice"], "under": [160, "practice"]})") ==
+    CHECK(refused_if(R"("wire_current_A": {"from": [60, "practice"], "under": [160, "practice"]})") ==
           "accepted\n");
 }
 
@@ -111,8 +112,8 @@ TEST_CASE("what stands in braces is a measure or a known word") {
                              "Keep {} off.", "Keep {{35 ft}} off."}) {
         CAPTURE(text);
         CHECK(refused(with_caution(R"("wet": {})", text))
-                  .find("which is no length, temperature or known word; "
-                        "write a measure such as {35 ft}") != std::string::npos);
+                  .find("in braces, which is no length, temperature or known word; write a measure such as "
+                        "{35 ft}") != std::string::npos);
     }
 }
 
@@ -168,7 +169,7 @@ TEST_CASE("the circumstances are those that a job can tell") {
     CHECK(near == std::set<std::string>(near_field.words.begin(), near_field.words.end()));
     CHECK(word_of(Circumstance::room_volume).high == spans::room.high);
     CHECK(word_of(Circumstance::ceiling).high == spans::distance.high);
-    CHECK(word_of(Circumstance::current).high == spans::current.high);
+    CHECK(word_of(Circumstance::wire_current).high == spans::current.high);
     CHECK_THAT(celsius(word_of(Circumstance::ambient).low).value(),
                Catch::WithinAbs(spans::temperature.low, 1e-9));
     CHECK_THAT(celsius(word_of(Circumstance::ambient).high).value(),
@@ -210,10 +211,10 @@ TEST_CASE("the figures of the product's table are those of their documents") {
         REQUIRE(found != rows.end());
         return *found;
     };
-    CHECK(row("shade under 60 A").text.starts_with("Filter shade 7 at least."));
-    CHECK(row("shade to 160 A").text.starts_with("Filter shade 10 at least, 11 is"));
-    CHECK(row("shade to 250 A").text.starts_with("Filter shade 10 at least, 12 is"));
-    CHECK(row("shade from 250 A").text.starts_with("Filter shade 10 at least, 14 is"));
+    CHECK(row("wire shade under 60 A").text.starts_with("Filter shade 7 at least for wire."));
+    CHECK(row("wire shade to 160 A").text.starts_with("Filter shade 10 at least for wire, 11 is"));
+    CHECK(row("wire shade to 250 A").text.starts_with("Filter shade 10 at least for wire, 12 is"));
+    CHECK(row("wire shade from 250 A").text.starts_with("Filter shade 10 at least for wire, 14 is"));
     const auto least = [&](std::string_view name) {
         const auto limits = row(name).limits;
         return std::min_element(limits.begin(), limits.end(),
@@ -223,9 +224,48 @@ TEST_CASE("the figures of the product's table are those of their documents") {
             ->mg_m3.value;
     };
     CHECK(least("manganese fume") == 0.02);
-    CHECK(least("chromium fume") == 0.005);
+    CHECK(least("chromium fume") == 0.0002); // NIOSH 2013, from memory
     CHECK(least("nickel fume") == 0.015);
     const double cubic_foot = 0.3048 * 0.3048 * 0.3048;
     CHECK(std::abs(row("low room").triggers[0].under->value - 10'000 * cubic_foot) < 0.01);
     CHECK(std::abs(row("low room").triggers[1].under->value - 16 * 0.3048) < 1e-9);
+}
+
+TEST_CASE(
+    "a later table cannot take away what is for every job, nor shorten a rule under its document's name") {
+    const std::string later =
+        R"("cautions": {"c": {"when": "before", "if": {"wet": {}}, "check": "it", "text": "t", "source": "practice"}})";
+    CHECK(
+        refusal(Origin::table,
+                [&] {
+                    table_of({with_caution(R"("always": {})"), later});
+                })
+            .find(
+                "cautions.c.if: takes a caution away that is for every job; leave it \"always\", or write a "
+                "caution of your own name") != std::string::npos);
+    const CautionTable replaced = table_of({with_caution(R"("dust": {})"), later});
+    REQUIRE(replaced.replaced.size() == 1);
+    CHECK(replaced.replaced[0].name == "c");
+    CHECK(replaced.replaced[0].file == "cautions.json");
+
+    const auto rule = [](const std::string& figures) { return R"("fire_rules": {"A": {)" + figures + "}}"; };
+    const std::string whole =
+        R"("after_min": [60, "practice"], "clear_m": [10, "practice"], "checks_for_min": [60, "practice"], "checks_every_min": [20, "practice"])";
+    for (
+        const char* less :
+        {R"("after_min": [59, "practice"], "clear_m": [10, "practice"], "checks_for_min": [60, "practice"], "checks_every_min": [20, "practice"])",
+         R"("after_min": [60, "practice"], "clear_m": [9, "practice"], "checks_for_min": [60, "practice"], "checks_every_min": [20, "practice"])",
+         R"("after_min": [60, "practice"], "clear_m": [10, "practice"], "checks_for_min": [50, "practice"], "checks_every_min": [20, "practice"])",
+         R"("after_min": [60, "practice"], "clear_m": [10, "practice"], "checks_for_min": [60, "practice"], "checks_every_min": [30, "practice"])",
+         R"("after_min": [60, "practice"], "clear_m": [10, "practice"])"}) {
+        CAPTURE(less);
+        CHECK(refusal(Origin::table,
+                      [&] {
+                          table_of({rule(whole), rule(less)});
+                      })
+                  .find("fire_rules.A: asks for less than the document of that name; give your rule a name "
+                        "of its "
+                        "own") != std::string::npos);
+    }
+    CHECK(table_of({rule(whole), rule(whole)}).fire_rules.size() == 1);
 }
