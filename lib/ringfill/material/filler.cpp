@@ -90,6 +90,14 @@ void read_sizes(Filler& filler, const Entry& entry, const Bibliography& sources)
 
 } // namespace
 
+std::vector<TableAdvice> read_advice(const Entry& entry, const Bibliography& sources) {
+    std::vector<TableAdvice> advice;
+    for (const Entry& one : entry.objects("advice"))
+        advice.push_back({one.word("kind").value_or(""), one.text("text").value_or(""),
+                          SourcedReader(one, sources).source_key("source")});
+    return advice;
+}
+
 Filler read_filler(const std::string& name, const Entry& entry, const Bibliography& sources) {
     const SourcedReader reader(entry, sources);
     Filler filler;
@@ -113,13 +121,10 @@ Filler read_filler(const std::string& name, const Entry& entry, const Bibliograp
     filler.typical = reader.named("typical_pct");
     filler.hydrogen_ml_100g = reader.number("hydrogen_ml_100g");
     if (const auto practice = entry.object("practice"))
-        filler.practice =
-            read_preheat_group(fmt::format("what {} asks for itself", name), *practice, sources);
+        filler.practice = read_practice(fmt::format("what {} asks for itself", name), *practice, sources);
     if (const auto most = reader.number("interpass_max_degC"))
         filler.interpass_max = Sourced<Temperature>{celsius(most->value), most->source};
-    for (const Entry& one : entry.objects("advice"))
-        filler.advice.push_back({one.word("kind").value_or(""), one.text("text").value_or(""),
-                                 SourcedReader(one, sources).source_key("source")});
+    filler.advice = read_advice(entry, sources);
     read_sizes(filler, entry, sources);
     check_form(filler, entry);
     return filler;

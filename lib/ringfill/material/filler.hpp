@@ -77,8 +77,8 @@ struct WireSize {
         windows; ///< by transfer; what they leave out is in the former
 };
 
-/// One thing to know of a filler, in whole sentences.
-struct FillerAdvice {
+/// One thing to know of a filler or a base metal, in whole sentences.
+struct TableAdvice {
     std::string kind; ///< soak, slow_cooling, interpass or technique
     std::string text;
     std::string source;
@@ -109,11 +109,14 @@ struct Filler {
         hydrogen_ml_100g;                 ///< diffusible, the limit of its class; nothing: no class
     std::optional<PreheatGroup> practice; ///< least preheat that its own metal asks for
     std::optional<Sourced<Temperature>> interpass_max; ///< that its own metal bears
-    std::vector<FillerAdvice> advice;                  ///< on how it is laid and cools
+    std::vector<TableAdvice> advice;                   ///< on how it is laid and cools
     std::vector<WireSize> sizes;                       ///< rising in diameter
 
     bool cored() const { return form == FillerForm::cored; }
 };
+
+/// Reads the list under advice.
+std::vector<TableAdvice> read_advice(const Entry& entry, const Bibliography& sources);
 
 /// Reads one filler; what its form asks for and does not find, and what does not go with its form, is noted.
 Filler read_filler(const std::string& name, const Entry& entry, const Bibliography& sources);
