@@ -97,6 +97,7 @@ struct Filler {
     /// covering that melt.
     Sourced<double> efficiency;
     bool efficiency_of_covered = false; ///< of core and covering
+    bool iron_powder = false;           ///< in the covering, so that it may lay more than its core holds
     std::optional<Sourced<std::pair<double, double>>> efficiency_range;
     std::vector<std::pair<std::string, Sourced<double>>> efficiency_by_gas;
     std::vector<std::pair<std::string, Sourced<double>>> efficiency_by_transfer;

@@ -34,7 +34,9 @@ std::string_view form_words(FillerForm form) {
 std::string efficiency_words(const Filler& filler) {
     if (filler.form != FillerForm::stick)
         return "efficiency";
-    return filler.efficiency_of_covered ? "efficiency, of core and covering" : "efficiency, of the core";
+    return !filler.efficiency_of_covered ? "efficiency, of the core"
+           : filler.iron_powder          ? "efficiency, of core and covering with iron powder"
+                                         : "efficiency, of core and covering";
 }
 
 template <class Row>
