@@ -26,11 +26,10 @@ AskedTemperature over_minimum(const Base& base, Temperature minimum) {
     return asked;
 }
 
-/// Steel that is as a rule quenched and tempered, or may have been.
+/// Steel that may have been quenched and tempered: all but the groups that are not, or at 650 degC and more.
 bool may_be_tempered(const Base& base) {
-    constexpr std::string_view groups[] = {"carbon_steel", "low_alloy_steel", "quenched_steel", "wear_plate",
-                                           "unknown_steel"};
-    return base.structure == "ferritic" && ranges::find(groups, base.group) != std::end(groups);
+    constexpr std::string_view others[] = {"low_carbon_steel", "creep_steel", "nickel_steel"};
+    return base.structure == "ferritic" && ranges::find(others, base.group) == std::end(others);
 }
 
 /// What a filler that is laid hotter than the metal under it bears must not pass.
