@@ -45,7 +45,7 @@ std::vector<std::string> plugin_folders(const std::string& users_folder) {
     for (const std::string& folder : folders)
         if (!fs::is_directory(folder, ignored))
             throw Faulty(Origin::file, fault_in_file(folder, "is not a folder of plugins", "check the name"));
-    folders.push_back(own_folder(fs::path("lib") / "ringfill" / "plugins", RINGFILL_PLUGIN_FOLDER));
+    folders.push_back(own_folder(RINGFILL_PLUGINS_UNDER_PREFIX, RINGFILL_PLUGIN_FOLDER));
     return folders;
 }
 
