@@ -30,16 +30,20 @@ mapfile -t needs < <(dpkg-deb --field "$deb" Depends | tr ',' '\n' | sed 's/^ */
 [ ${#needs[@]} -gt 2 ] || fail "it says it needs only ${needs[*]}"
 echo "the root holds:" $(bash "$source/tests/package/clean_root.sh" "$root" "${needs[@]}")
 [ ! -e "$root/usr/bin/bash" ] || fail "the root is not clean"
-mount --rbind /proc "$root/proc"
-trap 'umount -l "$root/proc"' EXIT
-
 dpkg --root="$root" --force-not-root --install "$deb"
 [ "$(dpkg-query --admindir="$root/var/lib/dpkg" --show --showformat='${db:Status-Status}' ringfill)" = installed ] || fail "not installed"
 [ -z "$(dpkg --root="$root" --audit)" ] || fail "dpkg finds fault with it"
 [ -z "$(dpkg --root="$root" --verify ringfill)" ] || fail "a file is not as it was packed"
 
-# The program there plans as the one of the build does, from the root's own tables and families.
+# By /proc it finds its tables; without, it says so rather than look into the current folder.
 there() { env -i /usr/sbin/chroot "$root" /usr/bin/ringfill "$@"; }
+status=0
+there materials >"$work/there.txt" 2>"$work/errors.txt" || status=$?
+[ "$status" -eq 4 ] && grep -q '^/proc/self/exe: cannot be read' "$work/errors.txt" || fail "without /proc it ends with $status"
+mount --rbind /proc "$root/proc"
+trap 'umount -l "$root/proc"' EXIT
+
+# The program there plans as the one of the build does, from the root's own tables and families.
 cp "$source"/cli/demo/*.json "$root/tmp/"
 planned=0
 for job in "$root"/tmp/*.json; do

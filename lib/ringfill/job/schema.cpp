@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 #include <stdexcept>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -49,7 +50,9 @@ bool is_quantity(Kind kind) {
 struct Quantity {
     Kind kind;
     bool may_be_negative;
-    auto operator<=>(const Quantity&) const = default;
+    bool operator<(const Quantity& other) const {
+        return std::pair(kind, may_be_negative) < std::pair(other.kind, other.may_be_negative);
+    }
 
     /// "a heat input such as ..." is the definition "heat-input".
     std::string name() const {

@@ -88,6 +88,7 @@ std::string measure_pattern(Kind kind, bool may_be_negative) {
     const Signs signs;
     const std::string blanks = signs.blank + "*";
     std::vector<std::string> parts;
+    parts.reserve(sizes.size());
     for (const auto& [size, symbols] : sizes)
         parts.push_back(fmt::format(
             "{}{}(?:{}){}{}{}", signs.number(), blanks, fmt::join(symbols, "|"), signs.end(), blanks,
