@@ -56,6 +56,11 @@ std::string suggest(std::string_view typed, const std::vector<std::string>& know
         return fmt::format("did you mean \"{}\"?", *near);
     if (known.empty())
         return "none is known here";
+    constexpr std::size_t most_named = 40; // more are no help
+    if (known.size() > most_named)
+        return fmt::format("known here: {} and {} more",
+                           fmt::join(known.begin(), known.begin() + most_named, ", "),
+                           known.size() - most_named);
     return fmt::format("known here: {}", fmt::join(known, ", "));
 }
 

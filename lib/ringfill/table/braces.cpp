@@ -10,6 +10,7 @@
 
 #include <ringfill/units/factor.hpp>
 #include <ringfill/units/measure.hpp>
+#include <ringfill/units/metric.hpp>
 
 namespace ringfill {
 namespace {
@@ -92,9 +93,15 @@ std::string filled_in(std::string_view text, UnitSystem units,
         else if (const auto length = measured_as(piece.text, Kind::length))
             whole += (is_upper(piece.text) ? show_within : show_clear)(in_si<Length>(*length), units);
         else
-            whole += show(in_si<Temperature>(*measured_as(piece.text, Kind::temperature)), units);
+            whole += show_from(in_si<Temperature>(*measured_as(piece.text, Kind::temperature)), units);
     }
     return whole;
+}
+
+std::string show_from(Temperature temperature, UnitSystem units) {
+    const double degrees = units == UnitSystem::metric ? deg_c(temperature) : 32 + 1.8 * deg_c(temperature);
+    return fmt::format("{:.0f} {}", std::floor(degrees + rounding),
+                       units == UnitSystem::metric ? "°C" : "°F");
 }
 
 std::string show_clear(Length length, UnitSystem units) {
