@@ -106,7 +106,7 @@ TEST_CASE("what stands in braces is a measure or a known word") {
                              "Keep {} off.", "Keep {{35 ft}} off."}) {
         CAPTURE(text);
         CHECK(refused(with_caution(R"("wet": {})", text))
-                  .find("in braces, which is no length, temperature or known word; write a measure such as "
+                  .find("in braces, which is no measure or known word; write a measure such as "
                         "{35 ft}") != std::string::npos);
     }
 }

@@ -13,8 +13,8 @@ namespace ringfill {
 /// Words that may stand in braces in a caution beside measures; whoever tells the caution fills them in.
 inline constexpr std::string_view words_in_braces[] = {"clear", "watch"};
 
-/// The first text in braces that is neither a length, a temperature nor one of words_in_braces; nothing when
-/// all are. A brace without its partner counts too.
+/// The first text in braces that is neither a length, a temperature, a mass, a speed, a flow nor one of
+/// words_in_braces; nothing when all are. A brace without its partner counts too.
 std::optional<std::string> wrong_brace(std::string_view text);
 
 /// A text with its measures told in the units of a job and its words filled in: {35 ft} rounded up,

@@ -87,10 +87,8 @@ CautionRow read_row(const std::string& name, const Entry& entry, const Bibliogra
     row.source = SourcedReader(entry, sources).source_key("source");
     row.second_source = SourcedReader(entry, sources).source_key("second_source");
     if (const auto wrong = wrong_brace(row.text))
-        entry.refuse(
-            "text",
-            fmt::format("has \"{}\" in braces, which is no length, temperature or known word", *wrong),
-            "write a measure such as {35 ft}, {clear} or {watch}");
+        entry.refuse("text", fmt::format("has \"{}\" in braces, which is no measure or known word", *wrong),
+                     "write a measure such as {35 ft}, {clear} or {watch}");
     const bool may_be_unknown =
         std::any_of(row.triggers.begin(), row.triggers.end(),
                     [](const Trigger& trigger) { return !word_of(trigger.circumstance).field.empty(); });
