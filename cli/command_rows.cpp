@@ -30,6 +30,7 @@ const std::vector<OptionRow>& option_rows() {
         {"--tables", "DIR", "your own tables; their entries add to or correct ours"},
         {"--plugins", "DIR", "your own plugins of material families, beside ours"},
         {"--check", "FILE", "try every rule of the plugin interface on one plugin"},
+        {"--schema", "", "print a JSON Schema of a job file; takes no JOB"},
         {"--fields", "", "list every field of a job file: kind, range, default, meaning"},
     };
     return rows;
@@ -111,12 +112,13 @@ const std::vector<CommandRow>& command_rows() {
         {"check",
          job,
          job_help,
-         true,
-         "read and judge a job file only",
+         false,
+         "read and judge a job file only, or print the schema of one",
          "Prints every fault of the file with its line, and exits with 1 if it cannot be\n"
-         "planned as written.\n\n"
+         "planned as written. With --schema it prints a JSON Schema (draft 2020-12) of job\n"
+         "files for editors and other programs instead; it cannot judge all that check does.\n\n"
          "Example: ringfill check job.json && ringfill take job.json",
-         {"--json", "-o,--output", "--tables", "--plugins"}},
+         {"--json", "--schema", "-o,--output", "--tables", "--plugins"}},
         {"materials",
          "NAME",
          "a family, or family/name of a base metal or filler; all when left out",

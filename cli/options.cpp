@@ -44,6 +44,8 @@ void add_option(CLI::App& command, const OptionRow& row, Request& request) {
         command.add_flag(names, request.working, help);
     else if (row.names == "--fields")
         command.add_flag(names, request.fields, help);
+    else if (row.names == "--schema")
+        command.add_flag(names, request.schema, help);
     else if (row.names == "--units")
         command
             .add_option_function<std::string>(
@@ -119,6 +121,31 @@ bool is_option_of_a_command(const CLI::App& app, const std::string& word) {
            fmt::format("see ringfill {} --help", used.empty() ? "" : command.get_name()));
 }
 
+[[noreturn]] void refuse_without_job(const std::string& command) {
+    refuse(command, "needs a job file",
+           fmt::format("write ringfill {} JOB, or - for standard input", command));
+}
+
+/// Words that each stand well alone, and not together.
+void check_request(const CLI::App& app, const Request& request) {
+    if (request.command.empty())
+        refuse({}, "no command was given", "see ringfill --help");
+    if (request.working && request.csv)
+        refuse("--working", "stands beside --csv", "leave one out; --json holds the workings");
+    if (request.json && request.csv)
+        refuse("--csv", "stands beside --json", "choose one of the two");
+    if (request.schema && !request.file.empty())
+        refuse(in_quotes(request.file), "stands beside --schema", "leave one out");
+    if (request.command == "check" && !request.schema &&
+        app.get_subcommand("check")->get_option("JOB")->empty())
+        refuse_without_job(request.command);
+    if (request.command != "start" && request.command != "materials" && !request.schema &&
+        request.file.empty())
+        refuse("\"\"", "names no file", "write the name of the job file, or - for standard input");
+    if (!request.check.empty() && !request.file.empty())
+        refuse(in_quotes(request.file), "stands beside --check", "leave one out");
+}
+
 /// The words with "take" put first when the first one names a file.
 std::vector<std::string> with_default_command(int argc, const char* const* argv) {
     std::vector<std::string> words(argv + std::min(argc, 1), argv + argc);
@@ -161,22 +188,13 @@ std::variant<Request, Answer> read_command_line(int argc, const char* const* arg
     } catch (const CLI::ExtrasError&) {
         refuse_extras(app);
     } catch (const CLI::RequiredError&) {
-        const std::string command = app.get_subcommands().front()->get_name();
-        refuse(command, "needs a job file",
-               fmt::format("write ringfill {} JOB, or - for standard input", command));
+        refuse_without_job(app.get_subcommands().front()->get_name());
     } catch (const CLI::ArgumentMismatch& error) {
         refuse_lone_option(error);
     } catch (const CLI::ParseError& error) {
         refuse({}, printable(error.what()), "see ringfill --help");
     }
-    if (request.command.empty())
-        refuse({}, "no command was given", "see ringfill --help");
-    if (request.working && request.csv)
-        refuse("--working", "stands beside --csv", "leave one out; --json holds the workings");
-    if (request.json && request.csv)
-        refuse("--csv", "stands beside --json", "choose one of the two");
-    if (request.command != "start" && request.command != "materials" && request.file.empty())
-        refuse("\"\"", "names no file", "write the name of the job file, or - for standard input");
+    check_request(app, request);
     for (std::string* name : {&request.output, &request.file})
         if (*name == "-" && (name == &request.output || request.command == "start"))
             name->clear(); // - is standard output where a result goes
@@ -184,8 +202,6 @@ std::variant<Request, Answer> read_command_line(int argc, const char* const* arg
     if (!request.output.empty() && std::filesystem::equivalent(request.file, request.output, ignored))
         refuse(in_quotes(request.output), "is the job file itself and would be overwritten",
                "choose another name for -o");
-    if (!request.check.empty() && !request.file.empty())
-        refuse(in_quotes(request.file), "stands beside --check", "leave one out");
     if (!request.output.empty() && std::filesystem::equivalent(request.check, request.output, ignored))
         refuse(in_quotes(request.output), "is the plugin itself and would be overwritten",
                "choose another name for -o");

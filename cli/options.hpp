@@ -21,6 +21,7 @@ struct Request {
     bool csv = false;
     bool working = false;
     bool fields = false;
+    bool schema = false;
 };
 
 /// A text that answers the command line by itself: help or version.

@@ -3,6 +3,7 @@
 #include <cstdlib>
 #include <filesystem>
 #include <sstream>
+#include <string_view>
 
 #include <ringfill/fault/fault.hpp>
 
@@ -11,12 +12,18 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// A folder of an installed product, by its path under the prefix, or else the one of the build.
-std::string own_folder(const fs::path& under_prefix, const char* built) {
+/// A folder of an installed product, by its path under the prefix, or else the one of the build; an installed
+/// program knows none of a build.
+std::string own_folder(const fs::path& under_prefix, std::string_view built) {
     std::error_code error;
     const fs::path program = fs::read_symlink("/proc/self/exe", error);
+    if (error && built.empty())
+        throw Faulty(Origin::file,
+                     fault_in_file("/proc/self/exe", "cannot be read, and it tells where the tables are",
+                                   "run the program where /proc is mounted"));
     const fs::path installed = program.parent_path().parent_path() / under_prefix;
-    return !error && fs::is_directory(installed, error) ? installed.string() : built;
+    const bool stands = !error && fs::is_directory(installed, error);
+    return stands || built.empty() ? installed.string() : std::string(built);
 }
 
 } // namespace
@@ -45,7 +52,7 @@ std::vector<std::string> plugin_folders(const std::string& users_folder) {
     for (const std::string& folder : folders)
         if (!fs::is_directory(folder, ignored))
             throw Faulty(Origin::file, fault_in_file(folder, "is not a folder of plugins", "check the name"));
-    folders.push_back(own_folder(fs::path("lib") / "ringfill" / "plugins", RINGFILL_PLUGIN_FOLDER));
+    folders.push_back(own_folder(RINGFILL_PLUGINS_UNDER_PREFIX, RINGFILL_PLUGIN_FOLDER));
     return folders;
 }
 

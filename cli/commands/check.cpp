@@ -2,6 +2,7 @@
 
 #include <ringfill/document/write.hpp>
 #include <ringfill/fault/printable.hpp>
+#include <ringfill/job/schema.hpp>
 
 #include "../terminal.hpp"
 #include "commands.hpp"
@@ -10,6 +11,8 @@
 namespace ringfill::cli {
 
 void check_command(const Request& request) {
+    if (request.schema)
+        return deliver(job_schema(), request.output);
     const Plan plan = planned_job(request);
     const std::string name = request.file == "-" ? "standard input" : request.file;
     const std::string text =

@@ -88,8 +88,8 @@ TEST_CASE("a wrong command line ends with status 2 and says what to write") {
                   "ringfill: \"--colour\" is not an option of take; known here: --help, --json, --csv, "
                   "--working, --output, --units, --tables, --plugins\n");
     check_refused({"check", "job.json", "--units", "mm"}, 2,
-                  "ringfill: \"--units\" is not an option of check; known here: --help, --json, --output, "
-                  "--tables, --plugins\n");
+                  "ringfill: \"--units\" is not an option of check; known here: --help, --json, --schema, "
+                  "--output, --tables, --plugins\n");
     check_refused({"--vresion"}, 2,
                   "ringfill: \"--vresion\" is not an option of ringfill; did you mean \"--version\"?\n");
     check_refused({"--json", "job.json"}, 2,
@@ -102,6 +102,10 @@ TEST_CASE("a missing word ends with status 2 and says what to write") {
                   "ringfill: take needs a job file; write ringfill take JOB, or - for standard input\n");
     check_refused({"check", "--json"}, 2,
                   "ringfill: check needs a job file; write ringfill check JOB, or - for standard input\n");
+    check_refused({"check", ""}, 2,
+                  "ringfill: \"\" names no file; write the name of the job file, or - for standard input\n");
+    check_refused({"check", "--schema", "job.json"}, 2,
+                  "ringfill: \"job.json\" stands beside --schema; leave one out\n");
     check_refused({"take", ""}, 2,
                   "ringfill: \"\" names no file; write the name of the job file, or - for standard input\n");
     check_refused({"job.json", "-o"}, 2, "ringfill: \"--output\" has no value; write --output FILE\n");

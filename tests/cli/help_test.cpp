@@ -54,7 +54,7 @@ TEST_CASE("each command explains itself with its options, an example and the exi
     CHECK_THAT(take, Contains("Example: ringfill take job.json --units inch\n") && Contains(exit_statuses));
 
     const std::string check = helped({"check", "--help"}).out;
-    CHECK_THAT(check, Contains("Usage: ringfill check [OPTIONS] JOB\n"));
+    CHECK_THAT(check, Contains("Usage: ringfill check [OPTIONS] [JOB]\n"));
     CHECK_THAT(check, Contains("Example: ringfill check job.json") && Contains(exit_statuses));
 
     const std::string start = helped({"start", "--help"}).out;

@@ -1,5 +1,5 @@
 # Installs BUILD into FOLDER, builds the project of SOURCE against it, and runs the installed program on its families.
-# Arguments: BUILD, SOURCE, FOLDER, GENERATOR, CXX, C.
+# Arguments: BUILD, SOURCE, ROOT, FOLDER, GENERATOR, CXX, C.
 set(prefix ${FOLDER}/installed)
 set(built ${FOLDER}/consumer)
 file(REMOVE_RECURSE ${FOLDER})
@@ -30,12 +30,57 @@ function(plan filler base)
   set(out "${out}" PARENT_SCOPE)
 endfunction()
 
+# The page of the README that plans with the library: no more than 20 lines of it.
+file(READ ${ROOT}/README.md page)
+string(FIND "${page}" "```cpp\n" begin)
+math(EXPR begin "${begin} + 7")
+string(SUBSTRING "${page}" ${begin} -1 page)
+string(FIND "${page}" "```" end)
+string(SUBSTRING "${page}" 0 ${end} page)
+file(WRITE ${FOLDER}/page.cpp "${page}")
+string(REGEX REPLACE "\n\n+" "\n" lines "${page}")
+string(REGEX REPLACE "[^\n]" "" lines "${lines}")
+string(LENGTH "${lines}" count)
+if(count LESS 15 OR count GREATER 20)
+  message(FATAL_ERROR "the README has a page of C++ of ${count} lines, not of 20:\n${page}")
+endif()
+
 run(${CMAKE_COMMAND} --install ${BUILD} --prefix ${prefix})
+# What is installed knows nothing of the folder it was built in.
+file(STRINGS ${prefix}/bin/ringfill told REGEX "${BUILD}/plugins|${ROOT}/tables")
+if(told)
+  message(FATAL_ERROR "the installed program looks into the build: ${told}")
+endif()
+foreach(file bin/ringfill share/man/man1/ringfill.1 share/man/man5/ringfill-job.5 share/bash-completion/completions/ringfill
+    share/ringfill/ringfill-job.schema.json share/ringfill/tables/packs.json share/doc/ringfill/copyright
+    share/doc/ringfill/examples/dredger-pivots.json include/ringfill/plan/plan.hpp include/ringfill/version.hpp
+    include/ringfill-plugin/support/sink.hpp)
+  if(NOT EXISTS ${prefix}/${file})
+    message(FATAL_ERROR "${file} is not installed")
+  endif()
+endforeach()
 run(${CMAKE_COMMAND} -G ${GENERATOR} -S ${SOURCE} -B ${built} -D CMAKE_PREFIX_PATH=${prefix} -D CMAKE_BUILD_TYPE=Release
-  -D CMAKE_CXX_COMPILER=${CXX} -D CMAKE_C_COMPILER=${C})
+  -D CMAKE_CXX_COMPILER=${CXX} -D CMAKE_C_COMPILER=${C} -D PAGE=${FOLDER}/page.cpp)
 run(${CMAKE_COMMAND} --build ${built})
 run(${built}/linked)
 expect("90.4 mm")
+
+# The page plans the sample as the program does, built with CMake and with pkg-config.
+set(sample ${prefix}/share/doc/ringfill/examples/dredger-pivots.json)
+run(${prefix}/bin/ringfill take ${sample})
+string(REGEX MATCH "[0-9.]+ kg of wire · [^\n]*of arc" figures "${out}")
+if(NOT figures)
+  message(FATAL_ERROR "the program tells no wire and arc:\n${out}")
+endif()
+file(STRINGS ${built}/folders folders)
+run(${built}/page ${sample} ${folders})
+expect("${figures}\n")
+expect("gas M21: 1 × ")
+file(GLOB pc ${prefix}/lib*/pkgconfig ${prefix}/lib/*/pkgconfig)
+set(ENV{PKG_CONFIG_PATH} ${pc})
+run(sh -c "exec \"$0\" -std=c++20 -o \"$1/page\" \"$1/page.cpp\" $(pkg-config --cflags --libs ringfill)" ${CXX} ${FOLDER})
+run(sh -c "exec \"$0/page\" \"$1\" \"$(pkg-config --variable=tables ringfill)\" \"$(pkg-config --variable=plugins ringfill)\"" ${FOLDER} ${sample})
+expect("${figures}\n")
 
 # Its own families stand beside the installed program, and the tables are the installed ones: one laid there is known.
 file(COPY ${SOURCE}/tables/families/jetty.json DESTINATION ${prefix}/share/ringfill/tables/families)

@@ -15,7 +15,21 @@ std::string shape_in_words(const Field& field) {
     return field.shape == Shape::named ? "names of your choosing; each " : "";
 }
 
-std::string facts(const Field& field) {
+void write(std::string& text, const Record& record, const std::string& path) {
+    for (const Field& field : record.fields) {
+        const std::string own = fmt::format("{}{}{}", path, path.empty() ? "" : ".", field.name);
+        text += fmt::format("{}\n    {}.\n    {}.\n", own, field.help, field_facts(field));
+        if (field.record)
+            write(text, *field.record,
+                  own + (field.shape == Shape::list    ? "[]"
+                         : field.shape == Shape::named ? ".NAME"
+                                                       : ""));
+    }
+}
+
+} // namespace
+
+std::string field_facts(const Field& field) {
     std::string text = shape_in_words(field) + std::string(kind_in_words(field.kind));
     if (!field.words.empty())
         text += fmt::format("{}{}", field.kind == Kind::word ? ": " : ", or ", fmt::join(field.words, ", "));
@@ -27,20 +41,6 @@ std::string facts(const Field& field) {
         text += fmt::format("; {} when left out [{}]", field.fallback, field.fallback_source);
     return text;
 }
-
-void write(std::string& text, const Record& record, const std::string& path) {
-    for (const Field& field : record.fields) {
-        const std::string own = fmt::format("{}{}{}", path, path.empty() ? "" : ".", field.name);
-        text += fmt::format("{}\n    {}.\n    {}.\n", own, field.help, facts(field));
-        if (field.record)
-            write(text, *field.record,
-                  own + (field.shape == Shape::list    ? "[]"
-                         : field.shape == Shape::named ? ".NAME"
-                                                       : ""));
-    }
-}
-
-} // namespace
 
 std::string field_guide() {
     std::string text =

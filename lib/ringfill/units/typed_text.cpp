@@ -59,4 +59,20 @@ std::string plain_signs(std::string_view typed) {
     return plain.substr(first, plain.find_last_not_of(' ') - first + 1);
 }
 
+std::vector<std::string_view> spellings_of(std::string_view plain) {
+    std::vector<std::string_view> found = {plain};
+    for (const Sign& sign : signs)
+        if (sign.second == plain)
+            found.push_back(sign.first);
+    return found;
+}
+
+std::vector<std::string_view> fraction_signs() {
+    std::vector<std::string_view> found;
+    for (const Sign& sign : signs)
+        if (sign.second.find('/') != std::string_view::npos && sign.second.size() > 1)
+            found.push_back(sign.first);
+    return found;
+}
+
 } // namespace ringfill

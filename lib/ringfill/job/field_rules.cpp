@@ -1,0 +1,31 @@
+#include <ringfill/job/field_rules.hpp>
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <ringfill/job/element_symbols.hpp>
+#include <ringfill/job/spans.hpp>
+
+namespace ringfill {
+
+const std::vector<Choice>& field_choices() {
+    using enum Choice::How;
+    static const std::vector<Choice> choices = {
+        {&worn_record, exactly_one, {"diameter", "stations"}},
+        {&station_record, exactly_one, {"radii", "diameters"}},
+        {&procedure_record, at_least_one, {"wire_feed", "current", "deposition_rate"}},
+        {&bore_record, at_most_one, {"size_class", "size_limits"}},
+    };
+    return choices;
+}
+
+const std::vector<TextForm>& text_forms() {
+    static const std::vector<TextForm> forms = {
+        {&job_record, "start", "^(?:[01]?[0-9]|2[0-3]):[0-5][0-9]$"},
+        {&job_record, "procedures", fmt::format("^[\\s\\S]{{{},{}}}$", spans::name.low, spans::name.high)},
+        {&bore_record, "composition", fmt::format("^(?:{})$", fmt::join(element_symbols(), "|"))},
+    };
+    return forms;
+}
+
+} // namespace ringfill

@@ -1,0 +1,31 @@
+#pragma once
+
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <ringfill/job/description.hpp>
+
+namespace ringfill {
+
+/// What the reader asks of several fields of one object together, told for the schema and the manual. The
+/// reader has a message of its own for each.
+struct Choice {
+    enum class How { exactly_one, at_least_one, at_most_one };
+    const Record* record;
+    How how;
+    std::vector<std::string_view> fields;
+};
+const std::vector<Choice>& field_choices();
+
+/// How a text must look, or the names of a field with names of the user's choosing, as a regular expression
+/// (ECMA 262) for the schema.
+struct TextForm {
+    const Record* record;
+    std::string_view field;
+    std::string pattern;
+};
+const std::vector<TextForm>& text_forms();
+
+} // namespace ringfill

@@ -1,0 +1,221 @@
+#include <ringfill/job/schema.hpp>
+
+#include <algorithm>
+#include <set>
+#include <stdexcept>
+#include <utility>
+
+#include <fmt/format.h>
+
+#include <ringfill/document/parse.hpp>
+#include <ringfill/document/write.hpp>
+#include <ringfill/job/description.hpp>
+#include <ringfill/job/field_rules.hpp>
+#include <ringfill/units/factor.hpp>
+#include <ringfill/units/measure_pattern.hpp>
+#include <ringfill/units/measured_field.hpp>
+
+namespace ringfill {
+namespace {
+
+using Object = Value::Object;
+using List = Value::List;
+
+List texts(std::span<const std::string_view> words) {
+    List list;
+    for (const std::string_view word : words)
+        list.emplace_back(word);
+    return list;
+}
+
+/// Whether a kind is a text with its unit.
+bool is_quantity(Kind kind) {
+    switch (kind) {
+    case Kind::text:
+    case Kind::word:
+    case Kind::flag:
+    case Kind::count:
+    case Kind::number:
+    case Kind::object:
+        return false;
+    case Kind::sourced:
+    case Kind::sourced_range:
+        throw std::logic_error("a job has no such field");
+    default:
+        return true;
+    }
+}
+
+/// The quantities a schema has met, each a definition of its own.
+struct Quantity {
+    Kind kind;
+    bool may_be_negative;
+    bool operator<(const Quantity& other) const {
+        return std::pair(kind, may_be_negative) < std::pair(other.kind, other.may_be_negative);
+    }
+
+    /// "a heat input such as ..." is the definition "heat-input".
+    std::string name() const {
+        const std::string words(kind_in_words(kind));
+        const std::size_t begin = words.find(' ') + 1;
+        std::string name = words.substr(begin, words.find(" such as ") - begin);
+        std::replace(name.begin(), name.end(), ' ', '-');
+        return name + (may_be_negative ? "-signed" : "");
+    }
+    Object definition() const {
+        const bool bare = kind == Kind::length;
+        return {{"description", fmt::format("{}{}", kind_in_words(kind),
+                                            bare ? ", or a plain number in the job's units" : "")},
+                {"type", bare ? Value(List{"string", "number"}) : Value("string")},
+                {"maxLength", 200.0},
+                {"pattern", measure_pattern(kind, may_be_negative)}};
+    }
+};
+using Quantities = std::set<Quantity>;
+
+/// The range of a plain number. Of a bare length it is the widest of both unit systems.
+void add_range(Object& schema, const Span& span, double low_unit = 1, double high_unit = 1) {
+    schema.push_back({span.low_is_open ? "exclusiveMinimum" : "minimum", span.low / low_unit});
+    schema.push_back({"maximum", span.high / high_unit});
+}
+
+Object quantity(const Field& field, Quantities& met) {
+    const Quantity kind{field.kind, field.kind == Kind::temperature || field.span.low < 0};
+    met.insert(kind);
+    Object schema = {{"$ref", fmt::format("#/$defs/{}", kind.name())}};
+    if (field.kind == Kind::length)
+        add_range(schema, field.span, factor::inch, 1e-3);
+    if (field.words.empty())
+        return schema;
+    return {{"anyOf", List{std::move(schema), Object{{"enum", texts(field.words)}}}}};
+}
+
+Object record_schema(const Record& record, Quantities& met);
+
+/// One value of a field, without its shape.
+Object value_schema(const Field& field, Quantities& met) {
+    if (is_quantity(field.kind))
+        return quantity(field, met);
+    if (field.kind == Kind::object)
+        return record_schema(*field.record, met);
+    if (field.kind == Kind::flag)
+        return {{"type", "boolean"}};
+    if (field.kind == Kind::word)
+        return {{"enum", texts(field.words)}};
+    Object schema = {{"type", field.kind == Kind::text    ? "string"
+                              : field.kind == Kind::count ? "integer"
+                                                          : "number"}};
+    if (field.kind == Kind::text) {
+        schema.push_back({"minLength", field.span.low});
+        schema.push_back({"maxLength", field.span.high});
+    } else {
+        add_range(schema, field.span);
+    }
+    return schema;
+}
+
+const std::string* form_of(const Record& record, const Field& field) {
+    for (const TextForm& form : text_forms())
+        if (form.record == &record && form.field == field.name)
+            return &form.pattern;
+    return nullptr;
+}
+
+Object shaped(const Record& record, const Field& field, Quantities& met) {
+    Object one = value_schema(field, met);
+    const std::string* form = form_of(record, field);
+    if (field.shape == Shape::list)
+        return {{"type", "array"},
+                {"items", std::move(one)},
+                {"minItems", static_cast<double>(field.least)},
+                {"maxItems", static_cast<double>(field.most)}};
+    if (field.shape == Shape::one) {
+        if (form)
+            one.push_back({"pattern", *form});
+        return one;
+    }
+    Object named = {{"type", "object"}, {"additionalProperties", std::move(one)}};
+    if (field.least > 0)
+        named.push_back({"minProperties", static_cast<double>(field.least)});
+    if (form)
+        named.push_back({"propertyNames", Object{{"pattern", *form}}});
+    return named;
+}
+
+/// A JSON text as a value.
+Value value_of(std::string_view json) {
+    return parse("the description", std::string(json), Origin::table).root;
+}
+
+Object field_schema(const Record& record, const Field& field, Quantities& met) {
+    const std::string range = is_quantity(field.kind) ? range_in_words(field) : std::string();
+    Object schema = {{"description", fmt::format("{}{}{}.", field.help, range.empty() ? "" : "; ", range)}};
+    for (Member& member : shaped(record, field, met))
+        if (member.name == "description" && field.kind == Kind::object)
+            continue; // the field's own says more
+        else
+            schema.push_back(std::move(member));
+    if (!field.fallback.empty()) {
+        const bool plain =
+            field.kind == Kind::number || field.kind == Kind::count || field.kind == Kind::flag;
+        schema.push_back({"default", plain ? value_of(field.fallback) : Value(field.fallback)});
+    }
+    if (!field.sample.empty() && field.sample.find("...") == std::string_view::npos)
+        schema.push_back({"examples", List{value_of(field.sample)}});
+    return schema;
+}
+
+Object choice_schema(const Choice& choice) {
+    List each;
+    for (const std::string_view field : choice.fields)
+        each.emplace_back(Object{{"required", List{field}}});
+    if (choice.how == Choice::How::exactly_one)
+        return {{"oneOf", std::move(each)}};
+    if (choice.how == Choice::How::at_least_one)
+        return {{"anyOf", std::move(each)}};
+    // At most one: exactly one, or none at all.
+    List some = each;
+    each.emplace_back(Object{{"not", Object{{"anyOf", std::move(some)}}}});
+    return {{"oneOf", std::move(each)}};
+}
+
+Object record_schema(const Record& record, Quantities& met) {
+    Object properties;
+    List required;
+    for (const Field& field : record.fields) {
+        properties.push_back({std::string(field.name), field_schema(record, field, met)});
+        if (field.required)
+            required.emplace_back(field.name);
+    }
+    Object schema = {{"description", record.help},
+                     {"type", "object"},
+                     {"properties", std::move(properties)},
+                     {"additionalProperties", false}};
+    if (!required.empty())
+        schema.push_back({"required", std::move(required)});
+    List choices;
+    for (const Choice& choice : field_choices())
+        if (choice.record == &record)
+            choices.emplace_back(choice_schema(choice));
+    if (!choices.empty())
+        schema.push_back({"allOf", std::move(choices)});
+    return schema;
+}
+
+} // namespace
+
+std::string job_schema() {
+    Quantities met;
+    Object schema = {{"$schema", "https://json-schema.org/draft/2020-12/schema"},
+                     {"$id", "urn:ringfill:job:1"},
+                     {"title", "ringfill-job/1"}};
+    for (Member& member : record_schema(job_record, met))
+        schema.push_back(std::move(member));
+    Object definitions;
+    for (const Quantity& one : met)
+        definitions.push_back({one.name(), one.definition()});
+    schema.push_back({"$defs", std::move(definitions)});
+    return write_json(schema);
+}
+
+} // namespace ringfill
