@@ -26,10 +26,18 @@ constexpr double column_widths[] = {50, 12, 12, 14, 14, 50, 20, 10};
                                              "make room there, or name another folder in TMPDIR"));
 }
 
+std::string temporary_folder() {
+    std::error_code error;
+    const fs::path folder = fs::temp_directory_path(error);
+    if (error)
+        fail("the system's temporary folder", error.message());
+    return folder.string();
+}
+
 /// A folder of our own among the temporary ones, gone again at the end.
 class OwnFolder {
   public:
-    OwnFolder() : path_((fs::temp_directory_path() / "ringfill-XXXXXX").string()) {
+    OwnFolder() : path_(temporary_folder() + "/ringfill-XXXXXX") {
         if (!::mkdtemp(path_.data()))
             fail(path_, std::strerror(errno));
     }

@@ -53,10 +53,9 @@ TEST_CASE("a code that is none, and an exponent that is none, are refused") {
     CHECK(refused(R"("Euro": { "exponent": [2, "ISO4217"] })") ==
           "t.json:1:80: currencies.Euro: is no code of a currency; write three capital letters, as ISO 4217 "
           "has them");
-    CHECK(
-        refused(R"("EUR": { "exponent": [1.5, "ISO4217"] })") ==
-        "t.json:1:93: currencies.EUR.exponent: is not a whole number; write how many decimals the currency "
-        "has");
+    CHECK(refused(R"("EUR": { "exponent": [1.5, "ISO4217"] })") ==
+          "t.json:1:93: currencies.EUR.exponent: is not a whole number; write how many decimals the currency "
+          "has");
     CHECK(refused(R"("EUR": { "exponent": [5, "ISO4217"] })") ==
           "t.json:1:94: currencies.EUR.exponent: 5 is out of range; write a number from 0 to 4");
     CHECK(refused(R"("EUR": { "exponent": 2 })")
