@@ -31,6 +31,19 @@ void cold(const family::Sink& sink) {
                 "cast-iron-practice");
 }
 
+/// Neither cold nor hot is said, since nobody knows which it is to be.
+void without_practice(const family::Sink& sink) {
+    sink.advice(
+        "soak",
+        "Take from an approved procedure whether it is welded cold or hot. Where it is heated, heat the "
+        "whole part evenly and slowly, not the boss alone.",
+        "practice");
+    sink.advice("interpass",
+                "Keep it cold or heat it whole, never between: between 200 and 450 °C (390 and 840 °F), and "
+                "hotter in one place than in another, it cracks.",
+                "cast-iron-practice");
+}
+
 void even_heat(const family::Sink& sink) {
     sink.advice("soak",
                 "Heat the whole part evenly and slowly, not the boss alone, and hold it so through the whole "
@@ -50,7 +63,10 @@ rf_status advise(const family::Sink& sink, Practice practice, bool nodular) {
         cold(sink);
         return RF_DONE;
     }
-    even_heat(sink);
+    if (practice == Practice::none && !nodular)
+        without_practice(sink);
+    else
+        even_heat(sink);
     if (nodular)
         sink.advice(
             "post_heat",

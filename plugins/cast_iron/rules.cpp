@@ -36,7 +36,8 @@ void cold(const Sink& sink, bool nodular) {
     method.name = "cast iron welded cold";
     method.source = "cast-iron-practice";
     method.flags = nodular ? RF_NOT_USABLE : RF_NONE_NEEDED;
-    method.note = nodular ? "a boss of nodular iron is not welded cold" : "the nickel filler asks for it";
+    method.note =
+        nodular ? "a boss of nodular iron is not welded cold" : "metal of so much nickel is laid cold";
     sink.method(method);
     if (!nodular)
         no_hotter_than(sink, cold_most_degC);

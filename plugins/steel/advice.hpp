@@ -32,7 +32,8 @@ Advised slow_cooling(const Asked& asked);
 /// source), and over 30 mm of wall with a yield strength over 460 MPa, 250 °C for 2 h (EN 1011-2:2001 C.3,
 /// memory) or 1 h for every 25 mm of wall if that is more (common practice, no source). It is never colder
 /// than the preheat, and kept 50 K under the temperature of tempering: where the two cannot be had together,
-/// or less than 200 °C would be left, no hold is given and why is said.
+/// or less than 200 °C would be left, no hold is given and why is said; nor with a preheat over 320 °C
+/// (common practice, no source), where a hold for hydrogen turns into tempering.
 Advised post_heat(const Asked& asked);
 
 /// Least time from cold to the crack test: 48 h for a yield strength over 460 MPa or a carbon equivalent

@@ -10,6 +10,14 @@ namespace {
 constexpr double most_alloy_pct = 10;
 constexpr double most_carbon_pct = 2;
 
+constexpr double most_copper_metal_pct = 5;
+
+/// Over one of them a metal is no ferritic steel.
+constexpr Range steel_limits[] = {{"C", 0, most_carbon_pct},
+                                  {"Mn", 0, most_alloy_pct},
+                                  {"Cr", 0, most_alloy_pct},
+                                  {"Ni", 0, most_alloy_pct}};
+
 constexpr std::string_view unit_suffix = "_pct";
 
 std::string join(const std::vector<std::string_view>& words) {
@@ -43,11 +51,7 @@ Composition read_composition(const rf_question& question, std::string_view prefi
 }
 
 std::string why_no_ferritic_steel(const Composition& base) {
-    constexpr Range limits[] = {{"C", 0, most_carbon_pct},
-                                {"Mn", 0, most_alloy_pct},
-                                {"Cr", 0, most_alloy_pct},
-                                {"Ni", 0, most_alloy_pct}};
-    for (const Range& limit : limits)
+    for (const Range& limit : steel_limits)
         if (base.pct(limit.element) > limit.most)
             return fmt::format("with {} % {} the base metal is no ferritic steel",
                                show_pct(base.pct(limit.element)), limit.element);
@@ -70,7 +74,8 @@ std::string why_not_usable(const Composition& base) {
 }
 
 bool ferritic(const Composition& deposit) {
-    return deposit.pct("Cr") <= most_alloy_pct && deposit.pct("Ni") <= most_alloy_pct;
+    return why_no_ferritic_steel(deposit).empty() && deposit.pct("Al") <= most_copper_metal_pct &&
+           deposit.pct("Cu") <= most_copper_metal_pct && deposit.pct("Sn") <= most_copper_metal_pct;
 }
 
 std::vector<std::string> outside(const Composition& metal, std::span<const Range> ranges) {

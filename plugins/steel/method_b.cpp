@@ -44,12 +44,12 @@ struct Governing {
 Governing governing(const Asked& asked) {
     const double base = settled(cet(asked.base));
     std::string note = not_stated(asked.base, "the base metal", cet_alloys);
-    if (!asked.deposit.states("C") || !asked.deposit.states("Mn")) {
-        add_note(note, "the weld metal was not checked, its composition is not known");
-        return {base, note};
-    }
     if (!ferritic(asked.deposit)) {
         add_note(note, "the weld metal was not checked, it is not ferritic");
+        return {base, note};
+    }
+    if (!asked.deposit.states("C") || !asked.deposit.states("Mn")) {
+        add_note(note, "the weld metal was not checked, its composition is not known");
         return {base, note};
     }
     add_note(note, not_stated(asked.deposit, "the deposit", cet_alloys));

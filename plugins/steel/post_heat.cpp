@@ -10,7 +10,9 @@
 namespace ringfill::steel {
 namespace {
 
-constexpr double release_degC = 250;
+/// The hottest hold that is one for hydrogen: trade goes to 600 °F (316 °C) for hours; over that the metal is
+/// tempered. Common practice, no source.
+constexpr double hottest_release_degC = 320;
 constexpr double least_hours = 2;
 constexpr double hours_per_mm = 1.0 / 25;
 constexpr double from_ce_pct = 0.50;
@@ -53,6 +55,9 @@ Ceiling ceiling_of(const Asked& asked) {
         ceiling = {*asked.tempering_degC - under_tempering_K,
                    fmt::format("{} K under the tempering at {}", under_tempering_K,
                                show_both(*asked.tempering_degC))};
+    if (asked.softens_degC && *asked.softens_degC < ceiling.degC)
+        ceiling = {*asked.softens_degC,
+                   fmt::format("{}, over which it softens", show_both(*asked.softens_degC))};
     if (asked.interpass_degC && *asked.interpass_degC < ceiling.degC)
         ceiling = {*asked.interpass_degC,
                    fmt::format("the interpass maximum of {}", show_both(*asked.interpass_degC))};
@@ -71,6 +76,10 @@ Figure temperature_value(const Asked& asked, double hold_degC) {
     if (asked.interpass_degC) {
         formula = fmt::format("min({}, T_i)", formula);
         figure.inputs.push_back({"T_i", *asked.interpass_degC, "°C"});
+    }
+    if (asked.softens_degC) {
+        formula = fmt::format("min({}, T_s)", formula);
+        figure.inputs.push_back({"T_s", *asked.softens_degC, "°C"});
     }
     if (asked.tempering_degC) {
         formula = fmt::format("min({}, T - 50)", formula);
@@ -102,6 +111,11 @@ std::string show_hours(double hours) {
     return fmt::format("{:.4g} h", std::ceil(settled(hours * 10)) / 10);
 }
 
+/// Whether hydrogen must leave, or may have to because the strength is not known.
+bool may_ask_for_release(const Asked& asked, const std::string& why) {
+    return !why.empty() || (!asked.yield_MPa && wall_of(asked) > over_wall_mm);
+}
+
 } // namespace
 
 Advised post_heat(const Asked& asked) {
@@ -126,13 +140,23 @@ Advised post_heat(const Asked& asked) {
                 "practice");
         return told;
     }
+    if (asked.preheat_degC && *asked.preheat_degC > hottest_release_degC) {
+        if (may_ask_for_release(asked, why))
+            add(fmt::format(
+                    "Take what follows the last ring from the approved procedure, and keep it at its "
+                    "preheat until then: a hold for hydrogen ends at about {}, and its preheat of {} is "
+                    "over that.",
+                    show_both(hottest_release_degC), show_at_least(*asked.preheat_degC)),
+                "practice");
+        return told;
+    }
     const double hold_degC = std::min(least_hold_degC(asked), ceiling.degC);
     const double hours = std::max(least_hours, wall_of(asked) * hours_per_mm);
     const std::string hold =
         fmt::format("{} for {}", hold_degC > release_degC ? show_at_least(hold_degC) : show_both(hold_degC),
                     show_hours(hours));
     if (why.empty()) {
-        if (!asked.yield_MPa && wall_of(asked) > over_wall_mm)
+        if (may_ask_for_release(asked, why))
             add(fmt::format(
                     "If its yield strength, which is not known here, is over {} MPa, hold it at {} after "
                     "the last ring, before it cools.",

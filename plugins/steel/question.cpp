@@ -54,6 +54,8 @@ Asked read_question(const rf_question& question) {
         asked.yield_MPa.reset(); // richer steel than the grade may be stronger, it is hardly weaker
     if (const auto tempering = over_zero(question, "tempering_K", 1))
         asked.tempering_degC = settled(*tempering - ice_point_K);
+    if (const auto softens = over_zero(question, "softens_over_K", 1))
+        asked.softens_degC = settled(*softens - ice_point_K);
     if (const auto preheat = over_zero(question, "preheat_min_K", 1))
         asked.preheat_degC = settled(*preheat - ice_point_K);
     if (const auto interpass = over_zero(question, "interpass_max_K", 1))

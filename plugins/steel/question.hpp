@@ -24,6 +24,7 @@ struct Asked {
     std::optional<double> restraint;        ///< 1 low, 2 medium, 3 high
     std::optional<double> yield_MPa;
     std::optional<double> tempering_degC;
+    std::optional<double> softens_degC;   ///< heat over it softens metal that was quenched
     std::optional<double> preheat_degC;   ///< the least that rules
     std::optional<double> interpass_degC; ///< the most that a document lets a ring begin at
 };

@@ -7,10 +7,13 @@
 namespace ringfill::steel {
 
 bool tempered_low(const Asked& asked) {
-    return asked.tempering_degC && *asked.tempering_degC - under_tempering_K < least_release_degC;
+    return (asked.softens_degC && *asked.softens_degC < release_degC) ||
+           (asked.tempering_degC && *asked.tempering_degC - under_tempering_K < least_release_degC);
 }
 
 std::string why_tempered_low(const Asked& asked) {
+    if (asked.softens_degC && *asked.softens_degC < release_degC)
+        return fmt::format("it is quenched, and heat over {} softens it", show_both(*asked.softens_degC));
     return fmt::format("it was tempered at {}, and heat within {} K of that softens it",
                        show_both(asked.tempering_degC.value()), under_tempering_K);
 }

@@ -20,9 +20,8 @@ Lines at(double degrees, bool wet = false) {
 const std::string warm =
     "the job | before | yes | Warm every boss to 20 °C at least before the first arc and hold "
     "it there, even where no preheat is asked for. | the job says ";
-const std::string dry =
-    "the job | before | yes | Dry the metal with a flame until it is hand-warm: damp steel "
-    "cracks and makes pores. | the job says ";
+const std::string dry = "the job | before | yes | Warm the metal until it is dry and hand-warm: damp steel "
+                        "cracks and makes pores. | the job says ";
 
 } // namespace
 
@@ -66,7 +65,7 @@ TEST_CASE("metal in doubt is neither warmed nor dried with a flame") {
                 "even where no preheat is asked for. Not pin: its metal is identified first. | the job says "
                 "-1 °C "
                 "at the site | D1.1-ambient",
-                "the job | before | yes | Dry the metal with a flame until it is hand-warm: damp steel "
+                "the job | before | yes | Warm the metal until it is dry and hand-warm: damp steel "
                 "cracks and "
                 "makes pores. Not pin: its metal is identified first. | the job says -1 °C at the site | "
                 "practice"});

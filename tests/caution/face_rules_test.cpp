@@ -34,6 +34,6 @@ TEST_CASE("a face that does not lie on the boss is a caution") {
 TEST_CASE("a face built more than a millimetre over what is asked is a caution") {
     CHECK(cautions(90, 150, 1).empty());
     CHECK(cautions(90, 150, 1.2) ==
-          Lines{"drum side | before | yes | Lower the wire feed for face 1, or expect more facing. "
+          Lines{"drum side | before | yes | Lay less metal a minute on face 1, or expect more facing. "
                 "| at the fastest travel it is built 1.2 mm over what is asked | practice"});
 }

@@ -21,7 +21,7 @@ Time minutes(double number) {
 }
 
 FireWatch watch_by(std::optional<std::string> asked = std::nullopt) {
-    const auto watch = fire_watch(shop().cautions.fire_rules, asked);
+    const auto watch = fire_watch(shop().cautions.fire_rules, asked, UnitSystem::metric);
     REQUIRE(watch);
     return *watch;
 }
@@ -57,7 +57,16 @@ TEST_CASE("the fire is watched by the rule set that the job names, or by the lon
     CHECK(watch_by("NFPA51B-2014").after.value == minutes(30));
     CHECK(watch_by("NFPA51B-2019").after.value == minutes(60));
     CHECK(watch_by("JCoP-10").clear.value == in_si<Length>(10));
-    CHECK_FALSE(fire_watch(shop().cautions.fire_rules, "nobody's"));
+    CHECK_FALSE(fire_watch(shop().cautions.fire_rules, "nobody's", UnitSystem::metric));
+}
+
+TEST_CASE("a rule set that asks for less than others is told so, in each of its figures") {
+    CHECK(fire_rule_in_words(watch_by()) == "the longest of the rule sets known: NFPA51B-2019, JCoP-10");
+    CHECK(fire_rule_in_words(watch_by("29CFR1910.252")) ==
+          "the job asks for 29CFR1910.252; others ask for 1 h 00 min, looks for 1 h 00 min after that");
+    CHECK(fire_rule_in_words(watch_by("NFPA51B-2019")) ==
+          "the job asks for NFPA51B-2019; others ask for looks for 1 h 00 min after that");
+    CHECK(fire_rule_in_words(watch_by("JCoP-10")) == "the job asks for JCoP-10; others ask for 10.7 m clear");
 }
 
 TEST_CASE("no rule set that is added makes the longest watch shorter") {
@@ -76,7 +85,7 @@ TEST_CASE("no rule set that is added makes the longest watch shorter") {
             rule.checks_every = Sourced<Time>{minutes(minute(dice)), "own"};
         }
         rules.push_back(rule);
-        const FireWatch after = *fire_watch(rules, std::nullopt);
+        const FireWatch after = *fire_watch(rules, std::nullopt, UnitSystem::metric);
         CHECK(after.after.value >= before.after.value);
         CHECK(after.clear.value >= before.clear.value);
         CHECK(after.checks_for->value >= before.checks_for->value);

@@ -48,15 +48,18 @@ TEST_CASE("unknown metal: a magnet first, then file, hardness, chemistry") {
     PreheatSample sample;
     sample.heat.unknown_metal = true;
     const std::string judged =
-        "pin | before | yes | Have the metal judged before the first arc: file or spark test, hardness, a "
-        "chip "
-        "for chemistry. Until then it counts as 4140. | the metal is unknown | practice";
+        "pin | before | yes | Have the metal judged before any heat: file, chip or spark test to tell steel "
+        "from "
+        "cast iron, on which the figures here do not hold; then hardness, and a chip for chemistry. Until "
+        "then it "
+        "counts as 4140. | the metal is unknown, and a magnet holds on steel and on cast iron | practice";
     CHECK(
         sample.cautions() ==
         Lines{
-            "pin | before | yes | Try a magnet before any heat: the figures here hold only if it holds "
-            "firmly. If not, do not heat: identify the metal first. | the metal is unknown and the job does "
-            "not say whether a magnet holds | practice",
+            "pin | before | yes | Try a magnet before any heat. Where it does not hold firmly, do not heat: "
+            "identify the metal first. Where it does, that is no leave to heat: it holds on cast iron as "
+            "well. | "
+            "the metal is unknown and the job does not say whether a magnet holds | practice",
             judged});
     sample.bore.magnetic = true;
     CHECK(sample.cautions() == Lines{judged});
@@ -92,7 +95,8 @@ TEST_CASE("what is missing is asked for") {
         Lines{"pin | before | yes | Measure the boss: preheat is taken for the thickest wall, with high "
               "restraint. | the job gives neither boss_diameter nor heat_wall | practice",
               "pin | before | yes | Find the hydrogen class of steel/ER70S-6 on its certificate: without it "
-              "the highest is taken, 20 ml/100 g, and no row made for less rules alone. | neither its "
+              "the highest is taken, 20 ml/100 g, and no row made for less rules alone. Where it names none "
+              "take one of low hydrogen, of class H4, H5 or H8: this metal hardens. | neither its "
               "designation nor the job names one | EN1011-2-B",
               "pin | before | yes | Write current and voltage into the job: preheat is taken for the heat "
               "input that asks for the most. | the heat input is not known | EN1011-2-B"});
@@ -102,8 +106,11 @@ TEST_CASE("what is missing is asked for") {
         Lines{"pin | before | yes | Measure the boss: preheat is taken for the thickest wall, with high "
               "restraint. | the job gives neither boss_diameter nor heat_wall | practice",
               "pin | before | yes | Find the hydrogen class of steel/ER70S-6 on its certificate: without it "
-              "the highest is taken, 20 ml/100 g, and no row made for less rules alone. | neither its "
+              "the highest is taken, 20 ml/100 g, and no row made for less rules alone. Where it names none "
+              "take one of low hydrogen, of class H4, H5 or H8: this metal hardens. | neither its "
               "designation nor the job names one | EN1011-2-B"});
+    sample.heat.nickel_on_steel = true; // its metal keeps hydrogen to itself
+    CHECK(sample.cautions().at(1).find("low hydrogen") == std::string::npos);
     sample.heat.structure = "austenitic"; // none of them matters there
     CHECK(sample.cautions().empty());
 }

@@ -62,11 +62,21 @@ TEST_CASE("a filler that wants a buffer is a caution that names a few of its fil
               "of a, b, c, d or 2 more, or") != std::string::npos);
 }
 
-TEST_CASE("what is recommended is silent, and so is the buffer itself") {
+TEST_CASE("what is recommended is silent") {
     const Suit yes = rule(Verdict::recommended);
     CHECK(suit_cautions(lug(), with("steel/W"), &yes, {}).empty());
+}
+
+TEST_CASE("a filler that is its own buffer is told how its first layer becomes one") {
     const Suit buffered = rule(Verdict::with_buffer);
-    CHECK(suit_cautions(lug(), with("s/A"), &buffered, {"s/A"}).empty());
+    CHECK(told(suit_cautions(lug(), with("s/A"), &buffered, {"n/N", "s/A", "s/B"})) ==
+          Lines{"lug | before | yes | Lay the first layer as a buffer, with as little of steel/C45 melted in "
+                "as can "
+                "be: the lowest current that wets, the arc on the bead before; or lay a buffer of n/N first. "
+                "| they "
+                "crack | book"});
+    CHECK(told(suit_cautions(lug(), with("s/A"), &buffered, {"s/A"}))[0].find(
+              "the arc on the bead before. |") != std::string::npos);
 }
 
 TEST_CASE("two metals that no table knows together are never silent") {

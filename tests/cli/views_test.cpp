@@ -116,7 +116,7 @@ TEST_CASE("materials lists families, one family, and one entry with its sources"
     CHECK(std::regex_search(family, std::regex("solid wire +AWS A5.18")));
     CHECK(std::regex_search(family, std::regex("steel/E7018-H8 +covered electrode +AWS A5.1")));
     const std::string entry = run(workspace, {.words = {"materials", "steel/C45"}}).out;
-    CHECK(std::regex_search(entry, std::regex("\n  density +7850 kg/m³ +\\[EN1993-1-2\\]\n")));
+    CHECK(std::regex_search(entry, std::regex("\n  density +7850 kg/m³ +\\[EN1993-1-2-density\\]\n")));
     CHECK(entry.find("[ISO683-1] EN ISO 683-1") != std::string::npos);
     CHECK(entry.find("memory.") != std::string::npos);
 }

@@ -24,6 +24,13 @@ TEST_CASE("the remedy names the nearest or lists what is known") {
     CHECK(suggest("zzz", {}) == "none is known here");
 }
 
+TEST_CASE("a name that goes on where the typed one ends is meant before one of another letter") {
+    CHECK(nearest("steel/E7018", {"steel/E6013", "steel/E7018-H8"}) == "steel/E7018-H8");
+    CHECK(nearest("finish", {"fish", "finish_diameter"}) == "finish_diameter");
+    CHECK(nearest("steel/E701", {"steel/E6013", "steel/E7018-H8"}) == "steel/E6013"); // no whole name
+    CHECK_FALSE(nearest("m", {"m-a", "hh"}));
+}
+
 TEST_CASE("one wrong letter alone is no likeness") {
     CHECK_FALSE(nearest("x", {"m", "h"}));
     CHECK_FALSE(nearest("", {"m", "h"}));

@@ -38,6 +38,53 @@ TEST_CASE("the filler's own metal asks beside the metal under it, and the higher
     CHECK(told(sample.preheat(), "what W asks for itself").applies);
 }
 
+// 300 °C: common practice, no source.
+TEST_CASE("of a range far over 300 degC no more than that or its lower end counts, and the range is kept") {
+    HeatSample sample = hard_wire(150);
+    const auto counted = [&](double low, double high) {
+        PreheatRow own = row(0, high);
+        own.range_from = celsius(low);
+        sample.family.fillers[0].practice = PreheatGroup{"what W asks for itself", {}, {}, {own}};
+        return sample.preheat();
+    };
+    CHECK_THAT(deg_c(counted(100, 300).minimum->value), WithinAbs(300, 1e-9));
+    CHECK_FALSE(counted(100, 300).filler_range);
+    CHECK_THAT(deg_c(counted(200, 400).minimum->value), WithinAbs(300, 1e-9));
+    CHECK_THAT(deg_c(counted(350, 600).minimum->value), WithinAbs(350, 1e-9));
+    const Preheat hot = counted(200, 400);
+    CHECK_THAT(deg_c(hot.filler_range.value().high), WithinAbs(400, 1e-9));
+    CHECK_THAT(deg_c(hot.filler_range->counted), WithinAbs(300, 1e-9));
+    CHECK(told(hot, "what W asks for itself").note == "of its 200 to 400 °C no more counts here");
+    sample.grade().structure = "austenitic"; // spared, and told what it would have been
+    CHECK_THAT(deg_c(*told(sample.preheat(), "what W asks for itself").minimum), WithinAbs(400, 1e-9));
+    CHECK_FALSE(sample.preheat().filler_range);
+}
+
+TEST_CASE("a filler laid hot must not soften steel that may have been tempered") {
+    HeatSample sample = hard_wire(150);
+    sample.family.fillers[0].practice->rows[0].maximum = Sourced<Temperature>{celsius(550), "practice"};
+    const auto most = [&] { return deg_c(sample.preheat().interpass_max.value().value); };
+    CHECK_THAT(most(), WithinAbs(550, 1e-9)); // soft steel bears it
+    sample.grade().group = "low_alloy_steel";
+    CHECK_THAT(most(), WithinAbs(350, 1e-9));
+    sample.grade().tempering = Sourced<Temperature>{celsius(450), "practice"};
+    CHECK_THAT(most(), WithinAbs(400, 1e-9));
+    sample.grade().softens_over = Sourced<Temperature>{celsius(225), "practice"};
+    CHECK_THAT(most(), WithinAbs(225, 1e-9));
+}
+
+TEST_CASE("a table for one filler is not asked with another") {
+    HeatSample sample({{"formula", 100}});
+    PreheatRow own = row(0, 180);
+    PreheatGroup group{"for X", {}, {}, {own}};
+    group.fillers = {"alloy/X"};
+    sample.family.preheat_groups = {group};
+    sample.grade().preheat_groups = {"for X"};
+    CHECK_THAT(sample.minimum(), WithinAbs(100, 1e-9));
+    sample.family.preheat_groups[0].fillers = {"alloy/W"};
+    CHECK_THAT(sample.minimum(), WithinAbs(180, 1e-9));
+}
+
 TEST_CASE("a hot filler never heats austenitic metal, and says what it would have asked") {
     HeatSample sample = hard_wire(10);
     sample.grade().structure = "austenitic";

@@ -24,6 +24,9 @@ TEST_CASE("without a document the usual maximum holds") {
     sample.grade().tempering = Sourced<Temperature>{celsius(380), "practice"};
     CHECK_THAT(maximum(sample), WithinAbs(330, 1e-9));
     CHECK_FALSE(sample.preheat().contradictory);
+    sample.grade().tempering.reset();
+    sample.grade().softens_over = Sourced<Temperature>{celsius(310), "practice"};
+    CHECK_THAT(maximum(sample), WithinAbs(310, 1e-9));
 }
 
 TEST_CASE("of several documents the lowest maximum holds") {

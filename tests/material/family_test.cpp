@@ -24,7 +24,9 @@ TEST_CASE("a base metal is read with its sources") {
 
 TEST_CASE("a base metal is read with its structure, strengths and temperatures") {
     const std::string more = R"("yield_MPa": [690, "practice"], "tensile_MPa": [770, "practice"],
-        "tempering_degC": [540, "practice"], "interpass_max_degC": [200, "practice"])";
+        "tempering_degC": [540, "practice"], "interpass_max_degC": [200, "practice"],
+        "softens_over_degC": [225, "practice"],
+        "advice": [{"kind": "technique", "text": "Cut the case off.", "source": "practice"}])";
     const Family family =
         family_of(family_text(fmt::format("\"bases\": {{\"B\": {{{0}, {1}}}, \"C\": {{{0}}}}}", base, more)));
     REQUIRE(family.bases.size() == 2);
@@ -35,11 +37,16 @@ TEST_CASE("a base metal is read with its structure, strengths and temperatures")
     CHECK_THAT(full.tempering.value().value.value(), WithinRel(813.15, 1e-15));
     CHECK_THAT(full.interpass_max.value().value.value(), WithinRel(473.15, 1e-15));
     CHECK(full.interpass_max.value().source == "practice");
+    CHECK_THAT(full.softens_over.value().value.value(), WithinRel(498.15, 1e-15));
+    REQUIRE(full.advice.size() == 1);
+    CHECK(full.advice[0].text == "Cut the case off.");
     const Base& bare = family.bases[1];
     CHECK_FALSE(bare.yield_MPa);
     CHECK_FALSE(bare.tensile_MPa);
     CHECK_FALSE(bare.tempering);
     CHECK_FALSE(bare.interpass_max);
+    CHECK_FALSE(bare.softens_over);
+    CHECK(bare.advice.empty());
     CHECK_FALSE(bare.practice);
     CHECK(bare.preheat_groups.empty());
     CHECK(bare.composition.empty());

@@ -66,6 +66,21 @@ TEST_CASE("windows stand by transfer, and cored wire by whether it has gas") {
           "self_shielded_arc");
 }
 
+// By hand: a core of 3.2 mm and 350 mm of 7850 kg/m3 holds 22.10 g; 0.65 of 36 g are 23.4 g, of 33 g 21.45 g.
+TEST_CASE("an electrode that lays more than its core holds says that its covering holds metal") {
+    std::string covered = stick;
+    covered.replace(covered.find("[1.1,"), 5, "[0.65,");
+    covered += R"(, "efficiency_of": "electrode")";
+    const std::string light = R"(, "mass_g": [33, "practice"], "rate_kg_h_A": [0.009, "practice"])";
+    CHECK(reason(covered, piece(stick_rate)) ==
+          R"(fillers.F.diameters_mm: lets 3.2 mm lay 23.4 g of a core of 22.1 g; weigh the electrode, or )"
+          R"(write "covering": "iron_powder" if it holds metal)");
+    CHECK(filler_of(covered, piece(light)).efficiency.value == 0.65);
+    CHECK(filler_of(covered + R"(, "covering": "iron_powder")", piece(stick_rate)).iron_powder);
+    CHECK(reason(rod + R"(, "covering": "iron_powder")", piece("")) ==
+          "fillers.F.covering: \"iron_powder\" belongs to electrodes; take it out");
+}
+
 TEST_CASE("what a form needs is missed by name") {
     CHECK(reason(stick, piece("")) == "fillers.F.diameters_mm.3.2.mass_g: is missing; an electrode needs it");
     CHECK(

@@ -87,6 +87,14 @@ TEST_CASE("of a range of practice the upper end counts") {
                WithinAbs(483.15, exact));
 }
 
+TEST_CASE("the lower end of a range is kept where its upper end counts") {
+    CHECK_THAT(row_of(R"("practice_degC": [150, 200, "practice"])").range_from.value().value(),
+               WithinAbs(423.15, exact));
+    CHECK_FALSE(row_of(R"("minimum_degC": [150, "practice"])").range_from);
+    CHECK_FALSE(
+        row_of(R"("practice_degC": [150, 200, "practice"], "minimum_degC": [210, "practice"])").range_from);
+}
+
 TEST_CASE("a table of preheat keeps the order of its rows and the hydrogen it was made for") {
     const Family family = family_of(group_text(R"("hydrogen_up_to_ml_100g": [8, "practice"], "rows": [
         {"up_to_mm": [13, "practice"], "minimum_degC": [150, "practice"]}, {"minimum_degC": [20, "practice"]}])"));
@@ -175,4 +183,24 @@ TEST_CASE("a base metal that names an unknown table of preheat is refused") {
           "alloy.json:3:20: bases.B.preheat_groups[0]: 7 is not the name of a table of preheat; write one of "
           "the family's preheat_groups in quotes\n");
     CHECK(lists("") == "alloy.json:3:19: bases.B.preheat_groups: has 0 of them; give 1 to 20\n"); // told once
+}
+
+TEST_CASE("a table of preheat may be for some fillers of its family, and refuses a name that is none") {
+    const auto with_fillers = [](const std::string& fillers, const std::string& where) {
+        return family_text(fmt::format("\"fillers\": {{\"F\": {{{}, \"diameters_mm\": {{\"1.0\": "
+                                       "{{}}}}}}}},\n\"{}\": {{{}\"rows\": [{{\"minimum_degC\": [20, "
+                                       "\"practice\"]}}]}}}}",
+                                       solid, where, fillers));
+    };
+    const std::string group = "preheat_groups\": {\"G";
+    CHECK(family_of(with_fillers("\"fillers\": [\"F\"], ", group)).preheat_groups.at(0).fillers ==
+          std::vector<std::string>{"alloy/F"});
+    CHECK(family_of(with_fillers("", group)).preheat_groups.at(0).fillers.empty());
+    CHECK(refused(with_fillers("\"fillers\": [\"FF\"], ", group)) ==
+          "alloy.json:4:38: preheat_groups.G.fillers[0]: \"FF\" is not a filler of this family; did you mean "
+          "\"F\"?\n");
+    const std::string practice = "bases\": {\"B\": {" + std::string(base) + ", \"practice";
+    CHECK(refused(with_fillers("\"fillers\": [\"F\"], ", practice) + "}")
+              .find("is not for practice, which holds whatever the filler; write it under preheat_groups") !=
+          std::string::npos);
 }

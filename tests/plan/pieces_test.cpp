@@ -128,7 +128,7 @@ TEST_CASE("a window by transfer holds where the job names the transfer") {
         return settings(job.procedures.front(), shop(), job.units, faults).value().notes;
     };
     CHECK(notes("").empty());
-    CHECK(notes(R"(, "transfer": "spray", "voltage": "28 V")").empty());
+    CHECK(notes(R"(, "transfer": "pulse", "voltage": "28 V")").empty());
     CHECK(notes(R"(, "transfer": "short", "voltage": "28 V")") ==
           Lines{"procedure main: a wire feed of 8.0 m/min is outside the usual 2.0 m/min to 5.0 m/min for "
                 "steel/ER70S-6 in "

@@ -113,7 +113,7 @@ TEST_CASE("a self-shielded wire needs no gas and takes none") {
 // argon mixture.
 TEST_CASE("what the filler adds to a procedure is listed with its source") {
     CHECK(assumed_of(usual + R"(, "wire_feed": "8 m/min")") ==
-          Lines{"procedures.main.efficiency | 0.92 | deposition-by-process",
+          Lines{"procedures.main.efficiency | 0.92 | efficiency-chosen",
                 "procedures.main.bead_ratio | 3 | Suryakumar",
                 "procedures.main.pitch_ratio | 0.667 | Suryakumar",
                 "procedures.main.stick_out | 12.0 mm | practice",
@@ -127,7 +127,7 @@ TEST_CASE("what the filler adds to a procedure is listed with its source") {
 TEST_CASE("a feed that follows from the current is listed too") {
     CHECK(assumed_of(R"("filler": "steel/ER70S-6", "wire": "1.0 mm", "gas": "C1", "travel": "350 mm/min",
                         "current": "180 A")") ==
-          Lines{"procedures.main.efficiency | 0.9 | deposition-by-process",
+          Lines{"procedures.main.efficiency | 0.9 | efficiency-chosen",
                 "procedures.main.bead_ratio | 3 | Suryakumar",
                 "procedures.main.pitch_ratio | 0.667 | Suryakumar",
                 "procedures.main.stick_out | 12.0 mm | practice",

@@ -178,6 +178,22 @@ TEST_CASE("a name of a pack that names nothing is told: it may be misspelt") {
     CHECK(found.notes.back() == "prices.packs \"contct tips\" names nothing that is taken.");
 }
 
+TEST_CASE("hours that are in no line are told") {
+    Job job;
+    const auto told = [&](const char* note) {
+        const Quote found = job.quoted();
+        return std::count(found.notes.begin(), found.notes.end(), note) == 1;
+    };
+    const char* const heater =
+        "Staying with a heater that slows the cooling after the last ring is in no line: a "
+        "blanket may do instead, else add it to the extras.";
+    const char* const looks = "The looks after the fire watch are in no line.";
+    CHECK_FALSE((told(heater) || told(looks)));
+    job.hours->heater_after = true;
+    job.hours->looks_after = true;
+    CHECK((told(heater) && told(looks)));
+}
+
 TEST_CASE("extras are whole amounts, and miles are miles") {
     Job job;
     job.prices.extras = {{"lodging", {240, 0}}, {"=1+1", {5, 1}}};

@@ -63,7 +63,8 @@ TEST_CASE("the result has its members in the order of the format") {
 TEST_CASE("a bore has its members in the order of the format") {
     const Document result = document_of(plan_of(small_job(everything)));
     CHECK(names_of(at(result, "bores[0]")) == Names{"name", "count", "procedure", "survey", "build", "bead",
-                                                    "layers", "faces", "grooves", "metal", "suits", "dilution", "heat", "boring"});
+                                                    "layers", "faces", "grooves", "metal", "suits",
+                                                    "dilution", "heat", "boring"});
     CHECK(
         names_of(at(result, "bores[0].boring")) ==
         Names{"rpm",         "computed_rpm",    "cutting_speed_m_min", "feed_mm",    "feed_mm_min", "set_ups",

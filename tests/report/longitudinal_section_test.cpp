@@ -99,7 +99,7 @@ TEST_CASE("lengths, faces and ring numbers stand in the section") {
 
 TEST_CASE("holes, grooves, faces and plates are told, and what the job does not say about them") {
     const Drawing every = Drawn(demo_text("every-field.json")).drawing();
-    CHECK(every.has_text("Hole 1: " + held_together("Ø 10.0 mm")));
+    CHECK(every.has_text("Hole H1: " + held_together("Ø 10.0 mm")));
     CHECK(every.has_text("Groove 1: " + held_together("Ø 96.0 mm")));
     CHECK_THAT(every.description, Contains("filled first, cut again after boring") &&
                                       Contains("The job does not say where along the bore.") &&

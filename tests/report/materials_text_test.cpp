@@ -31,7 +31,8 @@ std::string filler_page(const std::string& family, const std::string& name) {
 
 TEST_CASE("the page of a hardfacing wire tells what its metal asks for, usually holds and wants told") {
     const std::string page = filler_page("hardfacing", "T Fe3");
-    CHECK_THAT(page, Contains("preheat, else          at least 500 °C, at most 550 °C  [EN14700]"));
+    CHECK_THAT(
+        page, Contains("preheat, else          300 °C to 500 °C, counted 300 °C, at most 550 °C  [EN14700]"));
     CHECK_THAT(page, Contains("usual Cr               5 %"));
     CHECK_THAT(page, Contains("- Cool it slowly under a dry blanket: its metal hardens in air. [EN14700]\n"));
     CHECK_THAT(page, Contains("- [EN14700] EN 14700 Welding consumables"));

@@ -22,7 +22,11 @@ TEST_CASE("measures in braces are told in the units of the job, away rounded up 
     CHECK(filled("{at most 10 m}", UnitSystem::inch) == "32 ft");
     CHECK(filled("{4 in}", UnitSystem::metric) == "102 mm");
     CHECK(filled("{4 in}", UnitSystem::inch) == "4 in");
-    CHECK(filled("{51 degC} and {watch}", UnitSystem::inch) == "124 °F and watch!");
+    CHECK(filled("{51 degC} and {watch}", UnitSystem::inch) == "123 °F and watch!");
+    CHECK(filled("{120000 ft3/h}, {100 ft/min}, {at most 300 lb}", UnitSystem::metric) ==
+          "57 m³/min, 0.6 m/s, 136 kg");
+    CHECK(filled("{120000 ft3/h}, {100 ft/min}, {at most 300 lb}", UnitSystem::inch) ==
+          "2000 ft³/min, 100 ft/min, 300 lb");
     CHECK(filled("no brace", UnitSystem::metric) == "no brace");
     CHECK(filled("", UnitSystem::metric) == "");
 }

@@ -57,12 +57,6 @@ std::string refused_if(const std::string& circumstances) {
     return refused(with_caution(circumstances));
 }
 
-const Field& field_of(const Record& record, std::string_view name) {
-    const Field* field = record.find(name);
-    REQUIRE(field);
-    return *field;
-}
-
 } // namespace
 
 TEST_CASE("a caution that can never apply is an error, as is one that always does without saying so") {
@@ -72,22 +66,23 @@ TEST_CASE("a caution that can never apply is an error, as is one that always doe
     CHECK(refused_if(R"("near_tire": {})")
               .find("cautions.c.if.near_tire: is no circumstance that ringfill knows; did you mean "
                     "\"near_tyre\"?") != std::string::npos);
-    CHECK(refused_if(R"("current_A": {"from": [250, "practice"], "under": [160, "practice"]})")
-              .find("cautions.c.if.current_A: can never apply; let \"from\" be less than \"under\", within 0 "
+    CHECK(refused_if(R"("wire_current_A": {"from": [250, "practice"], "under": [160, "practice"]})")
+              .find("cautions.c.if.wire_current_A: can never apply; let \"from\" be less than \"under\", "
+                    "within 0 "
                     "to 2000") != std::string::npos);
-    CHECK(refused_if(R"("current_A": {"from": [60, "practice"], "under": [60, "practice"]})")
+    CHECK(refused_if(R"("wire_current_A": {"from": [60, "practice"], "under": [60, "practice"]})")
               .find("can never apply") != std::string::npos);
-    CHECK(refused_if(R"("current_A": {"from": [2001, "practice"]})").find("can never apply") !=
+    CHECK(refused_if(R"("wire_current_A": {"from": [2001, "practice"]})").find("can never apply") !=
           std::string::npos);
     CHECK(refused_if(R"("ceiling_m": {"under": [0, "practice"]})").find("can never apply") !=
           std::string::npos);
     CHECK(refused_if(R"("ambient_degC": {"under": [-60, "practice"]})").find("can never apply") !=
           std::string::npos);
-    CHECK(refused_if(R"("current_A": {})")
-              .find("cautions.c.if.current_A: has no limit, so it would always apply; write \"from\" or "
+    CHECK(refused_if(R"("wire_current_A": {})")
+              .find("cautions.c.if.wire_current_A: has no limit, so it would always apply; write \"from\" or "
                     "\"under\"") != std::string::npos);
-    CHECK(refused_if(R"("current_A": {"from": [0, "practice"]})").find("would always apply; set a limit") !=
-          std::string::npos);
+    CHECK(refused_if(R"("wire_current_A": {"from": [0, "practice"]})")
+              .find("would always apply; set a limit") != std::string::npos);
     CHECK(refused_if(R"("ceiling_m": {"under": [10.1, "practice"]})").find("would always apply") !=
           std::string::npos);
     CHECK(refused_if(R"("wet": {"from": [1, "practice"]})")
@@ -96,10 +91,10 @@ TEST_CASE("a caution that can never apply is an error, as is one that always doe
     CHECK(refused_if(R"("always": {}, "wet": {})")
               .find("cautions.c.if.always: makes the others beside it idle; leave one of them") !=
           std::string::npos);
-    CHECK(refused_if(R"("current_A": {"from": [250, "nobody"]})").find("is not a known source") !=
+    CHECK(refused_if(R"("wire_current_A": {"from": [250, "nobody"]})").find("is not a known source") !=
           std::string::npos);
     CHECK(refused_if(R"("wet": {})") == "accepted\n");
-    CHECK(refused_if(R"("current_A": {"from": [60, "practice"], "under": [160, "practice"]})") ==
+    CHECK(refused_if(R"("wire_current_A": {"from": [60, "practice"], "under": [160, "practice"]})") ==
           "accepted\n");
 }
 
@@ -111,8 +106,8 @@ TEST_CASE("what stands in braces is a measure or a known word") {
                              "Keep {} off.", "Keep {{35 ft}} off."}) {
         CAPTURE(text);
         CHECK(refused(with_caution(R"("wet": {})", text))
-                  .find("which is no length, temperature or known word; "
-                        "write a measure such as {35 ft}") != std::string::npos);
+                  .find("in braces, which is no measure or known word; write a measure such as "
+                        "{35 ft}") != std::string::npos);
     }
 }
 
@@ -156,76 +151,41 @@ TEST_CASE("a later table corrects and adds row by row") {
     CHECK(table.fire_rules.size() == 1);
 }
 
-TEST_CASE("the circumstances are those that a job can tell") {
-    const auto& words = circumstance_words();
-    for (std::size_t i = 0; i < words.size(); ++i)
-        CHECK(static_cast<std::size_t>(words[i].id) == i);
-    std::set<std::string> near;
-    for (const CircumstanceWord& word : words)
-        if (word.name.starts_with("near_"))
-            near.insert(std::string(word.name.substr(5)));
-    const Field& near_field = field_of(site_record, "near");
-    CHECK(near == std::set<std::string>(near_field.words.begin(), near_field.words.end()));
-    CHECK(word_of(Circumstance::room_volume).high == spans::room.high);
-    CHECK(word_of(Circumstance::ceiling).high == spans::distance.high);
-    CHECK(word_of(Circumstance::current).high == spans::current.high);
-    CHECK_THAT(celsius(word_of(Circumstance::ambient).low).value(),
-               Catch::WithinAbs(spans::temperature.low, 1e-9));
-    CHECK_THAT(celsius(word_of(Circumstance::ambient).high).value(),
-               Catch::WithinAbs(spans::temperature.high, 1e-9));
-}
-
 TEST_CASE(
-    "the product's table: at most six cautions for every job, each circumstance used, rules of 30 and 60 "
-    "minutes") {
-    const CautionTable& table = shop().cautions;
-    CHECK(std::count_if(table.rows.begin(), table.rows.end(), [](const CautionRow& row) {
-              return row.triggers.front().circumstance == Circumstance::always;
-          }) <= 6);
-    CHECK(table.rows.size() > 40);
-    std::set<Circumstance> used;
-    for (const CautionRow& row : table.rows) {
-        CAPTURE(row.name);
-        CHECK(table.sources.contains(row.source));
-        for (const Trigger& trigger : row.triggers)
-            used.insert(trigger.circumstance);
-        for (const ExposureLimit& limit : row.limits)
-            CHECK(limit.mg_m3.value > 0);
-    }
-    CHECK(used.size() == circumstance_words().size());
-    std::set<double> minutes;
-    for (const FireRule& rule : table.fire_rules)
-        minutes.insert(rule.after.value.value() / 60);
-    CHECK(minutes == std::set<double>{30, 60});
-}
+    "a later table cannot take away what is for every job, nor shorten a rule under its document's name") {
+    const std::string later =
+        R"("cautions": {"c": {"when": "before", "if": {"wet": {}}, "check": "it", "text": "t", "source": "practice"}})";
+    CHECK(
+        refusal(Origin::table,
+                [&] {
+                    table_of({with_caution(R"("always": {})"), later});
+                })
+            .find(
+                "cautions.c.if: takes a caution away that is for every job; leave it \"always\", or write a "
+                "caution of your own name") != std::string::npos);
+    const CautionTable replaced = table_of({with_caution(R"("dust": {})"), later});
+    REQUIRE(replaced.replaced.size() == 1);
+    CHECK(replaced.replaced[0].name == "c");
+    CHECK(replaced.replaced[0].file == "cautions.json");
 
-// Filter shades: 29 CFR 1910.133(a)(5) for the least, ANSI Z49.1 for comfort; the limits of manganese,
-// chromium and nickel: 29 CFR 1910.1000 table Z-1 and 1910.1026, Directive 2004/37/EC annex III as amended,
-// NIOSH Pocket Guide; ventilation: 29 CFR 1910.252(c)(2), 10,000 ft3 and 16 ft; all read or restated there.
-TEST_CASE("the figures of the product's table are those of their documents") {
-    const auto row = [](std::string_view name) {
-        const auto& rows = shop().cautions.rows;
-        const auto found =
-            std::find_if(rows.begin(), rows.end(), [&](const CautionRow& one) { return one.name == name; });
-        REQUIRE(found != rows.end());
-        return *found;
-    };
-    CHECK(row("shade under 60 A").text.starts_with("Filter shade 7 at least."));
-    CHECK(row("shade to 160 A").text.starts_with("Filter shade 10 at least, 11 is"));
-    CHECK(row("shade to 250 A").text.starts_with("Filter shade 10 at least, 12 is"));
-    CHECK(row("shade from 250 A").text.starts_with("Filter shade 10 at least, 14 is"));
-    const auto least = [&](std::string_view name) {
-        const auto limits = row(name).limits;
-        return std::min_element(limits.begin(), limits.end(),
-                                [](const ExposureLimit& one, const ExposureLimit& other) {
-                                    return one.mg_m3.value < other.mg_m3.value;
-                                })
-            ->mg_m3.value;
-    };
-    CHECK(least("manganese fume") == 0.02);
-    CHECK(least("chromium fume") == 0.005);
-    CHECK(least("nickel fume") == 0.015);
-    const double cubic_foot = 0.3048 * 0.3048 * 0.3048;
-    CHECK(std::abs(row("low room").triggers[0].under->value - 10'000 * cubic_foot) < 0.01);
-    CHECK(std::abs(row("low room").triggers[1].under->value - 16 * 0.3048) < 1e-9);
+    const auto rule = [](const std::string& figures) { return R"("fire_rules": {"A": {)" + figures + "}}"; };
+    const std::string whole =
+        R"("after_min": [60, "practice"], "clear_m": [10, "practice"], "checks_for_min": [60, "practice"], "checks_every_min": [20, "practice"])";
+    for (
+        const char* less :
+        {R"("after_min": [59, "practice"], "clear_m": [10, "practice"], "checks_for_min": [60, "practice"], "checks_every_min": [20, "practice"])",
+         R"("after_min": [60, "practice"], "clear_m": [9, "practice"], "checks_for_min": [60, "practice"], "checks_every_min": [20, "practice"])",
+         R"("after_min": [60, "practice"], "clear_m": [10, "practice"], "checks_for_min": [50, "practice"], "checks_every_min": [20, "practice"])",
+         R"("after_min": [60, "practice"], "clear_m": [10, "practice"], "checks_for_min": [60, "practice"], "checks_every_min": [30, "practice"])",
+         R"("after_min": [60, "practice"], "clear_m": [10, "practice"])"}) {
+        CAPTURE(less);
+        CHECK(refusal(Origin::table,
+                      [&] {
+                          table_of({rule(whole), rule(less)});
+                      })
+                  .find("fire_rules.A: asks for less than the document of that name; give your rule a name "
+                        "of its "
+                        "own") != std::string::npos);
+    }
+    CHECK(table_of({rule(whole), rule(whole)}).fire_rules.size() == 1);
 }

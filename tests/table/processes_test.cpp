@@ -56,7 +56,7 @@ TEST_CASE("a table of processes that cannot be is refused") {
           R"(t.json:1:1: base_left: is missing; write "base_left": [0.05, "practice"])");
     CHECK(
         first_line(R"("base_left": [0.05, "practice"], "processes": { "a": { "process": "gas_metal" } })") ==
-        R"(t.json:2:67: processes.a.process: "gas_metal" is not a word used here; known here: gas_metal_arc, metal_cored_arc, flux_cored_arc, self_shielded_arc, manual_metal_arc, gas_tungsten_arc, torch_brazing)");
+        R"(t.json:2:67: processes.a.process: "gas_metal" is not a word used here; did you mean "gas_metal_arc"?)");
     CHECK(first_line(R"("base_left": [0.05, "practice"], "processes": { "a": { "process": "gas_metal_arc",
 "dilution": [0.4, "practice"], "dilution_range": [0.1, 0.3, "practice"] } })") ==
           "t.json:3:13: processes.a.dilution: lies outside its range; widen the range or correct the figure");

@@ -98,7 +98,7 @@ TEST_CASE("the range of WRC-1992 ends where it was drawn for") {
 
 TEST_CASE("the first three layers of stainless metal are thinned one after the other") {
     Base base;
-    base.composition = sourced({{"C", 9}});
+    base.composition = sourced({{"C", 9}, {"Mn", 9}});
     base.typical = sourced(metal_A36);
     Filler filler;
     filler.typical = sourced(metal_309L);
@@ -124,14 +124,70 @@ TEST_CASE("the certificate goes before what is usual, and that before the limits
     CHECK(share_of(base_shares(bore, base), "Cr") == 1);
 }
 
+TEST_CASE("a certificate that names some elements is told as part of what the base metal is known by") {
+    Base base;
+    base.composition = sourced({{"C", 0.5}, {"Mn", 1}, {"P", 0.04}});
+    Filler filler;
+    filler.typical = sourced(metal_309L);
+    const auto from = [&](const decltype(WornBore::composition)& certificate) {
+        WornBore bore;
+        bore.composition = certificate;
+        return layer_metals(bore, base, filler, of(0.2, 1)).value().base_from;
+    };
+    CHECK(from({}) == "the limits of its standard");
+    CHECK(from({{"P", 0.02}}) == "the mill certificate in part, the rest by the limits of its standard");
+    CHECK(from({{"C", 0.45}, {"Mn", 0.7}, {"P", 0.02}}) == "the mill certificate");
+}
+
+// By hand: nickel of at least 72 % in the base metal gives the first layer 0.85 x 13 + 0.15 x 72 = 21.85 %.
+TEST_CASE("an element that the standard gives a least share of counts with it") {
+    Base base;
+    base.structure = "nickel";
+    base.composition = sourced({{"C", 0.15}, {"Cr", 17}});
+    Filler filler;
+    filler.typical = sourced(metal_309L);
+    CHECK(no_ferrite({}, base, filler) ==
+          "nothing here says how much Ni is in " + base.name + "; its mill certificate would");
+    CHECK_FALSE(layer_metals({}, base, filler, of(0.15, 1)));
+    base.composition_min = sourced({{"Ni", 72}, {"Cr", 14}});
+    CHECK(no_ferrite({}, base, filler).empty());
+    const auto metals = layer_metals({}, base, filler, of(0.15, 1)).value();
+    CHECK_THAT(share_of(metals.layers[0], "Ni"), WithinAbs(21.85, 1e-9));
+    CHECK_THAT(share_of(metals.layers[0], "Cr"), WithinAbs(0.85 * 24 + 0.15 * 17, 1e-9)); // not the least
+    CHECK(ferrite(schaeffler(metals.layers[0])) == 0);
+}
+
+TEST_CASE("why no ferrite is estimated is said") {
+    Base base;
+    base.name = "B";
+    base.composition = sourced({{"C", 0.2}, {"Mn", 1}});
+    Filler filler;
+    filler.name = "F";
+    CHECK(no_ferrite({}, base, filler).empty()); // no stainless metal, nothing to say
+    filler.composition = sourced({{"Cr", 25}, {"Ni", 14}});
+    CHECK(no_ferrite({}, base, filler) == "the tables know the limits of F, not its usual metal");
+    filler.typical = sourced({{"Cr", 18.5}, {"Ni", 8.5}, {"Mn", 7}});
+    CHECK(no_ferrite({}, base, filler) ==
+          "the estimate was made for metal with up to 4 % of manganese, and F has 7");
+    filler.typical = sourced(metal_309L);
+    base.composition = sourced({{"C", 0.2}});
+    CHECK(no_ferrite({}, base, filler) ==
+          "nothing here says how much Mn is in B; its mill certificate would");
+    base.structure = "copper";
+    CHECK(no_ferrite({}, base, filler) ==
+          "the estimate knows no layer with much copper in it, and B brings it");
+}
+
 TEST_CASE("ferrite is told of austenitic chromium-nickel metal only") {
     Filler filler;
-    CHECK_FALSE(layer_metals({}, {}, filler, of(0.2, 2)));
+    Base base;
+    base.composition = sourced({{"C", 0.2}, {"Mn", 1}});
+    CHECK_FALSE(layer_metals({}, base, filler, of(0.2, 2)));
     filler.typical = sourced({{"Cr", 12.5}, {"Ni", 0.5}});
-    CHECK_FALSE(layer_metals({}, {}, filler, of(0.2, 2)));
+    CHECK_FALSE(layer_metals({}, base, filler, of(0.2, 2)));
     filler.typical = sourced({{"Cr", 18.5}, {"Ni", 8.5}, {"Mn", 6.5}});
-    CHECK_FALSE(layer_metals({}, {}, filler, of(0.2, 2)));
+    CHECK_FALSE(layer_metals({}, base, filler, of(0.2, 2)));
     filler.typical = sourced({{"Cr", 20}, {"Ni", 10}});
-    CHECK(layer_metals({}, {}, filler, of(0.2, 2)));
-    CHECK_FALSE(layer_metals({}, {}, filler, of(0.2, 2))->wrc); // its nitrogen is not known
+    CHECK(layer_metals({}, base, filler, of(0.2, 2)));
+    CHECK_FALSE(layer_metals({}, base, filler, of(0.2, 2))->wrc); // its nitrogen is not known
 }

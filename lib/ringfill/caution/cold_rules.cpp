@@ -43,7 +43,7 @@ std::vector<Caution> cold_cautions(const Site& site, UnitSystem units,
                          show_minimum(warmed_to, units), but),
              ambient_of(site, units), "D1.1-ambient");
     if (wet || (site.ambient && *site.ambient < damp))
-        tell("Dry the metal with a flame until it is hand-warm: damp steel cracks and makes pores." + but,
+        tell("Warm the metal until it is dry and hand-warm: damp steel cracks and makes pores." + but,
              wet ? std::string("the job says it is wet") : ambient_of(site, units), "practice");
     return cautions;
 }

@@ -17,7 +17,7 @@ std::vector<Caution> face_cautions(const WornBore& bore, const std::vector<FaceP
             add(fmt::format("Check the diameters of face {}: its pad does not lie on the boss.", i + 1),
                 fmt::format("it reaches from {} to {}", show(face.inner, units), show(face.outer, units)));
         if (pads[i].extra_build > much_extra_stock)
-            add(fmt::format("Lower the wire feed for face {}, or expect more facing.", i + 1),
+            add(fmt::format("Lay less metal a minute on face {}, or expect more facing.", i + 1),
                 fmt::format("at the fastest travel it is built {} over what is asked",
                             show(pads[i].extra_build, units)));
     }

@@ -6,6 +6,7 @@
 
 #include <ringfill/day/calendar.hpp>
 #include <ringfill/table/cautions.hpp>
+#include <ringfill/units/show.hpp>
 
 namespace ringfill {
 
@@ -31,7 +32,9 @@ struct FireWatch {
     Sourced<Length> clear;          ///< of what burns
     std::optional<Sourced<Time>> checks_for;
     std::optional<Sourced<Time>> checks_every;
-    Time longest_known; ///< of any rule set
+    /// What other rule sets ask for beyond the one that the job names: "1 h 00 min, then looks for …"; empty:
+    /// nothing.
+    std::string others;
     /// By the clock of the day; empty when no day is laid out.
     std::vector<WatchPeriod> periods;
     Time total; ///< of the periods, without the looks
@@ -40,7 +43,10 @@ struct FireWatch {
 /// The rule of the fire watch: the set that the job names, or of each figure the longest of all.
 /// Nothing when the table has no set of that name.
 std::optional<FireWatch> fire_watch(const std::vector<FireRule>& rules,
-                                    const std::optional<std::string>& asked);
+                                    const std::optional<std::string>& asked, UnitSystem units);
+
+/// By whose rule the fire is watched, and whether others ask for more.
+std::string fire_rule_in_words(const FireWatch& watch);
 
 /// Lays the watch over the hot spans, in any order: from each first flame to `after` its last heat. A pause
 /// that is shorter than that is watched too.

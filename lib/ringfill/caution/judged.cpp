@@ -81,22 +81,28 @@ Judged passages(const Trigger& trigger, const WorkFacts& facts) {
     return open;
 }
 
-Judged burnt(const Trigger& trigger, const WorkFacts& facts, std::string_view name) {
+/// Whether a fuel that fits is burnt. A heater that is only assumed leaves the others open.
+template <class Fits>
+Judged burnt(const Trigger& trigger, const WorkFacts& facts, Fits fits, std::string_view how) {
     if (!facts.fuels)
         return unknown_because(trigger);
     for (const FuelFacts& fuel : *facts.fuels)
-        if (name.empty() || fuel.name == name)
-            return so(true, fmt::format("the boss is heated with {}", fuel.name));
-    return {};
+        if (fits(fuel))
+            return so(true, fmt::format("{} {}{}", fuel.name, how,
+                                        facts.fuel_is_assumed ? ", assumed: the job names no heater" : ""));
+    return facts.fuel_is_assumed ? unknown_because(trigger) : Judged{};
 }
 
-Judged oxygen_flame(const Trigger& trigger, const WorkFacts& facts) {
-    if (!facts.fuels)
+Judged named(const Trigger& trigger, const WorkFacts& facts, std::string_view name) {
+    return burnt(
+        trigger, facts, [&](const FuelFacts& fuel) { return name.empty() || fuel.name == name; },
+        "heats the boss");
+}
+
+Judged electric(const Trigger& trigger, const WorkFacts& facts) {
+    if (!facts.fuels || facts.fuel_is_assumed)
         return unknown_because(trigger);
-    for (const FuelFacts& fuel : *facts.fuels)
-        if (fuel.takes_oxygen)
-            return so(true, fmt::format("{} burns with oxygen from cylinders", fuel.name));
-    return {};
+    return so(facts.fuels->empty(), "the heater is electric");
 }
 
 Judged of_materials(const Trigger& trigger, const WorkFacts& facts) {
@@ -111,13 +117,17 @@ Judged of_materials(const Trigger& trigger, const WorkFacts& facts) {
             facts.procedures, [](const ProcedureFacts& one) { return one.flux; },
             "the filler carries a flux");
     case fuel_gas:
-        return burnt(trigger, facts, "");
+        return named(trigger, facts, "");
     case propane:
-        return burnt(trigger, facts, "propane");
+        return named(trigger, facts, "propane");
     case acetylene:
-        return burnt(trigger, facts, "acetylene");
+        return named(trigger, facts, "acetylene");
     case oxygen:
-        return oxygen_flame(trigger, facts);
+        return burnt(
+            trigger, facts, [](const FuelFacts& fuel) { return fuel.takes_oxygen; },
+            "burns with oxygen from cylinders");
+    case electric_heater:
+        return electric(trigger, facts);
     case delayed_cracks:
         return any_is(
             facts.bores, [](const BoreFacts& one) { return one.delayed_cracks; },

@@ -13,8 +13,9 @@ enum class Answer { no, unknown, yes };
 /// Whether a trigger holds, for what, and why.
 struct Judged {
     Answer answer = Answer::no;
-    std::vector<std::string> about; ///< bores or procedures; empty: the job
-    std::string because;            ///< the numbers, or what the job does not say
+    std::vector<std::string> about;     ///< bores or procedures; empty: the job
+    std::string because;                ///< the numbers, or what the job does not say
+    std::vector<std::string> open = {}; ///< bores or procedures that are not known, where others hold
 };
 
 /// What is left open because a field of the job is absent.

@@ -16,15 +16,17 @@ std::string told(Circumstance what, double figure, UnitSystem units) {
     const bool metric = units == UnitSystem::metric;
     switch (what) {
     case room_volume:
-        return metric ? fmt::format("{:.4g} m³", figure)
-                      : fmt::format("{:.4g} ft³", figure / factor::cubic_foot);
+        return metric ? fmt::format("{:.0f} m³", figure)
+                      : fmt::format("{:.0f} ft³", figure / factor::cubic_foot);
     case ceiling:
         return metric ? fmt::format("{:.3g} m", figure) : fmt::format("{:.3g} ft", figure / factor::foot);
     case ambient:
     case preheat:
     case peak:
-        return show(celsius(figure), units);
-    case current:
+        return show_exact(celsius(figure), units);
+    case wire_current:
+    case stick_current:
+    case rod_current:
         return fmt::format("{:.4g} A", figure);
     default:
         return fmt::format("{:.3g} %", figure);
@@ -71,6 +73,7 @@ Judged any_of(const Trigger& trigger, const std::vector<Each>& all, FigureOf fig
     if (!found.about.empty()) {
         found.answer = Answer::yes;
         found.because = fmt::format("{} {}", what, compared(trigger, worst, units));
+        found.open = open;
     } else if (!open.empty()) {
         found = unknown_because(trigger);
         found.about = open;
@@ -98,12 +101,31 @@ std::optional<double> in_si_units(const std::optional<Quantity>& quantity) {
     return quantity ? std::optional(quantity->value()) : std::nullopt;
 }
 
+/// The current of the procedures with one kind of arc: each has filter shades of its own.
+Judged of_arcs(const Trigger& trigger, const WorkFacts& facts, Arc arc) {
+    std::vector<ProcedureFacts> of_that_kind;
+    for (const ProcedureFacts& one : facts.procedures)
+        if (one.arc == arc)
+            of_that_kind.push_back(one);
+    Judged found = any_of(
+        trigger, of_that_kind, [](const ProcedureFacts& one) { return in_si_units(one.current); },
+        "the arc has", facts.units);
+    if (found.about.empty() && found.answer != Answer::no && of_that_kind.size() < facts.procedures.size())
+        for (const ProcedureFacts& one : of_that_kind)
+            found.about.push_back(one.name);
+    return found;
+}
+
 } // namespace
 
 Judged judged_figure(const Trigger& trigger, const WorkFacts& facts) {
     using enum Circumstance;
     const auto of_bores = [&](auto figure_of, std::string_view what) {
         return any_of(trigger, facts.bores, figure_of, what, facts.units);
+    };
+    // What is known already decides where it is enough; else a metal that is not known leaves it open.
+    const auto share = [&](const MetalShare& metal) {
+        return metal.is_whole || trigger.holds(metal.most) ? std::optional(metal.most) : std::nullopt;
     };
     switch (trigger.circumstance) {
     case room_volume:
@@ -112,22 +134,28 @@ Judged judged_figure(const Trigger& trigger, const WorkFacts& facts) {
         return of_room(trigger, in_si_units(facts.site.ceiling), "a ceiling of", facts);
     case ambient:
         return figure_of_site(trigger, in_degrees(facts.site.ambient), "the site has", facts);
-    case current:
-        return any_of(
-            trigger, facts.procedures, [](const ProcedureFacts& one) { return in_si_units(one.current); },
-            "the arc has", facts.units);
+    case wire_current:
+        return of_arcs(trigger, facts, Arc::wire);
+    case stick_current:
+        return of_arcs(trigger, facts, Arc::stick);
+    case rod_current:
+        return of_arcs(trigger, facts, Arc::rod);
     case preheat:
         return of_bores([](const BoreFacts& one) { return in_degrees(one.preheat); }, "the preheat is");
     case peak:
         return of_bores([](const BoreFacts& one) { return in_degrees(one.peak); }, "the boss gets to");
     case manganese:
-        return of_bores([](const BoreFacts& one) { return one.metal.manganese; }, "wire or metal hold Mn of");
+        return of_bores([&](const BoreFacts& one) { return share(one.metal.manganese); },
+                        "filler or metal hold Mn of");
     case chromium:
-        return of_bores([](const BoreFacts& one) { return one.metal.chromium; }, "wire or metal hold Cr of");
+        return of_bores([&](const BoreFacts& one) { return share(one.metal.chromium); },
+                        "filler or metal hold Cr of");
     case nickel:
-        return of_bores([](const BoreFacts& one) { return one.metal.nickel; }, "wire or metal hold Ni of");
+        return of_bores([&](const BoreFacts& one) { return share(one.metal.nickel); },
+                        "filler or metal hold Ni of");
     case copper:
-        return of_bores([](const BoreFacts& one) { return one.metal.copper; }, "wire or metal hold Cu of");
+        return of_bores([&](const BoreFacts& one) { return share(one.metal.copper); },
+                        "filler or metal hold Cu of");
     default:
         return {};
     }

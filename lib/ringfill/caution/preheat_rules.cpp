@@ -9,25 +9,27 @@ Caution before(const WornBore& bore, std::string text, std::string because, std:
     return {bore.name, "before", "yes", std::move(text), std::move(because), std::move(source)};
 }
 
-Caution identify(const WornBore& bore, const std::string& doubt) {
-    return before(bore,
-                  "Stop and identify the metal before any heat. Austenitic manganese steel is ruined by "
-                  "preheat, cast iron cracks without its own care. No preheat figure is given.",
-                  fmt::format("the job calls it {}, yet {}", bore.base, doubt), "practice");
-}
-
-Caution contradiction(const WornBore& bore, const Preheat& preheat, UnitSystem units) {
-    return before(bore,
-                  preheat.approved.empty()
-                      ? std::string("Contradictory: needs an approved procedure. Neither figure is changed.")
-                      : fmt::format("Contradictory: ask the author of the approved procedure {} before the "
-                                    "first arc. Neither figure is changed.",
-                                    preheat.approved),
-                  fmt::format("at least {} by {} [{}], at most {} by {} [{}]",
-                              show_minimum(preheat.minimum->value, units), preheat.minimum->by,
-                              preheat.minimum->source, show_maximum(preheat.interpass_max->value, units),
-                              preheat.interpass_max->by, preheat.interpass_max->source),
-                  "practice");
+/// A filler whose own range goes far over what counts of it: how hot it is laid is for somebody qualified,
+/// and the metal under it may not bear it.
+void about_filler_range(std::vector<Caution>& cautions, const WornBore& bore, const Procedure& procedure,
+                        const Preheat& preheat, UnitSystem units) {
+    if (!preheat.filler_range || !preheat.approved.empty())
+        return;
+    const FillerRange& range = *preheat.filler_range;
+    const bool softens = preheat.interpass_max && preheat.interpass_max->value < range.high;
+    cautions.push_back(before(
+        bore,
+        fmt::format("Have the preheat settled by an approved procedure: the metal of {} is laid at {} to "
+                    "{}, of which {} counts here{}.",
+                    procedure.filler, show_exact(range.low, units), show_exact(range.high, units),
+                    show_exact(range.counted, units),
+                    softens ? fmt::format("; the metal under it must not pass {}",
+                                          show_exact(preheat.interpass_max->value, units))
+                            : std::string()),
+        softens
+            ? fmt::format("the rest of that range would soften {}: {}", bore.base, preheat.interpass_max->by)
+            : std::string("how hot within that range hangs on the wall and on how hard it is"),
+        range.source));
 }
 
 /// The method that asks for the most over what rules, of those that are marked as `applies`.
@@ -41,8 +43,19 @@ const PreheatMethod* most_over(const Preheat& preheat, bool applies, double marg
     return most;
 }
 
-void about_rivals(std::vector<Caution>& cautions, const WornBore& bore, const Preheat& preheat,
+/// Heat that austenitic metal is spared, though what is laid on it would ask for it.
+Caution spared(const WornBore& bore, const PreheatMethod& method, UnitSystem units) {
+    return before(
+        bore,
+        fmt::format("Do not heat this metal for its filler: {} is {}. Take another filler, or have an "
+                    "approved procedure settle the two.",
+                    method.name, show_exact(*method.minimum, units)),
+        method.note, method.source);
+}
+
+void about_rivals(std::vector<Caution>& cautions, const WornBore& bore, const BoreHeat& heat,
                   UnitSystem units) {
+    const Preheat& preheat = heat.preheat;
     if (const PreheatMethod* more = most_over(preheat, true, 1e-6))
         cautions.push_back(before(
             bore,
@@ -51,7 +64,10 @@ void about_rivals(std::vector<Caution>& cautions, const WornBore& bore, const Pr
                         preheat.approved, show_minimum(preheat.minimum->value, units), more->name,
                         show_minimum(*more->minimum, units)),
             "a method that applies asks for more than the approved procedure", more->source));
-    if (const PreheatMethod* more = most_over(preheat, false, much_more_K))
+    const PreheatMethod* more = most_over(preheat, false, much_more_K);
+    if (more && heat.structure == "austenitic")
+        cautions.push_back(spared(bore, *more, units));
+    else if (more)
         cautions.push_back(before(
             bore,
             fmt::format("{} asks for {}, much more than the {} that rule: have the procedure settled by "
@@ -109,7 +125,8 @@ void about_overruled(std::vector<Caution>& cautions, const WornBore& bore, const
                                "that should stay under {}",
                                preheat.approved, show_exact(preheat.post_heat->temperature.value, units),
                                show_exact(overruled.hold_most->value, units)),
-                   "the hold is within 50 K of its tempering", overruled.hold_most->source);
+                   fmt::format("the hold goes over {}", overruled.hold_most->by),
+                   overruled.hold_most->source);
     if (overruled.post_heat)
         ask_author(fmt::format("The approved procedure {} holds at {} for {} after welding, yet the rules of "
                                "the family ask for {} for {}",
@@ -122,16 +139,19 @@ void about_overruled(std::vector<Caution>& cautions, const WornBore& bore, const
 
 void about_metal(std::vector<Caution>& cautions, const WornBore& bore, const BoreHeat& heat) {
     if (heat.unknown_metal && !bore.magnetic)
-        cautions.push_back(before(bore,
-                                  "Try a magnet before any heat: the figures here hold only if it holds "
-                                  "firmly. If not, do not heat: identify the metal first.",
-                                  "the metal is unknown and the job does not say whether a magnet holds",
-                                  "practice"));
+        cautions.push_back(
+            before(bore,
+                   "Try a magnet before any heat. Where it does not hold firmly, do not heat: "
+                   "identify the metal first. Where it does, that is no leave to heat: it holds "
+                   "on cast iron as well.",
+                   "the metal is unknown and the job does not say whether a magnet holds", "practice"));
     if (heat.unknown_metal)
-        cautions.push_back(before(bore,
-                                  "Have the metal judged before the first arc: file or spark test, hardness, "
-                                  "a chip for chemistry. Until then it counts as 4140.",
-                                  "the metal is unknown", "practice"));
+        cautions.push_back(
+            before(bore,
+                   "Have the metal judged before any heat: file, chip or spark test to tell "
+                   "steel from cast iron, on which the figures here do not hold; then hardness, "
+                   "and a chip for chemistry. Until then it counts as 4140.",
+                   "the metal is unknown, and a magnet holds on steel and on cast iron", "practice"));
     if (heat.not_the_grade)
         cautions.push_back(before(
             bore,
@@ -155,6 +175,14 @@ void about_metal(std::vector<Caution>& cautions, const WornBore& bore, const Bor
                                   "a stainless filler on steel", "practice"));
 }
 
+/// Steel that is preheated hardens, and wants a filler of low hydrogen.
+std::string low_hydrogen(const BoreHeat& heat) {
+    const bool hardens = heat.preheat.minimum && heat.preheat.minimum->value > chill_off;
+    if (!hardens || heat.stainless_on_steel || heat.nickel_on_steel)
+        return {};
+    return " Where it names none take one of low hydrogen, of class H4, H5 or H8: this metal hardens.";
+}
+
 void about_missing(std::vector<Caution>& cautions, const WornBore& bore, const Procedure& procedure,
                    const BoreHeat& heat) {
     if (!heat.wall)
@@ -166,8 +194,8 @@ void about_missing(std::vector<Caution>& cautions, const WornBore& bore, const P
         cautions.push_back(before(bore,
                                   fmt::format("Find the hydrogen class of {} on its certificate: without it "
                                               "the highest is taken, 20 ml/100 g, and no row made for less "
-                                              "rules alone.",
-                                              procedure.filler),
+                                              "rules alone.{}",
+                                              procedure.filler, low_hydrogen(heat)),
                                   "neither its designation nor the job names one", "EN1011-2-B"));
     if (heat.structure == "ferritic" && heat.laid.empty())
         cautions.push_back(before(
@@ -182,24 +210,14 @@ void about_missing(std::vector<Caution>& cautions, const WornBore& bore, const P
 
 } // namespace
 
-std::vector<Caution> heat_stops(const WornBore& bore, const BoreHeat& heat, UnitSystem units) {
-    if (heat.doubt)
-        return {identify(bore, *heat.doubt)};
-    if (heat.preheat.contradictory)
-        return {contradiction(bore, heat.preheat, units)};
-    if (!heat.preheat.minimum)
-        return {before(bore, "Take preheat from an approved procedure: no figure can be given here.",
-                       fmt::format("no table and no rule of its family covers {}", bore.base), "practice")};
-    return {};
-}
-
 std::vector<Caution> preheat_cautions(const WornBore& bore, const Procedure& procedure, const BoreHeat& heat,
                                       const Build& build, UnitSystem units) {
     std::vector<Caution> cautions;
     if (heat.doubt)
         return cautions;
     about_metal(cautions, bore, heat);
-    about_rivals(cautions, bore, heat.preheat, units);
+    about_rivals(cautions, bore, heat, units);
+    about_filler_range(cautions, bore, procedure, heat.preheat, units);
     about_overruled(cautions, bore, heat, units);
     if (heat.structure == "ferritic" || heat.structure == "martensitic")
         about_missing(cautions, bore, procedure, heat);

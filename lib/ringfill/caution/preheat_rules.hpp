@@ -8,8 +8,14 @@
 
 namespace ringfill {
 
+/// How a tough austenitic or nickel layer on hardenable steel is qualified as a rule, where one minimum and
+/// one maximum contradict each other; a sentence after a space, or nothing for other fillers [common
+/// practice, no source].
+std::string layer_by_layer(const BoreHeat& heat);
+
 /// What must be said first of a bore's heat, before anything else in every view: metal that has to be
-/// identified, a minimum over its maximum, and no figure at all.
+/// identified, manganese steel that an approved procedure heats, a minimum over its maximum, and no figure at
+/// all.
 std::vector<Caution> heat_stops(const WornBore& bore, const BoreHeat& heat, UnitSystem units);
 
 /// What else can go wrong with its preheat: methods that ask for more than what rules, knowledge that is

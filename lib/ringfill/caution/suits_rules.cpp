@@ -21,6 +21,20 @@ std::string few_of(const std::vector<std::string>& names) {
     return text;
 }
 
+/// Fillers of other families than one's own: a buffer of its own kind is no other one.
+std::vector<std::string> others(const std::vector<std::string>& buffer, const std::string& filler) {
+    const std::string family = filler.substr(0, filler.find('/') + 1);
+    std::vector<std::string> found;
+    for (const std::string& one : buffer)
+        if (!one.starts_with(family))
+            found.push_back(one);
+    return found;
+}
+
+std::string or_another(const std::vector<std::string>& buffer) {
+    return buffer.empty() ? std::string() : fmt::format("; or lay a buffer of {} first", few_of(buffer));
+}
+
 } // namespace
 
 std::vector<Caution> suit_cautions(const WornBore& bore, const Procedure& procedure, const Suit* rule,
@@ -37,8 +51,14 @@ std::vector<Caution> suit_cautions(const WornBore& bore, const Procedure& proced
             fmt::format("Do not weld {} with {} unless the approved procedure says so: it is not advised.",
                         bore.base, procedure.filler),
             rule->why, rule->source);
-    if (rule->verdict == Verdict::recommended || ranges::find(buffer, procedure.filler) != buffer.end())
+    if (rule->verdict == Verdict::recommended)
         return {};
+    if (ranges::find(buffer, procedure.filler) != buffer.end())
+        return told(
+            fmt::format("Lay the first layer as a buffer, with as little of {} melted in as can be: the "
+                        "lowest current that wets, the arc on the bead before{}.",
+                        bore.base, or_another(others(buffer, procedure.filler))),
+            rule->why, rule->source);
     return told(
         fmt::format(
             "Lay a buffer first, of {}, or have the approved procedure say otherwise; this plan counts "

@@ -10,7 +10,8 @@
 namespace ringfill {
 
 /// One caution where a filler is not advised on the metal of a bore, wants a buffer, or where no table says
-/// anything of the two; none where it is recommended, or is itself a filler of the buffer.
+/// anything of the two; none where it is recommended. One that is itself a filler of the buffer is told how
+/// its first layer becomes one.
 /// @param rule null: no table has one. @param buffer the fillers of the buffer, family/name.
 std::vector<Caution> suit_cautions(const WornBore& bore, const Procedure& procedure, const Suit* rule,
                                    const std::vector<std::string>& buffer);

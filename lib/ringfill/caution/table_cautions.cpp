@@ -21,16 +21,6 @@ std::string watched_until(const FireWatch& watch) {
     return text;
 }
 
-/// A job that names a shorter rule set than the longest known is told so.
-std::string rule_of(const FireWatch& watch) {
-    const std::string sets = fmt::format("{}", fmt::join(watch.rules, ", "));
-    if (watch.longest)
-        return fmt::format("the longest of the rule sets known: {}", sets);
-    if (watch.after.value < watch.longest_known)
-        return fmt::format("the job asks for {}; others ask for {}", sets, show(watch.longest_known));
-    return fmt::format("the job asks for {}", sets);
-}
-
 std::string limits_of(const CautionRow& row) {
     std::string text;
     for (const ExposureLimit& limit : row.limits)
@@ -48,20 +38,77 @@ std::string text_of(const CautionRow& row, const WorkFacts& facts, const FireWat
            limits_of(row);
 }
 
-/// What makes a row apply, or leaves it open: the first trigger of its strongest answer.
+/// What a row's triggers say together. A bore or procedure that one of them holds for is not open any more.
 struct RowAnswer {
-    Judged judged;
-    const Trigger* trigger = nullptr;
+    Answer answer = Answer::no;
+    std::vector<std::string> about; ///< that it applies to, or is open for; empty: the job
+    std::string because;
+    std::vector<std::string> open; ///< beside those that it applies to
+    std::string field;             ///< of the job, that would settle what is open
 };
 
+void add_new(std::vector<std::string>& names, const std::vector<std::string>& more) {
+    for (const std::string& name : more)
+        if (std::find(names.begin(), names.end(), name) == names.end())
+            names.push_back(name);
+}
+
 RowAnswer answer_of(const CautionRow& row, const WorkFacts& facts) {
-    RowAnswer strongest;
+    RowAnswer all;
+    bool of_job = false;
     for (const Trigger& trigger : row.triggers) {
-        Judged one = judged(trigger, facts);
-        if (!strongest.trigger || one.answer > strongest.judged.answer)
-            strongest = {std::move(one), &trigger};
+        const Judged one = judged(trigger, facts);
+        if (one.answer == Answer::no)
+            continue;
+        if (one.answer > all.answer) {
+            if (all.answer == Answer::unknown)
+                add_new(all.open, all.about);
+            of_job = false;
+            all.about.clear();
+            all.answer = one.answer;
+            all.because = one.because;
+        }
+        add_new(all.open, one.answer < all.answer ? one.about : one.open);
+        if (one.answer == all.answer) {
+            of_job = of_job || one.about.empty();
+            add_new(all.about, one.about);
+        }
+        if (one.answer == Answer::unknown || !one.open.empty())
+            all.field = std::string(word_of(trigger.circumstance).field);
     }
-    return strongest;
+    if (of_job)
+        all.about.clear();
+    if (all.answer != Answer::yes || of_job)
+        all.open.clear();
+    std::erase_if(all.open, [&](const std::string& name) {
+        return std::find(all.about.begin(), all.about.end(), name) != all.about.end();
+    });
+    return all;
+}
+
+std::string names_of(const std::vector<std::string>& names) {
+    return names.empty() ? std::string("the job") : fmt::format("{}", fmt::join(names, ", "));
+}
+
+Caution caution_of(const CautionRow& row, const WorkFacts& facts, const FireWatch& watch) {
+    Caution caution;
+    caution.when = row.when;
+    caution.text = text_of(row, facts, watch);
+    caution.source = row.source;
+    if (!row.second_source.empty())
+        caution.more_sources.push_back(row.second_source);
+    for (const ExposureLimit& limit : row.limits)
+        caution.more_sources.push_back(limit.mg_m3.source);
+    return caution;
+}
+
+/// The row that tells the watch says by whose rule, and that is its source.
+void tell_rule(Caution& caution, const FireWatch& watch) {
+    caution.because = fire_rule_in_words(watch);
+    caution.more_sources.push_back(caution.source);
+    caution.source = watch.after.source;
+    if (watch.checks_for)
+        caution.more_sources.push_back(watch.checks_for->source);
 }
 
 } // namespace
@@ -71,30 +118,30 @@ std::vector<Caution> table_cautions(const CautionTable& table, const WorkFacts& 
     std::vector<Caution> cautions;
     for (const CautionRow& row : table.rows) {
         const RowAnswer answer = answer_of(row, facts);
-        if (answer.judged.answer == Answer::no)
+        if (answer.answer == Answer::no)
             continue;
-        const bool applies = answer.judged.answer == Answer::yes;
-        const bool tells_watch = row.text.find("{watch}") != std::string::npos;
-        Caution caution;
-        caution.about = answer.judged.about.empty() ? std::string("the job")
-                                                    : fmt::format("{}", fmt::join(answer.judged.about, ", "));
-        caution.when = row.when;
-        caution.applies = applies ? "yes" : "unknown";
-        caution.text = text_of(row, facts, watch);
-        caution.because = tells_watch ? rule_of(watch) : answer.judged.because;
-        caution.source = tells_watch ? watch.after.source : row.source;
-        if (!applies) {
-            caution.check = row.check;
-            caution.field = std::string(word_of(answer.trigger->circumstance).field);
+        Caution caution = caution_of(row, facts, watch);
+        Caution left_open = caution;
+        left_open.applies = "unknown";
+        left_open.check = row.check;
+        left_open.field = answer.field;
+        left_open.because = fmt::format("the job does not say: {}", answer.field);
+        if (answer.answer == Answer::unknown) {
+            left_open.about = names_of(answer.about);
+            left_open.because = answer.because;
+            cautions.push_back(std::move(left_open));
+            continue;
         }
-        for (const ExposureLimit& limit : row.limits)
-            caution.more_sources.push_back(limit.mg_m3.source);
-        if (tells_watch) {
-            caution.more_sources.push_back(row.source);
-            if (watch.checks_for)
-                caution.more_sources.push_back(watch.checks_for->source);
-        }
+        caution.applies = "yes";
+        caution.about = names_of(answer.about);
+        caution.because = answer.because;
+        if (row.text.find("{watch}") != std::string::npos)
+            tell_rule(caution, watch);
         cautions.push_back(std::move(caution));
+        if (!answer.open.empty()) {
+            left_open.about = names_of(answer.open);
+            cautions.push_back(std::move(left_open));
+        }
     }
     return cautions;
 }

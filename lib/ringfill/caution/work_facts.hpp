@@ -10,20 +10,29 @@
 
 namespace ringfill {
 
+/// How the filler comes to the arc.
+enum class Arc { wire, stick, rod };
+
 /// What of a procedure can hurt.
 struct ProcedureFacts {
     std::string name;
+    Arc arc = Arc::wire;
     std::optional<Current> current; ///< nothing: the job does not say
     bool shielding_gas = false;
     bool flux = false; ///< in the wire or on the electrode
 };
 
-/// The most of an element in wire or base metal [percent by mass]; nothing: one of them is not known.
+/// The most of an element in filler or base metal [percent by mass].
+struct MetalShare {
+    double most = 0;
+    bool is_whole = true; ///< else one of the two is not known, and may hold more
+};
+
 struct MetalFacts {
-    std::optional<double> manganese;
-    std::optional<double> chromium;
-    std::optional<double> nickel;
-    std::optional<double> copper;
+    MetalShare manganese;
+    MetalShare chromium;
+    MetalShare nickel;
+    MetalShare copper;
 };
 
 /// What of a bore can hurt.
@@ -46,10 +55,11 @@ struct FuelFacts {
 struct WorkFacts {
     Site site;
     UnitSystem units = UnitSystem::metric;
-    std::vector<ProcedureFacts> procedures;
+    std::vector<ProcedureFacts> procedures; ///< that some bore is welded by
     std::vector<BoreFacts> bores;
     /// Empty: no flame; nothing: the job names no heater and none is counted with.
     std::optional<std::vector<FuelFacts>> fuels;
+    bool fuel_is_assumed = false; ///< the job names no heater
 };
 
 } // namespace ringfill

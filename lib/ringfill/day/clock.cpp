@@ -27,4 +27,10 @@ std::string day_and_clock(const Calendar& calendar, Time at) {
     return fmt::format("day {} {}", minute_of(calendar, at) / minutes_in_day + 1, clock_of(calendar, at));
 }
 
+std::string later_clock(const Calendar& calendar, Time from, Time at) {
+    return minute_of(calendar, from) / minutes_in_day == minute_of(calendar, at) / minutes_in_day
+               ? clock_of(calendar, at)
+               : day_and_clock(calendar, at);
+}
+
 } // namespace ringfill

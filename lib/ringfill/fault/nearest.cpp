@@ -35,11 +35,21 @@ std::size_t distance(const std::string& a, const std::string& b) {
     return d[a.size()][b.size()];
 }
 
+/// Whether a name is the typed one with more behind it, as E7018-H8 is of E7018. A letter or two is no name.
+bool goes_on(const std::string& typed, const std::string& name) {
+    constexpr std::size_t shortest = 3;
+    return typed.size() >= shortest && name.size() > typed.size() && name.starts_with(typed) &&
+           !std::isalnum(static_cast<unsigned char>(name[typed.size()]));
+}
+
 } // namespace
 
 std::optional<std::string> nearest(std::string_view typed, const std::vector<std::string>& known) {
     if (typed.size() > longest_name)
         return std::nullopt;
+    for (const std::string& name : known)
+        if (goes_on(lower(typed), lower(name)))
+            return name;
     std::optional<std::string> best;
     // At least one letter must be right.
     std::size_t best_distance = std::min(typed.size(), std::max<std::size_t>(1, typed.size() / 3) + 1);
@@ -56,6 +66,11 @@ std::string suggest(std::string_view typed, const std::vector<std::string>& know
         return fmt::format("did you mean \"{}\"?", *near);
     if (known.empty())
         return "none is known here";
+    constexpr std::size_t most_named = 40; // more are no help
+    if (known.size() > most_named)
+        return fmt::format("known here: {} and {} more",
+                           fmt::join(known.begin(), known.begin() + most_named, ", "),
+                           known.size() - most_named);
     return fmt::format("known here: {}", fmt::join(known, ", "));
 }
 

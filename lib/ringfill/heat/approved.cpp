@@ -26,15 +26,6 @@ bool asks_for_preheat(const PreheatMethod& method) {
     return method.applies && method.minimum && *method.minimum > chill_off;
 }
 
-/// How hot metal that was tempered may get before it softens; nothing when that is not known.
-std::optional<AskedTemperature> softens_over(const HeatCase& what) {
-    if (!what.base->tempering)
-        return std::nullopt;
-    const auto& [tempering, source] = *what.base->tempering;
-    return AskedTemperature{in_si<Temperature>(tempering.value() - below_tempering_K),
-                            "what its tempering allows", source};
-}
-
 /// What an approved maximum is held against: a document's, else what the tempering allows, else the highest
 /// that common practice goes to.
 AskedTemperature firm_maximum(const Preheat& preheat, const HeatCase& what) {

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include <range/v3/action/push_back.hpp>
+#include <range/v3/algorithm/any_of.hpp>
 
 #include <ringfill/heat/arc_energy.hpp>
 #include <ringfill/heat/identity.hpp>
@@ -47,7 +48,24 @@ void lay_heat(BoreHeat& heat, const HeatSettings& settings, const std::vector<Fa
                   })->heat_input;
 }
 
+/// By what it is called or by what it holds [ASTM A128: 11 % Mn at least; memory].
+bool is_manganese_steel(const Base& base) {
+    constexpr double least_manganese_pct = 10;
+    if (base.structure != "austenitic")
+        return false;
+    return base.group == "manganese_steel" || ranges::any_of(base.composition_min, [](const auto& one) {
+               return one.first == "Mn" && one.second.value >= least_manganese_pct;
+           });
+}
+
 } // namespace
+
+bool is_heated_against_its_rules(const BoreHeat& heat) {
+    const Preheat& preheat = heat.preheat;
+    if (!heat.manganese_steel || preheat.approved.empty() || !preheat.minimum)
+        return false;
+    return preheat.minimum->value > chill_off || preheat.post_heat || preheat.overruled.interpass_max;
+}
 
 BoreHeat bore_heat(const WornBore& bore, const HeatSettings& settings, const Site& site, const Family& family,
                    const Base& base, const Build& build, const std::vector<FacePad>& faces,
@@ -73,6 +91,8 @@ BoreHeat bore_heat(const WornBore& bore, const HeatSettings& settings, const Sit
     heat.doubt = what.doubt;
     heat.not_the_grade = what.not_the_grade;
     heat.stainless_on_steel = what.stainless_on_steel;
+    heat.nickel_on_steel = what.nickel_on_steel;
+    heat.manganese_steel = is_manganese_steel(base);
     heat.dirty_steel = dirty_steel(bore, base);
     heat.preheat = preheat(what, settings.procedure->approved ? &*settings.procedure->approved : nullptr);
     if (heat.structure == "ferritic" && heat.preheat.minimum && heat.lowest && heat.wall)

@@ -40,11 +40,17 @@ struct BoreHeat {
     bool unknown_metal = false;
     std::optional<std::string> doubt; ///< why it cannot be what the job calls it: no heat before it is known
     bool stainless_on_steel = false;  ///< an austenitic filler on ferritic or martensitic metal
+    bool nickel_on_steel = false;     ///< a filler of 40 % nickel or more there
+    bool manganese_steel = false;     ///< austenitic manganese steel, which is never heated
     std::optional<std::string> dirty_steel; ///< what of the certificate makes hot cracks
     std::optional<std::string> not_the_grade;
     Preheat preheat;
     std::optional<CoolingTime> cooling; ///< at the minimum, with the lowest heat input; ferritic steel only
 };
+
+/// Whether the approved procedure heats what is never heated: manganese steel, by a preheat, by a hold, or by
+/// an interpass maximum over its own. Its author must confirm that before anything of it is done.
+bool is_heated_against_its_rules(const BoreHeat& heat);
 
 /// Works out the heat input of every pass as laid, then preheat and interpass temperature; an approved
 /// procedure rules. Throws Faulty: Origin::job when a heat input lies outside the approved band or the

@@ -24,6 +24,8 @@ std::string missing(const BalanceCase& what, const std::optional<HotMetal>& meta
         return "the job does not give boss_diameter";
     if (what.heat.doubt || !preheat.minimum || asks_without_figure(preheat))
         return "no preheat figure is known";
+    if (is_heated_against_its_rules(what.heat))
+        return "its approved procedure heats manganese steel, which is not heated";
     if (!preheat.interpass_max)
         return "no interpass maximum is known";
     if (preheat.contradictory || preheat.minimum->value > preheat.interpass_max->value)

@@ -49,11 +49,15 @@ std::vector<std::pair<std::string, double>> of_deposit(const Filler& filler) {
     return shares;
 }
 
+// Of the upper limits, common practice, no source: 309L, 308L, not 13 % Cr; nickel and its alloys.
+bool is_nickel(const Filler& filler) {
+    return share_of(of_deposit(filler), "Ni").value_or(0) >= 40;
+}
 bool is_austenitic(const Filler& filler) {
     const auto share = [&](std::string_view element) {
-        return share_of(of_table(filler.composition), element).value_or(0);
+        return share_of(of_deposit(filler), element).value_or(0);
     };
-    return share("Cr") > 16 && share("Ni") > 7; // of the upper limits: 309L, 308L, not 13 % Cr [practice]
+    return share("Cr") > 16 && share("Ni") > 7 && !is_nickel(filler);
 }
 
 } // namespace
@@ -81,6 +85,7 @@ HeatCase heat_case(const WornBore& bore, const Procedure& procedure, const Site&
         what.hydrogen_ml_100g = filler.hydrogen_ml_100g;
     what.lowest_heat_input = lowest_heat_input;
     what.stainless_on_steel = holds_magnet(base) && is_austenitic(filler);
+    what.nickel_on_steel = holds_magnet(base) && is_nickel(filler);
     what.ambient = site.ambient;
     what.doubt = identity_doubt(bore, base);
     return what;
@@ -126,6 +131,8 @@ Question question_on(const std::string& topic, const HeatCase& what) {
         add("tensile_MPa", what.base->tensile_MPa->value);
     if (what.base->tempering)
         add("tempering_K", what.base->tempering->value.value());
+    if (what.base->softens_over)
+        add("softens_over_K", what.base->softens_over->value.value());
     return question;
 }
 

@@ -33,6 +33,7 @@ struct HeatCase {
     bool hydrogen_is_measured = false;
     std::optional<EnergyPerLength> lowest_heat_input; ///< as laid
     bool stainless_on_steel = false; ///< an austenitic filler on ferritic or martensitic metal
+    bool nickel_on_steel = false;    ///< a filler of 40 % nickel or more there
     std::optional<Temperature> ambient;
     std::optional<std::string> doubt; ///< why it cannot be what the job calls it, see identity_doubt()
 

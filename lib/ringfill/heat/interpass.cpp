@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/find.hpp>
+
 namespace ringfill {
 namespace {
 
@@ -24,6 +26,22 @@ AskedTemperature over_minimum(const Base& base, Temperature minimum) {
     return asked;
 }
 
+/// Steel that is as a rule quenched and tempered, or may have been.
+bool may_be_tempered(const Base& base) {
+    constexpr std::string_view groups[] = {"carbon_steel", "low_alloy_steel", "quenched_steel", "wear_plate",
+                                           "unknown_steel"};
+    return base.structure == "ferritic" && ranges::find(groups, base.group) != std::end(groups);
+}
+
+/// What a filler that is laid hotter than the metal under it bears must not pass.
+std::optional<AskedTemperature> softening_limit(const HeatCase& what) {
+    if (auto known = softens_over(what))
+        return known;
+    if (may_be_tempered(*what.base))
+        return AskedTemperature{usual_maximum, "the usual limit of quenched and tempered steel", "practice"};
+    return std::nullopt;
+}
+
 /// The usual maximum over a minimum.
 AskedTemperature usual(const HeatCase& what, Temperature minimum) {
     double highest = std::min(minimum.value() + usual_range_K, usual_maximum.value());
@@ -32,7 +50,12 @@ AskedTemperature usual(const HeatCase& what, Temperature minimum) {
     asked.inputs = {{"T_min", minimum.value(), "K"},
                     {"range", usual_range_K, "K"},
                     {"T_most", usual_maximum.value(), "K"}};
-    if (what.base->tempering) {
+    if (what.base->softens_over) {
+        const double limit = what.base->softens_over->value.value();
+        highest = std::min(highest, limit);
+        asked.formula = "min(min(T_min + range, T_most), T_softens) - 273.15";
+        asked.inputs.emplace_back("T_softens", limit, "K");
+    } else if (what.base->tempering) {
         highest = std::min(highest, what.base->tempering->value.value() - below_tempering_K);
         asked.formula = "min(min(T_min + range, T_most), T_tempering - below) - 273.15";
         asked.inputs.emplace_back("T_tempering", what.base->tempering->value.value(), "K");
@@ -46,6 +69,17 @@ AskedTemperature usual(const HeatCase& what, Temperature minimum) {
 }
 
 } // namespace
+
+std::optional<AskedTemperature> softens_over(const HeatCase& what) {
+    if (what.base->softens_over)
+        return AskedTemperature{what.base->softens_over->value, "what its hardness bears",
+                                what.base->softens_over->source};
+    if (!what.base->tempering)
+        return std::nullopt;
+    const auto& [tempering, source] = *what.base->tempering;
+    return AskedTemperature{in_si<Temperature>(tempering.value() - below_tempering_K),
+                            "what its tempering allows", source};
+}
 
 std::optional<AskedTemperature> interpass_maximum(const HeatCase& what,
                                                   const std::optional<AskedTemperature>& minimum,
@@ -69,6 +103,9 @@ std::optional<AskedTemperature> interpass_maximum(const HeatCase& what,
         take_lower(lowest, {stainless_maximum, "the stainless filler on steel", "practice"});
     if (what.base->interpass_range_K && minimum)
         take_lower(lowest, over_minimum(*what.base, minimum->value));
+    if (lowest && !what.base->interpass_max)
+        if (auto limit = softening_limit(what))
+            take_lower(lowest, std::move(*limit));
     if (lowest || !minimum)
         return lowest;
     return usual(what, minimum->value);

@@ -15,6 +15,9 @@ inline constexpr double below_tempering_K = 50;
 /// Stainless weld metal is welded no hotter than this, 175 to 200 °C [common practice, no source].
 inline const Temperature stainless_maximum = in_si<Temperature>(448.15);
 
+/// How hot metal that was quenched or tempered may get before it softens; nothing when that is not known.
+std::optional<AskedTemperature> softens_over(const HeatCase& what);
+
 /// The highest temperature to begin a ring at: the lowest that a document asks for the grade, else the usual
 /// one. Nothing when neither is known.
 std::optional<AskedTemperature> interpass_maximum(const HeatCase& what,

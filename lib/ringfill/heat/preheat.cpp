@@ -59,10 +59,14 @@ const AnsweredFigure* value_of(const Preheat& result, std::string_view name) {
     return nullptr;
 }
 
-/// What is known of the filler itself. Austenitic metal is spared what would keep it hot.
-void take_filler_advice(Preheat& result, const HeatCase& what) {
+/// What the tables say of the metal and of the filler itself. Austenitic metal is spared what would keep it
+/// hot.
+void take_table_advice(Preheat& result, const HeatCase& what) {
     const bool harmed_by_heat = what.base->structure == "austenitic";
-    for (const FillerAdvice& advice : what.filler->advice)
+    for (const TableAdvice& advice : what.base->advice)
+        result.advice.insert(result.advice.begin() + (&advice - what.base->advice.data()),
+                             {advice.kind, advice.text, advice.source});
+    for (const TableAdvice& advice : what.filler->advice)
         if (!harmed_by_heat || (advice.kind != "soak" && advice.kind != "slow_cooling"))
             result.advice.push_back({advice.kind, advice.text, advice.source});
 }
@@ -106,12 +110,13 @@ Preheat preheat(const HeatCase& what, const Approved* approved) {
     GatheredMethods found = gather_methods(what);
     result.methods = std::move(found.methods);
     result.values = std::move(found.values);
+    result.filler_range = std::move(found.filler_range);
     let_the_highest_rule(result);
     if (approved)
         let_approved_minimum_rule(result, *approved);
     result.interpass_max = interpass_maximum(what, result.minimum, result.methods, result.values);
     take_advice(result, what);
-    take_filler_advice(result, what);
+    take_table_advice(result, what);
     let_the_family_hold(result);
     result.interpass_max = interpass_maximum(what, result.minimum, result.methods, result.values);
     if (approved)

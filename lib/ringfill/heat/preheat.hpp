@@ -56,6 +56,14 @@ struct Overruled {
     std::optional<PostHeat> post_heat;             ///< the family's, hotter or longer than the approved one
 };
 
+/// The range that a filler's own metal is laid in, where it goes over what counts of it.
+struct FillerRange {
+    Temperature low;
+    Temperature high;
+    Temperature counted;
+    std::string source;
+};
+
 /// How hot a bore must be and may get (section 10 of the computation).
 struct Preheat {
     std::optional<AskedTemperature> minimum; ///< nothing: no figure can be given
@@ -65,6 +73,7 @@ struct Preheat {
     bool contradictory = false; ///< minimum over maximum
     std::string approved;       ///< reference of the approved procedure; empty: none
     std::vector<PreheatMethod> methods;
+    std::optional<FillerRange> filler_range;
     std::vector<AnsweredFigure> values; ///< carbon equivalents and what else the family works out
     std::vector<Advice> advice;
     std::optional<PostHeat> post_heat;

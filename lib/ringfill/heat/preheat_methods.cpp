@@ -4,7 +4,10 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/find.hpp>
+
 #include <ringfill/material/ask.hpp>
+#include <ringfill/units/metric.hpp>
 
 namespace ringfill {
 namespace {
@@ -36,7 +39,7 @@ RowAnswer hottest_row(const PreheatGroup& group) {
         std::max_element(group.rows.begin(), group.rows.end(), [](const PreheatRow& a, const PreheatRow& b) {
             return a.minimum.value < b.minimum.value;
         });
-    return {hottest->minimum, hottest->maximum, false};
+    return {hottest->minimum, hottest->maximum, false, hottest->range_from};
 }
 
 /// A list that ends with a wall says nothing of a thicker one, nor of one that is not known.
@@ -71,13 +74,18 @@ void add_practice(Gathering& gathering, const HeatCase& what) {
     gathering.found.methods.push_back(std::move(method));
 }
 
+bool is_for_filler(const PreheatGroup& group, const HeatCase& what) {
+    return group.fillers.empty() || ranges::find(group.fillers, what.filler_name) != group.fillers.end();
+}
+
 /// A table made for less hydrogen, or for the grade that the certificate denies, still counts as a least
 /// figure; it lists the grade no more. One for more hydrogen than there is says nothing.
 void add_groups(Gathering& gathering, const HeatCase& what) {
     const auto hydrogen = preheat_case(what).hydrogen_ml_100g;
     for (const std::string& name : what.base->preheat_groups)
         for (const PreheatGroup& group : what.family->preheat_groups) {
-            if (group.name != name || (group.hydrogen_over && !holds_for_hydrogen(group, hydrogen)))
+            if (group.name != name || !is_for_filler(group, what) ||
+                (group.hydrogen_over && !holds_for_hydrogen(group, hydrogen)))
                 continue;
             const auto row = look_up(group, preheat_case(what));
             PreheatMethod method = row_method(group, row ? *row : hottest_row(group));
@@ -92,6 +100,22 @@ void add_groups(Gathering& gathering, const HeatCase& what) {
         }
 }
 
+/// Of a range that goes far over what counts, no more than that, with the whole of it told.
+void keep_to_what_counts(PreheatMethod& method, const RowAnswer& row, Gathering& gathering) {
+    if (!hotter_than_counts(row))
+        return;
+    const FillerRange range{*row.range_from, row.minimum.value, counted_of_filler(row), row.minimum.source};
+    method.minimum = range.counted;
+    method.formula = "max(T_low, min(T_high, T_most))";
+    method.inputs = {{"T_low", deg_c(range.low), "°C"},
+                     {"T_high", deg_c(range.high), "°C"},
+                     {"T_most", deg_c(most_of_a_filler), "°C"}};
+    method.note =
+        fmt::format("of its {:.0f} to {:.0f} °C no more counts here", deg_c(range.low), deg_c(range.high));
+    if (method.applies)
+        gathering.found.filler_range = range;
+}
+
 /// What the filler's own metal asks for, whatever it is laid on. Metal that heat harms is spared it, and
 /// told.
 void add_filler_practice(Gathering& gathering, const HeatCase& what) {
@@ -99,12 +123,15 @@ void add_filler_practice(Gathering& gathering, const HeatCase& what) {
     if (!practice)
         return;
     const auto row = look_up(*practice, preheat_case(what));
-    PreheatMethod method = row_method(*practice, row ? *row : hottest_row(*practice));
+    const RowAnswer asked = row ? *row : hottest_row(*practice);
+    PreheatMethod method = row_method(*practice, asked);
     method.applies = std::any_of(gathering.found.methods.begin(), gathering.found.methods.end(),
                                  [](const PreheatMethod& one) { return one.applies; });
     if (what.base->structure == "austenitic") {
         method.applies = false;
         method.note = "austenitic metal is harmed by heat";
+    } else {
+        keep_to_what_counts(method, asked, gathering);
     }
     gathering.found.methods.push_back(std::move(method));
 }

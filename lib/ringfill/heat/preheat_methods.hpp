@@ -10,6 +10,7 @@ namespace ringfill {
 struct GatheredMethods {
     std::vector<PreheatMethod> methods;
     std::vector<AnsweredFigure> values;
+    std::optional<FillerRange> filler_range;
 };
 
 /// Looks into the tables that list the grade and asks the family's plugin, see preheat().

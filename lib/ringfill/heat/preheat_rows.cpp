@@ -29,8 +29,10 @@ Fits fits(const PreheatRow& row, const PreheatCase& what) {
 }
 
 void take_worse(RowAnswer& answer, const PreheatRow& row) {
-    if (row.minimum.value > answer.minimum.value)
+    if (row.minimum.value > answer.minimum.value) {
         answer.minimum = row.minimum;
+        answer.range_from = row.range_from;
+    }
     if (row.maximum && (!answer.maximum || row.maximum->value < answer.maximum->value))
         answer.maximum = row.maximum;
 }
@@ -52,7 +54,7 @@ std::optional<RowAnswer> look_up(const PreheatGroup& group, const PreheatCase& w
         if (answer)
             take_worse(*answer, row);
         else
-            answer = RowAnswer{row.minimum, row.maximum, false};
+            answer = RowAnswer{row.minimum, row.maximum, false, row.range_from};
         answer->for_the_worst = answer->for_the_worst || row_fits == Fits::perhaps;
         if (row_fits == Fits::yes)
             break;

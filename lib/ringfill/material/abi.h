@@ -69,6 +69,7 @@ typedef struct rf_text {
      ambient_K                        air and metal at the site
      yield_MPa, tensile_MPa           of the base metal, the least its standard asks for
      tempering_K                      the base metal was tempered at
+     softens_over_K                   the base metal was quenched, and heat over this softens it
      grade_is_denied                  1: the mill certificate is of another steel; yield_MPa is the grade's, and no
                                       more than a hint of what this one has at least
      structure                        1 ferritic, 2 martensitic, 3 austenitic, 4 cast iron, 5 nickel, 6 copper

@@ -63,6 +63,10 @@ constexpr std::array base_fields = {
           .span = {0, 1e-3},
           .sample = R"([16e-6, "EN10088-1"])"},
     Field{.name = "tempering_degC", .kind = Kind::sourced, .span = celsius, .sample = R"([540, "practice"])"},
+    Field{.name = "softens_over_degC",
+          .kind = Kind::sourced,
+          .span = celsius,
+          .sample = R"([225, "practice"])"},
     Field{.name = "interpass_max_degC",
           .kind = Kind::sourced,
           .span = celsius,
@@ -82,6 +86,12 @@ constexpr std::array base_fields = {
           .sample = R"(["D1.1 B"])",
           .least = 1,
           .most = 20},
+    Field{.name = "advice",
+          .kind = Kind::object,
+          .shape = Shape::list,
+          .record = &filler_advice_record,
+          .least = 1,
+          .most = 10},
 };
 
 constexpr std::array format = {"ringfill-family/1"sv};

@@ -27,6 +27,7 @@ constexpr std::array forms = {"solid"sv, "cored"sv, "stick"sv, "rod"sv};
 constexpr Span celsius{-60, 700};
 constexpr std::array advice_words = {"soak"sv, "slow_cooling"sv, "interpass"sv, "technique"sv};
 constexpr std::array efficiency_words = {"core"sv, "electrode"sv};
+constexpr std::array covering_words = {"iron_powder"sv};
 
 constexpr std::array melting_fields = {
     Field{.name = "a_mm_per_A_s",
@@ -153,22 +154,23 @@ constexpr std::array filler_fields = {
           .kind = Kind::sourced,
           .required = true,
           .span = recovery,
-          .sample = R"([0.92, "deposition-by-process"])"},
+          .sample = R"([0.92, "efficiency-articles"])"},
     Field{.name = "efficiency_of", .kind = Kind::word, .sample = R"("core")", .words = efficiency_words},
+    Field{.name = "covering", .kind = Kind::word, .sample = R"("iron_powder")", .words = covering_words},
     Field{.name = "efficiency_range",
           .kind = Kind::sourced_range,
           .span = recovery,
-          .sample = R"([0.90, 0.93, "deposition-by-process"])"},
+          .sample = R"([0.90, 0.93, "efficiency-articles"])"},
     Field{.name = "efficiency_by_gas",
           .kind = Kind::sourced,
           .shape = Shape::named,
           .span = ratio,
-          .sample = R"({ "C1": [0.90, "deposition-by-process"] })"},
+          .sample = R"({ "C1": [0.90, "efficiency-articles"] })"},
     Field{.name = "efficiency_by_transfer",
           .kind = Kind::sourced,
           .shape = Shape::named,
           .span = ratio,
-          .sample = R"({ "spray": [0.98, "deposition-by-process"] })"},
+          .sample = R"({ "spray": [0.98, "efficiency-articles"] })"},
     Field{.name = "bead_ratio",
           .kind = Kind::sourced,
           .required = true,

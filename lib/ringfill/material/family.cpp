@@ -33,6 +33,20 @@ std::vector<std::string> read_group_names(const Entry& entry, const Family& fami
     return names;
 }
 
+/// The fillers that a table of preheat is for: of its own family only, so that a name that is not one cannot
+/// drop the table unseen.
+std::vector<std::string> read_group_fillers(const Entry& entry, const Family& family) {
+    const auto known = family.fillers | ranges::views::transform(&Filler::name) | ranges::to<std::vector>();
+    std::vector<std::string> names;
+    for (const auto& [path, filler] : entry.elements("fillers"))
+        if (!filler->text() || ranges::find(known, *filler->text()) == known.end())
+            entry.refuse(*filler, path, "is not a filler of this family",
+                         suggest(filler->text() ? *filler->text() : "", known));
+        else
+            names.push_back(fmt::format("{}/{}", family.name, *filler->text()));
+    return names;
+}
+
 std::optional<Sourced<Temperature>> temperature_of(const SourcedReader& reader, std::string_view field) {
     const auto found = reader.number(field);
     return found ? std::optional(Sourced<Temperature>{celsius(found->value), found->source}) : std::nullopt;
@@ -71,16 +85,18 @@ Base read_base(const std::string& name, const Entry& entry, const Family& family
     base.conductivity = reader.quantity<Conductivity>("conductivity_W_mK", 1);
     base.expansion_per_K = reader.number("expansion_per_K");
     base.tempering = temperature_of(reader, "tempering_degC");
+    base.softens_over = temperature_of(reader, "softens_over_degC");
     base.interpass_max = temperature_of(reader, "interpass_max_degC");
     base.interpass_range_K = reader.number("interpass_range_K");
     if (const auto practice = entry.object("practice"))
-        base.practice = read_preheat_group(name == unknown_metal
-                                               ? std::string("tabulated practice taken for unknown metal")
-                                               : fmt::format("tabulated practice for {}", name),
-                                           *practice, family.sources);
+        base.practice =
+            read_practice(name == unknown_metal ? std::string("tabulated practice taken for unknown metal")
+                                                : fmt::format("tabulated practice for {}", name),
+                          *practice, family.sources);
     else
         base.practice = practice_of(entry, name, family);
     base.preheat_groups = read_group_names(entry, family);
+    base.advice = read_advice(entry, family.sources);
     return base;
 }
 
@@ -93,12 +109,15 @@ void read_file(Family& family, const Entry& entry) {
         add_sources(family.sources, entry);
     family.has_rules = entry.flag("has_rules").value_or(family.has_rules);
     entry.object("usual"); // its rows have taken it over; this checks its names
-    for (const auto& [group, row] : entry.named_objects("preheat_groups"))
-        put_row(family.preheat_groups, read_preheat_group(group, row, family.sources));
-    for (const auto& [base, row] : entry.named_objects("bases"))
-        put_row(family.bases, read_base(base, row, family));
     for (const auto& [filler, row] : entry.named_objects("fillers"))
         put_row(family.fillers, read_filler(filler, row, family.sources));
+    for (const auto& [name, row] : entry.named_objects("preheat_groups")) {
+        PreheatGroup group = read_preheat_group(name, row, family.sources);
+        group.fillers = read_group_fillers(row, family);
+        put_row(family.preheat_groups, std::move(group));
+    }
+    for (const auto& [base, row] : entry.named_objects("bases"))
+        put_row(family.bases, read_base(base, row, family));
     for (const auto& [suit, row] : entry.named_objects("suits"))
         put_row(family.suits, read_suit(suit, row, family.sources));
 }

@@ -29,10 +29,12 @@ struct Base {
     std::optional<Sourced<Conductivity>> conductivity;  ///< likewise, at 150 °C
     std::optional<Sourced<double>> expansion_per_K;     ///< where it is not that of common steel
     std::optional<Sourced<Temperature>> tempering;
+    std::optional<Sourced<Temperature>> softens_over; ///< quenched: more heat than this softens it
     std::optional<Sourced<Temperature>> interpass_max;
     std::optional<Sourced<double>> interpass_range_K; ///< its maximum is no more than this over the minimum
     std::optional<PreheatGroup> practice;             ///< tabulated for this very grade
     std::vector<std::string> preheat_groups;          ///< tables of the family that list it
+    std::vector<TableAdvice> advice;                  ///< on what to do with it before and while it is welded
 };
 
 /// The name of the row that is taken for metal nobody can name.

@@ -1,6 +1,7 @@
 #include <ringfill/material/filler.hpp>
 
 #include <algorithm>
+#include <numbers>
 
 #include <fmt/format.h>
 
@@ -10,6 +11,10 @@
 
 namespace ringfill {
 namespace {
+
+double grams(Mass mass) {
+    return 1e3 * mass.value();
+}
 
 FillerForm form_of(std::string_view word) {
     return word == "cored"   ? FillerForm::cored
@@ -54,11 +59,32 @@ void check_form(const Filler& filler, const Entry& entry) {
         entry.refuse("efficiency", "is over 1", "only a covered electrode lays more than its core");
     if (filler.form != FillerForm::stick && entry.has("efficiency_of"))
         entry.refuse("efficiency_of", "belongs to electrodes", "take it out");
+    if (filler.form != FillerForm::stick && entry.has("covering"))
+        entry.refuse("covering", "belongs to electrodes", "take it out");
     if (filler.form == FillerForm::stick && !filler.gases.empty())
         entry.refuse("gases", "belong to wires and rods, not to an electrode", R"(write "gases": [])");
     if (const auto& range = filler.efficiency_range; range && (filler.efficiency.value < range->value.first ||
                                                                filler.efficiency.value > range->value.second))
         entry.refuse("efficiency", "lies outside its range", "widen the range or correct the figure");
+}
+
+/// An electrode lays no more metal than its core holds, unless its covering brings some. Of the efficiency of
+/// the core alone the figure itself says so.
+void check_laid(const Filler& filler, const Entry& entry) {
+    if (!filler.efficiency_of_covered || filler.iron_powder || !filler.wire_density)
+        return;
+    for (const WireSize& size : filler.sizes) {
+        if (!size.piece || !size.piece->mass)
+            continue;
+        const Mass core = std::numbers::pi / 4 * size.diameter * size.diameter * filler.wire_density->value *
+                          size.piece->length.value;
+        const Mass laid = size.piece->mass->value * filler.efficiency.value;
+        if (laid > core)
+            entry.refuse("diameters_mm",
+                         fmt::format("lets {} mm lay {:.1f} g of a core of {:.1f} g",
+                                     printable(size.name, 20), grams(laid), grams(core)),
+                         R"(weigh the electrode, or write "covering": "iron_powder" if it holds metal)");
+    }
 }
 
 std::vector<std::string> read_gases(const Entry& entry) {
@@ -90,6 +116,14 @@ void read_sizes(Filler& filler, const Entry& entry, const Bibliography& sources)
 
 } // namespace
 
+std::vector<TableAdvice> read_advice(const Entry& entry, const Bibliography& sources) {
+    std::vector<TableAdvice> advice;
+    for (const Entry& one : entry.objects("advice"))
+        advice.push_back({one.word("kind").value_or(""), one.text("text").value_or(""),
+                          SourcedReader(one, sources).source_key("source")});
+    return advice;
+}
+
 Filler read_filler(const std::string& name, const Entry& entry, const Bibliography& sources) {
     const SourcedReader reader(entry, sources);
     Filler filler;
@@ -102,6 +136,7 @@ Filler read_filler(const std::string& name, const Entry& entry, const Bibliograp
         reader.quantity<Density>("deposit_density_kg_m3", 1).value_or(Sourced<Density>{});
     filler.efficiency = reader.number("efficiency").value_or(Sourced<double>{});
     filler.efficiency_of_covered = entry.word("efficiency_of") == "electrode";
+    filler.iron_powder = entry.word("covering").has_value();
     filler.efficiency_range = reader.range("efficiency_range");
     filler.efficiency_by_gas = reader.named("efficiency_by_gas");
     filler.efficiency_by_transfer = reader.named("efficiency_by_transfer");
@@ -113,15 +148,13 @@ Filler read_filler(const std::string& name, const Entry& entry, const Bibliograp
     filler.typical = reader.named("typical_pct");
     filler.hydrogen_ml_100g = reader.number("hydrogen_ml_100g");
     if (const auto practice = entry.object("practice"))
-        filler.practice =
-            read_preheat_group(fmt::format("what {} asks for itself", name), *practice, sources);
+        filler.practice = read_practice(fmt::format("what {} asks for itself", name), *practice, sources);
     if (const auto most = reader.number("interpass_max_degC"))
         filler.interpass_max = Sourced<Temperature>{celsius(most->value), most->source};
-    for (const Entry& one : entry.objects("advice"))
-        filler.advice.push_back({one.word("kind").value_or(""), one.text("text").value_or(""),
-                                 SourcedReader(one, sources).source_key("source")});
+    filler.advice = read_advice(entry, sources);
     read_sizes(filler, entry, sources);
     check_form(filler, entry);
+    check_laid(filler, entry);
     return filler;
 }
 

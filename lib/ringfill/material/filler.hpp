@@ -77,8 +77,8 @@ struct WireSize {
         windows; ///< by transfer; what they leave out is in the former
 };
 
-/// One thing to know of a filler, in whole sentences.
-struct FillerAdvice {
+/// One thing to know of a filler or a base metal, in whole sentences.
+struct TableAdvice {
     std::string kind; ///< soak, slow_cooling, interpass or technique
     std::string text;
     std::string source;
@@ -97,6 +97,7 @@ struct Filler {
     /// covering that melt.
     Sourced<double> efficiency;
     bool efficiency_of_covered = false; ///< of core and covering
+    bool iron_powder = false;           ///< in the covering, so that it may lay more than its core holds
     std::optional<Sourced<std::pair<double, double>>> efficiency_range;
     std::vector<std::pair<std::string, Sourced<double>>> efficiency_by_gas;
     std::vector<std::pair<std::string, Sourced<double>>> efficiency_by_transfer;
@@ -109,11 +110,14 @@ struct Filler {
         hydrogen_ml_100g;                 ///< diffusible, the limit of its class; nothing: no class
     std::optional<PreheatGroup> practice; ///< least preheat that its own metal asks for
     std::optional<Sourced<Temperature>> interpass_max; ///< that its own metal bears
-    std::vector<FillerAdvice> advice;                  ///< on how it is laid and cools
+    std::vector<TableAdvice> advice;                   ///< on how it is laid and cools
     std::vector<WireSize> sizes;                       ///< rising in diameter
 
     bool cored() const { return form == FillerForm::cored; }
 };
+
+/// Reads the list under advice.
+std::vector<TableAdvice> read_advice(const Entry& entry, const Bibliography& sources);
 
 /// Reads one filler; what its form asks for and does not find, and what does not go with its form, is noted.
 Filler read_filler(const std::string& name, const Entry& entry, const Bibliography& sources);

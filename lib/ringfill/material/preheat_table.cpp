@@ -54,6 +54,12 @@ constexpr std::array group_fields = {
           .kind = Kind::sourced,
           .span = hydrogen,
           .sample = R"([16, "practice"])"},
+    Field{.name = "fillers",
+          .kind = Kind::text,
+          .shape = Shape::list,
+          .sample = R"(["ER410NiMo"])",
+          .least = 1,
+          .most = 50},
     Field{.name = "rows",
           .kind = Kind::object,
           .shape = Shape::list,
@@ -88,8 +94,10 @@ PreheatRow read_row(const Entry& entry, const Bibliography& sources) {
     row.tensile_up_to_MPa = reader.number("tensile_up_to_MPa");
     auto minimum = printed(reader, "minimum_degC", "minimum_degF", true);
     if (const auto practice = reader.range("practice_degC");
-        practice && (!minimum || celsius(practice->value.second) > minimum->value))
+        practice && (!minimum || celsius(practice->value.second) > minimum->value)) {
         minimum = Sourced<Temperature>{celsius(practice->value.second), practice->source};
+        row.range_from = celsius(practice->value.first);
+    }
     const bool has_figure =
         entry.has("minimum_degC") || entry.has("minimum_degF") || entry.has("practice_degC");
     if (!has_figure)
@@ -114,6 +122,13 @@ PreheatGroup read_preheat_group(const std::string& name, const Entry& entry, con
     for (const Entry& row : entry.objects("rows"))
         group.rows.push_back(read_row(row, sources));
     return group;
+}
+
+PreheatGroup read_practice(const std::string& name, const Entry& entry, const Bibliography& sources) {
+    if (entry.has("fillers"))
+        entry.refuse("fillers", "is not for practice, which holds whatever the filler",
+                     "write it under preheat_groups");
+    return read_preheat_group(name, entry, sources);
 }
 
 } // namespace ringfill

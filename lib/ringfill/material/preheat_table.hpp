@@ -14,6 +14,7 @@ struct PreheatRow {
     std::optional<Sourced<double>> carbon_up_to_pct;  ///< likewise
     std::optional<Sourced<double>> tensile_up_to_MPa; ///< likewise
     Sourced<Temperature> minimum; ///< of a range the upper end, of two prints of one figure the higher
+    std::optional<Temperature> range_from; ///< the lower end, where the minimum is the upper one of a range
     std::optional<Sourced<Temperature>> maximum; ///< interpass
 };
 
@@ -23,6 +24,7 @@ struct PreheatGroup {
     std::optional<Sourced<double>> hydrogen_up_to; ///< ml/100 g the table was made for, the limit included
     std::optional<Sourced<double>> hydrogen_over;  ///< it is for more hydrogen than this
     std::vector<PreheatRow> rows;
+    std::vector<std::string> fillers = {}; ///< family/name that it is for; empty: all
 };
 
 extern const Record preheat_group_record;
@@ -31,5 +33,8 @@ extern const Record preheat_row_record;
 /// Reads one table of least preheat; a row without a figure is noted. The last row may have limits too:
 /// beyond them the table says nothing.
 PreheatGroup read_preheat_group(const std::string& name, const Entry& entry, const Bibliography& sources);
+
+/// Likewise the practice of a grade or a filler, which is for it alone and names no fillers.
+PreheatGroup read_practice(const std::string& name, const Entry& entry, const Bibliography& sources);
 
 } // namespace ringfill

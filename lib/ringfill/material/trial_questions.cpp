@@ -47,6 +47,8 @@ Question question_of(const Family& family, const TrialMetals& metals, const Cond
     add_if_known(question, "tensile_MPa", metals.base->tensile_MPa);
     if (metals.base->tempering)
         question.numbers.emplace_back("tempering_K", metals.base->tempering->value.value());
+    if (metals.base->softens_over)
+        question.numbers.emplace_back("softens_over_K", metals.base->softens_over->value.value());
     return question;
 }
 

@@ -45,6 +45,8 @@ struct BorePlan {
         efficiency_range; ///< usual of the filler or its process
     std::optional<Dilution> dilution;
     std::optional<LayerMetals> layer_metals; ///< of austenitic stainless layers
+    std::string
+        no_ferrite; ///< why stainless layers have none told, the end of a sentence; empty: nothing to tell
     BoreHeat heat;
     std::optional<HeatBalance> heat_balance;
     std::string no_balance; ///< why there is none, the end of a sentence

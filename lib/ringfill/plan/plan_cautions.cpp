@@ -7,6 +7,7 @@
 #include <range/v3/action/push_back.hpp>
 
 #include <ringfill/caution/table_cautions.hpp>
+#include <ringfill/day/clock.hpp>
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/plan/work_facts_of.hpp>
 
@@ -59,7 +60,7 @@ Working as_it_is(std::string figure, double value, std::string unit, std::string
 } // namespace
 
 std::optional<FireWatch> fire_watch_of(const Job& job, const Shop& shop, std::vector<Fault>& faults) {
-    auto watch = fire_watch(shop.cautions.fire_rules, job.site.fire_rules);
+    auto watch = fire_watch(shop.cautions.fire_rules, job.site.fire_rules, job.units);
     if (!watch) {
         std::vector<std::string> known = {std::string(longest_fire_rule)};
         for (const FireRule& rule : shop.cautions.fire_rules)
@@ -78,10 +79,20 @@ void plan_fire_watch(Plan& plan) {
     for (const BorePlan& bore : plan.bores)
         for (int piece = 1; piece <= bore.count; ++piece)
             if (auto span = hot_span(plan.day->day, piece_name(bore, piece))) {
-                span->to += slowed(*bore.heat_balance);
+                const Time slow = slowed(*bore.heat_balance);
+                span->to += slow;
                 spans.push_back(*span);
+                if (slow > Time())
+                    plan.notes.push_back(fmt::format(
+                        "{}: somebody stays with the heater that slows its cooling, to {}; a blanket may do "
+                        "instead.",
+                        piece_name(bore, piece), day_and_clock(plan.day->calendar, span->to)));
             }
     watch_over(plan.fire_watch, std::move(spans));
+    for (const WatchPeriod& period : plan.fire_watch.periods)
+        if (const Time home = working_end(plan.day->calendar, period.from); period.until > home)
+            plan.notes.push_back(fmt::format("fire watch: it goes on to {}, after the working day has ended.",
+                                             day_and_clock(plan.day->calendar, period.until)));
 }
 
 void judge_by_table(Plan& plan, const Job& job, const Shop& shop, const SettingsByProcedure& settings) {
@@ -89,6 +100,9 @@ void judge_by_table(Plan& plan, const Job& job, const Shop& shop, const Settings
                                                     plan.fire_watch));
     std::stable_sort(plan.cautions.begin(), plan.cautions.end(),
                      [](const Caution& one, const Caution& other) { return rank(one) < rank(other); });
+    for (const ReplacedCaution& one : shop.cautions.replaced)
+        plan.notes.push_back(fmt::format(
+            "cautions: \"{}\" stands as {} has it, not as the product's own table.", one.name, one.file));
     plan.sources = cited(plan.cautions, shop);
 }
 

@@ -33,9 +33,7 @@ std::optional<Sourced<std::pair<double, double>>> efficiency_range(const Setting
     if (filler.form == FillerForm::stick && !filler.efficiency_of_covered)
         return std::nullopt; // the ranges of processes are of core and covering
     const ProcessRow* row =
-        efficiency_row(shop.processes, filler.process,
-                       settings.procedure->transfer_given ? settings.procedure->transfer : std::string(),
-                       settings.procedure->gas);
+        efficiency_row(shop.processes, filler.process, transfer_held(settings), settings.procedure->gas);
     return row ? row->efficiency : std::nullopt;
 }
 
@@ -52,8 +50,10 @@ void plan_metals(BorePlan& plan, const WornBore& bore, const Settings& settings,
     }
     plan.dilution =
         dilution(*settings.procedure, filler, shop.processes, plan.layers, plan.build.finish_radius);
-    if (plan.dilution)
-        plan.layer_metals = layer_metals(bore, base, filler, *plan.dilution);
+    if (!plan.dilution)
+        return;
+    plan.layer_metals = layer_metals(bore, base, filler, *plan.dilution);
+    plan.no_ferrite = no_ferrite(bore, base, filler);
 }
 
 } // namespace ringfill

@@ -31,7 +31,13 @@ const Currency* find_currency(const std::string& code, const Shop& shop, std::ve
     return nullptr;
 }
 
-QuoteHours hours_of(const DayPlan& day, const FireWatch& watch) {
+bool is_slowed_by_heater(const BorePlan& bore) {
+    const HeatBalance& balance = *bore.heat_balance; // a day has one of every bore
+    return balance.hot.run.slow_heat > Energy() || balance.cold().run.slow_heat > Energy();
+}
+
+QuoteHours hours_of(const Plan& plan) {
+    const DayPlan& day = *plan.day;
     QuoteHours hours;
     for (const Phase phase :
          {Phase::set_up, Phase::heating, Phase::welding, Phase::waiting, Phase::boring, Phase::clean_up}) {
@@ -45,9 +51,11 @@ QuoteHours hours_of(const DayPlan& day, const FireWatch& watch) {
     for (const DayEntry& entry : day.day.entries)
         if (!entry.night)
             hours.days = std::max(hours.days, day_of(entry.from) + 1);
-    hours.watch = watch.total.value() / factor::hour;
+    hours.watch = plan.fire_watch.total.value() / factor::hour;
     if (day.back)
         hours.test = day.back->length.value() / factor::hour;
+    hours.heater_after = std::any_of(plan.bores.begin(), plan.bores.end(), is_slowed_by_heater);
+    hours.looks_after = plan.fire_watch.checks_for.has_value();
     return hours;
 }
 
@@ -77,7 +85,7 @@ void plan_quote(Plan& plan, const Job& job, const Shop& shop, std::vector<Fault>
                            plan.take,
                            shop.packs,
                            job.units,
-                           plan.day ? std::optional(hours_of(*plan.day, plan.fire_watch)) : std::nullopt,
+                           plan.day ? std::optional(hours_of(plan)) : std::nullopt,
                            no_day_because(plan.bores),
                            energy_kwh(plan.bores, shop)};
     plan.quote = quote(facts, faults);

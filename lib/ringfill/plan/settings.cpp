@@ -99,6 +99,11 @@ Window window_for(const Procedure& procedure, const WireSize& size) {
 
 } // namespace
 
+std::string transfer_held(const Settings& settings) {
+    const bool named = settings.procedure->transfer_given && settings.deposition.as_transferred;
+    return named ? settings.procedure->transfer : std::string();
+}
+
 std::optional<Settings> settings(const Procedure& procedure, const Shop& shop, UnitSystem units,
                                  std::vector<Fault>& faults) {
     Settings found;
@@ -107,7 +112,7 @@ std::optional<Settings> settings(const Procedure& procedure, const Shop& shop, U
     const bool gas_known = find_gas(found, shop, faults);
     if (!found.filler)
         return std::nullopt;
-    const auto laid = deposition(procedure, *found.filler, faults);
+    const auto laid = deposition(procedure, *found.filler, faults, found.gas);
     if (!gas_known || !laid)
         return std::nullopt;
     found.size = &nearest_size(*found.filler, procedure.wire);

@@ -28,6 +28,9 @@ struct Settings {
     std::vector<std::string> notes;
 };
 
+/// The transfer that the job names, where it is the one there is; else empty.
+std::string transfer_held(const Settings& settings);
+
 /// The share of the heat input that a faster travel may take away at most: a quarter [EN ISO
 /// 15614-1:2017+A1:2019, 8.4.7; read in a reproduction].
 inline constexpr double least_heat_share = 0.75;

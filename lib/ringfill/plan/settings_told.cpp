@@ -6,6 +6,7 @@
 #include <range/v3/algorithm/find.hpp>
 
 #include <ringfill/units/show.hpp>
+#include <ringfill/weld/spray.hpp>
 
 namespace ringfill {
 namespace {
@@ -37,6 +38,50 @@ void note_window(Noting& noting, std::string_view what, Quantity value,
             noting.procedure().filler, in_transfer(noting.procedure()), window->source));
 }
 
+/// Spray that the job names and that the gas or the current does not give, or may not.
+void note_spray(Noting& noting) {
+    const Settings& found = noting.found;
+    const Procedure& procedure = noting.procedure();
+    if (!procedure.transfer_given || procedure.transfer != "spray")
+        return;
+    const auto note = [&](const std::string& text) {
+        noting.notes.push_back(fmt::format("procedure {}: {}.", procedure.name, text));
+    };
+    const std::string where = found.gas ? " in " + found.gas->name : std::string();
+    if (found.gas && !found.gas->sprays) {
+        note(fmt::format("{} does not spray{}: {}; the share that spray deposits is not taken",
+                         procedure.filler, where, found.gas->spray_note));
+        return;
+    }
+    const auto from = spray_from(*found.size, found.gas);
+    if (!from)
+        note(fmt::format("from which current {} of {} sprays{} is not known here; its maker tells",
+                         procedure.filler, show_wire(procedure.wire, noting.units), where));
+    else if (found.deposition.current && *found.deposition.current < from->does)
+        note(
+            fmt::format("a current of {} is {} {} from which {} sprays{} [{}]; the share that spray deposits "
+                        "is not taken",
+                        show(*found.deposition.current),
+                        *found.deposition.current < from->may ? "under the" : "inside the",
+                        from->may < from->does ? fmt::format("{} to {}", show(from->may), show(from->does))
+                                               : show(from->does),
+                        procedure.filler, where, from->source));
+    if (found.gas && !found.gas->spray_note.empty())
+        note(fmt::format("spray{}: {}", where, found.gas->spray_note));
+}
+
+/// Current and feed of a diameter for which no window is known cannot be judged, and that is told.
+void note_no_window(Noting& noting) {
+    const Settings& found = noting.found;
+    if (found.window.current || found.window.wire_feed || !found.deposition.current)
+        return;
+    noting.notes.push_back(fmt::format(
+        "procedure {}: no usual current is known here for {} of {}, so {} is not judged; see what its maker "
+        "prints.",
+        noting.procedure().name, noting.procedure().filler, show_wire(found.size->diameter, noting.units),
+        show(*found.deposition.current)));
+}
+
 void note_windows(Noting& noting) {
     const Settings& found = noting.found;
     const UnitSystem units = noting.units;
@@ -46,15 +91,11 @@ void note_windows(Noting& noting) {
     if (found.deposition.current)
         note_window(noting, "a current", *found.deposition.current, found.window.current,
                     [](Current c) { return show(c); });
+    note_no_window(noting);
     if (noting.procedure().voltage)
         note_window(noting, "a voltage", *noting.procedure().voltage, found.window.voltage,
                     [](Voltage v) { return fmt::format("{:.3g} V", v.value()); });
-    if (found.deposition.current && found.window.spray_from &&
-        *found.deposition.current < found.window.spray_from->value)
-        noting.notes.push_back(fmt::format(
-            "procedure {}: a current of {} is under the {} from which {} sprays [{}].",
-            noting.procedure().name, show(*found.deposition.current), show(found.window.spray_from->value),
-            noting.procedure().filler, found.window.spray_from->source));
+    note_spray(noting);
     note_window(noting, "a travel", noting.procedure().travel, found.window.travel,
                 [units](Speed s) { return show(s, units); });
     if (found.deposition.piece && found.deposition.piece->form == FillerForm::rod)
@@ -68,8 +109,8 @@ void note_efficiency(Noting& noting, const Processes& processes) {
     const Filler& filler = *noting.found.filler;
     if (!procedure.efficiency)
         return;
-    const ProcessRow* row = efficiency_row(processes, filler.process,
-                                           procedure.transfer_given ? procedure.transfer : "", procedure.gas);
+    const ProcessRow* row =
+        efficiency_row(processes, filler.process, transfer_held(noting.found), procedure.gas);
     const bool same_measure = filler.form != FillerForm::stick || filler.efficiency_of_covered;
     const auto range = filler.efficiency_range ? filler.efficiency_range
                        : row && same_measure   ? row->efficiency
@@ -156,7 +197,7 @@ std::vector<Assumed> assumed_settings(const Settings& found, UnitSystem units) {
     };
     if (!procedure.efficiency)
         assume("efficiency", fmt::format("{:.3g}", found.deposition.efficiency),
-               efficiency_of(procedure, filler).source);
+               found.deposition.efficiency_source);
     if (!procedure.bead_ratio)
         assume("bead_ratio", fmt::format("{:.3g}", found.bead_ratio), filler.bead_ratio.source);
     if (!procedure.pitch_ratio)

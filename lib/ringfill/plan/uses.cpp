@@ -171,10 +171,13 @@ std::vector<StickUse> stick_uses(const std::vector<BorePlan>& bores) {
         if (preheat.contradictory || !preheat.minimum)
             continue;
         StickUse use{bore.name, {}, {}};
-        if (preheat.minimum->value > chill_off)
+        const bool never_heated = is_heated_against_its_rules(bore.heat);
+        if (preheat.minimum->value > chill_off && !never_heated)
             use.minimum = preheat.minimum->value;
         if (preheat.interpass_max)
             use.maximum = preheat.interpass_max->value;
+        if (never_heated && preheat.overruled.interpass_max)
+            use.maximum = preheat.overruled.interpass_max->value;
         uses.push_back(std::move(use));
     }
     return uses;

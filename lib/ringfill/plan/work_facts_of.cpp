@@ -4,11 +4,11 @@
 
 #include <range/v3/algorithm/any_of.hpp>
 #include <range/v3/algorithm/find.hpp>
+#include <range/v3/algorithm/find_if.hpp>
 
 namespace ringfill {
 namespace {
 
-/// What a composition says of an element; an element that it does not name is not in it.
 double percent_of(const Composition& composition, std::string_view element) {
     for (const auto& [name, percent] : composition)
         if (name == element)
@@ -16,26 +16,48 @@ double percent_of(const Composition& composition, std::string_view element) {
     return 0;
 }
 
-std::optional<double> certified(const WornBore& bore, std::string_view element) {
-    for (const auto& [name, percent] : bore.composition)
-        if (name == element)
-            return percent;
-    return std::nullopt;
+/// The element that makes up the rest of an alloy, by its group or structure; tables do not name its share.
+std::string_view rest_of(std::string_view kind) {
+    const auto has = [&](std::string_view word) { return kind.find(word) != std::string_view::npos; };
+    return has("bronze") || has("copper") ? "Cu" : has("nickel") ? "Ni" : "";
 }
 
-/// The most of an element that the arc meets. A metal without a composition leaves it open.
-std::optional<double> most_of(std::string_view element, const WornBore& bore, const Base& base,
-                              const Filler& filler) {
-    const auto on_certificate = certified(bore, element);
-    if (filler.composition.empty() || (base.composition.empty() && !on_certificate))
-        return std::nullopt;
-    return std::max({percent_of(filler.composition, element), percent_of(base.composition, element),
-                     on_certificate.value_or(0)});
+constexpr double most_of_an_alloy = 50; // percent: more than any limit that is looked for
+
+/// The most that is known of an element: limit, usual share, least share, or the rest of the alloy. Nothing:
+/// no share of anything is known.
+std::optional<double> share_of(std::string_view element, std::string_view kind,
+                               std::initializer_list<const Composition*> compositions) {
+    if (element == rest_of(kind))
+        return most_of_an_alloy;
+    std::optional<double> most;
+    for (const Composition* one : compositions)
+        if (!one->empty())
+            most = std::max(most.value_or(0), percent_of(*one, element));
+    return most;
+}
+
+/// The most of an element that the arc meets in filler and base; a metal of unknown shares leaves it open
+/// unless the other one has enough to tell.
+MetalShare most_of(std::string_view element, const WornBore& bore, const Base& base, const Filler& filler) {
+    MetalShare share;
+    const auto of_filler = share_of(element, filler.group, {&filler.composition, &filler.typical});
+    const auto of_base = share_of(element, base.structure, {&base.composition, &base.composition_min});
+    for (const auto& [name, percent] : bore.composition)
+        if (name == element)
+            share.most = percent;
+    share.most = std::max({share.most, of_filler.value_or(0), of_base.value_or(0)});
+    share.is_whole = of_filler && (of_base || !bore.composition.empty());
+    return share;
 }
 
 /// The powder of a cored wire may be metal alone; what is not known counts as flux.
 bool carries_flux(FillerForm form) {
     return form == FillerForm::cored || form == FillerForm::stick;
+}
+
+Arc arc_of(FillerForm form) {
+    return form == FillerForm::stick ? Arc::stick : form == FillerForm::rod ? Arc::rod : Arc::wire;
 }
 
 BoreFacts bore_facts(const BorePlan& planned, const WornBore& bore, const Shop& shop, const Filler& filler) {
@@ -87,18 +109,20 @@ WorkFacts work_facts_of(const Plan& plan, const Job& job, const Shop& shop,
     facts.site = job.site;
     facts.units = job.units;
     for (const Procedure& procedure : job.procedures) {
+        const auto uses = [&](const BorePlan& bore) { return bore.procedure == procedure.name; };
+        const auto bore = ranges::find_if(plan.bores, uses);
+        if (bore == plan.bores.end())
+            continue;
         const Settings& own = settings.at(procedure.name);
-        facts.procedures.push_back({procedure.name, {}, own.gas != nullptr, carries_flux(own.filler->form)});
-        for (const BorePlan& bore : plan.bores)
-            if (bore.procedure == procedure.name)
-                facts.procedures.back().current = bore.heat.current ? bore.heat.current : procedure.current;
-        if (!facts.procedures.back().current)
-            facts.procedures.back().current = procedure.current;
+        facts.procedures.push_back({procedure.name, arc_of(own.filler->form),
+                                    bore->heat.current ? bore->heat.current : procedure.current,
+                                    own.gas != nullptr, carries_flux(own.filler->form)});
     }
     for (std::size_t i = 0; i < job.bores.size(); ++i)
         facts.bores.push_back(
             bore_facts(plan.bores[i], job.bores[i], shop, *settings.at(plan.bores[i].procedure).filler));
     facts.fuels = burnt(plan, job, shop.fuels);
+    facts.fuel_is_assumed = !job.heater;
     return facts;
 }
 

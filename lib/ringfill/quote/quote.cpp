@@ -73,6 +73,11 @@ void add_notes(Quote& quote, const QuoteFacts& facts) {
                              "of the amounts shown.");
     quote.notes.emplace_back("Waiting by day is paid, nights are not, and nobody's lodging is in it but as "
                              "an extra.");
+    if (facts.hours && facts.hours->heater_after)
+        quote.notes.emplace_back("Staying with a heater that slows the cooling after the last ring is in no "
+                                 "line: a blanket may do instead, else add it to the extras.");
+    if (facts.hours && facts.hours->looks_after)
+        quote.notes.emplace_back("The looks after the fire watch are in no line.");
     if (const auto trips = trips_of(facts); trips && prices.travel && !prices.travel->trips)
         quote.notes.push_back(fmt::format("Trips: {}, one for each day worked{}; prices.travel.trips says "
                                           "otherwise.",

@@ -24,17 +24,14 @@ std::string sources_of(const Plan& plan, const Style& style) {
 
 } // namespace
 
-std::string fire_rule_in_words(const FireWatch& watch) {
-    return fmt::format("{}{}", watch.longest ? "the longest of the rule sets known: " : "the job asks for ",
-                       fmt::join(watch.rules, ", "));
-}
-
 std::string_view no_watch_by_the_clock() {
     return "By the clock: not known, because no day is laid out; the notes say why.";
 }
 
 std::string_view watch_moves_with_the_heat() {
-    return "in all. A later start or a longer hold moves the end: count from the last heat as it was.";
+    return "in all. Drying, burning off grease, and any grinding or trimming with sparks start the minutes "
+           "anew: "
+           "count from the last heat as it was. The boss may be hot long after the watch.";
 }
 
 std::vector<std::string> fire_watch_sentences(const Plan& plan) {
@@ -44,11 +41,8 @@ std::vector<std::string> fire_watch_sentences(const Plan& plan) {
         show(watch.after.value), fire_rule_in_words(watch))};
     for (const WatchPeriod& period : watch.periods) {
         const Calendar& calendar = plan.day->calendar;
-        const auto at = [&](Time time) {
-            return day_of(time) == day_of(period.from) ? clock_of(calendar, time)
-                                                       : day_and_clock(calendar, time);
-        };
         const std::string from = day_and_clock(calendar, period.from);
+        const auto at = [&](Time time) { return later_clock(calendar, period.from, time); };
         if (period.looked_until > period.until)
             sentences.push_back(fmt::format("{} to {}, then a look at least every {} until {}.", from,
                                             at(period.until), show(watch.checks_every->value),

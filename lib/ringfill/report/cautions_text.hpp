@@ -11,9 +11,6 @@ namespace ringfill {
 /// source is known.
 std::string cautions_text(const Plan& plan, const Style& style);
 
-/// By whose rule the fire is watched.
-std::string fire_rule_in_words(const FireWatch& watch);
-
 /// What stands where no day is laid out, and what follows the hours of the watch.
 std::string_view no_watch_by_the_clock();
 std::string_view watch_moves_with_the_heat();

@@ -115,18 +115,23 @@ std::string hole_text(const Hole& hole, UnitSystem units) {
     return fmt::format("hole {} at {}", diameter_text(mm(hole.diameter) / 2, units), clock_text(hole.clock));
 }
 
-std::vector<Label> labels_of(const EndView& view, const WornBore& bore, UnitSystem units) {
+/// Where the wear is deepest; one diameter on the axis says nothing of the place.
+std::string wear_text(const BorePlan& plan, const RingSection& section, UnitSystem units) {
+    const std::string radius = held_together("R " + show(section.deepest.radius, units));
+    return is_same_all_round(plan.survey)
+               ? fmt::format("wear {}, one diameter measured", radius)
+               : fmt::format("deepest wear {} at {}", radius, clock_text(section.deepest.clock));
+}
+
+std::vector<Label> labels_of(const EndView& view, const WornBore& bore, const BorePlan& plan,
+                             UnitSystem units) {
     const RingSection& section = view.section;
     std::vector<Label> labels;
     const Angle upper_right = in_si<Angle>(std::numbers::pi / 5);
     labels.push_back({section.boss ? "boss " + diameter_text(*section.boss, units) : "boss not given",
                       view.at(section.outside(), upper_right), 1});
     const PaperPoint deepest = view.at(mm(section.deepest.radius), section.deepest.clock);
-    labels.push_back(
-        {fmt::format("A: deepest wear {} at {}", held_together("R " + show(section.deepest.radius, units)),
-                     clock_text(section.deepest.clock)),
-         {deepest.x + 1.8, deepest.y},
-         0});
+    labels.push_back({"A: " + wear_text(plan, section, units), {deepest.x + 1.8, deepest.y}, 0});
     if (const auto worn = section.worn.centre())
         labels.push_back({fmt::format("worn centre {} off at {}", length_text(worn->radius, units),
                                       clock_text(worn->clock)),
@@ -145,8 +150,7 @@ std::string in_words(const WornBore& bore, const BorePlan& plan, const RingSecti
                      UnitSystem units) {
     std::string text = section.boss ? fmt::format("Boss {}. ", diameter_text(*section.boss, units))
                                     : "The boss is not given; its outline is broken. ";
-    text += fmt::format("Deepest wear: radius {} at {}. ", show(section.deepest.radius, units),
-                        clock_text(section.deepest.clock));
+    text += fmt::format("Worn outline: {}. ", wear_text(plan, section, units));
     if (const auto worn = section.worn.centre())
         text += fmt::format("The centre of the worn outline lies {} off the target axis, at {}. ",
                             show(worn->radius, units), clock_text(worn->clock));
@@ -170,7 +174,7 @@ std::string cross_section(const WornBore& bore, const BorePlan& plan, UnitSystem
     if (const auto worn = section.worn.centre())
         draw_worn_centre(svg, view.at(mm(worn->radius), worn->clock));
     svg.circle(view.at(mm(section.deepest.radius), section.deepest.clock), 1.8, thin_pen);
-    draw_labels(svg, labels_of(view, bore, units), column);
+    draw_labels(svg, labels_of(view, bore, plan, units), column);
 
     const RingDetail detail = ring_detail(section);
     svg.text({1, detail_top - 2.6}, {fmt::format("Detail A, {:.3g} times the view above, turned upright",

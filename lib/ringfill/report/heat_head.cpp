@@ -36,6 +36,8 @@ std::vector<std::string> figures_of(const Plan& plan, const std::string& limit) 
 std::string stop_of(const BoreHeat& heat) {
     if (heat.doubt)
         return "STOP: identify the metal before any heat";
+    if (is_heated_against_its_rules(heat))
+        return "STOP: manganese steel is not heated, ask the author of the approved procedure";
     if (heat.preheat.contradictory)
         return heat.preheat.approved.empty()
                    ? "STOP: contradictory, needs an approved procedure"
@@ -85,6 +87,11 @@ std::string heat_limits(const BoreHeat& heat, UnitSystem units) {
     if (!preheat.minimum)
         return "no figure can be given: take it from an approved procedure";
     const ShownLimits shown = shown_limits(preheat, units);
+    if (is_heated_against_its_rules(heat))
+        return fmt::format(
+            "none before its author confirms it; the approved procedure says at least {}, no ring "
+            "over {}",
+            shown.minimum, shown.maximum);
     std::string text = preheat.no_preheat      ? "none, dry and hand-warm"
                        : needs_figure(preheat) ? "needed, no figure known"
                                                : fmt::format("at least {}", shown.minimum);

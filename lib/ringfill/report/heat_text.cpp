@@ -6,6 +6,7 @@
 
 #include <range/v3/action/push_back.hpp>
 
+#include <ringfill/caution/preheat_rules.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/heat/measuring_point.hpp>
 #include <ringfill/report/caution_list.hpp>
@@ -24,7 +25,8 @@ std::string noted(const PreheatMethod& method) {
     return method.note.empty() ? std::string() : fmt::format(" ({})", method.note);
 }
 
-std::string minimum_sentence(const Preheat& preheat, UnitSystem units) {
+/// @param waits nothing of it is done before the author of the approved procedure has confirmed it.
+std::string minimum_sentence(const Preheat& preheat, bool waits, UnitSystem units) {
     const AskedTemperature& asked = *preheat.minimum;
     if (preheat.no_preheat)
         return fmt::format("Preheat: none, dry and hand-warm; no method here asks for more than {} [{}].",
@@ -33,6 +35,9 @@ std::string minimum_sentence(const Preheat& preheat, UnitSystem units) {
         return "Preheat: needed, and no method here says how much. It is never left out: take the figure "
                "from "
                "an approved procedure.";
+    if (waits)
+        return fmt::format("Asked by {} [{}], and not done before that: preheat to at least {}.", asked.by,
+                           asked.source, shown_limits(preheat, units).minimum);
     std::string why;
     for (const PreheatMethod& method : preheat.methods)
         if (method.rules)
@@ -195,11 +200,17 @@ Sentences heat_sentences(const BoreHeat& heat, UnitSystem units) {
         return {{fmt::format("Preheat: {}.", heat_limits(heat, units))}, {heat_inputs(heat, units)}};
     if (heat.preheat.contradictory)
         sentences.push_back(
-            {fmt::format("Contradictory: {}. Both figures stand as they are.",
+            {fmt::format("Contradictory: {}. Both figures stand as they are.{}",
                          heat.preheat.approved.empty() ? "needs an approved procedure"
-                                                       : "ask the author of the approved procedure"),
+                                                       : "ask the author of the approved procedure",
+                         heat.preheat.approved.empty() ? layer_by_layer(heat) : std::string()),
              "! "});
-    sentences.push_back({minimum_sentence(heat.preheat, units)});
+    if (is_heated_against_its_rules(heat))
+        sentences.push_back(
+            {"Stop: manganese steel is not heated. What the approved procedure asks for below waits "
+             "until its author has confirmed it.",
+             "! "});
+    sentences.push_back({minimum_sentence(heat.preheat, is_heated_against_its_rules(heat), units)});
     if (!heat.preheat.no_preheat && !needs_figure(heat.preheat))
         sentences.back().figures = {"heat.preheat_min_degC"};
     if (heat.preheat.interpass_max)

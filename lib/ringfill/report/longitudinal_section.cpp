@@ -60,7 +60,7 @@ void draw_heads(Svg& svg, const SideFrame& frame, const RingSection& section, co
     std::ranges::sort(holes);
     double taken = near.x + 0.6;
     for (const auto& [x, number] : holes) {
-        const std::string text = fmt::format("{}", number);
+        const std::string text = fmt::format("H{}", number);
         const double half = text_width(text) / 2 + 0.3;
         if (x - half < taken || x + half > far.x - 0.6)
             continue;

@@ -7,6 +7,7 @@
 #include <range/v3/view/transform.hpp>
 
 #include <ringfill/fault/printable.hpp>
+#include <ringfill/heat/preheat_rows.hpp>
 #include <ringfill/report/columns.hpp>
 #include <ringfill/report/entry_page.hpp>
 #include <ringfill/units/factor.hpp>
@@ -33,7 +34,9 @@ std::string_view form_words(FillerForm form) {
 std::string efficiency_words(const Filler& filler) {
     if (filler.form != FillerForm::stick)
         return "efficiency";
-    return filler.efficiency_of_covered ? "efficiency, of core and covering" : "efficiency, of the core";
+    return !filler.efficiency_of_covered ? "efficiency, of the core"
+           : filler.iron_powder          ? "efficiency, of core and covering with iron powder"
+                                         : "efficiency, of core and covering";
 }
 
 template <class Row>
@@ -93,7 +96,7 @@ std::string temperature(Temperature value) {
 }
 
 /// "up to 25 mm, C up to 0.3 %" or "all", and what is asked there.
-void write_rows(EntryPage& page, const PreheatGroup& group) {
+void write_rows(EntryPage& page, const PreheatGroup& group, bool of_filler = false) {
     for (const PreheatRow& row : group.rows) {
         std::string limits;
         const auto add = [&](const std::string& limit) { limits += (limits.empty() ? "" : ", ") + limit; };
@@ -104,6 +107,9 @@ void write_rows(EntryPage& page, const PreheatGroup& group) {
         if (row.tensile_up_to_MPa)
             add(fmt::format("up to {:.4g} MPa", row.tensile_up_to_MPa->value));
         std::string figures = fmt::format("at least {}", temperature(row.minimum.value));
+        if (of_filler && hotter_than_counts(row))
+            figures = fmt::format("{} to {}, counted {}", temperature(*row.range_from),
+                                  temperature(row.minimum.value), temperature(counted_of_filler(row)));
         if (row.maximum)
             figures += fmt::format(", at most {}", temperature(row.maximum->value));
         page.row(fmt::format("preheat, {}", limits.empty() ? "else" : limits), figures, row.minimum.source);
@@ -178,6 +184,8 @@ std::string base_text(const Family& family, const Base& base) {
                  base.tensile_MPa->source);
     if (base.tempering)
         page.row("tempered at", temperature(base.tempering->value), base.tempering->source);
+    if (base.softens_over)
+        page.row("softens over", temperature(base.softens_over->value), base.softens_over->source);
     if (base.interpass_max)
         page.row("interpass maximum", temperature(base.interpass_max->value), base.interpass_max->source);
     if (base.practice)
@@ -185,6 +193,8 @@ std::string base_text(const Family& family, const Base& base) {
     if (base.practice && base.practice->name.find(", taken for ") != std::string::npos)
         page.say(fmt::format("Its rows of preheat: {}.", base.practice->name),
                  base.practice->rows.front().minimum.source);
+    for (const TableAdvice& advice : base.advice)
+        page.say(advice.text, advice.source);
     std::string text = fmt::format("{}/{}, base metal, {}\n", family.name, base.name, base.standard);
     text += fmt::format("  structure: {}\n", base.structure);
     if (!base.preheat_groups.empty())
@@ -220,10 +230,10 @@ std::string filler_text(const Family& family, const Filler& filler) {
         page.row("hydrogen, at most", fmt::format("{:.3g} ml/100 g", filler.hydrogen_ml_100g->value),
                  filler.hydrogen_ml_100g->source);
     if (filler.practice)
-        write_rows(page, *filler.practice);
+        write_rows(page, *filler.practice, true);
     if (filler.interpass_max)
         page.row("interpass maximum", temperature(filler.interpass_max->value), filler.interpass_max->source);
-    for (const FillerAdvice& advice : filler.advice)
+    for (const TableAdvice& advice : filler.advice)
         page.say(advice.text, advice.source);
     for (const WireSize& size : filler.sizes)
         write_size(page, size);

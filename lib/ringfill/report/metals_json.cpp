@@ -57,6 +57,8 @@ Value dilution_object(const BorePlan& bore) {
     for (std::size_t i = 0; i < dilution.base_left.size(); ++i)
         layers.push_back(layer_object(bore, i));
     object.push_back({"layers", std::move(layers)});
+    if (!bore.no_ferrite.empty())
+        object.push_back({"no_ferrite", bore.no_ferrite});
     return object;
 }
 

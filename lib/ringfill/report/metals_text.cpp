@@ -74,6 +74,8 @@ std::string metals_text(const BorePlan& bore) {
         text += wrapped(dilution_line(*bore.dilution), "  ");
     if (bore.layer_metals && !bore.layer_metals->layers.empty())
         text += wrapped(ferrite_line(*bore.layer_metals), "  ");
+    if (!bore.no_ferrite.empty())
+        text += wrapped(fmt::format("Ferrite is not estimated: {}.", bore.no_ferrite), "  ");
     return text;
 }
 

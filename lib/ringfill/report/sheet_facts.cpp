@@ -28,6 +28,13 @@ void add_what_it_is(Facts& facts, const SheetBore& bore) {
     facts.add("length, axis", given(bore.at("length"), show(worn.length, units)) + words(", " + worn.axis));
     facts.add("boss", worn.boss_diameter ? given(bore.at("boss_diameter"), show(*worn.boss_diameter, units))
                                          : words("not given"));
+    if (is_same_all_round(survey)) {
+        facts.add("worn to",
+                  words("radius ") +
+                      figure(bore.at("survey.largest_radius_mm"), show(survey.largest.radius, units)) +
+                      words(", one diameter measured"));
+        return;
+    }
     facts.add(
         "deepest wear",
         words("radius ") + figure(bore.at("survey.largest_radius_mm"), show(survey.largest.radius, units)) +
@@ -86,7 +93,7 @@ void add_welding(Facts& facts, const SheetBore& bore) {
     facts.add("procedure", procedure);
     facts.add("layers",
               figure(bore.at("layers"), fmt::format("{}", planned.layers.size()), Shown::count) +
-                  words(" of ") +
+                  words(" × ") +
                   figure(bore.at("layers[0].rings"), fmt::format("{}", planned.layers.front().rings)) +
                   words(" rings"));
     facts.add("filler, arc", filler_figure(bore.at("metal"), planned, bore.units()) + words(", ") +

@@ -20,7 +20,7 @@ Markup sheet_fire_watch(const Plan& plan) {
         return page + element("p", no_watch_by_the_clock());
     PageTable table{
         "When the fire is watched; write in when it was",
-        {{"from", true}, {"until", true}, {"looks until", true}, {"began"}, {"last heat"}, {"ended"}}};
+        {{"from", true}, {"until", true}, {"looks until", true}, {"lit"}, {"last heat"}, {"left"}}};
     table.kind = "day";
     for (std::size_t i = 0; i < watch.periods.size(); ++i) {
         const WatchPeriod& period = watch.periods[i];

@@ -9,7 +9,7 @@ namespace ringfill {
 namespace {
 
 std::string hole_note(const Hole& hole, std::size_t number, UnitSystem units) {
-    return fmt::format("Hole {}: {}, {} from the near face, at {}, {}.", number,
+    return fmt::format("Hole H{}: {}, {} from the near face, at {}, {}.", number,
                        diameter_text(mm(hole.diameter) / 2, units), length_text(hole.depth, units),
                        clock_text(hole.clock),
                        !hole.other_end              ? "other end not given"

@@ -10,6 +10,7 @@
 
 #include <ringfill/units/factor.hpp>
 #include <ringfill/units/measure.hpp>
+#include <ringfill/units/metric.hpp>
 
 namespace ringfill {
 namespace {
@@ -70,13 +71,48 @@ std::string to_whole_steps(Length length, UnitSystem units, Rounded rounded) {
                         : fmt::format("{:.0f} ft", rounded(metres / factor::foot));
 }
 
+constexpr Kind kinds_in_braces[] = {Kind::length, Kind::temperature, Kind::mass, Kind::speed,
+                                    Kind::volume_flow};
+
+/// Air that moves, and how fast: rounded up.
+std::string show_air(double si, Kind kind, UnitSystem units) {
+    const bool metric = units == UnitSystem::metric;
+    if (kind == Kind::speed)
+        return metric
+                   ? fmt::format("{:.1f} m/s", std::ceil(si * 10 - rounding) / 10)
+                   : fmt::format("{:.0f} ft/min", std::ceil(si / factor::foot * factor::minute - rounding));
+    const double per_minute = si * factor::minute;
+    return metric ? fmt::format("{:.0f} m³/min", std::ceil(per_minute - rounding))
+                  : fmt::format("{:.0f} ft³/min", std::ceil(per_minute / factor::cubic_foot - rounding));
+}
+
+std::string show_mass(double kilograms, bool at_most_so, UnitSystem units) {
+    const double steps = units == UnitSystem::metric ? kilograms : kilograms / factor::pound;
+    return fmt::format("{:.0f} {}", at_most_so ? std::floor(steps + rounding) : std::ceil(steps - rounding),
+                       units == UnitSystem::metric ? "kg" : "lb");
+}
+
+/// A measure in the units of the job; nothing when it is none.
+std::optional<std::string> told_measure(std::string_view text, UnitSystem units) {
+    for (const Kind kind : kinds_in_braces) {
+        const auto si = measured_as(text, kind);
+        if (!si)
+            continue;
+        if (kind == Kind::length)
+            return (is_upper(text) ? show_within : show_clear)(in_si<Length>(*si), units);
+        if (kind == Kind::temperature)
+            return show_from(in_si<Temperature>(*si), units);
+        return kind == Kind::mass ? show_mass(*si, is_upper(text), units) : show_air(*si, kind, units);
+    }
+    return std::nullopt;
+}
+
 } // namespace
 
 std::optional<std::string> wrong_brace(std::string_view text) {
     for (const Piece& piece : pieces_of(text))
         if (piece.in_braces &&
-            (piece.is_broken || !(is_word(piece.text) || measured_as(piece.text, Kind::length) ||
-                                  measured_as(piece.text, Kind::temperature))))
+            (piece.is_broken || !(is_word(piece.text) || told_measure(piece.text, UnitSystem::metric))))
             return std::string(piece.text);
     return std::nullopt;
 }
@@ -89,12 +125,16 @@ std::string filled_in(std::string_view text, UnitSystem units,
             whole += piece.text;
         else if (is_word(piece.text))
             whole += word(piece.text);
-        else if (const auto length = measured_as(piece.text, Kind::length))
-            whole += (is_upper(piece.text) ? show_within : show_clear)(in_si<Length>(*length), units);
         else
-            whole += show(in_si<Temperature>(*measured_as(piece.text, Kind::temperature)), units);
+            whole += told_measure(piece.text, units).value_or(std::string(piece.text));
     }
     return whole;
+}
+
+std::string show_from(Temperature temperature, UnitSystem units) {
+    const double degrees = units == UnitSystem::metric ? deg_c(temperature) : 32 + 1.8 * deg_c(temperature);
+    return fmt::format("{:.0f} {}", std::floor(degrees + rounding),
+                       units == UnitSystem::metric ? "°C" : "°F");
 }
 
 std::string show_clear(Length length, UnitSystem units) {

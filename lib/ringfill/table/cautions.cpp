@@ -85,8 +85,9 @@ CautionRow read_row(const std::string& name, const Entry& entry, const Bibliogra
     row.text = entry.text("text").value_or("");
     row.limits = read_limits(entry, sources);
     row.source = SourcedReader(entry, sources).source_key("source");
+    row.second_source = SourcedReader(entry, sources).source_key("second_source");
     if (const auto wrong = wrong_brace(row.text))
-        entry.refuse("text", fmt::format("has {{{}}}, which is no length, temperature or known word", *wrong),
+        entry.refuse("text", fmt::format("has \"{}\" in braces, which is no measure or known word", *wrong),
                      "write a measure such as {35 ft}, {clear} or {watch}");
     const bool may_be_unknown =
         std::any_of(row.triggers.begin(), row.triggers.end(),
@@ -112,19 +113,50 @@ FireRule read_rule(const std::string& name, const Entry& entry, const Bibliograp
     return rule;
 }
 
+bool is_for_every_job(const CautionRow& row) {
+    return !row.triggers.empty() && row.triggers.front().circumstance == Circumstance::always;
+}
+
+/// What a later file puts in the place of a row is told; what guards every job stays for every job.
+void put_caution(CautionTable& table, CautionRow row, const Entry& entry, const std::string& file) {
+    for (const CautionRow& known : table.rows)
+        if (known.name == row.name) {
+            if (is_for_every_job(known) && !is_for_every_job(row))
+                entry.refuse("if", "takes a caution away that is for every job",
+                             "leave it \"always\", or write a caution of your own name");
+            table.replaced.push_back({row.name, file});
+        }
+    put_row(table.rows, std::move(row));
+}
+
+/// A document asks for what it asks: a shorter rule needs a name of its own.
+void put_rule(CautionTable& table, FireRule rule, const Entry& entry) {
+    const auto longer = [](const std::optional<Sourced<Time>>& one,
+                           const std::optional<Sourced<Time>>& than) {
+        return one && (!than || one->value > than->value);
+    };
+    for (const FireRule& known : table.fire_rules)
+        if (known.name == rule.name &&
+            (known.after.value > rule.after.value || known.clear.value > rule.clear.value ||
+             longer(known.checks_for, rule.checks_for) || longer(rule.checks_every, known.checks_every)))
+            entry.refuse(entry.value(), entry.path(), "asks for less than the document of that name",
+                         "give your rule a name of its own");
+    put_row(table.fire_rules, std::move(rule));
+}
+
 } // namespace
 
 CautionTable read_cautions(const std::vector<Document>& files, const Bibliography& sources) {
-    CautionTable table{{}, {}, sources};
+    CautionTable table{{}, {}, {}, sources};
     for (const Document& file : files) {
         Reading reading{file};
         const Entry entry(reading, file.root, cautions_record, "");
         if (has_signature(entry)) {
             add_sources(table.sources, entry);
             for (const auto& [name, row] : entry.named_objects("fire_rules"))
-                put_row(table.fire_rules, read_rule(name, row, table.sources));
+                put_rule(table, read_rule(name, row, table.sources), row);
             for (const auto& [name, row] : entry.named_objects("cautions"))
-                put_row(table.rows, read_row(name, row, table.sources));
+                put_caution(table, read_row(name, row, table.sources), row, file.file);
             if (&file == &files.back() && table.fire_rules.empty() && reading.faults.empty())
                 entry.refuse(entry.value(), "fire_rules", "is missing: no rule of the fire watch is known",
                              "write one with its source");

@@ -34,11 +34,14 @@ enum class Circumstance {
     propane,
     acetylene,
     oxygen,
+    electric_heater,
     delayed_cracks, ///< the rules of the metal ask for a wait before the crack test
     room_volume,
     ceiling,
     ambient,
-    current,
+    wire_current, ///< of procedures whose filler runs off a spool
+    stick_current,
+    rod_current,
     preheat, ///< the minimum
     peak,    ///< the hottest that a boss gets
     manganese,

@@ -51,6 +51,7 @@ constexpr std::array caution_fields = {
           .least = 1,
           .most = 20},
     Field{.name = "source", .required = true, .span = table_words, .sample = R"("practice")"},
+    Field{.name = "second_source", .span = table_words},
 };
 constexpr Record caution_record{"a caution", "", caution_fields};
 

@@ -11,7 +11,8 @@ namespace {
 using namespace std::string_view_literals;
 
 constexpr Span flow{0, 100, true};
-constexpr std::array gas_words = {"argon"sv, "argon_mixture"sv, "carbon_dioxide"sv};
+constexpr Span times{1, 5};
+constexpr std::array gas_words = {"argon"sv, "argon_mixture"sv, "argon_helium"sv, "carbon_dioxide"sv};
 
 constexpr std::array gas_fields = {
     Field{.name = "words", .required = true, .span = table_words, .sample = R"("argon")"},
@@ -21,6 +22,12 @@ constexpr std::array gas_fields = {
           .required = true,
           .span = flow,
           .sample = R"([12, "practice"])"},
+    Field{.name = "sprays", .kind = Kind::flag, .sample = "true"},
+    Field{.name = "spray_times",
+          .kind = Kind::sourced_range,
+          .span = times,
+          .sample = R"([1.1, 1.35, "practice"])"},
+    Field{.name = "spray_note", .span = table_words, .sample = R"("it takes a clean wire")"},
     Field{.name = "composition_source", .required = true, .span = table_words, .sample = R"("ISO14175")"},
 };
 constexpr Record gas_record{"a gas", "", gas_fields};
@@ -45,9 +52,14 @@ constexpr Record file_record{"the table of gases", "", file_fields};
 
 Gas read_gas(const std::string& name, const Entry& row, const Bibliography& sources) {
     const SourcedReader reader(row, sources);
-    return {name, row.text("words").value_or(""), row.word("holds").value_or(""),
+    return {name,
+            row.text("words").value_or(""),
+            row.word("holds").value_or(""),
             reader.source_key("composition_source"),
-            reader.number("flow_L_min_per_mm").value_or(Sourced<double>{})};
+            reader.number("flow_L_min_per_mm").value_or(Sourced<double>{}),
+            row.flag("sprays").value_or(true),
+            reader.range("spray_times"),
+            row.text("spray_note").value_or("")};
 }
 
 } // namespace

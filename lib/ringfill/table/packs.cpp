@@ -17,7 +17,8 @@ constexpr Span share{0, 1, true};
 constexpr Span litres_a_minute{0, 1'000, true};
 constexpr Span kilograms_an_hour{0, 1'000, true};
 constexpr std::array unit_words = {"mm"sv, "inch"sv};
-constexpr std::array gas_words = {"argon"sv, "argon_mixture"sv, "carbon_dioxide"sv, "oxygen"sv};
+constexpr std::array gas_words = {"argon"sv, "argon_mixture"sv, "argon_helium"sv, "carbon_dioxide"sv,
+                                  "oxygen"sv};
 constexpr std::array piece_words = {"electrodes"sv, "rods"sv};
 constexpr std::array fuel_words = {"propane"sv, "acetylene"sv};
 

@@ -23,7 +23,7 @@ struct GasPack {
     std::string name;
     std::string note; ///< to the reader of the table
     UnitSystem units = UnitSystem::metric;
-    std::string holds;            ///< argon, argon_mixture, carbon_dioxide or oxygen
+    std::string holds;            ///< argon, argon_mixture, argon_helium, carbon_dioxide or oxygen
     Sourced<Volume> content;      ///< at 15 degC and 1 atm, real gas
     Sourced<double> usable_share; ///< that may be drawn
     std::optional<Sourced<VolumeFlow>>

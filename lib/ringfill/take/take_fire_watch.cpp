@@ -7,6 +7,9 @@
 namespace ringfill {
 namespace {
 
+/// Nobody watches well for longer [common practice, no source].
+const Time long_watch = in_si<Time>(8 * 3'600);
+
 Need one_of(std::string item, std::string why, std::string source, Charge charge) {
     Need line;
     line.item = std::move(item);
@@ -26,10 +29,16 @@ Need one_of(std::string item, std::string why, std::string source, Charge charge
 
 std::vector<Need> take_fire_watch(const FireWatch& watch) {
     const std::string how_long =
-        watch.periods.empty() ? std::string() : fmt::format(", {} in all", show(watch.total));
+        watch.periods.empty()
+            ? std::string()
+            : fmt::format(", {} in all{}", show(watch.total),
+                          watch.total > long_watch ? ": more than one can watch, so bring relief" : "");
+    const std::string looks =
+        watch.checks_for ? fmt::format(", and looks for {} after that", show(watch.checks_for->value))
+                         : std::string();
     return {one_of("fire watch, a second person",
-                   fmt::format("not the one who welds; from the first flame to {} after the last heat{}",
-                               show(watch.after.value), how_long),
+                   fmt::format("not the one who welds; from the first flame to {} after the last heat{}{}",
+                               show(watch.after.value), how_long, looks),
                    watch.after.source, Charge::by_hours),
             one_of("extinguisher 2-A:20-B:C", "in the hand of the fire watch, besides the one on the machine",
                    "practice", Charge::tool)};

@@ -18,6 +18,10 @@ namespace {
 constexpr double mega = 1e6;
 constexpr double grams = 1e3; // in a kilogram
 
+/// Under this a hand torch takes off the chill, and no cylinder is asked for its draw [common practice, no
+/// source].
+constexpr double little_fuel_kg = 0.2;
+
 Working reserve_working(const Need& line, double reserve) {
     return {"reserve",    "share*need", {{"share", reserve}, {"need", line.need, line.unit}},
             line.reserve, line.unit,    "practice"};
@@ -104,6 +108,13 @@ void load_fuel(Need& line, MassFlow flow, const Packs& packs, const std::string&
         line.why += "; below freezing a cylinder frosts and counts with half its usual draw";
     const std::int64_t all = whole_up((line.need + line.reserve) * grams);
     const Cover for_need = cover_by(all, offers, &Offer::content);
+    if (line.need + line.reserve < little_fuel_kg) {
+        line.why +=
+            "; so little is burned by a hand torch, whatever a cylinder gives in an hour: the smallest "
+            "one";
+        load_cylinders(line, for_need, offers, grams);
+        return;
+    }
     const Cover best = enough_for_both(for_need, all, whole_up(kg_h(flow) * grams), offers);
     if (best.counts != for_need.counts)
         line.why +=

@@ -24,7 +24,8 @@ struct FuelUse {
 
 /// The fuel to take, a line a fuel [kg], in the order of the bores: mass = Σ count·heat/(efficiency·net
 /// heating value). The cylinders hold it by what can be drawn from them, and stand ready together in such
-/// number that their steady draw gives source/net heating value. Behind a fuel that takes it, the oxygen
+/// number that their steady draw gives source/net heating value, unless all of it, reserve included, is under
+/// 0.2 kg, which a hand torch burns. Behind a fuel that takes it, the oxygen
 /// [L at 15 degC and 1 atm]. Uses without heat or fuel give nothing. Formula: energy balance; draw: common
 /// practice. Throws std::logic_error for a fuel that the table does not hold and an efficiency not over 0.
 /// @param reserve the share taken on top. @param ambient of the site; below freezing a cylinder gives half

@@ -60,6 +60,9 @@ StickPair pick_sticks(const StickUse& use, const std::vector<Stick>& sticks, Uni
     }
     pair.needs_thermometer = (use.minimum && !pair.minimum) || (use.maximum && !pair.maximum) ||
                              (pair.minimum && pair.maximum && pair.minimum->rating >= pair.maximum->rating);
+    if (pair.needs_thermometer) // one alone misleads: the maximum's would melt on metal that is at its
+                                // minimum
+        pair.minimum = pair.maximum = nullptr;
     return pair;
 }
 

@@ -17,11 +17,12 @@ struct StickUse {
     std::optional<Temperature> maximum;
 };
 
-/// The sticks of one bore: null where no stick of the shop serves.
+/// The sticks of one bore: null where no stick of the shop serves. Where one of the two limits has none, or
+/// no stick stands apart from the other's, neither is taken: a thermometer reads both.
 struct StickPair {
     const Stick* minimum = nullptr; ///< the next rating at or above: molten, the metal is warm enough
     const Stick* maximum = nullptr; ///< the next at or below: not molten, it is not too hot
-    bool needs_thermometer = false; ///< a stick is missing, or the first is rated over the second
+    bool needs_thermometer = false; ///< a stick is missing, or the first is not rated under the second
 };
 
 /// Picks the sticks for one bore from those in the units asked for.

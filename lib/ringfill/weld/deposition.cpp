@@ -8,6 +8,7 @@
 #include <ringfill/units/factor.hpp>
 #include <ringfill/units/show.hpp>
 #include <ringfill/weld/feed_table.hpp>
+#include <ringfill/weld/spray.hpp>
 
 namespace ringfill {
 namespace {
@@ -49,6 +50,11 @@ bool complete(Deposition& laid, const Procedure& procedure, const WireSize& size
     return faults.empty();
 }
 
+void take_share(Deposition& laid, const Sourced<double>& share) {
+    laid.efficiency = share.value;
+    laid.efficiency_source = share.source;
+}
+
 /// An electrode or rod; nothing after noting a fault.
 std::optional<Deposition> lay_pieces(const Procedure& procedure, const Filler& filler, const WireSize& size,
                                      std::vector<Fault>& faults) {
@@ -57,7 +63,7 @@ std::optional<Deposition> lay_pieces(const Procedure& procedure, const Filler& f
         return std::nullopt;
     Deposition laid;
     laid.linear_mass = solid_wire_mass(size.diameter, filler.wire_density.value().value);
-    laid.efficiency = efficiency_of(procedure, filler).value;
+    take_share(laid, efficiency_of(procedure, filler));
     laid.density = filler.deposit_density.value;
     laid.current = procedure.current;
     laid.current_given = procedure.current.has_value();
@@ -78,13 +84,13 @@ std::optional<Deposition> lay_pieces(const Procedure& procedure, const Filler& f
 
 } // namespace
 
-Sourced<double> efficiency_of(const Procedure& procedure, const Filler& filler) {
+Sourced<double> efficiency_of(const Procedure& procedure, const Filler& filler, bool transfer_holds) {
     if (procedure.efficiency)
         return {*procedure.efficiency, "job"};
     for (const auto& [gas, efficiency] : filler.efficiency_by_gas)
         if (gas == procedure.gas)
             return efficiency;
-    if (procedure.transfer_given)
+    if (procedure.transfer_given && transfer_holds)
         for (const auto& [transfer, efficiency] : filler.efficiency_by_transfer)
             if (transfer == procedure.transfer)
                 return efficiency;
@@ -137,7 +143,7 @@ WireSize scaled_to(WireSize size, Length diameter) {
 }
 
 std::optional<Deposition> deposition(const Procedure& procedure, const Filler& filler,
-                                     std::vector<Fault>& faults) {
+                                     std::vector<Fault>& faults, const Gas* gas) {
     if (auto unfit = form_faults(procedure, filler); !unfit.empty()) {
         faults.insert(faults.end(), unfit.begin(), unfit.end());
         return std::nullopt;
@@ -148,7 +154,6 @@ std::optional<Deposition> deposition(const Procedure& procedure, const Filler& f
     Deposition laid;
     laid.linear_mass = filler.cored() ? size.linear_mass.value().value
                                       : solid_wire_mass(procedure.wire, filler.wire_density.value().value);
-    laid.efficiency = efficiency_of(procedure, filler).value;
     laid.density = filler.deposit_density.value;
     laid.stick_out = procedure.stick_out ? Sourced<Length>{*procedure.stick_out, ""} : filler.stick_out;
     std::vector<Fault> found;
@@ -156,6 +161,8 @@ std::optional<Deposition> deposition(const Procedure& procedure, const Filler& f
     faults.insert(faults.end(), found.begin(), found.end());
     if (!known)
         return std::nullopt;
+    laid.as_transferred = transfer_holds(procedure, size, gas, laid.current);
+    take_share(laid, efficiency_of(procedure, filler, laid.as_transferred));
     laid.rate = laid.linear_mass * laid.wire_feed * laid.efficiency;
     return laid;
 }

@@ -2,10 +2,11 @@
 
 #include <algorithm>
 
+#include <fmt/format.h>
+
 #include <range/v3/action/push_back.hpp>
 #include <range/v3/algorithm/all_of.hpp>
 #include <range/v3/algorithm/any_of.hpp>
-#include <range/v3/algorithm/find.hpp>
 
 #include <ringfill/fault/place.hpp>
 
@@ -15,6 +16,7 @@ namespace {
 constexpr double least_chromium = 16; // %, of metal that the estimate was made for [practice]
 constexpr double least_nickel = 5;
 constexpr double most_manganese = 4;
+constexpr double most_copper = 5; // of the base metal; the equivalents have no term for more
 
 Shares plain(const Composition& composition) {
     Shares shares;
@@ -23,41 +25,78 @@ Shares plain(const Composition& composition) {
     return shares;
 }
 
-bool is_austenitic(const Shares& metal) {
-    return share_of(metal, "Cr") >= least_chromium && share_of(metal, "Ni") >= least_nickel &&
-           share_of(metal, "Mn") <= most_manganese;
+bool is_chromium_nickel(const Shares& metal) {
+    return share_of(metal, "Cr") >= least_chromium && share_of(metal, "Ni") >= least_nickel;
+}
+
+bool has(const Shares& shares, const std::string& element) {
+    return ranges::any_of(shares, [&](const auto& one) { return one.first == element; });
+}
+
+/// Adds the elements that shares do not have yet.
+void fill_up(Shares& shares, const Composition& composition) {
+    for (const auto& [element, percent] : composition)
+        if (!has(shares, element))
+            shares.emplace_back(element, percent.value);
+}
+
+/// Where the shares of the base metal come from, for people.
+std::string told_from(const WornBore& bore, const Base& base) {
+    const std::string listed =
+        base.typical.empty() ? "the limits of its standard" : "what is usual of the grade";
+    if (bore.composition.empty())
+        return listed;
+    const bool whole = ranges::all_of(base_shares({}, base), [&](const auto& one) {
+        return ranges::any_of(bore.composition, [&](const auto& own) { return own.first == one.first; });
+    });
+    return whole ? "the mill certificate" : "the mill certificate in part, the rest by " + listed;
 }
 
 } // namespace
 
 Shares base_shares(const WornBore& bore, const Base& base) {
-    Shares shares = plain(base.typical.empty() ? base.composition : base.typical);
-    for (const auto& [element, percent] : bore.composition) {
-        const auto known = ranges::find(shares, element, [](const auto& one) { return one.first; });
-        if (known == shares.end())
-            shares.emplace_back(element, percent);
-        else
-            known->second = percent;
-    }
+    Shares shares;
+    for (const auto& [element, percent] : bore.composition)
+        shares.emplace_back(element, percent);
+    fill_up(shares, base.typical.empty() ? base.composition : base.typical);
+    fill_up(shares, base.composition_min);
     return shares;
+}
+
+std::string no_ferrite(const WornBore& bore, const Base& base, const Filler& filler) {
+    const Shares own = plain(filler.typical);
+    if (filler.typical.empty() && is_chromium_nickel(plain(filler.composition)))
+        return "the tables know the limits of " + filler.name + ", not its usual metal";
+    if (!is_chromium_nickel(own))
+        return {};
+    if (const double manganese = share_of(own, "Mn"); manganese > most_manganese)
+        return fmt::format("the estimate was made for metal with up to {} % of manganese, and {} has {}",
+                           most_manganese, filler.name, manganese);
+    const Shares under = base_shares(bore, base);
+    if (base.structure == "copper" || share_of(under, "Cu") > most_copper)
+        return fmt::format("the estimate knows no layer with much copper in it, and {} brings it", base.name);
+    for (const char* element : {"C", "Mn"})
+        if (!has(under, element) && base.structure != "nickel")
+            return fmt::format("nothing here says how much {} is in {}; its mill certificate would", element,
+                               base.name);
+    if (base.structure == "nickel" && !has(under, "Ni"))
+        return fmt::format("nothing here says how much Ni is in {}; its mill certificate would", base.name);
+    return {};
 }
 
 std::optional<LayerMetals> layer_metals(const WornBore& bore, const Base& base, const Filler& filler,
                                         const Dilution& dilution) {
     const Shares own = plain(filler.typical);
-    if (!is_austenitic(own))
+    if (!is_chromium_nickel(own) || !no_ferrite(bore, base, filler).empty())
         return std::nullopt;
     LayerMetals found;
-    found.base_from = !bore.composition.empty() ? "the mill certificate"
-                      : base.typical.empty()    ? "the limits of its standard"
-                                                : "what is usual of the grade";
+    found.base_from = told_from(bore, base);
     Shares under = base_shares(bore, base);
     for (std::size_t i = 0; i < std::min(ferrite_layers, dilution.base_left.size()); ++i) {
         under = layer_over(under, own, dilution.share.value);
         found.layers.push_back(under);
     }
-    found.wrc = ranges::any_of(own, [](const auto& one) { return one.first == "N"; }) &&
-                ranges::all_of(found.layers, in_wrc_1992_range);
+    found.wrc = has(own, "N") && ranges::all_of(found.layers, in_wrc_1992_range);
     return found;
 }
 

@@ -17,11 +17,16 @@ struct LayerMetals {
 };
 
 /// What of the base metal counts in a layer: the mill certificate, element by element over what is usual of
-/// the grade, else over the limits of its standard.
+/// the grade, else over the limits of its standard; where that prints a least share alone, the least.
 Shares base_shares(const WornBore& bore, const Base& base);
 
+/// Why the ferrite of layers of stainless chromium-nickel metal is not estimated, the end of a sentence.
+/// Empty when it is, and of other metal.
+std::string no_ferrite(const WornBore& bore, const Base& base, const Filler& filler);
+
 /// Nothing unless the filler's usual metal is austenitic chromium-nickel steel, Cr 16 and Ni 5 % or more, Mn
-/// 4 % at most: only for that was the estimate of ferrite made.
+/// 4 % at most, and the base metal is known and no copper alloy: only for that was the estimate of ferrite
+/// made.
 std::optional<LayerMetals> layer_metals(const WornBore& bore, const Base& base, const Filler& filler,
                                         const Dilution& dilution);
 

@@ -155,6 +155,39 @@ TEST_CASE("a hold for hydrogen is never colder than the preheat, nor within 50 K
           "°C (392 °F), and less would not release the hydrogen. [practice]\n");
 }
 
+// 320 °C: bake-outs of the trade end at 600 °F (316 °C); a preheat over that is no hold for hydrogen.
+TEST_CASE("no hold for hydrogen is given with a preheat over 320 °C") {
+    const auto held = [&](double preheat_degC) {
+        return ask_steel("advice", with(with_base(0.30, 1.20), "preheat_min_K", preheat_degC + 273.15));
+    };
+    CHECK(held(320).has_value("post_heat_K"));
+    const Said hot = held(500);
+    CHECK_FALSE(hot.has_value("post_heat_K"));
+    CHECK_FALSE(hot.has_value("post_heat_s"));
+    CHECK(hot.texts("post_heat") ==
+          "Take what follows the last ring from the approved procedure, and keep it at its preheat until "
+          "then: a "
+          "hold for hydrogen ends at about 320 °C (608 °F), and its preheat of 500 °C (932 °F) is over that. "
+          "[practice]\n");
+    CHECK(ask_steel("advice", with(usual(), "preheat_min_K", 773.15)).texts("post_heat").empty());
+}
+
+// A maker prints 225 °C as the most for plate of 400 HB, in thermal cutting: it is quenched, not tempered.
+TEST_CASE("metal that softens over less heat than a hold takes is neither held hot nor cooled slowly") {
+    const std::string why = "it is quenched, and heat over 225 °C (437 °F) softens it. [practice]\n";
+    const Said said = ask_steel("advice", with(with_base(0.35, 1.30), "softens_over_K", 498.15));
+    CHECK(said.texts("slow_cooling") ==
+          "Let it cool in still air after the last ring, without a blanket: " + why);
+    CHECK(said.texts("post_heat") ==
+          "Do not hold it hot to release hydrogen without the approved procedure: " + why);
+    for (const char* name : {"post_heat_K", "post_heat_s", "cooling_max_K_per_h"})
+        CHECK_FALSE(said.has_value(name));
+    const Said bears = ask_steel(
+        "advice", with(with(with_base(0.35, 1.30), "softens_over_K", 553.15), "preheat_min_K", 563.15));
+    CHECK(bears.texts("post_heat").find("it must not pass 280 °C (536 °F), over which it softens") !=
+          std::string::npos);
+}
+
 TEST_CASE("a denied grade's high yield strength still asks for its hold, a low one is not trusted") {
     const Numbers soft = with(with_base(0.10, 0.70), "grade_is_denied", 1);
     const Said strong = ask_steel("advice", with(with(soft, "yield_MPa", 690), "wall_m", 0.040));
