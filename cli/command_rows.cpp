@@ -87,6 +87,17 @@ const std::vector<CommandRow>& command_rows() {
          "going to another bore costs (start, working_day, change_over).\n\n"
          "Example: ringfill day job.json",
          {"--json", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
+        {"quote",
+         job,
+         job_help,
+         true,
+         "the price of the job, line by line, with what is missing",
+         "Reads a job file and prices what to take by pack and by use, the hours of the day by\n"
+         "phase, power, travel and what is put on top, from the prices of the job. A price that\n"
+         "is missing is said and the total called incomplete. With -o FILE.xlsx it writes a\n"
+         "workbook with live formulas that gives the same total.\n\n"
+         "Example: ringfill quote job.json -o quote.xlsx",
+         {"--json", "--csv", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
         {"cautions",
          job,
          job_help,

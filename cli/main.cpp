@@ -21,7 +21,7 @@ void run(const Request& request) {
         {"take", take_command},           {"passes", passes_command}, {"heat", heat_command},
         {"boring", boring_command},       {"day", day_command},       {"cautions", cautions_command},
         {"sheet", sheet_command},         {"check", check_command},   {"start", start_command},
-        {"materials", materials_command},
+        {"materials", materials_command}, {"quote", quote_command},
     };
     commands.at(request.command)(request);
 }

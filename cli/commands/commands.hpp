@@ -11,6 +11,7 @@ void heat_command(const Request& request);
 void boring_command(const Request& request);
 void day_command(const Request& request);
 void cautions_command(const Request& request);
+void quote_command(const Request& request);
 void sheet_command(const Request& request);
 void check_command(const Request& request);
 void materials_command(const Request& request);

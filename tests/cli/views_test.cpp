@@ -33,7 +33,7 @@ TEST_CASE("every demo job plans in every view, in both systems, inside the page"
     std::size_t jobs = 0;
     for (const auto& file : std::filesystem::directory_iterator(demo)) {
         ++jobs;
-        for (const char* view : {"take", "passes", "boring", "heat", "day", "cautions"})
+        for (const char* view : {"take", "passes", "boring", "heat", "day", "quote", "cautions"})
             for (const char* units : {"mm", "inch"}) {
                 INFO(file.path() << " " << view << " " << units);
                 const Outcome outcome =

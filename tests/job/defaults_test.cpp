@@ -94,7 +94,7 @@ TEST_CASE("a record within that is absent assumes nothing") {
     for (const Record* record :
          {&site_record, &approved_record, &post_heat_record, &worn_record, &station_record, &attached_record,
           &face_record, &groove_record, &hole_record, &torch_record, &heater_record, &boring_record,
-          &prices_record}) {
+          &prices_record, &labour_record}) {
         CAPTURE(record->name);
         CHECK(fallbacks(*record) == 0);
     }

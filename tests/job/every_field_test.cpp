@@ -128,7 +128,8 @@ TEST_CASE("a list or a named number is read element by element") {
          {"site.near[1]", "site.residue[0]", "procedures.ears.spools[1]",
           "procedures.ears.approved.heat_input[0]", "bores[0].composition.Mn",
           "bores[0].attached[1].thickness", "bores[1].worn.stations[1].radii[2]",
-          "bores[2].worn.stations[0].diameters[1]", "boring.bar_speeds[1]", "prices.wire_kg.steel/ER70S-6"}) {
+          "bores[2].worn.stations[0].diameters[1]", "boring.bar_speeds[1]", "prices.wire_kg.steel/ER70S-6",
+          "prices.packs.CO2 cylinder", "prices.extras.lodging"}) {
         CAPTURE(path);
         CHECK(has_fault_at(faults_with(document, path, "{}"), path));
         CHECK(faults_with(document, path, "{}").size() == 1); // and it brings no other with it
@@ -141,7 +142,7 @@ TEST_CASE("an unknown field is a fault in every record") {
          {"", "site", "procedures.ears", "procedures.ears.approved", "procedures.ears.approved.post_heat",
           "bores[0]", "bores[0].attached[0]", "bores[0].worn", "bores[1].worn.stations[0]",
           "bores[0].faces[0]", "bores[0].grooves[0]", "bores[0].holes[0]", "torch", "heater", "boring",
-          "prices"}) {
+          "prices", "prices.labour", "prices.travel"}) {
         CAPTURE(path);
         std::string text = document.text;
         text.insert(value_at(document, path).begin + 1, "\"zebra\": 1, ");

@@ -53,7 +53,13 @@ inline const std::string full_job = R"json({
   "boring": { "bar_speeds": ["80 rev/min", "2 rev/s"], "cutting_speed": "200 ft/min", "feed": "5 thou",
               "rough_cut": "0.06 in", "edge_life": "25 min", "stroke": "14 in" },
   "reserve": "15 %",
-  "prices": { "currency": "EUR", "labour_hour": 85, "wire_kg": { "steel/ER70S-6": 4.2 } }
+  "prices": { "currency": "EUR", "labour_hour": 85,
+              "labour": { "set_up": 81, "heating": 82, "welding": 83, "waiting": 84, "boring": 85.5, "clean_up": 86,
+                          "testing": 87, "travel": 88 },
+              "watch_hour": 40.25, "wire_kg": { "steel/ER70S-6": 4.2 }, "packs": { "CO2 cylinder": 31.50 },
+              "materials": "use", "power_kwh": 0.3125, "fuel_litre": 1.7,
+              "travel": { "distance": 56.5, "in": "miles", "time": "1 h 15 min", "trips": 3 }, "drive": 0.9,
+              "extras": { "lodging": 240 }, "contingency": "5 %", "markup": "12.5 %", "tax": "8.875 %" }
 })json";
 
 } // namespace ringfill::testing

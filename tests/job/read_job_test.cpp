@@ -188,6 +188,24 @@ TEST_CASE("torch, heater, boring bar and prices arrive in SI") {
     check(job.boring.edge_life, 25 * 60);
     check(job.boring.stroke, 14 * 0.0254);
     CHECK(job.prices.currency == "EUR");
-    CHECK(job.prices.labour_hour == 85);
-    CHECK(job.prices.wire_kg == std::vector<std::pair<std::string, double>>{{"steel/ER70S-6", 4.2}});
+    const Prices& prices = job.prices;
+    CHECK(prices.labour_hour == Decimal{85, 0});
+    CHECK(prices.labour.size() == 8);
+    CHECK(prices.labour[4] == NamedPrices::value_type{"boring", {855, 1}});
+    CHECK(prices.watch_hour == Decimal{4025, 2});
+    CHECK(prices.wire_kg == NamedPrices{{"steel/ER70S-6", {42, 1}}});
+    CHECK(prices.packs == NamedPrices{{"CO2 cylinder", {315, 1}}});
+    CHECK(prices.by_use);
+    CHECK(prices.power_kwh == Decimal{3125, 4});
+    CHECK(prices.fuel_litre == Decimal{17, 1});
+    REQUIRE(prices.travel);
+    CHECK(prices.travel->distance == Decimal{565, 1});
+    CHECK(prices.travel->in_miles);
+    check(prices.travel->time, 75 * 60);
+    CHECK(prices.travel->trips == 3);
+    CHECK(prices.drive == Decimal{9, 1});
+    CHECK(prices.extras == NamedPrices{{"lodging", {240, 0}}});
+    CHECK(prices.contingency == 5'000);
+    CHECK(prices.markup == 12'500);
+    CHECK(prices.tax == 8'875);
 }

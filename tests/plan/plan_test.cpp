@@ -24,7 +24,7 @@ std::string refusal(const std::string& text) {
     return "not refused";
 }
 
-const Lines left_out = {"quote: prices are used to choose packs only."};
+const Lines left_out = {"quote: left out, because the job gives no prices.currency."};
 
 /// The notes of a plan but for those of every plan, which stand last.
 Lines own_notes(const Plan& plan) {

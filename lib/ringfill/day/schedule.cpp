@@ -93,7 +93,8 @@ class Filling {
         if (!(step.length > Time()))
             return;
         schedule_.entries.push_back({now_, now_ + step.length, bore, step.name, step.waits, false,
-                                     step.arc_time, step.welding, step.fire});
+                                     step.arc_time, step.welding, step.fire,
+                                     step.waits ? Phase::waiting : step.phase});
         now_ += step.length;
     }
 

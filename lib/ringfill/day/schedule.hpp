@@ -20,6 +20,7 @@ struct DayEntry {
     Time arc_time = {};
     bool welding = false; ///< between the first and the last ring of the bore
     bool fire = false;    ///< flame, arc, sparks, or a pause between them
+    Phase phase = Phase::waiting;
 };
 
 /// The work in its order of time.

@@ -7,15 +7,19 @@
 
 namespace ringfill {
 
+/// What the hours of a day go into.
+enum class Phase { set_up, heating, welding, waiting, boring, clean_up };
+
 /// One thing that is done, or waited for.
 struct WorkStep {
     std::string name; ///< "skim", "layer 3", "cool to 150 °C"
     Time length;
-    bool waits = false;    ///< nobody's hands are needed
-    bool uses_bar = false; ///< with its tool or the torch on it
-    Time arc_time = {};    ///< the arc burns for so much of it
-    bool welding = false;  ///< between the first and the last ring: people read it as one
-    bool fire = false;     ///< flame, arc, sparks, or a pause between them
+    bool waits = false;          ///< nobody's hands are needed
+    bool uses_bar = false;       ///< with its tool or the torch on it
+    Time arc_time = {};          ///< the arc burns for so much of it
+    bool welding = false;        ///< between the first and the last ring: people read it as one
+    bool fire = false;           ///< flame, arc, sparks, or a pause between them
+    Phase phase = Phase::set_up; ///< of a wait it is waiting, whatever stands here
 };
 
 /// Steps that follow one another without a break, and the least time before the bore's next block may begin.

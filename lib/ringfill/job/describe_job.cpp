@@ -80,25 +80,6 @@ constexpr std::array boring_fields = {
           .sample = R"("350 mm")"},
 };
 
-constexpr std::array prices_fields = {
-    Field{.name = "currency",
-          .kind = Kind::text,
-          .span = spans::name,
-          .help = "the currency of all prices",
-          .sample = R"("EUR")"},
-    Field{.name = "labour_hour",
-          .kind = Kind::number,
-          .span = spans::price,
-          .help = "price of an hour's work",
-          .sample = "85"},
-    Field{.name = "wire_kg",
-          .kind = Kind::number,
-          .shape = Shape::named,
-          .span = spans::price,
-          .help = "price of a kilogram of wire, by filler",
-          .sample = R"({ "steel/ER70S-6": 4.2 })"},
-};
-
 constexpr std::array job_fields = {
     Field{.name = "format",
           .kind = Kind::word,
@@ -186,7 +167,7 @@ constexpr std::array job_fields = {
           .sample = R"("10 %")"},
     Field{.name = "prices",
           .kind = Kind::object,
-          .help = "what things cost",
+          .help = "what things cost, for the quote",
           .sample = R"({ "currency": "EUR" })",
           .record = &prices_record},
 };
@@ -196,7 +177,6 @@ constexpr std::array job_fields = {
 constinit const Record torch_record{"torch", "the torch head", torch_fields};
 constinit const Record heater_record{"heater", "what heats the boss", heater_fields};
 constinit const Record boring_record{"boring", "the boring bar", boring_fields};
-constinit const Record prices_record{"prices", "what things cost", prices_fields};
 constinit const Record job_record{"the job", "a whole job", job_fields};
 
 } // namespace ringfill

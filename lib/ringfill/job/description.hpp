@@ -21,5 +21,7 @@ extern const Record torch_record;
 extern const Record heater_record;
 extern const Record boring_record;
 extern const Record prices_record;
+extern const Record labour_record;
+extern const Record travel_record;
 
 } // namespace ringfill

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include <ringfill/document/assumed.hpp>
+#include <ringfill/job/prices.hpp>
 #include <ringfill/job/procedure.hpp>
 #include <ringfill/job/site.hpp>
 #include <ringfill/job/workshop.hpp>

@@ -7,6 +7,7 @@
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/job/description.hpp>
 #include <ringfill/job/read_bore.hpp>
+#include <ringfill/job/read_prices.hpp>
 #include <ringfill/job/read_procedure.hpp>
 #include <ringfill/job/read_site.hpp>
 #include <ringfill/job/read_workday.hpp>

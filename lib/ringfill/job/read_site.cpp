@@ -42,8 +42,4 @@ BoringBar read_boring_bar(const Entry& entry) {
     return bar;
 }
 
-Prices read_prices(const Entry& entry) {
-    return {entry.text("currency"), entry.number("labour_hour"), entry.named_numbers("wire_kg")};
-}
-
 } // namespace ringfill

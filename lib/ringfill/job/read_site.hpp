@@ -10,6 +10,5 @@ Site read_site(const Entry& entry);
 Torch read_torch(const Entry& entry);
 Heater read_heater(const Entry& entry);
 BoringBar read_boring_bar(const Entry& entry);
-Prices read_prices(const Entry& entry);
 
 } // namespace ringfill

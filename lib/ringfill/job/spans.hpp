@@ -41,6 +41,8 @@ inline constexpr Span clock{4, 5};                // characters
 inline constexpr Span turning{0, 100, true};      // rev/s
 inline constexpr Span mass{0.1, 2'000};           // kg
 inline constexpr Span room{0, 1e7, true};         // m3
-inline constexpr Span price{0, 1e7};
+inline constexpr Span price{0, 1e8};
+inline constexpr Span road{0, 40'000};       // km or miles, round the earth
+inline constexpr Span road_time{0, 864'000}; // s, ten days
 
 } // namespace ringfill::spans

@@ -2,7 +2,6 @@
 
 #include <optional>
 #include <string>
-#include <utility>
 #include <vector>
 
 #include <ringfill/units/quantity.hpp>
@@ -37,13 +36,6 @@ struct Workday {
     Time start;       ///< from midnight
     Time length;      ///< of each day
     Time change_over; ///< going to another bore of a line and back
-};
-
-/// What things cost, in one currency.
-struct Prices {
-    std::optional<std::string> currency;
-    std::optional<double> labour_hour;
-    std::vector<std::pair<std::string, double>> wire_kg; ///< by filler
 };
 
 } // namespace ringfill

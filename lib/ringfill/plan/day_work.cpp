@@ -12,8 +12,10 @@ WorkStep hand(std::string name, Time length) {
     return {std::move(name), length};
 }
 
-WorkStep at_bar(std::string name, Time length) {
-    return {std::move(name), length, false, true};
+WorkStep at_bar(std::string name, Time length, Phase phase = Phase::set_up) {
+    WorkStep step{std::move(name), length, false, true};
+    step.phase = phase;
+    return step;
 }
 
 /// Standing time of the bar's own work of one kind.
@@ -69,7 +71,7 @@ void add_survey_and_skim(LineWork& line, const std::string& name, const BorePlan
                                         [](const WorkStep& step) { return step.name == "mount tool"; });
     if (!tool_is_on)
         line.set_up.steps.push_back(at_bar("mount tool", of("mount tool")));
-    line.set_up.steps.push_back(at_bar(fmt::format("skim {}", name), skim));
+    line.set_up.steps.push_back(at_bar(fmt::format("skim {}", name), skim, Phase::boring));
 }
 
 std::string name_of_stretch(const HeatStep& step) {
@@ -84,7 +86,7 @@ WorkBlock hot_block(const BorePlan& planned, const std::vector<StepTime>& times)
     const HeatRun& cold = planned.heat_balance->cold().run;
     WorkBlock block;
     block.hot = true;
-    block.steps = {at_bar("mount torch", of("mount torch")), at_bar("preheat", cold.warm_up)};
+    block.steps = {at_bar("mount torch", of("mount torch")), at_bar("preheat", cold.warm_up, Phase::heating)};
     const HeatStep* before = nullptr;
     int rings_before = 0;
     for (const HeatStep& step : hot.steps) {
@@ -99,20 +101,21 @@ WorkBlock hot_block(const BorePlan& planned, const std::vector<StepTime>& times)
             continue;
         const bool same_layer = before && before->pass == step.pass && before->layer == step.layer;
         if (before && !same_layer)
-            block.steps.push_back({"clean the layer", of("clean a layer"), false, true, {}, true});
+            block.steps.push_back(
+                {"clean the layer", of("clean a layer"), false, true, {}, true, false, Phase::welding});
         const int rings = step.after_ring - (same_layer ? rings_before : 0);
         rings_before = step.after_ring;
-        WorkStep weld =
-            at_bar(name_of_stretch(step), step.time + static_cast<double>(rings) * of("step a ring"));
+        WorkStep weld = at_bar(name_of_stretch(step),
+                               step.time + static_cast<double>(rings) * of("step a ring"), Phase::welding);
         weld.arc_time = step.time;
         weld.welding = true;
         block.steps.push_back(std::move(weld));
         before = &step;
     }
     if (cold.reheating > Time())
-        block.steps.push_back(at_bar("reheats between rings", cold.reheating));
+        block.steps.push_back(at_bar("reheats between rings", cold.reheating, Phase::heating));
     if (const Time hold = std::max(hot.post_heating, cold.post_heating); hold > Time())
-        block.steps.push_back(at_bar("hold hot after the last ring", hold));
+        block.steps.push_back(at_bar("hold hot after the last ring", hold, Phase::heating));
     for (WorkStep& step : block.steps)
         step.fire = step.name != "mount torch";
     block.rest = std::max(*hot.cooling_to_rough, *cold.cooling_to_rough);
@@ -126,10 +129,12 @@ WorkBlock roughing(const BorePlan& planned, const std::vector<StepTime>& times) 
     WorkBlock block;
     block.steps = {at_bar("mount tool", step_time(times, "mount tool").time.value)};
     if (const Time trim = standing_of(boring, "trim"); trim > Time())
-        block.steps.push_back(at_bar("trim the ends", trim));
-    block.steps.push_back(at_bar("rough and semi-finish", cutting(boring, [](CutKind kind) {
-                                                              return !is_skim(kind) && !is_last(kind);
-                                                          }) + standing_of(boring, "bar_move")));
+        block.steps.push_back(at_bar("trim the ends", trim, Phase::boring));
+    block.steps.push_back(
+        at_bar("rough and semi-finish",
+               cutting(boring, [](CutKind kind) { return !is_skim(kind) && !is_last(kind); }) +
+                   standing_of(boring, "bar_move"),
+               Phase::boring));
     block.rest = std::max(*balance.hot.run.cooling_to_finish, *balance.cold().run.cooling_to_finish);
     block.rest_name = "cools for finishing";
     return block;
@@ -138,7 +143,7 @@ WorkBlock roughing(const BorePlan& planned, const std::vector<StepTime>& times) 
 WorkBlock finishing(const BorePlan& planned, const std::vector<StepTime>& times) {
     const BoringPlan& boring = planned.boring;
     WorkBlock block;
-    block.steps = {at_bar("finish and spring pass", cutting(boring, is_last))};
+    block.steps = {at_bar("finish and spring pass", cutting(boring, is_last), Phase::boring)};
     Time facing = standing_of(boring, "facing_head");
     for (const Facing& one : boring.facing)
         facing += one.time;
@@ -148,8 +153,9 @@ WorkBlock finishing(const BorePlan& planned, const std::vector<StepTime>& times)
                                                  {"chamfer", standing_of(boring, "chamfer")}};
     for (const auto& [name, time] : rest)
         if (time > Time())
-            block.steps.push_back(at_bar(name, time));
+            block.steps.push_back(at_bar(name, time, Phase::boring));
     block.steps.push_back(hand("measure size", step_time(times, "measure size").time.value));
+    block.steps.back().phase = Phase::boring;
     return block;
 }
 
@@ -166,7 +172,8 @@ std::vector<LineWork> line_works(const Job& job, const std::vector<BorePlan>& bo
                                  const std::vector<StepTime>& times) {
     const auto of = [&](std::string_view step) { return step_time(times, step).time.value; };
     const WorkBlock set_up{{at_bar("set up and align the bar", of("align"))}};
-    const WorkBlock strip{{hand("take the bar off", of("strip"))}};
+    WorkBlock strip{{hand("take the bar off", of("strip"))}};
+    strip.steps.front().phase = Phase::clean_up;
     std::vector<LineWork> lines;
     std::map<std::string, std::size_t> known;
     for (std::size_t i = 0; i < bores.size(); ++i)

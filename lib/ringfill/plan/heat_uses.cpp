@@ -10,7 +10,6 @@
 
 #include <ringfill/take/take_blanket.hpp>
 #include <ringfill/take/take_fuel.hpp>
-#include <ringfill/take/take_power.hpp>
 
 namespace ringfill {
 namespace {
@@ -77,6 +76,8 @@ std::vector<PowerUse> power_uses(const std::vector<BorePlan>& bores) {
     return uses;
 }
 
+} // namespace
+
 MainsUse mains_use(const std::vector<BorePlan>& bores, Power bar_drive) {
     MainsUse mains;
     mains.bar_drive = bar_drive;
@@ -94,8 +95,6 @@ MainsUse mains_use(const std::vector<BorePlan>& bores, Power bar_drive) {
     }
     return mains;
 }
-
-} // namespace
 
 std::vector<Need> heat_needs(const Job& job, const std::vector<BorePlan>& bores, const Shop& shop) {
     std::vector<Need> lines =

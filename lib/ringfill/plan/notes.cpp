@@ -75,8 +75,4 @@ std::vector<std::string> line_notes(const Job& job) {
     return notes;
 }
 
-std::vector<std::string> left_out_notes() {
-    return {"quote: prices are used to choose packs only."};
-}
-
 } // namespace ringfill

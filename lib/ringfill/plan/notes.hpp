@@ -13,7 +13,4 @@ std::vector<std::string> bore_notes(const WornBore& bore, const BorePlan& planne
 /// Bores of one line share a set-up of the bar.
 std::vector<std::string> line_notes(const Job& job);
 
-/// What is not part of this plan.
-std::vector<std::string> left_out_notes();
-
 } // namespace ringfill

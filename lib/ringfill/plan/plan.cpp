@@ -25,6 +25,7 @@
 #include <ringfill/plan/plan_cautions.hpp>
 #include <ringfill/plan/plan_day.hpp>
 #include <ringfill/plan/plan_metals.hpp>
+#include <ringfill/plan/plan_quote.hpp>
 #include <ringfill/plan/plan_working.hpp>
 #include <ringfill/plan/settings_told.hpp>
 #include <ringfill/plan/uses.hpp>
@@ -204,7 +205,8 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     plan_fire_watch(result);
     ranges::push_back(result.take, take_fire_watch(result.fire_watch));
     judge_by_table(result, job, shop, settings);
-    ranges::push_back(result.notes, left_out_notes());
+    plan_quote(result, job, shop, faults);
+    refuse_if_any(Origin::job, faults);
     result.working = plan_working(job, result, settings);
     return result;
 }

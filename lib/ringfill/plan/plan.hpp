@@ -14,6 +14,7 @@
 #include <ringfill/plan/day_plan.hpp>
 #include <ringfill/plan/progress.hpp>
 #include <ringfill/plan/shop.hpp>
+#include <ringfill/quote/quote.hpp>
 #include <ringfill/take/need.hpp>
 #include <ringfill/weld/layer_metal.hpp>
 #include <ringfill/weld/metal.hpp>
@@ -76,6 +77,7 @@ struct Plan {
     std::optional<DayPlan> day; ///< nothing: some bore has no heat balance, the notes say which
     FireWatch fire_watch;
     std::vector<Need> take;
+    std::optional<Quote> quote;     ///< nothing: the job gives no currency
     std::vector<Caution> cautions;  ///< those that apply, then those the job leaves open; by time of the work
     std::vector<std::string> notes; ///< what is out of the usual, and what is not part of this plan
     std::vector<Working> working;   ///< how every figure was reached

@@ -49,7 +49,8 @@ void plan_day(Plan& plan, const Job& job, const Shop& shop) {
     const auto& times = shop.standing_times;
     const auto of = [&](std::string_view step) { return step_time(times, step).time.value; };
     const WorkBlock arrive{{{"unload and make the place safe", of("arrive")}}};
-    const WorkBlock leave{{{"pack and hand over", of("leave")}}};
+    WorkBlock leave{{{"pack and hand over", of("leave")}}};
+    leave.steps.front().phase = Phase::clean_up;
     const auto lines = line_works(job, plan.bores, times);
     DayPlan day;
     day.calendar = {job.workday.start, job.workday.length, late_enough};

@@ -11,6 +11,7 @@
 
 #include <ringfill/heat/balance_working.hpp>
 #include <ringfill/heat/heat_working.hpp>
+#include <ringfill/quote/quote_working.hpp>
 #include <ringfill/survey/survey_working.hpp>
 #include <ringfill/units/metric.hpp>
 #include <ringfill/weld/gas.hpp>
@@ -127,6 +128,8 @@ std::vector<Working> plan_working(const Job& job, const Plan& plan, const Settin
     ranges::push_back(work, fire_watch_working(plan.fire_watch));
     for (std::size_t i = 0; i < plan.take.size(); ++i)
         ranges::push_back(work, under(element_path("take", i), plan.take[i].working));
+    if (plan.quote)
+        ranges::push_back(work, quote_working(*plan.quote));
     return work;
 }
 

@@ -20,6 +20,7 @@ Shop read_shop(const Shelf& shelf, const std::vector<std::string>& plugin_folder
         shop.suits.insert(shop.suits.end(), family.suits.begin(), family.suits.end());
     shop.size_steps = read_size_steps(table_files(shelf, "size_limits.json"), shop.sources);
     shop.cautions = read_cautions(table_files(shelf, "cautions.json"), shop.sources);
+    shop.currencies = read_currencies(table_files(shelf, "currencies.json"), shop.sources);
     return shop;
 }
 

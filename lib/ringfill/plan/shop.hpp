@@ -4,6 +4,7 @@
 
 #include <ringfill/material/registry.hpp>
 #include <ringfill/table/cautions.hpp>
+#include <ringfill/table/currencies.hpp>
 #include <ringfill/table/cutting.hpp>
 #include <ringfill/table/fuels.hpp>
 #include <ringfill/table/gases.hpp>
@@ -33,6 +34,7 @@ struct Shop {
     std::vector<Suit> suits; ///< the common rules, then those of the families
     std::vector<SizeStep> size_steps;
     CautionTable cautions;
+    std::vector<Currency> currencies;
 };
 
 /// Reads every table on the shelf and loads the plugins in some folders, once. A family that does not load is

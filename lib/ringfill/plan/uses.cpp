@@ -109,7 +109,7 @@ std::vector<WireUse> wire_uses(const Job& job, const std::vector<BorePlan>& bore
         offer_spools(use, own.procedure->spools);
         for (const auto& [filler, price] : job.prices.wire_kg)
             if (filler == use.filler)
-                use.price_kg = price;
+                use.price_kg = as_double(price);
         add_trial(use.trials, bore, largest);
     }
     return uses;
@@ -130,7 +130,7 @@ std::vector<PieceUse> piece_uses(const Job& job, const std::vector<BorePlan>& bo
         use.pieces_each.push_back(bore.metal.pieces);
         for (const auto& [filler, price] : job.prices.wire_kg)
             if (filler == use.filler)
-                use.price_kg = price;
+                use.price_kg = as_double(price);
         add_trial(use.trials, bore, largest);
     }
     return uses;

@@ -8,6 +8,7 @@
 #include <ringfill/report/day_json.hpp>
 #include <ringfill/report/heat_json.hpp>
 #include <ringfill/report/metals_json.hpp>
+#include <ringfill/report/quote_json.hpp>
 #include <ringfill/report/time_json.hpp>
 #include <ringfill/report/working_json.hpp>
 #include <ringfill/units/metric.hpp>
@@ -203,6 +204,8 @@ Value plan_document(const Plan& plan) {
         object.push_back({"day", day_object(*plan.day)});
     object.push_back({"fire_watch", fire_watch_object(plan.fire_watch)});
     object.push_back({"take", list_of(plan.take, need_object)});
+    if (plan.quote)
+        object.push_back({"quote", quote_object(*plan.quote)});
     object.push_back({"cautions", list_of(plan.cautions, caution_object)});
     object.push_back({"notes", list_of(plan.notes, [](const std::string& note) { return Value(note); })});
     object.push_back({"assumed", list_of(plan.assumed, assumed_object)});

@@ -14,6 +14,13 @@ struct PackCount {
     std::int64_t count = 0;
 };
 
+/// How a line comes into a quote.
+enum class Charge {
+    used_up,  ///< among the materials
+    tool,     ///< comes home again: only where it has a price of its own
+    by_hours, ///< with the hours or the energy, not by the piece
+};
+
 /// One line of what to take: how much, why, and by which rule.
 struct Need {
     std::string item;
@@ -27,6 +34,7 @@ struct Need {
     bool for_measuring = false; ///< a temperature stick or thermometer
     std::string why;            ///< with the numbers that made it, in the user's units
     std::string source;         ///< key of the rule's source
+    Charge charge = Charge::used_up;
     std::vector<Working> working = {}; ///< of need, reserve, supplied and spare
 };
 

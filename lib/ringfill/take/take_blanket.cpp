@@ -31,6 +31,7 @@ std::vector<Need> take_blanket(const std::vector<BlanketUse>& uses) {
     line.supplied = line.need;
     line.why = fmt::format("keeps the heat in and evens it out, one for each bore of {}", bores);
     line.source = "practice";
+    line.charge = Charge::tool;
     line.working = {{"need", "sum(n)", {{"n", each}}, line.need, "pieces", "practice"},
                     {"reserve", "0*need", {{"need", line.need, "pieces"}}, 0, "pieces", "practice"}};
     work_supply(line, {line.supplied}, {1});

@@ -10,7 +10,7 @@ namespace {
 /// Nobody watches well for longer [common practice, no source].
 const Time long_watch = in_si<Time>(8 * 3'600);
 
-Need one_of(std::string item, std::string why, std::string source) {
+Need one_of(std::string item, std::string why, std::string source, Charge charge) {
     Need line;
     line.item = std::move(item);
     line.need = 1;
@@ -18,6 +18,7 @@ Need one_of(std::string item, std::string why, std::string source) {
     line.supplied = 1;
     line.why = std::move(why);
     line.source = std::move(source);
+    line.charge = charge;
     line.working = {{"need", "1*n", {{"n", 1, "pieces"}}, 1, "pieces", line.source},
                     {"reserve", "0*n", {{"n", 1, "pieces"}}, 0, "pieces", line.source}};
     work_supply(line, {line.supplied}, {1});
@@ -38,9 +39,9 @@ std::vector<Need> take_fire_watch(const FireWatch& watch) {
     return {one_of("fire watch, a second person",
                    fmt::format("not the one who welds; from the first flame to {} after the last heat{}{}",
                                show(watch.after.value), how_long, looks),
-                   watch.after.source),
+                   watch.after.source, Charge::by_hours),
             one_of("extinguisher 2-A:20-B:C", "in the hand of the fire watch, besides the one on the machine",
-                   "practice")};
+                   "practice", Charge::tool)};
 }
 
 } // namespace ringfill

@@ -70,6 +70,7 @@ std::vector<Need> take_holes(const std::vector<HoleUse>& holes, UnitSystem units
                         group.where)));
         lines.push_back(
             pieces(fmt::format("drill {}", size), {1}, 0, "to reopen the plugged holes after boring"));
+        lines.back().charge = Charge::tool;
         if (sum(group.fittings) > 0)
             lines.push_back(pieces(fmt::format("fittings, hole {}", size), group.fittings, 1,
                                    "heat ruins the old ones; and one spare"));

@@ -40,6 +40,7 @@ Need welding_set(const std::vector<PowerUse>& uses) {
     line.supplied = 1;
     line.why = fmt::format("rated at least so in periods of 10 min: {}", demands);
     line.source = "IEC60974-1";
+    line.charge = Charge::tool;
     const std::vector<double> each(uses.size(), 1);
     line.working = {{"need", "min(sum(n), 1)", {{"n", each}}, 1, "pieces", "own"},
                     {"reserve", "0*need", {{"need", 1, "pieces"}}, 0, "pieces", "practice"}};
@@ -92,6 +93,7 @@ Need peak_power(const std::vector<PowerUse>& uses, const MainsUse& mains) {
                     most->voltage.value(), show(most->current), most->procedure, arc, 100 * set_efficiency);
     if (mains.electric_heater)
         line.why += fmt::format("; and {:.3g} kW of heater, as if together", heater);
+    line.charge = Charge::by_hours;
     if (bar > 0)
         line.why += fmt::format("; the boring bar at another time {:.3g} kW", bar);
     line.source = "practice";
@@ -120,6 +122,7 @@ Need generator_fuel(const MainsUse& mains, double reserve, UnitSystem units) {
     const double drawn = arc / set_efficiency + heating + boring;
     Need line;
     line.item = "generator fuel";
+    line.charge = Charge::by_hours;
     line.need = drawn / per_litre;
     line.reserve = reserve * line.need;
     line.unit = "L";
@@ -149,6 +152,10 @@ Need generator_fuel(const MainsUse& mains, double reserve, UnitSystem units) {
 }
 
 } // namespace
+
+Energy drawn(const MainsUse& mains) {
+    return mains.arc / set_efficiency + mains.heating + mains.boring;
+}
 
 double duty_pct(Time busiest_arc) {
     const double twentieths = std::ceil(20 * busiest_arc.value() / duty_period - 1e-9);

@@ -38,6 +38,9 @@ struct MainsUse {
 /// and at most 100 [%]. [EN IEC 60974-1, from memory]
 double duty_pct(Time busiest_arc);
 
+/// What is drawn from the mains for it, J: the arc through the set, the rest as it is.
+Energy drawn(const MainsUse& mains);
+
 /// One welding set with its rating, the power that must be there at once [kW], and the fuel of a generator
 /// where there are no mains [L] with its reserve. Peak = highest U I / set efficiency + electric heater, as
 /// if they ran together, or the drive of the boring bar, which does not, if that is more. Without a procedure

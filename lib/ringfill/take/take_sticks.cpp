@@ -87,13 +87,15 @@ std::vector<Need> take_sticks(const std::vector<StickUse>& uses, const std::vect
     for (const StickReason& reason : reasons)
         lines.push_back(
             pieces(reason.stick->name, 2, reason.why + "; two of each, one breaks", reason.stick->source));
-    if (!reasons.empty() || !by_thermometer.empty())
+    if (!reasons.empty() || !by_thermometer.empty()) {
         lines.push_back(
             pieces("contact thermometer", 1,
                    by_thermometer.empty()
                        ? std::string("to check the sticks and to read between their ratings")
                        : fmt::format("no pair of sticks serves {}: measure there", by_thermometer),
                    "practice"));
+        lines.back().charge = Charge::tool;
+    }
     return lines;
 }
 

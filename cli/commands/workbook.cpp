@@ -1,0 +1,133 @@
+#include "workbook.hpp"
+
+#include <cerrno>
+#include <cstdlib>
+#include <cstring>
+#include <filesystem>
+#include <map>
+
+#include <xlsxwriter.h>
+
+#include <fmt/format.h>
+
+#include <ringfill/document/whole_file.hpp>
+#include <ringfill/fault/fault.hpp>
+
+namespace ringfill::cli {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::size_t largest_workbook = 64'000'000; // bytes
+constexpr double column_widths[] = {50, 12, 12, 14, 14, 50, 20, 10};
+
+[[noreturn]] void fail(const std::string& where, const std::string& why) {
+    throw Faulty(Origin::file, fault_in_file(where, fmt::format("cannot be written: {}", why),
+                                             "make room there, or name another folder in TMPDIR"));
+}
+
+std::string temporary_folder() {
+    std::error_code error;
+    const fs::path folder = fs::temp_directory_path(error);
+    if (error)
+        fail("the system's temporary folder", error.message());
+    return folder.string();
+}
+
+/// A folder of our own among the temporary ones, gone again at the end.
+class OwnFolder {
+  public:
+    OwnFolder() : path_(temporary_folder() + "/ringfill-XXXXXX") {
+        if (!::mkdtemp(path_.data()))
+            fail(path_, std::strerror(errno));
+    }
+    OwnFolder(const OwnFolder&) = delete;
+    OwnFolder& operator=(const OwnFolder&) = delete;
+    ~OwnFolder() {
+        std::error_code ignored;
+        fs::remove_all(path_, ignored);
+    }
+    const std::string& path() const { return path_; }
+
+  private:
+    std::string path_;
+};
+
+std::string money_format(int exponent, int more) {
+    std::string format = "#,##0";
+    if (exponent > 0)
+        format += '.' + std::string(static_cast<std::size_t>(exponent), '0');
+    return exponent > 0 ? format + std::string(static_cast<std::size_t>(more), '#') : format;
+}
+
+/// The formats of the styles; General where a currency without decimals has prices with some.
+std::map<CellStyle, lxw_format*> formats(lxw_workbook* book, int exponent) {
+    std::map<CellStyle, lxw_format*> made;
+    for (const CellStyle style :
+         {CellStyle::plain, CellStyle::strong, CellStyle::quantity, CellStyle::price, CellStyle::amount,
+          CellStyle::strong_amount, CellStyle::share, CellStyle::whole})
+        made[style] = workbook_add_format(book);
+    format_set_bold(made[CellStyle::strong]);
+    format_set_bold(made[CellStyle::strong_amount]);
+    if (exponent > 0)
+        format_set_num_format(made[CellStyle::price], money_format(exponent, 2).c_str());
+    format_set_num_format(made[CellStyle::amount], money_format(exponent, 0).c_str());
+    format_set_num_format(made[CellStyle::strong_amount], money_format(exponent, 0).c_str());
+    format_set_num_format(made[CellStyle::share], "0.0##%");
+    format_set_font_color(made[CellStyle::whole], LXW_COLOR_GRAY);
+    return made;
+}
+
+lxw_error put(lxw_worksheet* sheet, lxw_row_t row, lxw_col_t column, const WorkbookCell& cell,
+              lxw_format* format) {
+    const std::string formula = "=" + cell.text;
+    switch (cell.kind) {
+    case WorkbookCell::Kind::empty:
+        return worksheet_write_blank(sheet, row, column, format);
+    case WorkbookCell::Kind::text:
+        return worksheet_write_string(sheet, row, column, cell.text.c_str(), format);
+    case WorkbookCell::Kind::number:
+        return worksheet_write_number(sheet, row, column, cell.value, format);
+    case WorkbookCell::Kind::formula:
+        return worksheet_write_formula_num(sheet, row, column, formula.c_str(), format, cell.value);
+    case WorkbookCell::Kind::text_formula:
+        break;
+    }
+    return worksheet_write_formula_str(sheet, row, column, formula.c_str(), format, cell.told.c_str());
+}
+
+/// Writes the file; what is wrong, or nothing.
+lxw_error write(const QuoteCells& cells, const std::string& file, std::string& folder) {
+    lxw_workbook_options options = {};
+    options.tmpdir = folder.data();
+    lxw_workbook* book = workbook_new_opt(file.c_str(), &options);
+    if (!book)
+        return LXW_ERROR_CREATING_XLSX_FILE;
+    lxw_worksheet* sheet = workbook_add_worksheet(book, "Quote");
+    const auto styles = formats(book, cells.exponent);
+    for (lxw_col_t column = 0; column < std::size(column_widths); ++column)
+        worksheet_set_column(sheet, column, column, column_widths[column], nullptr);
+    lxw_error error = LXW_NO_ERROR;
+    for (std::size_t row = 0; row < cells.rows.size(); ++row)
+        for (std::size_t column = 0; column < cells.rows[row].size(); ++column) {
+            const WorkbookCell& cell = cells.rows[row][column];
+            const lxw_error one = put(sheet, static_cast<lxw_row_t>(row), static_cast<lxw_col_t>(column),
+                                      cell, styles.at(cell.style));
+            error = error == LXW_NO_ERROR ? one : error;
+        }
+    const lxw_error closed = workbook_close(book);
+    return error == LXW_NO_ERROR ? closed : error;
+}
+
+} // namespace
+
+std::string workbook(const QuoteCells& cells) {
+    OwnFolder folder;
+    std::string folder_name = folder.path();
+    const std::string file = folder.path() + "/quote.xlsx";
+    if (const lxw_error error = write(cells, file, folder_name); error != LXW_NO_ERROR)
+        fail(file, lxw_strerror(error));
+    return read_whole(file, largest_workbook);
+}
+
+} // namespace ringfill::cli

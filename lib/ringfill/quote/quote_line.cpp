@@ -1,0 +1,56 @@
+#include <ringfill/quote/quote_line.hpp>
+
+#include <cmath>
+#include <stdexcept>
+
+#include <fmt/format.h>
+
+namespace ringfill {
+
+Thousandths thousandths(double value) {
+    constexpr double most = 1e12;
+    if (!(value >= 0 && value < most))
+        throw std::logic_error("no quantity of a quote");
+    return static_cast<Thousandths>(std::floor(1000 * value + 0.5));
+}
+
+QuoteLine line_of(std::string item, double quantity, std::string unit) {
+    QuoteLine line;
+    line.item = std::move(item);
+    line.quantity = thousandths(quantity);
+    line.measured = quantity;
+    line.unit = std::move(unit);
+    return line;
+}
+
+Fault too_large(std::string path) {
+    return fault_at_path(std::move(path), {}, "makes an amount too large to be told exactly",
+                         "check the prices and the currency");
+}
+
+void put_price(QuoteLine& line, const PriceAt& at, const Currency& currency, std::vector<Fault>& faults) {
+    line.price = at.price;
+    if (!at.price) {
+        line.missing = fmt::format("price: write {}", at.told.empty() ? at.path : at.told);
+        return;
+    }
+    const int decimals = currency.exponent.value + price_decimals_more;
+    const auto parts = in_parts(*at.price, decimals);
+    if (!parts) {
+        line.missing = "price";
+        faults.push_back(fault_at_path(at.path, decimal_text(*at.price),
+                                       fmt::format("has more than {} decimals", decimals),
+                                       fmt::format("round it: {} has {}, and a price may have two more",
+                                                   currency.name, currency.exponent.value)));
+        return;
+    }
+    if (!line.quantity)
+        return;
+    line.amount = half_even(*line.quantity, *parts, line_parts);
+    if (!line.amount) {
+        line.missing = "amount";
+        faults.push_back(too_large(at.path));
+    }
+}
+
+} // namespace ringfill

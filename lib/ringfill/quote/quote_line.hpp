@@ -1,0 +1,59 @@
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <ringfill/fault/fault.hpp>
+#include <ringfill/quote/money.hpp>
+#include <ringfill/table/currencies.hpp>
+#include <ringfill/units/decimal.hpp>
+
+namespace ringfill {
+
+/// Thousandths of a unit.
+using Thousandths = std::int64_t;
+
+/// What a part of some packs is reckoned from.
+struct PartOf {
+    std::size_t first = 0; ///< of the lines of the packs
+    std::size_t lines = 0;
+    std::optional<Minor> cost; ///< of the packs; nothing: a price is missing
+    Thousandths supplied = 1;  ///< by them
+};
+
+/// A line of a quote.
+struct QuoteLine {
+    std::string item;
+    std::optional<Thousandths> quantity; ///< nothing: not known
+    double measured = 0;                 ///< the quantity before it was rounded to thousandths
+    std::string unit;
+    std::optional<Decimal> price; ///< of one unit
+    std::optional<PartOf> part;   ///< instead of a price
+    std::optional<Minor> amount;  ///< nothing: something is missing
+    std::string missing;          ///< what, and where it is written; empty when there is an amount
+};
+
+/// Rounded to the nearest, halves up.
+Thousandths thousandths(double value);
+
+/// A line of so much, still without a price.
+QuoteLine line_of(std::string item, double quantity, std::string unit);
+
+/// Where a price is written in the job, and the price if it is there.
+struct PriceAt {
+    std::string path;
+    std::optional<Decimal> price;
+    std::string told = {}; ///< how people are told of it; empty: by its path
+};
+
+/// Prices a line, rounded half to even, once. Noted: a price with over two decimals more than the currency
+/// has, and an amount of more than 15 digits.
+void put_price(QuoteLine& line, const PriceAt& at, const Currency& currency, std::vector<Fault>& faults);
+
+/// The fault of an amount that is too large to be told exactly.
+Fault too_large(std::string path);
+
+} // namespace ringfill

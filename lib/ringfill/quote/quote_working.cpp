@@ -1,0 +1,105 @@
+#include <ringfill/quote/quote_working.hpp>
+
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include <range/v3/action/push_back.hpp>
+
+namespace ringfill {
+namespace {
+
+/// Halves to the even one, of whole numbers.
+constexpr const char* half_even_formula =
+    "floor(n*p/d) + min(1, max(0, 2*(n*p - d*floor(n*p/d)) - d + mod(floor(n*p/d), 2)))";
+
+double as_number(std::int64_t whole) {
+    return static_cast<double>(whole);
+}
+
+Working rounded(std::string figure, const Input& n, const Input& p, std::int64_t d, Minor amount,
+                const std::string& unit) {
+    return {
+        std::move(figure), half_even_formula, {n, p, {"d", as_number(d)}}, as_number(amount), unit, "own"};
+}
+
+std::vector<Working> line_working(const QuoteLine& line, const Currency& currency,
+                                  const std::string& smallest) {
+    std::vector<Working> work;
+    if (line.quantity)
+        work.push_back({"quantity",
+                        "floor(1000*q + 0.5)/1000",
+                        {{"q", line.measured, line.unit}},
+                        as_number(*line.quantity) / 1000,
+                        line.unit,
+                        "own"});
+    if (line.part)
+        work.push_back({"of",
+                        "s/1000",
+                        {{"s", as_number(line.part->supplied), "0.001 " + line.unit}},
+                        as_number(line.part->supplied) / 1000,
+                        line.unit,
+                        "own"});
+    if (!line.amount)
+        return work;
+    const Input n{"n", as_number(*line.quantity), "0.001 " + line.unit};
+    if (line.part)
+        work.push_back(rounded("amount_minor", n, {"p", as_number(*line.part->cost), smallest},
+                               line.part->supplied, *line.amount, smallest));
+    else
+        work.push_back(
+            rounded("amount_minor", n,
+                    {"p", as_number(*in_parts(*line.price, currency.exponent.value + price_decimals_more)),
+                     "0.01 " + smallest},
+                    line_parts, *line.amount, smallest));
+    return work;
+}
+
+Working sum_working(std::string figure, const std::vector<double>& amounts, Minor sum,
+                    const std::string& smallest) {
+    return {std::move(figure), "sum(a)", {{"a", amounts, smallest}}, as_number(sum), smallest, "own"};
+}
+
+} // namespace
+
+std::vector<Working> quote_working(const Quote& quote) {
+    const std::string smallest =
+        fmt::format("{} {}", decimal_text({1, quote.currency.exponent.value}), quote.currency.name);
+    const double exponent = quote.currency.exponent.value;
+    std::vector<Working> work{
+        {"exponent", "1*e", {{"e", exponent}}, exponent, "", quote.currency.exponent.source}};
+    std::vector<double> sums;
+    for (std::size_t i = 0; i < quote.sections.size(); ++i) {
+        const QuoteSection& section = quote.sections[i];
+        const std::string path = element_path("sections", i);
+        std::vector<double> amounts;
+        for (std::size_t j = 0; j < section.lines.size(); ++j) {
+            const QuoteLine& line = section.lines[j];
+            ranges::push_back(
+                work, under(element_path(path + ".lines", j), line_working(line, quote.currency, smallest)));
+            if (line.amount)
+                amounts.push_back(as_number(*line.amount));
+        }
+        if (section.sum)
+            work.push_back(sum_working(path + ".sum_minor", amounts, *section.sum, smallest));
+        if (section.sum && section.counts)
+            sums.push_back(as_number(*section.sum));
+    }
+    if (!quote.subtotal)
+        return under("quote", std::move(work));
+    work.push_back(sum_working("subtotal_minor", sums, *quote.subtotal, smallest));
+    std::vector<double> all{as_number(*quote.subtotal)};
+    for (std::size_t i = 0; i < quote.on_top.size(); ++i) {
+        const OnTop& one = quote.on_top[i];
+        const std::string path = element_path("on_top", i);
+        const double share = as_number(one.share);
+        work.push_back({path + ".share", "s/100000", {{"s", share}}, share / whole_share, "", "job"});
+        work.push_back(rounded(path + ".amount_minor", {"n", as_number(one.of), smallest}, {"p", share},
+                               whole_share, one.amount, smallest));
+        all.push_back(as_number(one.amount));
+    }
+    work.push_back(sum_working("total_minor", all, *quote.total, smallest));
+    return under("quote", std::move(work));
+}
+
+} // namespace ringfill

@@ -1,0 +1,154 @@
+#include <catch2/catch.hpp>
+
+#include <ringfill/document/parse.hpp>
+#include <ringfill/fault/printable.hpp>
+#include <ringfill/job/starter.hpp>
+
+#include "run_program.hpp"
+
+using namespace ringfill;
+using namespace ringfill::testing;
+using Catch::Contains;
+
+namespace {
+
+const std::string demo = std::string(RINGFILL_ROOT) + "/cli/demo/";
+
+/// The starter job with prices.
+std::string job_with(const std::string& prices) {
+    std::string text = starter_job(UnitSystem::metric);
+    const std::size_t end = text.rfind('}');
+    return text.insert(end, "\"prices\": {" + prices + "}\n");
+}
+
+Outcome quoted(const std::string& prices, const std::vector<std::string>& more = {}) {
+    const Workspace workspace;
+    workspace.write("job.json", job_with(prices));
+    std::vector<std::string> words{"quote", "job.json"};
+    words.insert(words.end(), more.begin(), more.end());
+    return run(workspace, {.words = words});
+}
+
+} // namespace
+
+TEST_CASE("quote tells every cost and the total, and that it is whole") {
+    const Workspace workspace;
+    const Outcome outcome = run(workspace, {.words = {"quote", demo + "dredger-pivots.json"}});
+    CHECK(outcome.status == 0);
+    CHECK(outcome.err.empty());
+    CHECK_THAT(outcome.out, Contains("MATERIALS BY PACK ") && Contains("MATERIALS BY USE, for comparison ") &&
+                                Contains("LABOUR ") && Contains("POWER ") && Contains("TRAVEL ") &&
+                                Contains("  contingency, 5 % of ") && Contains("  mark-up, 15 % of ") &&
+                                Contains("  tax, 20 % of ") && Contains("  TOTAL  "));
+    CHECK_THAT(outcome.out, !Contains("missing") && !Contains("INCOMPLETE"));
+}
+
+TEST_CASE("quote tells what is missing before anything else, and calls the total incomplete") {
+    const Outcome outcome = quoted(R"("currency": "USD", "labour_hour": 100)");
+    CHECK(outcome.status == 0);
+    CHECK_THAT(outcome.out,
+               Contains("\nMISSING, not in the total\n- wire steel/ER70S-6 1.0 mm, 5 kg spool: price: "
+                        "write \"5 kg spool\" in\n  prices.packs, or its filler in prices.wire_kg\n"));
+    CHECK(outcome.out.find("INCOMPLETE: ") < outcome.out.find("MISSING"));
+}
+
+TEST_CASE("a job without a currency has no quote, and quote says so") {
+    const Outcome outcome = quoted(R"("labour_hour": 100)");
+    CHECK(outcome.status == 0);
+    CHECK(outcome.out == "Swing-arm pivots, gravel dredger 3\n\n"
+                         "There is no quote: the job gives no prices.currency. ringfill start --fields\n"
+                         "tells what prices it may have.\n\n"
+                         "Local codes, the approved procedure and licensed practice prevail over\n"
+                         "everything here.\n");
+    const Outcome table = quoted(R"("labour_hour": 100)", {"--csv"});
+    CHECK(table.out == "part,counts,item,quantity,unit,of,price,amount,currency,missing\r\n");
+    const Outcome book = quoted(R"("labour_hour": 100)", {"-o", "quote.xlsx"});
+    CHECK(book.status == 1);
+    CHECK(book.err == "job.json: has no prices.currency, so there is no quote to write; write \"prices\": { "
+                      "\"currency\": \"EUR\" } with your prices\n");
+}
+
+TEST_CASE("the result has amounts as whole small units and as texts, and the price as written") {
+    const Outcome outcome = quoted(
+        R"("currency": "KWD", "drive": 0.12345, "travel": { "distance": 100, "trips": 1 })", {"--json"});
+    const Document result = parse("out", outcome.out, Origin::job);
+    const Value& quote = value_at(result, "quote");
+    CHECK(*quote.find("currency")->text() == "KWD");
+    CHECK(*quote.find("exponent")->number() == 3);
+    CHECK(*quote.find("whole")->flag() == false);
+    CHECK(*quote.find("total_minor")->number() == 12'345); // 100 km at 0.12345
+    CHECK(*quote.find("total")->text() == "12.345");
+    CHECK_THAT(outcome.out, Contains("\"price\": \"0.12345\""));
+    CHECK_THAT(outcome.out, Contains("\"missing\": \"price: write prices.watch_hour\"") ||
+                                Contains("\"missing\": \"hours: "));
+}
+
+TEST_CASE("a workbook is written whole, over a file that was there, and stands alone") {
+    const Workspace workspace;
+    workspace.write("job.json", job_with(R"("currency": "EUR")"));
+    workspace.write("quote.XLSX", "old");
+    const Outcome outcome = run(workspace, {.words = {"quote", "job.json", "-o", "quote.XLSX"}});
+    CHECK(outcome.status == 0);
+    CHECK(outcome.out.empty());
+    CHECK(workspace.read("quote.XLSX").starts_with("PK"));
+    CHECK(workspace.names() == std::vector<std::string>{"job.json", "quote.XLSX"});
+    for (const char* option : {"--json", "--csv", "--working"}) {
+        const Outcome refused = run(workspace, {.words = {"quote", "job.json", "-o", "other.xlsx", option}});
+        CHECK(refused.status == 2);
+        CHECK(refused.err ==
+              fmt::format("ringfill: {} stands beside a workbook for -o; leave it out, or choose "
+                          "a name that does not end in .xlsx\n",
+                          option));
+    }
+    const Outcome nowhere = run(workspace, {.words = {"quote", "job.json", "-o", "no/quote.xlsx"}});
+    CHECK(nowhere.status == 4);
+    CHECK(nowhere.err == "no/quote.xlsx: cannot be written: No such file or directory; check the name and "
+                         "make the folder first\n");
+}
+
+TEST_CASE("a temporary folder that is not there is told with what to do") {
+    const Workspace workspace;
+    workspace.write("job.json", job_with(R"("currency": "EUR")"));
+    const Outcome outcome = run(workspace, {.words = {"quote", "job.json", "-o", "quote.xlsx"},
+                                            .environment = {{"TMPDIR", workspace.path("no")}}});
+    CHECK(outcome.status == 4);
+    CHECK(outcome.out.empty());
+    CHECK_THAT(outcome.err, Contains(": cannot be written: ") &&
+                                Contains("; make room there, or name another folder in TMPDIR\n"));
+    CHECK(workspace.names() == std::vector<std::string>{"job.json"});
+}
+
+TEST_CASE("a hostile extra is harmless in the text and marked as text in the CSV") {
+    for (const std::string name : {"=cmd|' /C calc'!A0", "+1", "-1", "@SUM(A1)"}) {
+        CAPTURE(name);
+        const std::string prices = fmt::format(R"("currency": "EUR", "extras": {{ "{}": 1 }})", name);
+        CHECK_THAT(quoted(prices, {"--csv"}).out, Contains("extras,yes,'" + name + ",1,"));
+    }
+    const std::string prices =
+        R"("currency": "EUR", "extras": { "red\u001b[31m\u202E": 1 }, "packs": { "a\u0007": 1 })";
+    const std::string text = quoted(prices).out;
+    CHECK(text.find('\x1b') == std::string::npos);
+    CHECK(text.find('\a') == std::string::npos);
+    CHECK(text.find("\u202E") == std::string::npos);
+}
+
+TEST_CASE("every line of a quote is under 80 columns, whatever it is called and costs") {
+    const std::string name(300, 'W');
+    const std::string words =
+        "lodging and meals for two people over four nights in a village far from the machine";
+    const Outcome outcome = quoted(fmt::format(
+        R"("currency": "VND", "labour_hour": 99999999.25, "drive": 99999999, "travel": {{ "distance": 399.125, "trips": 2 }},
+           "extras": {{ "{}": 99999999, "{}": 1 }}, "packs": {{ "{}": 1 }}, "tax": "99.125 %")",
+        name, words, name));
+    CHECK(outcome.err.empty());
+    CHECK(outcome.status == 0);
+    std::size_t begin = 0;
+    while (begin < outcome.out.size()) {
+        const std::size_t end = outcome.out.find('\n', begin);
+        const std::string line = outcome.out.substr(begin, end - begin);
+        CAPTURE(line);
+        CHECK(count_characters(line) < 80);
+        CHECK((line.empty() || line.back() != ' '));
+        begin = end + 1;
+    }
+}
