@@ -7,6 +7,7 @@ TABLE = "a name or limits of the tables"
 PLAN = "comes out only when the job is planned"
 
 REASONS = {
+    "amount-too-large": PLAN,
     "boss-smaller-than-finish": SIZES,
     "cleans-up-without-weld": PLAN,
     "depth-not-rising": SIZES,
@@ -23,6 +24,7 @@ REASONS = {
     "no-wall-left": PLAN,
     "offset-beside-radii": OTHER,
     "offset-too-large": SIZES,
+    "price-too-fine": TABLE,
     "procedure-not-named": OTHER,
     "procedure-not-named-one-letter": OTHER,
     "ring-closes": PLAN,
@@ -36,6 +38,7 @@ REASONS = {
     "three-faults-unknown-names": TABLE,
     "travel-max-below-travel": SIZES,
     "unequal-readings": OTHER,
+    "unknown-currency": TABLE,
     "unknown-procedure": OTHER,
 }
 

@@ -169,6 +169,7 @@ constexpr std::array job_fields = {
           .kind = Kind::object,
           .help = "what things cost, for the quote",
           .sample = R"({ "currency": "EUR" })",
+          .starts = true,
           .record = &prices_record},
 };
 
