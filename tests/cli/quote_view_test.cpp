@@ -14,11 +14,11 @@ namespace {
 
 const std::string demo = std::string(RINGFILL_ROOT) + "/cli/demo/";
 
-/// The starter job with prices.
+/// The starter job with other prices, which stand last in it.
 std::string job_with(const std::string& prices) {
     std::string text = starter_job(UnitSystem::metric);
-    const std::size_t end = text.rfind('}');
-    return text.insert(end, "\"prices\": {" + prices + "}\n");
+    text.resize(text.find("\"prices\": {"));
+    return text.append("\"prices\": {").append(prices).append("}\n}\n");
 }
 
 Outcome quoted(const std::string& prices, const std::vector<std::string>& more = {}) {

@@ -53,8 +53,8 @@ std::string curve_path(const CurveFrame& frame, const std::vector<CurvePoint>& c
         }
         std::vector<std::size_t> chosen{begin, hottest, coldest, end - 1};
         std::ranges::sort(chosen);
-        const auto doubled = std::ranges::unique(chosen);
-        chosen.erase(doubled.begin(), doubled.end());
+        const auto doubled = std::unique(chosen.begin(), chosen.end());
+        chosen.erase(doubled, chosen.end());
         for (const std::size_t i : chosen)
             kept.push_back({frame.x(curve[i].time.value()), frame.y(curve[i].temperature.value())});
         begin = end;
