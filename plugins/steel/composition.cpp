@@ -8,15 +8,15 @@ namespace ringfill::steel {
 namespace {
 
 constexpr double most_alloy_pct = 10;
-constexpr double most_carbon_pct = 2;
+constexpr double most_carbon_pct = 1.2;  // tool steel and iron begin
+constexpr double lean_manganese_pct = 5; // lean manganese steel begins, where carbon is over the next
+constexpr double low_carbon_pct = 0.5;
 
 constexpr double most_copper_metal_pct = 5;
 
-/// Over one of them a metal is no ferritic steel.
-constexpr Range steel_limits[] = {{"C", 0, most_carbon_pct},
-                                  {"Mn", 0, most_alloy_pct},
-                                  {"Cr", 0, most_alloy_pct},
-                                  {"Ni", 0, most_alloy_pct}};
+/// Over one of them a metal is no ferritic steel. Common practice, no source.
+constexpr Range steel_limits[] = {
+    {"Mn", 0, most_alloy_pct}, {"Cr", 0, most_alloy_pct}, {"Ni", 0, most_alloy_pct}};
 
 constexpr std::string_view unit_suffix = "_pct";
 
@@ -55,6 +55,11 @@ std::string why_no_ferritic_steel(const Composition& base) {
         if (base.pct(limit.element) > limit.most)
             return fmt::format("with {} % {} the base metal is no ferritic steel",
                                show_pct(base.pct(limit.element)), limit.element);
+    if (base.pct("C") >= most_carbon_pct)
+        return fmt::format("with {} % C the base metal is no ferritic steel", show_pct(base.pct("C")));
+    if (base.pct("Mn") >= lean_manganese_pct && base.pct("C") > low_carbon_pct)
+        return fmt::format("with {} % Mn and {} % C the base metal is no ferritic steel",
+                           show_pct(base.pct("Mn")), show_pct(base.pct("C")));
     return {};
 }
 

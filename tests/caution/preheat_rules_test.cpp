@@ -85,6 +85,29 @@ TEST_CASE("a method without a say is told when it asks for more than 25 K more")
             "procedure settled by somebody qualified. | a second opinion, which does not rule | practice"});
 }
 
+TEST_CASE("a second opinion is told only where nothing that applies and is told asks for as much") {
+    PreheatSample sample;
+    sample.heat.preheat.approved = "P-12";
+    sample.method("a rule", 230, true);
+    sample.method("an opinion", 225, false);
+    CHECK(sample.cautions().size() == 1);
+    sample.method("a bolder opinion", 235, false);
+    CHECK(sample.cautions().size() == 2);
+}
+
+TEST_CASE("a contradiction by the limits of the standard asks for the certificate") {
+    PreheatSample sample;
+    sample.heat.preheat.contradictory = true;
+    sample.method("a formula", 258, true);
+    sample.heat.preheat.methods[0].rules = true;
+    const auto asks = [&] { return sample.stops().at(0).find("bores[].composition") != std::string::npos; };
+    CHECK_FALSE(asks()); // looked up: the certificate would change nothing
+    sample.heat.preheat.methods[0].formula = "697*CET";
+    CHECK(asks());
+    sample.bore.composition = {{"C", 0.2}};
+    CHECK_FALSE(asks());
+}
+
 TEST_CASE("what is missing is asked for") {
     PreheatSample sample;
     sample.heat.wall.reset();
@@ -109,7 +132,7 @@ TEST_CASE("what is missing is asked for") {
               "the highest is taken, 20 ml/100 g, and no row made for less rules alone. Where it names none "
               "take one of low hydrogen, of class H4, H5 or H8: this metal hardens. | neither its "
               "designation nor the job names one | EN1011-2-B"});
-    sample.heat.nickel_on_steel = true; // its metal keeps hydrogen to itself
+    sample.heat.ferritic_filler = false; // there is none of such a class
     CHECK(sample.cautions().at(1).find("low hydrogen") == std::string::npos);
     sample.heat.structure = "austenitic"; // none of them matters there
     CHECK(sample.cautions().empty());

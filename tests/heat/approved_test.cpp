@@ -96,6 +96,15 @@ TEST_CASE("an approved hold within 50 K of the tempering is told") {
     CHECK_THAT(deg_c(ruled(sample, holding(250, 2)).overruled.hold_most.value().value), WithinAbs(230, 1e-9));
 }
 
+TEST_CASE("an approved preheat over what softens the metal is told") {
+    HeatSample sample({{"formula", 150}});
+    CHECK_FALSE(ruled(sample, approved_of(240, 300)).overruled.preheat_most);
+    sample.grade().softens_over = Sourced<Temperature>{celsius(225), "practice"};
+    CHECK_FALSE(ruled(sample, approved_of(225, 300)).overruled.preheat_most);
+    CHECK_THAT(deg_c(ruled(sample, approved_of(240, 300)).overruled.preheat_most.value().value),
+               WithinAbs(225, 1e-9));
+}
+
 TEST_CASE("a post-heat of the approved procedure takes the place of the family's") {
     HeatSample sample({{"formula", 150}});
     const Preheat found = ruled(sample, holding(250, 2));

@@ -64,11 +64,17 @@ TEST_CASE("a filler laid hot must not soften steel that may have been tempered")
     HeatSample sample = hard_wire(150);
     sample.family.fillers[0].practice->rows[0].maximum = Sourced<Temperature>{celsius(550), "practice"};
     const auto most = [&] { return deg_c(sample.preheat().interpass_max.value().value); };
-    CHECK_THAT(most(), WithinAbs(350, 1e-9)); // of no group: it may be
-    sample.grade().group = "low_carbon_steel";
+    for (const char* group : {"", "low_carbon_steel", "creep_steel", "nickel_steel", "low_alloy_steel"}) {
+        INFO(group);
+        sample.grade().group = group;
+        CHECK_THAT(most(), WithinAbs(350, 1e-9)); // it may have been
+    }
+    sample.grade().never_quenched = true;
     CHECK_THAT(most(), WithinAbs(550, 1e-9)); // bears it
-    sample.grade().group = "low_alloy_steel";
-    CHECK_THAT(most(), WithinAbs(350, 1e-9));
+    sample.what.not_the_grade = "C 0.5 % is over the 0.2 % of G";
+    CHECK_THAT(most(), WithinAbs(350, 1e-9)); // the certificate is of another steel
+    sample.what.not_the_grade.reset();
+    sample.grade().never_quenched = false;
     sample.grade().tempering = Sourced<Temperature>{celsius(450), "practice"};
     CHECK_THAT(most(), WithinAbs(400, 1e-9));
     sample.grade().softens_over = Sourced<Temperature>{celsius(225), "practice"};
@@ -87,14 +93,21 @@ TEST_CASE("a table for one filler is not asked with another") {
     CHECK_THAT(sample.minimum(), WithinAbs(180, 1e-9));
 }
 
-TEST_CASE("a hot filler never heats austenitic metal, and says what it would have asked") {
-    HeatSample sample = hard_wire(10);
-    sample.grade().structure = "austenitic";
-    CHECK_THAT(sample.minimum(), WithinAbs(20, 1e-9));
-    CHECK(sample.preheat().no_preheat);
-    const PreheatMethod method = told(sample.preheat(), "what W asks for itself");
-    CHECK_FALSE(method.applies);
-    CHECK(method.note == "austenitic metal is harmed by heat");
+TEST_CASE("a hot filler never heats metal of its own practice, and says what it would have asked") {
+    for (const auto& [structure, why] :
+         {std::pair("austenitic", "austenitic metal is harmed by heat"),
+          std::pair("nickel", "nickel metal is harmed by heat"),
+          std::pair("copper", "held hot, bronze tears as it shrinks"),
+          std::pair("cast_iron", "cast iron is welded cold or hot as its own practice says")}) {
+        HeatSample sample = hard_wire(10);
+        sample.grade().structure = structure;
+        CHECK_THAT(sample.minimum(), WithinAbs(20, 1e-9));
+        CHECK(sample.preheat().no_preheat);
+        CHECK_THAT(deg_c(sample.preheat().interpass_max.value().value), WithinAbs(120, 1e-9)); // not 240
+        const PreheatMethod method = told(sample.preheat(), "what W asks for itself");
+        CHECK_FALSE(method.applies);
+        CHECK(method.note == why);
+    }
 }
 
 // A figure for the filler says nothing of the metal under it: without one for that there is none.
@@ -102,7 +115,7 @@ TEST_CASE("the filler's own practice never stands alone") {
     HeatSample sample;
     PreheatGroup own{"what W asks for itself", {}, {}, {row(0, 100)}};
     sample.family.fillers[0].practice = own;
-    sample.grade().structure = "nickel"; // the row for unknown metal is of ferritic metal
+    sample.grade().structure = "martensitic"; // the row for unknown metal is of ferritic metal
     CHECK_FALSE(sample.preheat().minimum.has_value());
     CHECK_FALSE(told(sample.preheat(), "what W asks for itself").applies);
 }
@@ -117,14 +130,21 @@ TEST_CASE("what the filler's metal bears bounds the interpass temperature") {
     CHECK(sample.preheat().contradictory);
 }
 
-TEST_CASE("advice on the filler is told, but nothing that keeps austenitic metal hot") {
+TEST_CASE("advice on the filler is told, but nothing that keeps metal hot that must not be") {
     HeatSample sample({{"formula", 100}});
     sample.family.fillers[0].advice = {{"slow_cooling", "Cool it slowly.", "practice"},
                                        {"soak", "Heat it through.", "practice"},
                                        {"technique", "Lay no more than 3 layers.", "practice"}};
     CHECK(sample.preheat().advice.size() == 3);
-    sample.grade().structure = "austenitic";
-    const Preheat cold = sample.preheat();
-    REQUIRE(cold.advice.size() == 1);
-    CHECK(cold.advice[0].text == "Lay no more than 3 layers.");
+    for (const char* structure : {"austenitic", "nickel", "copper", "cast_iron"}) {
+        sample.grade().structure = structure;
+        const Preheat cold = sample.preheat();
+        REQUIRE(cold.advice.size() == 1);
+        CHECK(cold.advice[0].text == "Lay no more than 3 layers.");
+    }
+    sample.grade().structure = "ferritic";
+    sample.grade().softens_over = Sourced<Temperature>{celsius(225), "practice"};
+    const Preheat plate = sample.preheat();
+    REQUIRE(plate.advice.size() == 2);
+    CHECK(plate.advice[0].kind == "soak");
 }

@@ -165,6 +165,17 @@ TEST_CASE("a hold and slow cooling are part of the day") {
     CHECK(run.post_heat_heat > Energy());
 }
 
+TEST_CASE("the peak of the rings is theirs alone, without the hold") {
+    HeatRunSettings held = boss_of(10);
+    const HeatRun free = heat_run(held, rings(2, 30));
+    CHECK(free.ring_peak == free.peak);
+    held.hold_at = celsius(400);
+    held.hold_for = in_si<Time>(3600);
+    const HeatRun run = heat_run(held, rings(2, 30));
+    CHECK(run.ring_peak == free.ring_peak);
+    CHECK_THAT(deg_c(run.peak), WithinAbs(400, 1e-3));
+}
+
 TEST_CASE("air warmer than the hold never lets the boss come down to it") {
     HeatRunSettings warm = boss_of(10);
     warm.boss.ambient = celsius(120);

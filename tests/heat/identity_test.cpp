@@ -64,6 +64,21 @@ TEST_CASE("a certificate of no ferritic steel speaks against one, whatever its n
     }
 }
 
+// Lean manganese steel, tool steel and iron (common practice, no source): none is heated as 4140 is.
+TEST_CASE("a certificate of lean manganese steel or of very much carbon speaks against ferritic steel") {
+    for (const char* base : {"steel/unknown", "steel/4140", "steel/1045"}) {
+        CHECK(doubt(bore_with({{"C", 1.1}, {"Mn", 8}}), base) ==
+              "with the 8 % Mn of its certificate it is no ferritic steel");
+        CHECK_FALSE(doubt(bore_with({{"C", 1.2}, {"Mn", 9.5}}, true), base).empty());
+        CHECK_FALSE(doubt(bore_with({{"Mn", 5}}), base).empty()); // its carbon may be high
+        CHECK(doubt(bore_with({{"C", 0.1}, {"Mn", 5}}), base).empty());
+        CHECK(doubt(bore_with({{"C", 0.6}, {"Mn", 1.9}}), base).empty());
+        CHECK(doubt(bore_with({{"C", 1.95}, {"Si", 2}}), base) ==
+              "with the 1.95 % C of its certificate it is no ferritic steel");
+        CHECK(doubt(bore_with({{"C", 1.1}}), base).empty()); // bearing steel
+    }
+}
+
 TEST_CASE("a certificate outside a stainless grade speaks against it, low or high") {
     CHECK(doubt(bore_with({{"Cr", 12.5}}), "stainless/304") ==
           "its certificate says otherwise: Cr 12.5 % is under the 17.5 % of 304");

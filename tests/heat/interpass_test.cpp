@@ -29,6 +29,16 @@ TEST_CASE("without a document the usual maximum holds") {
     CHECK_THAT(maximum(sample), WithinAbs(310, 1e-9));
 }
 
+// 100 K over a minimum that nobody knows would be leave to weld cold.
+TEST_CASE("while preheat is asked for without a figure there is no usual maximum") {
+    HeatSample sample({{"graph", 0, RF_NO_FIGURE}});
+    CHECK_FALSE(sample.preheat().interpass_max);
+    sample.grade().interpass_max = Sourced<Temperature>{celsius(300), "practice"}; // a document's stands
+    CHECK_THAT(maximum(sample), WithinAbs(300, 1e-9));
+    sample = HeatSample({{"graph", 0, RF_NO_FIGURE}, {"formula", 150}});
+    CHECK_THAT(maximum(sample), WithinAbs(250, 1e-9));
+}
+
 TEST_CASE("of several documents the lowest maximum holds") {
     HeatSample sample({{"formula", 150}});
     sample.grade().interpass_max = Sourced<Temperature>{celsius(300), "practice"};

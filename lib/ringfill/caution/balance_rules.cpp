@@ -82,7 +82,7 @@ Caution far_over(const WornBore& bore, const HeatBalance& balance, UnitSystem un
             fmt::format(
                 "Break within the ring, or lay it cooler: begun under the maximum, a ring still takes this "
                 "boss to {}.",
-                show(balance.peak(), units)),
+                show(balance.ring_peak(), units)),
             fmt::format("no ring begins over {}, yet one ring warms the boss by more than is left to it",
                         show_maximum(balance.hot.settings.maximum, units)),
             "practice"};
@@ -101,7 +101,7 @@ std::vector<Caution> balance_cautions(const WornBore& bore, const HeatBalance& b
     case BalanceEnd::done:
         break;
     }
-    if (balance.peak().value() > balance.hot.settings.maximum.value() + far_over_K)
+    if (balance.ring_peak().value() > balance.hot.settings.maximum.value() + far_over_K)
         return {far_over(bore, balance, units)};
     return {};
 }

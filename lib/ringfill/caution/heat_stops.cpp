@@ -9,6 +9,11 @@ Caution before(const WornBore& bore, std::string text, std::string because, std:
     return {bore.name, "before", "yes", std::move(text), std::move(because), std::move(source)};
 }
 
+/// What bounds the approved heat of steel that softens.
+const AskedTemperature& softened_by(const Preheat& preheat) {
+    return preheat.overruled.hold_most ? *preheat.overruled.hold_most : *preheat.overruled.preheat_most;
+}
+
 Caution identify(const WornBore& bore, const std::string& doubt) {
     return before(bore,
                   "Stop and identify the metal before any heat. Austenitic manganese steel is ruined by "
@@ -16,23 +21,55 @@ Caution identify(const WornBore& bore, const std::string& doubt) {
                   fmt::format("the job calls it {}, yet {}", bore.base, doubt), "practice");
 }
 
-Caution never_heated(const WornBore& bore, const BoreHeat& heat, UnitSystem units) {
+/// What the approved procedure asks for that goes against the metal, in a list.
+std::string asked_against(const BoreHeat& heat, UnitSystem units) {
     const Preheat& preheat = heat.preheat;
     std::string asked;
     const auto add = [&](const std::string& part) { asked += (asked.empty() ? "" : ", ") + part; };
-    if (preheat.minimum->value > chill_off)
+    const bool softens = heated_against(heat) == HeatedAgainst::softening;
+    if (softens ? preheat.overruled.preheat_most.has_value() : preheat.minimum->value >= over_hand_warm)
         add(fmt::format("a preheat of {}", show_exact(preheat.minimum->value, units)));
     if (preheat.overruled.interpass_max)
         add(fmt::format("rings that begin at up to {}", show_exact(preheat.interpass_max->value, units)));
-    if (preheat.post_heat)
+    if (softens ? preheat.overruled.hold_most.has_value() : preheat.post_heat.has_value())
         add(fmt::format("a hold at {} after welding",
                         show_exact(preheat.post_heat->temperature.value, units)));
-    return before(
-        bore,
-        fmt::format("Stop: manganese steel is not heated, yet the approved procedure {} asks for {}. "
-                    "Ask its author before any flame and any arc; nothing to heat it with is counted.",
-                    preheat.approved, asked),
-        "hot for long it turns brittle, and no later heat mends that", "A128-practice");
+    return asked;
+}
+
+Caution never_heated(const WornBore& bore, const BoreHeat& heat, UnitSystem units) {
+    const auto stop = [&](std::string because, std::string source) {
+        return before(
+            bore,
+            fmt::format("Stop: {}, yet the approved procedure {} asks for {}. Ask its author before any "
+                        "flame and any arc; nothing to heat it with is counted.",
+                        never_heated_words(heat, units), heat.preheat.approved, asked_against(heat, units)),
+            std::move(because), std::move(source));
+    };
+    switch (heated_against(heat)) {
+    case HeatedAgainst::cold_iron:
+        return stop("it is kept cold or heated whole, never between, and nickel is laid on it cold",
+                    "cast-iron-practice");
+    case HeatedAgainst::softening: {
+        const AskedTemperature& most = softened_by(heat.preheat);
+        return stop(fmt::format("{}; hardness that is lost does not come back", most.by), most.source);
+    }
+    default:
+        return stop("hot for long it turns brittle, and no later heat mends that", "A128-practice");
+    }
+}
+
+/// Where the limits of the standard count, what the metal really holds may ask for less.
+std::string certificate_helps(const WornBore& bore, const BoreHeat& heat) {
+    if (!bore.composition.empty() || heat.structure != "ferritic" || heat.unknown_metal ||
+        heat.preheat.filler_range)
+        return {};
+    for (const PreheatMethod& method : heat.preheat.methods)
+        if (method.rules && !method.formula.empty())
+            return fmt::format(" Write the mill certificate of the part into bores[].composition: without it "
+                               "the limits of {} count, and what it really holds may ask for less.",
+                               bore.base);
+    return {};
 }
 
 Caution contradiction(const WornBore& bore, const BoreHeat& heat, UnitSystem units) {
@@ -40,8 +77,8 @@ Caution contradiction(const WornBore& bore, const BoreHeat& heat, UnitSystem uni
     return before(
         bore,
         preheat.approved.empty()
-            ? fmt::format("Contradictory: needs an approved procedure. Neither figure is changed.{}",
-                          layer_by_layer(heat))
+            ? fmt::format("Contradictory: needs an approved procedure. Neither figure is changed.{}{}",
+                          certificate_helps(bore, heat), layer_by_layer(heat))
             : fmt::format("Contradictory: ask the author of the approved procedure {} before the "
                           "first arc. Neither figure is changed.",
                           preheat.approved),
@@ -55,26 +92,45 @@ Caution contradiction(const WornBore& bore, const BoreHeat& heat, UnitSystem uni
 } // namespace
 
 std::string layer_by_layer(const BoreHeat& heat) {
+    if (heat.foreign_on_steel)
+        return " A layer of such a filler is as a rule qualified over a buffer layer that takes the preheat "
+               "of "
+               "the metal under it, and with its own interpass maximum from the next layer on.";
     if (!heat.stainless_on_steel && !heat.nickel_on_steel)
         return {};
     return " A layer of such a filler is as a rule qualified with the preheat of the metal under it for the "
-           "first "
-           "layer, by some 50 K less at most and never without, and with the interpass maximum from the "
-           "second "
-           "layer on.";
+           "first layer, by some 50 K less at most and never without, and with the interpass maximum from "
+           "the "
+           "second layer on.";
+}
+
+std::string never_heated_words(const BoreHeat& heat, UnitSystem units) {
+    switch (heated_against(heat)) {
+    case HeatedAgainst::manganese_steel:
+        return "manganese steel is not heated";
+    case HeatedAgainst::cold_iron:
+        return fmt::format("cast iron that is laid cold cracks between {} and {}",
+                           show_exact(iron_cracks_from, units), show_exact(iron_cracks_to, units));
+    case HeatedAgainst::softening:
+        return fmt::format("this steel softens over {}", show_exact(softened_by(heat.preheat).value, units));
+    case HeatedAgainst::nothing:
+        break;
+    }
+    return {};
 }
 
 std::vector<Caution> heat_stops(const WornBore& bore, const BoreHeat& heat, UnitSystem units) {
     if (heat.doubt)
         return {identify(bore, *heat.doubt)};
+    std::vector<Caution> stops;
     if (is_heated_against_its_rules(heat))
-        return {never_heated(bore, heat, units)};
+        stops.push_back(never_heated(bore, heat, units));
     if (heat.preheat.contradictory)
-        return {contradiction(bore, heat, units)};
+        stops.push_back(contradiction(bore, heat, units));
     if (!heat.preheat.minimum)
         return {before(bore, "Take preheat from an approved procedure: no figure can be given here.",
                        fmt::format("no table and no rule of its family covers {}", bore.base), "practice")};
-    return {};
+    return stops;
 }
 
 } // namespace ringfill

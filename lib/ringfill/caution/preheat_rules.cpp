@@ -1,6 +1,10 @@
 #include <ringfill/caution/preheat_rules.hpp>
 
+#include <utility>
+
 #include <fmt/format.h>
+
+#include <ringfill/heat/spared_metal.hpp>
 
 namespace ringfill {
 namespace {
@@ -43,31 +47,36 @@ const PreheatMethod* most_over(const Preheat& preheat, bool applies, double marg
     return most;
 }
 
-/// Heat that austenitic metal is spared, though what is laid on it would ask for it.
+/// Heat that metal of its own practice is spared, though what is laid on it would ask for it.
 Caution spared(const WornBore& bore, const PreheatMethod& method, UnitSystem units) {
+    const std::string most = show_exact(*method.minimum, units);
     return before(
         bore,
         fmt::format("Do not heat this metal for its filler: {} is {}. Take another filler, or have an "
                     "approved procedure settle the two.",
-                    method.name, show_exact(*method.minimum, units)),
+                    method.name,
+                    method.range_from ? fmt::format("{} to {}", show_exact(*method.range_from, units), most)
+                                      : most),
         method.note, method.source);
 }
 
 void about_rivals(std::vector<Caution>& cautions, const WornBore& bore, const BoreHeat& heat,
                   UnitSystem units) {
     const Preheat& preheat = heat.preheat;
-    if (const PreheatMethod* more = most_over(preheat, true, 1e-6))
+    const PreheatMethod* over = most_over(preheat, true, 1e-6);
+    if (over)
         cautions.push_back(before(
             bore,
             fmt::format("The approved procedure {} rules with {}, yet {} asks for {}: ask its author before "
                         "the first arc.",
-                        preheat.approved, show_minimum(preheat.minimum->value, units), more->name,
-                        show_minimum(*more->minimum, units)),
-            "a method that applies asks for more than the approved procedure", more->source));
+                        preheat.approved, show_minimum(preheat.minimum->value, units), over->name,
+                        show_minimum(*over->minimum, units)),
+            "a method that applies asks for more than the approved procedure", over->source));
     const PreheatMethod* more = most_over(preheat, false, much_more_K);
-    if (more && heat.structure == "austenitic")
+    const bool told_already = more && over && *over->minimum >= *more->minimum;
+    if (more && !why_not_for_filler(heat.structure).empty())
         cautions.push_back(spared(bore, *more, units));
-    else if (more)
+    else if (more && !told_already)
         cautions.push_back(before(
             bore,
             fmt::format("{} asks for {}, much more than the {} that rule: have the procedure settled by "
@@ -90,51 +99,6 @@ void about_rivals(std::vector<Caution>& cautions, const WornBore& bore, const Bo
                 bore,
                 fmt::format("Do not go without preheat: {} asks for it and gives no figure.", method.name),
                 method.note.empty() ? std::string("it applies here") : method.note, method.source));
-}
-
-/// Where the approved procedure goes further than a document, the family or the tempering allows.
-void about_overruled(std::vector<Caution>& cautions, const WornBore& bore, const BoreHeat& heat,
-                     UnitSystem units) {
-    const Preheat& preheat = heat.preheat;
-    const Overruled& overruled = preheat.overruled;
-    const bool harmed_by_heat = heat.structure == "austenitic" && !preheat.approved.empty();
-    const auto ask_author = [&](std::string what, std::string because, std::string source) {
-        cautions.push_back(before(bore, fmt::format("{}: ask its author before the first arc.", what),
-                                  std::move(because), std::move(source)));
-    };
-    if (overruled.interpass_max)
-        ask_author(fmt::format("The approved procedure {} lets a ring begin at {}, yet {} ends at {}",
-                               preheat.approved, show_exact(preheat.interpass_max->value, units),
-                               overruled.interpass_max->by,
-                               show_exact(overruled.interpass_max->value, units)),
-                   "the approved maximum is the higher one", overruled.interpass_max->source);
-    if (harmed_by_heat && preheat.minimum && preheat.minimum->value > chill_off)
-        ask_author(
-            fmt::format("The approved procedure {} asks for a preheat of {}, yet austenitic metal is harmed "
-                        "by it",
-                        preheat.approved, show_exact(preheat.minimum->value, units)),
-            "it cracks or goes brittle, hot for long; it is welded hand-warm", "practice");
-    if (harmed_by_heat && preheat.post_heat)
-        ask_author(
-            fmt::format("The approved procedure {} holds at {} after welding, yet austenitic metal is never "
-                        "held hot",
-                        preheat.approved, show_exact(preheat.post_heat->temperature.value, units)),
-            "it cracks or goes brittle, hot for long", "practice");
-    if (overruled.hold_most)
-        ask_author(fmt::format("The approved procedure {} holds at {} after welding, which softens metal "
-                               "that should stay under {}",
-                               preheat.approved, show_exact(preheat.post_heat->temperature.value, units),
-                               show_exact(overruled.hold_most->value, units)),
-                   fmt::format("the hold goes over {}", overruled.hold_most->by),
-                   overruled.hold_most->source);
-    if (overruled.post_heat)
-        ask_author(fmt::format("The approved procedure {} holds at {} for {} after welding, yet the rules of "
-                               "the family ask for {} for {}",
-                               preheat.approved, show_exact(preheat.post_heat->temperature.value, units),
-                               show(preheat.post_heat->time),
-                               show_exact(overruled.post_heat->temperature.value, units),
-                               show(overruled.post_heat->time)),
-                   "the approved hold is colder or shorter", overruled.post_heat->temperature.source);
 }
 
 void about_metal(std::vector<Caution>& cautions, const WornBore& bore, const BoreHeat& heat) {
@@ -175,10 +139,10 @@ void about_metal(std::vector<Caution>& cautions, const WornBore& bore, const Bor
                                   "a stainless filler on steel", "practice"));
 }
 
-/// Steel that is preheated hardens, and wants a filler of low hydrogen.
+/// Steel that is preheated hardens, and wants a filler of low hydrogen; classes are those of ferritic ones.
 std::string low_hydrogen(const BoreHeat& heat) {
     const bool hardens = heat.preheat.minimum && heat.preheat.minimum->value > chill_off;
-    if (!hardens || heat.stainless_on_steel || heat.nickel_on_steel)
+    if (!hardens || !heat.ferritic_filler)
         return {};
     return " Where it names none take one of low hydrogen, of class H4, H5 or H8: this metal hardens.";
 }
@@ -218,7 +182,8 @@ std::vector<Caution> preheat_cautions(const WornBore& bore, const Procedure& pro
     about_metal(cautions, bore, heat);
     about_rivals(cautions, bore, heat, units);
     about_filler_range(cautions, bore, procedure, heat.preheat, units);
-    about_overruled(cautions, bore, heat, units);
+    for (Caution& caution : overruled_cautions(bore, heat, units))
+        cautions.push_back(std::move(caution));
     if (heat.structure == "ferritic" || heat.structure == "martensitic")
         about_missing(cautions, bore, procedure, heat);
     if (bore.heat_wall && build.wall && *bore.heat_wall < *build.wall)

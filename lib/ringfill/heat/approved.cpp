@@ -66,6 +66,8 @@ void let_approved_minimum_rule(Preheat& preheat, const Approved& approved) {
 }
 
 void let_approved_rest_rule(Preheat& preheat, const HeatCase& what, const Approved& approved) {
+    if (auto most = softens_over(what); most && approved.preheat_min && *approved.preheat_min > most->value)
+        preheat.overruled.preheat_most = std::move(most);
     if (approved.interpass_max) {
         AskedTemperature asked = by_approved(*approved.interpass_max, approved);
         if (auto firm = firm_maximum(preheat, what); firm.value < asked.value)

@@ -9,6 +9,7 @@
 
 #include <ringfill/heat/arc_energy.hpp>
 #include <ringfill/heat/identity.hpp>
+#include <ringfill/heat/spared_metal.hpp>
 
 namespace ringfill {
 namespace {
@@ -58,13 +59,60 @@ bool is_manganese_steel(const Base& base) {
            });
 }
 
+bool cracks_iron(Temperature low, Temperature high) {
+    return low <= iron_cracks_to && high >= iron_cracks_from;
+}
+
+/// What the rings are heated against.
+HeatedAgainst rings_against(const BoreHeat& heat) {
+    const Preheat& preheat = heat.preheat;
+    const Temperature low = preheat.minimum->value;
+    const Temperature high = std::max(low, preheat.interpass_max ? preheat.interpass_max->value : low);
+    if (heat.manganese_steel && (low >= over_hand_warm || preheat.overruled.interpass_max))
+        return HeatedAgainst::manganese_steel;
+    if (heat.cold_iron && cracks_iron(low, high))
+        return HeatedAgainst::cold_iron;
+    if (heat.cools_in_the_open && preheat.overruled.preheat_most)
+        return HeatedAgainst::softening;
+    return HeatedAgainst::nothing;
+}
+
+HeatedAgainst hold_against(const BoreHeat& heat) {
+    const auto& hold = heat.preheat.post_heat;
+    if (!hold)
+        return HeatedAgainst::nothing;
+    if (heat.manganese_steel)
+        return HeatedAgainst::manganese_steel;
+    if (heat.cold_iron && cracks_iron(hold->temperature.value, hold->temperature.value))
+        return HeatedAgainst::cold_iron;
+    if (heat.cools_in_the_open && heat.preheat.overruled.hold_most)
+        return HeatedAgainst::softening;
+    return HeatedAgainst::nothing;
+}
+
+/// Laid with nickel: of the methods that apply its own asks for none.
+bool is_cold_iron(const Base& base, const Preheat& preheat) {
+    return base.structure == "cast_iron" && ranges::any_of(preheat.methods, [](const PreheatMethod& method) {
+               return method.applies && method.asks == Asks::none;
+           });
+}
+
 } // namespace
 
+HeatedAgainst heated_against(const BoreHeat& heat) {
+    if (heat.preheat.approved.empty() || !heat.preheat.minimum)
+        return HeatedAgainst::nothing;
+    const HeatedAgainst rings = rings_against(heat);
+    return rings != HeatedAgainst::nothing ? rings : hold_against(heat);
+}
+
 bool is_heated_against_its_rules(const BoreHeat& heat) {
-    const Preheat& preheat = heat.preheat;
-    if (!heat.manganese_steel || preheat.approved.empty() || !preheat.minimum)
-        return false;
-    return preheat.minimum->value > chill_off || preheat.post_heat || preheat.overruled.interpass_max;
+    return heated_against(heat) != HeatedAgainst::nothing;
+}
+
+bool rings_are_heated_against_its_rules(const BoreHeat& heat) {
+    return !heat.preheat.approved.empty() && heat.preheat.minimum &&
+           rings_against(heat) != HeatedAgainst::nothing;
 }
 
 BoreHeat bore_heat(const WornBore& bore, const HeatSettings& settings, const Site& site, const Family& family,
@@ -92,9 +140,13 @@ BoreHeat bore_heat(const WornBore& bore, const HeatSettings& settings, const Sit
     heat.not_the_grade = what.not_the_grade;
     heat.stainless_on_steel = what.stainless_on_steel;
     heat.nickel_on_steel = what.nickel_on_steel;
+    heat.foreign_on_steel = what.foreign_on_steel;
+    heat.ferritic_filler = what.ferritic_filler;
     heat.manganese_steel = is_manganese_steel(base);
+    heat.cools_in_the_open = cools_in_the_open(base);
     heat.dirty_steel = dirty_steel(bore, base);
     heat.preheat = preheat(what, settings.procedure->approved ? &*settings.procedure->approved : nullptr);
+    heat.cold_iron = is_cold_iron(base, heat.preheat);
     if (heat.structure == "ferritic" && heat.preheat.minimum && heat.lowest && heat.wall)
         heat.cooling = cooling_time(*heat.lowest, heat.preheat.minimum->value, *heat.wall);
     return heat;

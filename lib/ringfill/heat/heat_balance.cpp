@@ -25,7 +25,7 @@ std::string missing(const BalanceCase& what, const std::optional<HotMetal>& meta
     if (what.heat.doubt || !preheat.minimum || asks_without_figure(preheat))
         return "no preheat figure is known";
     if (is_heated_against_its_rules(what.heat))
-        return "its approved procedure heats manganese steel, which is not heated";
+        return "its approved procedure heats it against its rules";
     if (!preheat.interpass_max)
         return "no interpass maximum is known";
     if (preheat.contradictory || preheat.minimum->value > preheat.interpass_max->value)

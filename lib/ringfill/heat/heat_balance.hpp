@@ -39,6 +39,8 @@ struct HeatBalance {
     bool warms_up() const;
     /// The hottest of both runs.
     Temperature peak() const { return std::max(hot.run.peak, cold().run.peak); }
+    /// The hottest that a ring takes it to, in both runs.
+    Temperature ring_peak() const { return std::max(hot.run.ring_peak, cold().run.ring_peak); }
     /// Breaks of the arc, each with a start after it: the stops of the one run and the reheats of the other.
     int breaks() const { return hot.run.stops + cold().run.reheats; }
     /// What the heater must put into the metal, losses included.

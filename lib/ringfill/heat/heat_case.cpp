@@ -60,6 +60,26 @@ bool is_austenitic(const Filler& filler) {
     return share("Cr") > 16 && share("Ni") > 7 && !is_nickel(filler);
 }
 
+// Common practice, no source, as for base metals: 10 % Mn; over 5 % Al, Sn or Cu, or of a group of bronze.
+bool is_foreign(const Filler& filler) {
+    const auto shares = of_deposit(filler);
+    const auto over = [&](std::string_view element, double percent) {
+        return share_of(shares, element).value_or(0) > percent;
+    };
+    if (is_nickel(filler))
+        return false;
+    return filler.group.ends_with("bronze_filler") || over("Al", 5) || over("Sn", 5) || over("Cu", 5) ||
+           share_of(shares, "Mn").value_or(0) >= 10;
+}
+
+/// Steel or martensitic stainless: neither of much chromium, as stainless metal, cobalt and hard iron are,
+/// nor iron.
+bool is_ferritic(const Filler& filler) {
+    const auto shares = of_deposit(filler);
+    return !is_nickel(filler) && !is_foreign(filler) && share_of(shares, "Cr").value_or(0) <= 16 &&
+           share_of(shares, "C").value_or(0) < 2;
+}
+
 } // namespace
 
 HeatCase heat_case(const WornBore& bore, const Procedure& procedure, const Site& site, const Family& family,
@@ -86,6 +106,8 @@ HeatCase heat_case(const WornBore& bore, const Procedure& procedure, const Site&
     what.lowest_heat_input = lowest_heat_input;
     what.stainless_on_steel = holds_magnet(base) && is_austenitic(filler);
     what.nickel_on_steel = holds_magnet(base) && is_nickel(filler);
+    what.foreign_on_steel = holds_magnet(base) && is_foreign(filler);
+    what.ferritic_filler = is_ferritic(filler);
     what.ambient = site.ambient;
     what.doubt = identity_doubt(bore, base);
     return what;

@@ -34,6 +34,8 @@ struct HeatCase {
     std::optional<EnergyPerLength> lowest_heat_input; ///< as laid
     bool stainless_on_steel = false; ///< an austenitic filler on ferritic or martensitic metal
     bool nickel_on_steel = false;    ///< a filler of 40 % nickel or more there
+    bool foreign_on_steel = false;   ///< a bronze or an austenitic manganese filler there
+    bool ferritic_filler = true;     ///< its metal holds hydrogen as steel does
     std::optional<Temperature> ambient;
     std::optional<std::string> doubt; ///< why it cannot be what the job calls it, see identity_doubt()
 

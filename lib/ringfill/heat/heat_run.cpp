@@ -19,7 +19,7 @@ class Follower {
   public:
     Follower(const HeatRunSettings& settings) : settings_(settings) {
         state_.temperature = settings.boss.ambient;
-        run_.peak = state_.temperature;
+        run_.peak = run_.ring_peak = state_.temperature;
         note();
     }
 
@@ -111,6 +111,7 @@ class Follower {
         const ThermalState then = after(settings_.boss, state_, settings_.arc, time);
         run_.welding += time;
         run_.arc_heat += settings_.arc * time;
+        run_.ring_peak = std::max(run_.ring_peak, then.temperature);
         HeatStep* last = run_.steps.empty() ? nullptr : &run_.steps.back();
         if (last && last->stage == HeatStage::weld && last->pass == pass.pass && last->layer == pass.layer) {
             last->time += time;

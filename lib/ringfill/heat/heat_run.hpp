@@ -68,6 +68,7 @@ struct HeatRun {
     Temperature welding_begins;
     Temperature welding_ends;
     Temperature peak;
+    Temperature ring_peak; ///< that of the rings alone, without warm-up, reheats and hold
     Energy warm_up_heat;   ///< into the metal
     Energy arc_heat;       ///< likewise
     Energy reheat_heat;    ///< likewise

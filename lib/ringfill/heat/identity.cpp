@@ -22,7 +22,10 @@ constexpr std::array<Limit, 9> unnamed_limits = {{{"C", 0.0},
                                                   {"V", 0.10},
                                                   {"Nb", 0.06},
                                                   {"B", 0.0008}}};
-constexpr std::array<Limit, 4> ferritic_limits = {{{"Cr", 10}, {"Ni", 10}, {"Mn", 10}, {"C", 2}}};
+constexpr std::array<Limit, 3> ferritic_limits = {{{"Cr", 10}, {"Ni", 10}, {"Mn", 10}}};
+constexpr double most_carbon_pct = 1.2;
+constexpr double lean_manganese_pct = 5; // lean manganese steel begins, where carbon is not low
+constexpr double low_carbon_pct = 0.5;
 constexpr std::array<Limit, 2> least_in_steel = {{{"C", 0.02}, {"Mn", 0.1}}};
 
 std::optional<double> certified(const WornBore& bore, std::string_view element) {
@@ -77,6 +80,20 @@ std::optional<std::string> magnet_against(const WornBore& bore, const Base& base
     return std::nullopt;
 }
 
+std::optional<std::string> no_ferritic_steel(const WornBore& bore) {
+    constexpr std::string_view said = "with the {:.4g} % {} of its certificate it is no ferritic steel";
+    for (const auto& [element, limit] : ferritic_limits)
+        if (const auto percent = certified(bore, element); percent && *percent > limit)
+            return fmt::format(said, *percent, element);
+    const auto carbon = certified(bore, "C");
+    if (carbon && *carbon >= most_carbon_pct)
+        return fmt::format(said, *carbon, "C");
+    const auto manganese = certified(bore, "Mn");
+    if (manganese && *manganese >= lean_manganese_pct && !(carbon && *carbon <= low_carbon_pct))
+        return fmt::format(said, *manganese, "Mn");
+    return std::nullopt;
+}
+
 } // namespace
 
 bool holds_magnet(const Base& base) {
@@ -86,13 +103,8 @@ bool holds_magnet(const Base& base) {
 std::optional<std::string> identity_doubt(const WornBore& bore, const Base& base) {
     if (auto against = magnet_against(bore, base))
         return against;
-    if (base.structure == "ferritic") {
-        for (const auto& [element, limit] : ferritic_limits)
-            if (const auto percent = certified(bore, element); percent && *percent > limit)
-                return fmt::format("with the {:.4g} % {} of its certificate it is no ferritic steel",
-                                   *percent, element);
-        return std::nullopt;
-    }
+    if (base.structure == "ferritic")
+        return no_ferritic_steel(bore);
     if (auto over = over_grade(bore, base))
         return fmt::format("its certificate says otherwise: {}", *over);
     return under_grade(bore, base);

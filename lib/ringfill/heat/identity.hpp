@@ -14,9 +14,9 @@ namespace ringfill {
 bool holds_magnet(const Base& base);
 
 /// Why the metal cannot be what the job calls it, so that no heat may be given before it is known: what the
-/// magnet says, a certificate of no ferritic steel at all (over 10 % Cr, Ni or Mn [common practice, no
-/// source] or 2 % C [EN 10020:2000, 2.1; from memory]), one outside the limits of a stainless grade. Nothing
-/// when nothing speaks against it.
+/// magnet says, a certificate of no ferritic steel at all (over 10 % Cr, Ni or Mn, 1.2 % C and more, 5 % Mn
+/// and more unless its C is 0.5 % at most [common practice, no source]), one outside the limits of a
+/// stainless grade. Nothing when nothing speaks against it.
 std::optional<std::string> identity_doubt(const WornBore& bore, const Base& base);
 
 /// Why a mill certificate is not of a ferritic grade, though of a ferritic steel: the first hardening element

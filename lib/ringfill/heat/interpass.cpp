@@ -4,7 +4,7 @@
 
 #include <fmt/format.h>
 
-#include <range/v3/algorithm/find.hpp>
+#include <range/v3/algorithm/any_of.hpp>
 
 namespace ringfill {
 namespace {
@@ -26,17 +26,16 @@ AskedTemperature over_minimum(const Base& base, Temperature minimum) {
     return asked;
 }
 
-/// Steel that may have been quenched and tempered: all but the groups that are not, or at 650 degC and more.
-bool may_be_tempered(const Base& base) {
-    constexpr std::string_view others[] = {"low_carbon_steel", "creep_steel", "nickel_steel"};
-    return base.structure == "ferritic" && ranges::find(others, base.group) == std::end(others);
+/// Steel that may have been quenched and tempered: all but the grades whose table says that they never are.
+bool may_be_tempered(const HeatCase& what) {
+    return what.base->structure == "ferritic" && (!what.base->never_quenched || what.not_the_grade);
 }
 
 /// What a filler that is laid hotter than the metal under it bears must not pass.
 std::optional<AskedTemperature> softening_limit(const HeatCase& what) {
     if (auto known = softens_over(what))
         return known;
-    if (may_be_tempered(*what.base))
+    if (may_be_tempered(what))
         return AskedTemperature{usual_maximum, "the usual limit of quenched and tempered steel", "practice"};
     return std::nullopt;
 }
@@ -65,6 +64,13 @@ AskedTemperature usual(const HeatCase& what, Temperature minimum) {
     asked.source = "practice";
     asked.is_usual = true;
     return asked;
+}
+
+/// Preheat is asked for and nobody says how much: so much over an unknown minimum is not known either.
+bool minimum_is_open(Temperature minimum, const std::vector<PreheatMethod>& methods) {
+    return minimum <= chill_off && ranges::any_of(methods, [](const PreheatMethod& method) {
+               return method.applies && method.asks == Asks::unnamed;
+           });
 }
 
 } // namespace
@@ -105,7 +111,7 @@ std::optional<AskedTemperature> interpass_maximum(const HeatCase& what,
     if (lowest && !what.base->interpass_max)
         if (auto limit = softening_limit(what))
             take_lower(lowest, std::move(*limit));
-    if (lowest || !minimum)
+    if (lowest || !minimum || minimum_is_open(minimum->value, methods))
         return lowest;
     return usual(what, minimum->value);
 }

@@ -19,7 +19,7 @@ inline const Temperature stainless_maximum = in_si<Temperature>(448.15);
 std::optional<AskedTemperature> softens_over(const HeatCase& what);
 
 /// The highest temperature to begin a ring at: the lowest that a document asks for the grade, else the usual
-/// one. Nothing when neither is known.
+/// one. Nothing when neither is known, nor a usual one while preheat is asked for without a figure.
 std::optional<AskedTemperature> interpass_maximum(const HeatCase& what,
                                                   const std::optional<AskedTemperature>& minimum,
                                                   const std::vector<PreheatMethod>& methods,

@@ -7,6 +7,7 @@
 #include <ringfill/heat/approved.hpp>
 #include <ringfill/heat/interpass.hpp>
 #include <ringfill/heat/preheat_methods.hpp>
+#include <ringfill/heat/spared_metal.hpp>
 #include <ringfill/material/ask.hpp>
 
 namespace ringfill {
@@ -59,15 +60,16 @@ const AnsweredFigure* value_of(const Preheat& result, std::string_view name) {
     return nullptr;
 }
 
-/// What the tables say of the metal and of the filler itself. Austenitic metal is spared what would keep it
-/// hot.
+/// What the tables say of the metal and of the filler itself. Metal that goes by its own practice is spared
+/// what a filler asks for to be kept hot, and so is steel that softens.
 void take_table_advice(Preheat& result, const HeatCase& what) {
-    const bool harmed_by_heat = what.base->structure == "austenitic";
+    const bool own_heat = !why_not_for_filler(what.base->structure).empty();
+    const bool in_the_open = own_heat || cools_in_the_open(*what.base);
     for (const TableAdvice& advice : what.base->advice)
         result.advice.insert(result.advice.begin() + (&advice - what.base->advice.data()),
                              {advice.kind, advice.text, advice.source});
     for (const TableAdvice& advice : what.filler->advice)
-        if (!harmed_by_heat || (advice.kind != "soak" && advice.kind != "slow_cooling"))
+        if (!(own_heat && advice.kind == "soak") && !(in_the_open && advice.kind == "slow_cooling"))
             result.advice.push_back({advice.kind, advice.text, advice.source});
 }
 

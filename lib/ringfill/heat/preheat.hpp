@@ -21,6 +21,7 @@ struct PreheatMethod {
     std::string name;
     Asks asks = Asks::unknown;
     std::optional<Temperature> minimum;
+    std::optional<Temperature> range_from;       ///< where a row gives a range, its lower end
     std::optional<Sourced<Temperature>> maximum; ///< interpass, where its document gives one
     bool applies = false;                        ///< it may rule; otherwise it is information
     bool rules = false;                          ///< it is the one that does
@@ -52,6 +53,7 @@ struct PostHeat {
 /// What an approved procedure took the place of where its own figure is the less careful one.
 struct Overruled {
     std::optional<AskedTemperature> interpass_max; ///< of a document, the tempering or practice
+    std::optional<AskedTemperature> preheat_most;  ///< what softens it, under the approved preheat
     std::optional<AskedTemperature> hold_most;     ///< 50 K under tempering, under the approved hold
     std::optional<PostHeat> post_heat;             ///< the family's, hotter or longer than the approved one
 };

@@ -6,6 +6,7 @@
 
 #include <range/v3/algorithm/find.hpp>
 
+#include <ringfill/heat/spared_metal.hpp>
 #include <ringfill/material/ask.hpp>
 #include <ringfill/units/metric.hpp>
 
@@ -26,6 +27,7 @@ PreheatMethod row_method(const PreheatGroup& group, const RowAnswer& row) {
     method.asks = Asks::minimum;
     method.minimum = row.minimum.value;
     method.maximum = row.maximum;
+    method.range_from = row.range_from;
     method.applies = true;
     method.source = row.minimum.source;
     if (row.for_the_worst)
@@ -116,8 +118,8 @@ void keep_to_what_counts(PreheatMethod& method, const RowAnswer& row, Gathering&
         gathering.found.filler_range = range;
 }
 
-/// What the filler's own metal asks for, whatever it is laid on. Metal that heat harms is spared it, and
-/// told.
+/// What the filler's own metal asks for, whatever it is laid on. Metal that goes by its own practice alone is
+/// spared it, and told.
 void add_filler_practice(Gathering& gathering, const HeatCase& what) {
     const auto& practice = what.filler->practice;
     if (!practice)
@@ -127,9 +129,9 @@ void add_filler_practice(Gathering& gathering, const HeatCase& what) {
     PreheatMethod method = row_method(*practice, asked);
     method.applies = std::any_of(gathering.found.methods.begin(), gathering.found.methods.end(),
                                  [](const PreheatMethod& one) { return one.applies; });
-    if (what.base->structure == "austenitic") {
+    if (const std::string_view why = why_not_for_filler(what.base->structure); !why.empty()) {
         method.applies = false;
-        method.note = "austenitic metal is harmed by heat";
+        method.note = why;
     } else {
         keep_to_what_counts(method, asked, gathering);
     }

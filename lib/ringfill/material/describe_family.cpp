@@ -62,6 +62,7 @@ constexpr std::array base_fields = {
           .kind = Kind::sourced,
           .span = {0, 1e-3},
           .sample = R"([16e-6, "EN10088-1"])"},
+    Field{.name = "never_quenched", .kind = Kind::flag, .sample = "true"},
     Field{.name = "tempering_degC", .kind = Kind::sourced, .span = celsius, .sample = R"([540, "practice"])"},
     Field{.name = "softens_over_degC",
           .kind = Kind::sourced,

@@ -84,6 +84,7 @@ Base read_base(const std::string& name, const Entry& entry, const Family& family
     base.specific_heat = reader.quantity<SpecificHeat>("specific_heat_J_kgK", 1);
     base.conductivity = reader.quantity<Conductivity>("conductivity_W_mK", 1);
     base.expansion_per_K = reader.number("expansion_per_K");
+    base.never_quenched = entry.flag("never_quenched").value_or(false);
     base.tempering = temperature_of(reader, "tempering_degC");
     base.softens_over = temperature_of(reader, "softens_over_degC");
     base.interpass_max = temperature_of(reader, "interpass_max_degC");

@@ -28,6 +28,7 @@ struct Base {
     std::optional<Sourced<SpecificHeat>> specific_heat; ///< where it is not that of carbon steel
     std::optional<Sourced<Conductivity>> conductivity;  ///< likewise, at 150 °C
     std::optional<Sourced<double>> expansion_per_K;     ///< where it is not that of common steel
+    bool never_quenched = false; ///< its standard delivers it as rolled or normalised, nothing softens it
     std::optional<Sourced<Temperature>> tempering;
     std::optional<Sourced<Temperature>> softens_over; ///< quenched: more heat than this softens it
     std::optional<Sourced<Temperature>> interpass_max;

@@ -47,8 +47,8 @@ std::vector<BlanketUse> blanket_uses(const std::vector<BorePlan>& bores) {
     std::vector<BlanketUse> uses;
     for (const BorePlan& bore : bores) {
         const Preheat& preheat = bore.heat.preheat;
-        if (is_heated_against_its_rules(bore.heat))
-            continue;
+        if (is_heated_against_its_rules(bore.heat) || bore.heat.cools_in_the_open || bore.heat.cold_iron)
+            continue; // kept hot it would be harmed
         const bool preheated =
             preheat.minimum && (preheat.minimum->value > chill_off || preheat.asked_without_figure);
         const bool slow = preheat.post_heat || ranges::any_of(preheat.values, [](const auto& value) {

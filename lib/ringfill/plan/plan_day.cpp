@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/any_of.hpp>
+
 #include <ringfill/plan/day_work.hpp>
 
 namespace ringfill {
@@ -39,6 +41,34 @@ Time sum_of(const std::vector<double>& seconds) {
     return in_si<Time>(sum);
 }
 
+bool is_longer(const BoreWork& bore, Time working_day) {
+    return ranges::any_of(bore.blocks, [&](const WorkBlock& block) { return block.length() > working_day; });
+}
+
+/// Whether any bore that is not done in a day has a preheat, which it must not fall under.
+bool long_bore_is_hot(const std::vector<BorePlan>& bores, const std::vector<LineWork>& lines,
+                      Time working_day) {
+    for (const LineWork& line : lines)
+        for (const BoreWork& work : line.bores)
+            if (is_longer(work, working_day))
+                for (const BorePlan& bore : bores)
+                    for (int piece = 1; piece <= bore.count; ++piece)
+                        if (piece_name(bore, piece) == work.bore && !bore.heat.preheat.no_preheat)
+                            return true;
+    return false;
+}
+
+std::string long_bore_note(const std::vector<BorePlan>& bores, const std::vector<LineWork>& lines,
+                           Time working_day) {
+    if (long_bore_is_hot(bores, lines, working_day))
+        return fmt::format("day: one bore is hot for longer than the {} worked a day: have a second "
+                           "pair of hands, or keep it at its preheat over the night.",
+                           show(working_day));
+    return fmt::format("day: one bore is welded for longer than the {} worked a day: have a second pair of "
+                       "hands, or stop for the night; it has no preheat to be kept.",
+                       show(working_day));
+}
+
 } // namespace
 
 void plan_day(Plan& plan, const Job& job, const Shop& shop) {
@@ -63,10 +93,7 @@ void plan_day(Plan& plan, const Job& job, const Shop& shop) {
         day.back = ReturnVisit{*wait, begin_at(day.calendar, day.day.ends + *wait, of("crack test")),
                                of("crack test")};
     if (day.day.runs_over)
-        plan.notes.push_back(
-            fmt::format("day: one bore is hot for longer than the {} worked a day: have a second "
-                        "pair of hands, or keep it at its preheat over the night.",
-                        show(day.calendar.working_day)));
+        plan.notes.push_back(long_bore_note(plan.bores, lines, day.calendar.working_day));
     plan.day = std::move(day);
 }
 

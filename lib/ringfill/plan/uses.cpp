@@ -171,7 +171,7 @@ std::vector<StickUse> stick_uses(const std::vector<BorePlan>& bores) {
         if (preheat.contradictory || !preheat.minimum)
             continue;
         StickUse use{bore.name, {}, {}};
-        const bool never_heated = is_heated_against_its_rules(bore.heat);
+        const bool never_heated = rings_are_heated_against_its_rules(bore.heat);
         if (preheat.minimum->value > chill_off && !never_heated)
             use.minimum = preheat.minimum->value;
         if (preheat.interpass_max)

@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include <ringfill/caution/preheat_rules.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/columns.hpp>
 
@@ -33,11 +34,12 @@ std::vector<std::string> figures_of(const Plan& plan, const std::string& limit) 
     return figures;
 }
 
-std::string stop_of(const BoreHeat& heat) {
+std::string stop_of(const BoreHeat& heat, UnitSystem units) {
     if (heat.doubt)
         return "STOP: identify the metal before any heat";
     if (is_heated_against_its_rules(heat))
-        return "STOP: manganese steel is not heated, ask the author of the approved procedure";
+        return fmt::format("STOP: {}, ask the author of the approved procedure",
+                           never_heated_words(heat, units));
     if (heat.preheat.contradictory)
         return heat.preheat.approved.empty()
                    ? "STOP: contradictory, needs an approved procedure"
@@ -45,11 +47,26 @@ std::string stop_of(const BoreHeat& heat) {
     return {};
 }
 
+bool is_approved(const std::optional<AskedTemperature>& asked) {
+    return asked && asked->source == "approved";
+}
+
 bool approved_gives(const Preheat& preheat) {
-    const auto given = [](const std::optional<AskedTemperature>& asked) {
-        return asked && asked->source == "approved";
-    };
-    return given(preheat.minimum) || given(preheat.interpass_max);
+    return is_approved(preheat.minimum) || is_approved(preheat.interpass_max);
+}
+
+/// Beside a preheat that nobody knows a maximum would read as leave to weld under it.
+bool tells_maximum(const Preheat& preheat) {
+    return preheat.interpass_max && (!needs_figure(preheat) || is_approved(preheat.interpass_max));
+}
+
+/// "at least 300 °C", and of what range where the filler's own metal is laid in one that goes over it.
+std::string least_text(const Preheat& preheat, const ShownLimits& shown, UnitSystem units) {
+    if (!preheat.filler_range || is_approved(preheat.minimum))
+        return fmt::format("at least {}", shown.minimum);
+    return fmt::format("at least {} (its filler is laid at {} to {}, an approved procedure settles it)",
+                       shown.minimum, show_exact(preheat.filler_range->low, units),
+                       show_exact(preheat.filler_range->high, units));
 }
 
 } // namespace
@@ -75,7 +92,7 @@ std::vector<std::string> limit_figures(const BoreHeat& heat) {
     std::vector<std::string> figures;
     if (!preheat.no_preheat && !needs_figure(preheat))
         figures.emplace_back("heat.preheat_min_degC");
-    if (preheat.interpass_max)
+    if (tells_maximum(preheat))
         figures.emplace_back("heat.interpass_max_degC");
     return figures;
 }
@@ -87,15 +104,15 @@ std::string heat_limits(const BoreHeat& heat, UnitSystem units) {
     if (!preheat.minimum)
         return "no figure can be given: take it from an approved procedure";
     const ShownLimits shown = shown_limits(preheat, units);
-    if (is_heated_against_its_rules(heat))
+    if (rings_are_heated_against_its_rules(heat))
         return fmt::format(
             "none before its author confirms it; the approved procedure says at least {}, no ring "
             "over {}",
             shown.minimum, shown.maximum);
     std::string text = preheat.no_preheat      ? "none, dry and hand-warm"
                        : needs_figure(preheat) ? "needed, no figure known"
-                                               : fmt::format("at least {}", shown.minimum);
-    if (preheat.interpass_max)
+                                               : least_text(preheat, shown, units);
+    if (tells_maximum(preheat))
         text += fmt::format("; no ring begins over {}{}", shown.maximum,
                             shown.exact ? " (exact: closer than the usual rounding)" : "");
     return text;
@@ -109,7 +126,7 @@ Sentences head_sentences(const Plan& plan) {
     ByText limits;
     for (const BorePlan& bore : plan.bores) {
         const std::string name = printable(bore.name, 60);
-        if (const std::string stop = stop_of(bore.heat); !stop.empty())
+        if (const std::string stop = stop_of(bore.heat, plan.units); !stop.empty())
             put(stops, stop, name);
         if (!bore.heat.preheat.approved.empty())
             put(bore.heat.doubt                     ? waiting

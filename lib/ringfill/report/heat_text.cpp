@@ -68,9 +68,11 @@ Sentences rivals(const Preheat& preheat, UnitSystem units) {
     for (const PreheatMethod& method : preheat.methods) {
         if (method.rules)
             continue;
-        const std::string figure =
-            method.minimum ? fmt::format("{} {}", method.name, show_minimum(*method.minimum, units))
-                           : method.name;
+        std::string figure = method.name;
+        if (method.range_from && !method.applies) // of a range that does not count
+            figure += fmt::format(" {} to", show_exact(*method.range_from, units));
+        if (method.minimum)
+            figure += " " + show_minimum(*method.minimum, units);
         const std::string item = fmt::format("{}{} [{}]", figure, noted(method), method.source);
         if (method.asks == Asks::unknown)
             add(unusable, item);
@@ -207,10 +209,11 @@ Sentences heat_sentences(const BoreHeat& heat, UnitSystem units) {
              "! "});
     if (is_heated_against_its_rules(heat))
         sentences.push_back(
-            {"Stop: manganese steel is not heated. What the approved procedure asks for below waits "
-             "until its author has confirmed it.",
+            {fmt::format("Stop: {}. What the approved procedure asks for below waits until its author has "
+                         "confirmed it.",
+                         never_heated_words(heat, units)),
              "! "});
-    sentences.push_back({minimum_sentence(heat.preheat, is_heated_against_its_rules(heat), units)});
+    sentences.push_back({minimum_sentence(heat.preheat, rings_are_heated_against_its_rules(heat), units)});
     if (!heat.preheat.no_preheat && !needs_figure(heat.preheat))
         sentences.back().figures = {"heat.preheat_min_degC"};
     if (heat.preheat.interpass_max)

@@ -42,6 +42,9 @@ TEST_CASE("a metal no carbon equivalent can be formed of makes every method unus
         {{{"base_C_pct", 0.05}, {"base_Mn_pct", 1.5}, {"base_Ni_pct", 36}},
          "with 36.00 % Ni the base metal is no ferritic steel"},
         {{{"base_C_pct", 3.2}, {"base_Mn_pct", 0.7}}, "with 3.20 % C the base metal is no ferritic steel"},
+        {{{"base_C_pct", 1.2}, {"base_Mn_pct", 0.7}}, "with 1.20 % C the base metal is no ferritic steel"},
+        {{{"base_C_pct", 1.1}, {"base_Mn_pct", 8.0}},
+         "with 8.00 % Mn and 1.10 % C the base metal is no ferritic steel"},
     };
     for (const Row& row : rows) {
         INFO(row.why);
