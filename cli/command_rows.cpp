@@ -26,7 +26,7 @@ const std::vector<OptionRow>& option_rows() {
         {"--csv", "", "print this view as comma-separated values"},
         {"--working", "", "show how each figure was reached: formula, inputs, source"},
         {"-o,--output", "FILE", "write to FILE: beside it first, then renamed over it"},
-        {"--units", "mm|inch", "show in these units; start: the units of the job"},
+        {"--units", "mm|inch", "show in these units, with packs sold in them; start: units of the job"},
         {"--tables", "DIR", "your own tables; their entries add to or correct ours"},
         {"--plugins", "DIR", "your own plugins of material families, beside ours"},
         {"--check", "FILE", "try every rule of the plugin interface on one plugin"},

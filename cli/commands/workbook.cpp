@@ -1,10 +1,12 @@
 #include "workbook.hpp"
 
 #include <cerrno>
-#include <cstdlib>
 #include <cstring>
 #include <filesystem>
 #include <map>
+
+#include <sys/mman.h>
+#include <unistd.h>
 
 #include <xlsxwriter.h>
 
@@ -34,23 +36,20 @@ std::string temporary_folder() {
     return folder.string();
 }
 
-/// A folder of our own among the temporary ones, gone again at the end.
-class OwnFolder {
+/// A file in memory: whenever the program ends, nothing of the prices is left behind.
+class MemoryFile {
   public:
-    OwnFolder() : path_(temporary_folder() + "/ringfill-XXXXXX") {
-        if (!::mkdtemp(path_.data()))
-            fail(path_, std::strerror(errno));
+    MemoryFile() : number_(::memfd_create("quote.xlsx", MFD_CLOEXEC)) {
+        if (number_ < 0)
+            fail("a file in memory", std::strerror(errno));
     }
-    OwnFolder(const OwnFolder&) = delete;
-    OwnFolder& operator=(const OwnFolder&) = delete;
-    ~OwnFolder() {
-        std::error_code ignored;
-        fs::remove_all(path_, ignored);
-    }
-    const std::string& path() const { return path_; }
+    MemoryFile(const MemoryFile&) = delete;
+    MemoryFile& operator=(const MemoryFile&) = delete;
+    ~MemoryFile() { ::close(number_); }
+    std::string name() const { return fmt::format("/proc/self/fd/{}", number_); }
 
   private:
-    std::string path_;
+    int number_;
 };
 
 std::string money_format(int exponent, int more) {
@@ -96,6 +95,25 @@ lxw_error put(lxw_worksheet* sheet, lxw_row_t row, lxw_col_t column, const Workb
     return worksheet_write_formula_str(sheet, row, column, formula.c_str(), format, cell.told.c_str());
 }
 
+/// One page wide, without the columns that only reckon; what counts is chosen, not typed.
+lxw_error lay_out(lxw_worksheet* sheet, std::size_t rows) {
+    for (lxw_col_t column = 0; column < std::size(column_widths); ++column)
+        worksheet_set_column(sheet, column, column, column_widths[column], nullptr);
+    worksheet_set_landscape(sheet);
+    worksheet_fit_to_pages(sheet, 1, 0);
+    std::string packs = counts_words[0];
+    std::string use = counts_words[1];
+    char* words[] = {packs.data(), use.data(), nullptr};
+    lxw_data_validation choice = {};
+    choice.validate = LXW_VALIDATION_TYPE_LIST;
+    choice.value_list = words;
+    const lxw_error error =
+        worksheet_data_validation_cell(sheet, counts_row, lxw_col_t{counts_column}, &choice);
+    return error == LXW_NO_ERROR ? worksheet_print_area(sheet, 0, 0, static_cast<lxw_row_t>(rows - 1),
+                                                        lxw_col_t{printed_columns - 1})
+                                 : error;
+}
+
 /// Writes the file; what is wrong, or nothing.
 lxw_error write(const QuoteCells& cells, const std::string& file, std::string& folder) {
     lxw_workbook_options options = {};
@@ -105,9 +123,7 @@ lxw_error write(const QuoteCells& cells, const std::string& file, std::string& f
         return LXW_ERROR_CREATING_XLSX_FILE;
     lxw_worksheet* sheet = workbook_add_worksheet(book, "Quote");
     const auto styles = formats(book, cells.exponent);
-    for (lxw_col_t column = 0; column < std::size(column_widths); ++column)
-        worksheet_set_column(sheet, column, column, column_widths[column], nullptr);
-    lxw_error error = LXW_NO_ERROR;
+    lxw_error error = lay_out(sheet, cells.rows.size());
     for (std::size_t row = 0; row < cells.rows.size(); ++row)
         for (std::size_t column = 0; column < cells.rows[row].size(); ++column) {
             const WorkbookCell& cell = cells.rows[row][column];
@@ -122,12 +138,11 @@ lxw_error write(const QuoteCells& cells, const std::string& file, std::string& f
 } // namespace
 
 std::string workbook(const QuoteCells& cells) {
-    OwnFolder folder;
-    std::string folder_name = folder.path();
-    const std::string file = folder.path() + "/quote.xlsx";
-    if (const lxw_error error = write(cells, file, folder_name); error != LXW_NO_ERROR)
-        fail(file, lxw_strerror(error));
-    return read_whole(file, largest_workbook);
+    const MemoryFile file;
+    std::string folder = temporary_folder(); // for parts that have no name there
+    if (const lxw_error error = write(cells, file.name(), folder); error != LXW_NO_ERROR)
+        fail(folder, lxw_strerror(error));
+    return read_whole(file.name(), largest_workbook);
 }
 
 } // namespace ringfill::cli

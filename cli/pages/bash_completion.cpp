@@ -75,7 +75,10 @@ _ringfill() {{
   COMPREPLY=()
   if [ "$COMP_CWORD" -eq 1 ]; then
     _ringfill_words "{0} --help --version"
-    [ ${{#COMPREPLY[@]}} -gt 0 ] || _ringfill_files -f
+    [[ -z $word || $word == -* ]] && return
+    local found=("${{COMPREPLY[@]}}")
+    _ringfill_files -f
+    COMPREPLY=("${{found[@]}}" "${{COMPREPLY[@]}}")
     return
   fi
   case $before in

@@ -130,6 +130,10 @@ std::string program_page(const std::string& date) {
     text +=
         mdoc_prose("folders to look for plugins of material families in as well, parted by colons. Loading a "
                    "plugin runs its code as you.");
+    text += ".It Ev TMPDIR\n";
+    text += mdoc_prose("the folder for parts of a workbook while it is made; they have no name there.");
+    text += ".It Ev NO_COLOR , TERM\n";
+    text += mdoc_prose("no bold text where the first is set, nor on a terminal that is called dumb.");
     text += fmt::format(".El\n.Sh FILES\nUnder the prefix of the program:\n.Bl -tag -width Ds\n.It Pa {}\n"
                         "the tables\n.It Pa {}\nthe material families\n.It Pa {}\nsample jobs\n.It Pa {}\n"
                         "the schema of a job\n.El\n",

@@ -60,8 +60,6 @@ TEST_CASE("a job without a currency has no quote, and quote says so") {
                          "tells what prices it may have.\n\n"
                          "Local codes, the approved procedure and licensed practice prevail over\n"
                          "everything here.\n");
-    const Outcome table = quoted(R"("labour_hour": 100)", {"--csv"});
-    CHECK(table.out == "part,counts,item,quantity,unit,of,price,amount,currency,missing\r\n");
     const Outcome book = quoted(R"("labour_hour": 100)", {"-o", "quote.xlsx"});
     CHECK(book.status == 1);
     CHECK(book.err == "job.json: has no prices.currency, so there is no quote to write; write \"prices\": { "
@@ -104,6 +102,30 @@ TEST_CASE("a workbook is written whole, over a file that was there, and stands a
     CHECK(nowhere.status == 4);
     CHECK(nowhere.err == "no/quote.xlsx: cannot be written: No such file or directory; check the name and "
                          "make the folder first\n");
+}
+
+TEST_CASE("a file for a spreadsheet needs a currency, and a name that tells its kind") {
+    const Outcome bare = quoted(R"("labour_hour": 100)", {"--csv"});
+    CHECK(bare.status == 1);
+    CHECK(bare.out.empty());
+    CHECK(bare.err == "job.json: has no prices.currency, so there is no quote to write; write "
+                      "\"prices\": { \"currency\": \"EUR\" } with your prices\n");
+    for (const std::string name : {"q.xls", "q.ODS", "q.xlsm"}) {
+        const Outcome other = quoted(R"("currency": "EUR")", {"-o", name});
+        CHECK(other.status == 2);
+        CHECK(other.err == "ringfill: " + name +
+                               " is no workbook that it writes; end the name in .xlsx, or in "
+                               ".csv with --csv\n");
+    }
+    const Outcome priceless = quoted(R"("currency": "EUR")", {"--csv"});
+    CHECK(priceless.status == 0);
+    CHECK_THAT(priceless.out, Contains("\ntotal,yes,,,,,,,EUR,"));
+}
+
+TEST_CASE("a price needs a name") {
+    const Outcome outcome = quoted(R"("currency": "EUR", "extras": { "": 7, " ": 8, "lodging": 9 })");
+    CHECK(outcome.status == 1);
+    CHECK_THAT(outcome.err, Contains("prices.extras.: is a price without a name; name what it is for"));
 }
 
 TEST_CASE("a temporary folder that is not there is told with what to do") {

@@ -47,6 +47,8 @@ class Completion(unittest.TestCase):
             (Path(folder) / "tables").mkdir()
             self.assertEqual(sorted(offered("take", "", folder=folder)), ["a job.json", "tables"])
             self.assertEqual(offered("a", folder=folder), ["a job.json"])
+            (Path(folder) / "dredger.json").touch()
+            self.assertEqual(offered("d", folder=folder), ["day", "dredger.json"])
             self.assertEqual(offered("a job.json", "--jso", folder=folder), ["--json"])
             self.assertEqual(offered("take", "--tables", "", folder=folder), ["tables"])
             self.assertEqual(offered("take", "-o", "a", folder=folder), ["a job.json"])

@@ -162,6 +162,17 @@ def try_missing(folder):
     check(minor(value, 2) == folder.quote(job)["total_minor"], "the total with the price")
 
 
+def try_shares(folder):
+    """A share that is blanked or mistyped is missing from the total, and said."""
+    name = folder.workbook(demo("dredger-pivots.json"))
+    books = []
+    for typed in (None, "20 percent"):
+        books.append(openpyxl.load_workbook(name))
+        books[-1].active.cell(row_of(books[-1].active, "tax"), QUANTITY).value = typed
+    for sheet in folder.reckoned(books):
+        check(total(sheet)[0] == "TOTAL, INCOMPLETE", f"without its tax: {total(sheet)[0]}")
+
+
 def try_halves(folder):
     """Lines whose amount lies at, or next to, a half: to the even one, as exact decimals have it."""
     draw = random.Random(7)
@@ -196,6 +207,9 @@ def try_text(folder):
     hostile = ["=cmd|' /C calc'!A0", "+1", "-1", "@SUM(A1)", '"&A1&"']
     job["prices"]["extras"] = {name: 1 for name in hostile}
     sheet = openpyxl.load_workbook(folder.workbook(job)).active
+    check(sheet.page_setup.orientation == "landscape" and sheet.sheet_properties.pageSetUpPr.fitToPage, "one page wide")
+    check(len(sheet.print_area) == 1 and sheet.print_area[0].startswith("$A$1:$F$"), f"printed is {sheet.print_area}")
+    check([str(one.sqref) for one in sheet.data_validations.dataValidation] == ["B3"], "what counts is chosen")
     for text in ["=1+1", *hostile]:
         cells = [cell for row in sheet.iter_rows() for cell in row if cell.value == text]
         check(len(cells) == 1 and cells[0].data_type == "s", f"{text} is a text")
@@ -208,7 +222,7 @@ def try_text(folder):
 def main():
     with tempfile.TemporaryDirectory() as path:
         folder = Folder(path)
-        for attempt in (try_totals, try_missing, try_halves, try_text):
+        for attempt in (try_totals, try_missing, try_shares, try_halves, try_text):
             attempt(folder)
     for failure in failures[:40]:
         print("FAILED:", failure)

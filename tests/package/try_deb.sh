@@ -60,6 +60,8 @@ for family in "$source"/tables/families/*.json; do
 done
 there sheet /tmp/dredger-pivots.json -o /tmp/sheet.html
 grep -q '</html>' "$root/tmp/sheet.html" || fail "no sheet"
+there quote /tmp/dredger-pivots.json -o /tmp/quote.xlsx
+[ "$(head -c 2 "$root/tmp/quote.xlsx")" = PK ] || fail "no workbook"
 there check --schema | cmp - "$root/usr/share/ringfill/ringfill-job.schema.json" || fail "another schema is packed"
 for file in share/man/man1/ringfill.1 share/man/man5/ringfill-job.5 share/bash-completion/completions/ringfill \
   include/ringfill/plan/plan.hpp share/doc/ringfill/copyright; do

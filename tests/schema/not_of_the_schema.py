@@ -38,7 +38,6 @@ REASONS = {
     "three-faults-unknown-names": TABLE,
     "travel-max-below-travel": SIZES,
     "unequal-readings": OTHER,
-    "unknown-currency": TABLE,
     "unknown-procedure": OTHER,
 }
 

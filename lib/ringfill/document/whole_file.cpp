@@ -2,6 +2,7 @@
 
 #include <array>
 #include <cerrno>
+#include <csignal>
 #include <cstring>
 #include <filesystem>
 #include <optional>
@@ -80,25 +81,46 @@ int write_all(int descriptor, std::string_view content) {
     return 0;
 }
 
-/// A new file beside the target, removed again unless it was renamed.
+/// Keeps what asks the program to end waiting until the end of a block.
+class EndsLater {
+  public:
+    EndsLater() {
+        sigset_t ends;
+        ::sigemptyset(&ends);
+        for (const int signal : {SIGINT, SIGTERM, SIGHUP})
+            ::sigaddset(&ends, signal);
+        ::pthread_sigmask(SIG_BLOCK, &ends, &before_);
+    }
+    EndsLater(const EndsLater&) = delete;
+    EndsLater& operator=(const EndsLater&) = delete;
+    ~EndsLater() { ::pthread_sigmask(SIG_SETMASK, &before_, nullptr); }
+
+  private:
+    sigset_t before_ = {};
+};
+
+/// A new file beside the target, removed again unless it was renamed. It has no name until it is whole, so
+/// that a program that is ended leaves nothing; where a file system has no such files it is named at once.
 class Beside {
   public:
     explicit Beside(const fs::path& target)
-        : path_((target.parent_path() / ".ringfill-XXXXXX.part").string()),
-          descriptor_(::mkstemps(path_.data(), 5)) {}
+        : path_((target.parent_path() / ".ringfill-XXXXXX.part").string()), descriptor_(open(target)) {}
     Beside(const Beside&) = delete;
     Beside& operator=(const Beside&) = delete;
     ~Beside() {
-        if (made_ && !renamed_)
+        if (named_ && !renamed_)
             ::unlink(path_.c_str());
     }
-    bool made() const { return made_; }
+    bool made() const { return descriptor_.number() >= 0; }
 
     /// The error number of the step that failed, or 0.
     int become(const fs::path& target, std::string_view content, mode_t mode) {
         if (const int error = write_all(descriptor_.number(), content))
             return error;
         if (::fchmod(descriptor_.number(), mode) != 0 || ::fsync(descriptor_.number()) != 0)
+            return errno;
+        const EndsLater later;
+        if (!named_ && !give_name())
             return errno;
         if (!descriptor_.close_checked() || ::rename(path_.c_str(), target.c_str()) != 0)
             return errno;
@@ -107,9 +129,37 @@ class Beside {
     }
 
   private:
+    int open(const fs::path& target) {
+        const fs::path folder = target.has_parent_path() ? target.parent_path() : fs::path(".");
+        if (has_descriptors_by_name()) {
+            const int nameless = ::open(folder.c_str(), O_TMPFILE | O_WRONLY | O_CLOEXEC, 0600);
+            if (nameless >= 0)
+                return nameless;
+        }
+        const int named = ::mkstemps(path_.data(), 5);
+        named_ = named >= 0;
+        return named;
+    }
+
+    /// Whether a file without a name can be given one: it is found by its descriptor.
+    static bool has_descriptors_by_name() { return ::access("/proc/self/fd", X_OK) == 0; }
+
+    bool give_name() {
+        const std::string by_descriptor = fmt::format("/proc/self/fd/{}", descriptor_.number());
+        for (int attempt = 0; attempt < 100 && !named_; ++attempt) {
+            const std::string name = fmt::format(".ringfill-{}-{}.part", ::getpid(), attempt);
+            path_ = (fs::path(path_).parent_path() / name).string();
+            named_ =
+                ::linkat(AT_FDCWD, by_descriptor.c_str(), AT_FDCWD, path_.c_str(), AT_SYMLINK_FOLLOW) == 0;
+            if (!named_ && errno != EEXIST)
+                return false;
+        }
+        return named_;
+    }
+
     std::string path_;
+    bool named_ = false; // stands before what sets it
     Descriptor descriptor_;
-    bool made_ = descriptor_.number() >= 0;
     bool renamed_ = false;
 };
 

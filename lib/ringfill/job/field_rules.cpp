@@ -23,6 +23,10 @@ const std::vector<TextForm>& text_forms() {
     static const std::vector<TextForm> forms = {
         {&job_record, "start", "^(?:[01]?[0-9]|2[0-3]):[0-5][0-9]$"},
         {&job_record, "procedures", fmt::format("^[\\s\\S]{{{},{}}}$", spans::name.low, spans::name.high)},
+        {&prices_record, "currency", "^[A-Z]{3}$"},
+        {&prices_record, "wire_kg", "\\S"},
+        {&prices_record, "packs", "\\S"},
+        {&prices_record, "extras", "\\S"},
         {&bore_record, "composition", fmt::format("^(?:{})$", fmt::join(element_symbols(), "|"))},
     };
     return forms;

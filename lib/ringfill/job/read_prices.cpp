@@ -44,6 +44,10 @@ NamedPrices named_prices(const Entry& entry, std::string_view name) {
     }
     for (const Member& member : *value->object()) {
         const std::string path = member_path(entry.path_of(name), member.name);
+        if (member.name.find_first_not_of(" \t\r\n") == std::string::npos) {
+            entry.refuse(member.value, path, "is a price without a name", "name what it is for");
+            continue;
+        }
         if (const auto one = exact(entry, member.value, entry.field(name), path, most_price_decimals))
             found.emplace_back(member.name, *one);
     }

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include <ringfill/fault/printable.hpp>
+#include <ringfill/report/closing.hpp>
 #include <ringfill/report/quote_text.hpp>
 
 namespace ringfill {
@@ -13,7 +14,7 @@ namespace {
 using Row = std::vector<WorkbookCell>;
 
 constexpr std::size_t longest_text = 1'000;
-constexpr const char* counts_cell = "$B$3";
+constexpr const char* counts_cell = "$B$3"; // at counts_row and counts_column
 
 std::int64_t power_of_ten(int exponent) {
     std::int64_t power = 1;
@@ -155,7 +156,6 @@ void add_total(Filling& sheet, const Quote& quote, const std::map<QuotePart, std
         else if (part != QuotePart::use)
             terms += fmt::format("{}N(E{})", plus, row);
     }
-    const std::size_t last_row = sheet.row() - 1;
     sheet.add({});
     const std::string known = fmt::format("ISNUMBER(E{})", sheet.row());
     std::string all = fmt::format("N(E{})", sheet.row());
@@ -179,6 +179,7 @@ void add_total(Filling& sheet, const Quote& quote, const std::map<QuotePart, std
                    number(whole_share, CellStyle::whole)});
         all += fmt::format("+N(E{})", row);
     }
+    const std::size_t last_row = sheet.row() - 1; // a share that is blanked is missing too
     const std::string name = total_name(quote);
     sheet.add({formula_told(fmt::format("\"{}\"&IF(COUNTIF(E{}:E{},\"missing\")>0,\", INCOMPLETE\",\"\")",
                                         name, first_row, last_row),
@@ -210,8 +211,9 @@ QuoteCells quote_cells(const std::string& title, const Quote& quote) {
     sheet.add({});
     for (const std::string& note : quote.notes)
         sheet.add({words(note)});
-    sheet.add({words(
-        fmt::format("A price may have {} decimals.", quote.currency.exponent.value + price_decimals_more))});
+    sheet.add({words(fmt::format("A price may have {} decimals; what is typed beyond them is rounded.",
+                                 quote.currency.exponent.value + price_decimals_more))});
+    sheet.add({words(closing())});
     return sheet.done();
 }
 

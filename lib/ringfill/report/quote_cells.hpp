@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -20,6 +21,13 @@ struct WorkbookCell {
     double value = 0;      ///< the number, or what the formula gives now
     std::string told = {}; ///< what a formula gives now where that is a text
 };
+
+/// Where the sheet says which materials count, and the words it takes there; counted from 0.
+constexpr std::size_t counts_row = 2;
+constexpr std::size_t counts_column = 1;
+constexpr const char* counts_words[] = {"packs", "use"};
+/// The columns to print; those after them hold what is rounded.
+constexpr std::size_t printed_columns = 6;
 
 /// A quote as the cells of one sheet, row by row, with formulas that reckon as the program does: a changed
 /// quantity, price, share or choice of what counts changes the total.

@@ -24,11 +24,11 @@ std::vector<Cell> line_row(const QuoteSection& section, const QuoteLine& line, c
             line.missing};
 }
 
-std::vector<Cell> sum_row(const std::string& name, const std::string& share, Minor amount,
+std::vector<Cell> sum_row(const std::string& name, const std::string& share, std::optional<Minor> amount,
                           const Currency& currency, const std::string& missing = {}) {
     const std::string none;
-    return {name,          "yes",  none, none, none, none, share, money_text(amount, currency.exponent.value),
-            currency.name, missing};
+    const std::string told = amount ? money_text(*amount, currency.exponent.value) : none;
+    return {name, "yes", none, none, none, none, share, told, currency.name, missing};
 }
 
 } // namespace
@@ -46,10 +46,9 @@ std::string quote_csv(const Plan& plan) {
         rows.push_back(sum_row("sum", {}, *quote.subtotal, quote.currency));
         for (const OnTop& one : quote.on_top)
             rows.push_back(sum_row(one.name, share_text(one.share), one.amount, quote.currency));
-        rows.push_back(
-            sum_row("total", {}, *quote.total, quote.currency,
-                    quote.is_whole() ? std::string() : total_name(quote) + incomplete_text(quote)));
     }
+    rows.push_back(sum_row("total", {}, quote.total, quote.currency,
+                           quote.is_whole() ? std::string() : total_name(quote) + incomplete_text(quote)));
     return csv(rows);
 }
 
