@@ -1,5 +1,7 @@
 #include <ringfill/report/figure.hpp>
 
+#include <fmt/format.h>
+
 #include <ringfill/fault/place.hpp>
 
 namespace ringfill {
