@@ -1,6 +1,8 @@
 #include <ringfill/quote/pack_notes.hpp>
 
 #include <algorithm>
+#include <string_view>
+#include <utility>
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
@@ -11,12 +13,11 @@
 namespace ringfill {
 namespace {
 
-/// The field that prices what is charged by hours or energy.
-const char* field_of(const Need& need) {
-    if (need.item == "generator fuel")
-        return "prices.fuel_litre";
-    return need.unit == "kW" ? "prices.power_kwh" : "prices.watch_hour";
-}
+/// What is charged by hours or energy, and the field that prices it.
+constexpr std::pair<std::string_view, const char*> priced_elsewhere[] = {
+    {"generator fuel", "prices.fuel_litre"},
+    {"power supply", "prices.power_kwh"},
+    {"fire watch, a second person", "prices.watch_hour"}};
 
 /// The fillers, gases and fuels that a name is the price of, each once.
 std::vector<std::string> substances_priced(const QuoteFacts& facts, const std::string& name) {
@@ -36,18 +37,15 @@ std::vector<std::string> substances_priced(const QuoteFacts& facts, const std::s
 }
 
 std::string note_on(const QuoteFacts& facts, const std::string& name) {
-    const Need* by_hours = nullptr;
-    bool is_used = false;
-    for (const Need& need : facts.take)
-        if (is_bought_by_name(need, name)) {
-            by_hours = need.charge == Charge::by_hours ? &need : by_hours;
-            is_used = is_used || need.charge != Charge::by_hours;
-        }
-    if (!is_used && by_hours)
-        return fmt::format("prices.packs \"{}\" is not used: {} is priced by {}.", name, by_hours->item,
-                           field_of(*by_hours));
-    if (!is_used)
+    const bool is_used = std::any_of(facts.take.begin(), facts.take.end(), [&](const Need& need) {
+        return need.charge != Charge::by_hours && is_bought_by_name(need, name);
+    });
+    if (!is_used) {
+        for (const auto& [item, field] : priced_elsewhere)
+            if (names(name, item))
+                return fmt::format("prices.packs \"{}\" is not used: that is priced by {}.", name, field);
         return fmt::format("prices.packs \"{}\" names nothing that is taken.", name);
+    }
     const auto substances = substances_priced(facts, name);
     if (substances.size() > 1)
         return fmt::format("prices.packs \"{}\" is the price for each of {}: where they differ in price, "

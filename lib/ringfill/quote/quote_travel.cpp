@@ -87,7 +87,7 @@ std::vector<std::string> travel_notes(const Prices& prices) {
     if (lacks_time(travel) && hour_price(prices, "travel").path != "prices.labour.travel")
         notes.emplace_back("Time on the road is in no line: the job gives no prices.travel.time.");
     if (has_way(travel) || has_time(travel))
-        notes.emplace_back("The road of the second person, who watches for fire, is in no line.");
+        notes.emplace_back("The second person's time on the road is in no line.");
     return notes;
 }
 
