@@ -143,6 +143,30 @@ TEST_CASE("a hostile extra is harmless in the text and marked as text in the CSV
     CHECK(text.find("\u202E") == std::string::npos);
 }
 
+TEST_CASE("what an unknown pack holds is told as unknown, in every form") {
+    const Workspace workspace;
+    std::string none;
+    for (const char* pack : {"10 L", "20 L", "50 L", "125 ft3", "336 ft3"})
+        none += fmt::format(R"({}"{} mixture cylinder": {{ "units": "mm", "holds": "argon_mixture",
+            "content_L": [2000, "practice"], "usable_share": [0.9, "practice"], "stocked": false }})",
+                            none.empty() ? "" : ", ", pack);
+    std::filesystem::create_directory(workspace.path("own"));
+    workspace.write("own/packs.json",
+                    R"({ "format": "ringfill-packs/1", "description": "of this shop", "gas": { )" + none +
+                        " } }");
+    const auto told = [&](std::vector<std::string> more) {
+        std::vector<std::string> words{"quote", demo + "dredger-pivots.json", "--tables", "own"};
+        words.insert(words.end(), more.begin(), more.end());
+        const Outcome outcome = run(workspace, {.words = words});
+        CHECK(outcome.err.empty());
+        return outcome.out;
+    };
+    CHECK_THAT(told({}), Contains(" L      of ?  missing\n"));
+    CHECK_THAT(told({"--csv"}),
+               Contains(",L,,,,EUR,pack: none of the table of packs holds it\r\n") && !Contains(",L,0.001,"));
+    CHECK_THAT(told({"--json"}), !Contains("\"of\": 0.001"));
+}
+
 TEST_CASE("a zero may have a sign") {
     const Outcome outcome =
         quoted(R"("currency": "EUR", "drive": -0, "travel": { "distance": -0.0, "trips": 1 })");
