@@ -116,6 +116,7 @@ TEST_CASE("no way and no time need no price and no number of trips") {
     job.prices.travel->time = Time();
     CHECK(job.quoted().is_whole());
     job.hours.reset();
+    CHECK_THROWS(section(job.quoted(), QuotePart::travel)); // not so many trips of nothing
     const Lines missing = job.quoted().missing;
     CHECK(std::none_of(missing.begin(), missing.end(),
                        [](const std::string& line) { return line.starts_with("travel"); }));

@@ -50,16 +50,15 @@ std::vector<QuoteLine> quote_travel(const QuoteFacts& facts, std::vector<Fault>&
         return {missing_line("travel", no_distance)};
     const Travel& travel = *prices.travel;
     const PriceAt hour = hour_price(prices, "travel");
-    // No way and no time cost nothing, whatever they would cost.
-    const bool by_way = travel.distance && (has_way(travel) || prices.drive);
-    const bool by_time = travel.time && (has_time(travel) || hour.price);
     const auto trips = trips_of(facts);
+    // No way and no time cost nothing: they need neither a price nor a number of trips.
+    const bool by_way = travel.distance && (has_way(travel) || (prices.drive && trips));
+    const bool by_time = travel.time && (has_time(travel) || (hour.price && trips));
     if (!trips && (has_way(travel) || has_time(travel)))
         return {missing_line("travel", "number of trips: write prices.travel.trips")};
     std::vector<QuoteLine> lines;
     const auto add = [&](const std::string& what, double one, const char* unit, const PriceAt& at) {
-        const int times = trips.value_or(0);
-        QuoteLine line = line_of(fmt::format("{}, {}", what, so_many_trips(times)), times * one, unit);
+        QuoteLine line = line_of(fmt::format("{}, {}", what, so_many_trips(*trips)), *trips * one, unit);
         put_price(line, at, facts.currency, faults);
         lines.push_back(std::move(line));
     };
