@@ -43,6 +43,17 @@ TEST_CASE("quote tells every cost and the total, and that it is whole") {
     CHECK_THAT(outcome.out, !Contains("missing") && !Contains("INCOMPLETE"));
 }
 
+// The demo is watched in four periods, a heated bore each, with looks for an hour after each; its day says
+// that somebody stays with the heater of two bores, each from the end of the hold for 4 h.
+TEST_CASE("quote tells the hours that the plan names and no line holds") {
+    const Workspace workspace;
+    const Outcome outcome = run(workspace, {.words = {"quote", demo + "dredger-pivots.json"}});
+    CHECK_THAT(outcome.out, Contains("from time to time over 4 h 00 min in all, are\n  in no line.") &&
+                                Contains("slows the cooling after the last ring, 8 h 00 min\n  in all, is "
+                                         "in no line:") &&
+                                Contains("- Tools without a price are not in it: contact thermometer, "));
+}
+
 TEST_CASE("quote tells what is missing before anything else, and calls the total incomplete") {
     const Outcome outcome = quoted(R"("currency": "USD", "labour_hour": 100)");
     CHECK(outcome.status == 0);
@@ -152,6 +163,41 @@ TEST_CASE("a hostile extra is harmless in the text and marked as text in the CSV
     CHECK(text.find('\x1b') == std::string::npos);
     CHECK(text.find('\a') == std::string::npos);
     CHECK(text.find("\u202E") == std::string::npos);
+}
+
+TEST_CASE("what an unknown pack holds is told as unknown, in every form") {
+    const Workspace workspace;
+    std::string none;
+    for (const char* pack : {"10 L", "20 L", "50 L", "125 ft3", "336 ft3"})
+        none += fmt::format(R"({}"{} mixture cylinder": {{ "units": "mm", "holds": "argon_mixture",
+            "content_L": [2000, "practice"], "usable_share": [0.9, "practice"], "stocked": false }})",
+                            none.empty() ? "" : ", ", pack);
+    std::filesystem::create_directory(workspace.path("own"));
+    workspace.write("own/packs.json",
+                    R"({ "format": "ringfill-packs/1", "description": "of this shop", "gas": { )" + none +
+                        " } }");
+    const auto told = [&](std::vector<std::string> more) {
+        std::vector<std::string> words{"quote", demo + "dredger-pivots.json", "--tables", "own"};
+        words.insert(words.end(), more.begin(), more.end());
+        const Outcome outcome = run(workspace, {.words = words});
+        CHECK(outcome.err.empty());
+        return outcome.out;
+    };
+    CHECK_THAT(told({}), Contains(" L      of ?  missing\n"));
+    CHECK_THAT(told({"--csv"}),
+               Contains(",L,,,,EUR,pack: none of the table of packs holds it\r\n") && !Contains(",L,0.001,"));
+    CHECK_THAT(told({"--json"}), !Contains("\"of\": 0.001"));
+}
+
+TEST_CASE("a zero may have a sign") {
+    const Outcome outcome =
+        quoted(R"("currency": "EUR", "drive": -0, "travel": { "distance": -0.0, "trips": 1 })");
+    CHECK(outcome.status == 0);
+    CHECK(outcome.err.empty());
+    CHECK_THAT(outcome.out, Contains("  driving, 1 trip ") && Contains("0 km      0.00     0.00\n"));
+    const Outcome negative = quoted(R"("currency": "EUR", "drive": -0.5)");
+    CHECK(negative.status == 1);
+    CHECK_THAT(negative.err, Contains("prices.drive: -0.5 is out of range"));
 }
 
 TEST_CASE("every line of a quote is under 80 columns, whatever it is called and costs") {

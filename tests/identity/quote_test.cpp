@@ -130,7 +130,8 @@ void check_lines(const Quote& quote) {
             }
             CHECK(line.missing.empty());
             const std::int64_t p = line.part ? *line.part->cost : *in_parts(*line.price, decimals);
-            CHECK(is_half_even(*line.quantity, p, line.part ? line.part->supplied : 100'000, *line.amount));
+            CHECK(is_half_even(*line.quantity, p, line.part ? line.part->supplied.value() : 100'000,
+                               *line.amount));
         }
     CHECK(quote.missing.size() == missing);
     CHECK(quote.is_whole() == (missing == 0));

@@ -1,62 +1,9 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/quote/quote.hpp>
+#include "small_job.hpp"
 
 using namespace ringfill;
-
-namespace {
-
-Need need_of(const std::string& item, double need, double supplied, const std::string& unit,
-             std::vector<PackCount> cover = {}, Charge charge = Charge::used_up) {
-    Need line;
-    line.item = item;
-    line.need = need;
-    line.supplied = supplied;
-    line.unit = unit;
-    line.cover = std::move(cover);
-    line.charge = charge;
-    return line;
-}
-
-/// A small job: wire, gas, tips, a tool, a person; a day of two phases.
-struct Job {
-    Prices prices;
-    Currency currency{"EUR", {2, "ISO4217"}};
-    std::vector<Need> take{need_of("wire steel/A 1.0 mm", 3.5, 5, "kg", {{"5 kg spool", 1}}),
-                           need_of("gas M21", 1'200, 4'000, "L", {{"10 L mixture cylinder", 2}}),
-                           need_of("contact tips 1.0 mm A", 1, 2, "pieces"),
-                           need_of("insulating blanket", 1, 1, "pieces", {}, Charge::tool),
-                           need_of("generator fuel", 2.5, 3, "L", {{"3 L in cans", 1}}, Charge::by_hours)};
-    std::optional<QuoteHours> hours = QuoteHours{{{Phase::set_up, 2}, {Phase::welding, 1.5}}, 4, 1, 2};
-    std::optional<double> energy = 8;
-    std::vector<Fault> faults;
-
-    Job() {
-        prices.currency = "EUR";
-        prices.labour_hour = Decimal{80, 0};
-        prices.labour = {{"welding", {95, 0}}};
-        prices.watch_hour = Decimal{40, 0};
-        prices.wire_kg = {{"steel/A", {42, 1}}};
-        prices.packs = {{"mixture cylinder", {465, 1}}, {"contact tips", {14, 1}}};
-        prices.power_kwh = Decimal{3125, 4};
-        prices.travel = Travel{Decimal{90, 0}, false, in_si<Time>(5'400), std::nullopt};
-        prices.drive = Decimal{65, 2};
-    }
-
-    Quote quoted() {
-        static const Packs packs;
-        return quote({prices, currency, take, packs, UnitSystem::metric, hours, "no reason", energy}, faults);
-    }
-};
-
-const QuoteSection& section(const Quote& quote, QuotePart part) {
-    for (const QuoteSection& one : quote.sections)
-        if (one.part == part)
-            return one;
-    throw std::logic_error("no such section");
-}
-
-} // namespace
+using namespace ringfill::testing;
 
 // By hand. Packs: 5 kg at 4.20 = 21.00; 2 at 46.50 = 93.00; 2 at 1.40 = 2.80; together 116.80. Use: 3.5 of 5
 // kg of 21.00 = 14.70; 1200 of 4000 L of 93.00 = 27.90; 1 of 2 of 2.80 = 1.40; together 44.00. Labour: 2 h at
@@ -64,7 +11,7 @@ const QuoteSection& section(const Quote& quote, QuotePart part) {
 // 0.3125 = 2.50. Travel: 2 days and the crack test are 3 trips: 270 km at 0.65 = 175.50; 4.5 h at 80 =
 // 360.00.
 TEST_CASE("a quote of a small job, by hand") {
-    Job job;
+    SmallJob job;
     const Quote found = job.quoted();
     CHECK(job.faults.empty());
     CHECK(section(found, QuotePart::packs).sum == 11'680);
@@ -83,7 +30,7 @@ TEST_CASE("a quote of a small job, by hand") {
 }
 
 TEST_CASE("where the materials used count, the packs are for comparison") {
-    Job job;
+    SmallJob job;
     job.prices.by_use = true;
     const Quote found = job.quoted();
     CHECK_FALSE(section(found, QuotePart::packs).counts);
@@ -93,7 +40,7 @@ TEST_CASE("where the materials used count, the packs are for comparison") {
 // By hand: 1197.30 and 5 % are 59.865, to the even 59.86; 1257.16 and 12.5 % are 157.145, to 157.14; 1414.30
 // and 8.875 % are 125.519125, to 125.52.
 TEST_CASE("shares come on top of all that stands before them, each rounded once") {
-    Job job;
+    SmallJob job;
     job.prices.contingency = 5'000;
     job.prices.markup = 12'500;
     job.prices.tax = 8'875;
@@ -107,7 +54,7 @@ TEST_CASE("shares come on top of all that stands before them, each rounded once"
 }
 
 TEST_CASE("a price of a pack goes before one by the kilogram, and a tool counts once it has a price") {
-    Job job;
+    SmallJob job;
     job.prices.packs.push_back({"5 kg spool", {2450, 2}});
     job.prices.packs.push_back({"blanket", {15, 0}});
     const Quote found = job.quoted();
@@ -116,7 +63,7 @@ TEST_CASE("a price of a pack goes before one by the kilogram, and a tool counts 
 }
 
 TEST_CASE("each missing price is told, and the total is of the rest") {
-    Job job;
+    SmallJob job;
     job.prices.wire_kg.clear();
     job.prices.packs.erase(job.prices.packs.begin());
     job.prices.watch_hour.reset();
@@ -138,7 +85,7 @@ TEST_CASE("each missing price is told, and the total is of the rest") {
 }
 
 TEST_CASE("what is not known of hours, trips and energy is missing too") {
-    Job job;
+    SmallJob job;
     job.hours.reset();
     job.energy.reset();
     const Quote found = job.quoted();
@@ -152,7 +99,7 @@ TEST_CASE("what is not known of hours, trips and energy is missing too") {
 }
 
 TEST_CASE("with no price at all there is no total") {
-    Job job;
+    SmallJob job;
     job.prices = {};
     job.prices.currency = "EUR";
     const Quote found = job.quoted();
@@ -162,7 +109,7 @@ TEST_CASE("with no price at all there is no total") {
 }
 
 TEST_CASE("generator fuel counts instead of the mains, and is told") {
-    Job job;
+    SmallJob job;
     job.prices.fuel_litre = Decimal{18, 1};
     const Quote found = job.quoted();
     CHECK(section(found, QuotePart::power).sum == 450); // 2.5 L at 1.80
@@ -172,30 +119,35 @@ TEST_CASE("generator fuel counts instead of the mains, and is told") {
 }
 
 TEST_CASE("a name of a pack that names nothing is told: it may be misspelt") {
-    Job job;
+    SmallJob job;
     job.prices.packs.push_back({"contct tips", {1, 0}});
     const Quote found = job.quoted();
     CHECK(found.notes.back() == "prices.packs \"contct tips\" names nothing that is taken.");
 }
 
 TEST_CASE("hours that are in no line are told") {
-    Job job;
+    SmallJob job;
     const auto told = [&](const char* note) {
         const Quote found = job.quoted();
         return std::count(found.notes.begin(), found.notes.end(), note) == 1;
     };
     const char* const heater =
-        "Staying with a heater that slows the cooling after the last ring is in no line: a "
-        "blanket may do instead, else add it to the extras.";
-    const char* const looks = "The looks after the fire watch are in no line.";
+        "Staying with a heater that slows the cooling after the last ring, 6 h 30 min in all, is in no "
+        "line: a blanket may do instead, else add it to the extras.";
+    const char* const looks =
+        "The looks after the fire watch, from time to time over 2 h 00 min in all, are in no line.";
     CHECK_FALSE((told(heater) || told(looks)));
-    job.hours->heater_after = true;
-    job.hours->looks_after = true;
+    job.hours->heater_after = 6.5;
+    job.hours->looks_after = 2;
     CHECK((told(heater) && told(looks)));
+    CHECK(told("The second person's time on the road is in no line."));
+    CHECK(told("Tools without a price are not in it: insulating blanket."));
+    job.prices.packs.push_back({"blanket", {15, 0}});
+    CHECK_FALSE(told("Tools without a price are not in it: insulating blanket."));
 }
 
 TEST_CASE("extras are whole amounts, and miles are miles") {
-    Job job;
+    SmallJob job;
     job.prices.extras = {{"lodging", {240, 0}}, {"=1+1", {5, 1}}};
     job.prices.travel->in_miles = true;
     const Quote found = job.quoted();
@@ -204,7 +156,7 @@ TEST_CASE("extras are whole amounts, and miles are miles") {
 }
 
 TEST_CASE("amounts too large to be exact are noted at their price") {
-    Job job;
+    SmallJob job;
     job.prices.labour_hour = Decimal{100'000'000, 0};
     job.hours->work.front().second = 1'000;
     job.quoted();

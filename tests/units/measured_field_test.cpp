@@ -112,6 +112,9 @@ TEST_CASE(
     CHECK(refused("current", "180") == "f:1:13: current: 180 has no unit; write \"180 A\"\n");
     CHECK(refused("current", "\"180\"") == "f:1:13: current: \"180\" has no unit; write \"180 A\"\n");
     CHECK(refused("reserve", "10") == "f:1:13: reserve: 10 has no unit; write \"10 %\"\n");
+    CHECK(refused("reserve", "0.07") ==
+          "f:1:13: reserve: 0.07 has no unit; write \"7 %\" or \"0.07 %\", whichever is meant\n");
+    CHECK(refused("reserve", "0") == "f:1:13: reserve: 0 has no unit; write \"0 %\"\n");
     CHECK(refused("ambient", "40") ==
           "f:1:13: ambient: 40 has no unit; write a temperature such as \"180 degC\" or \"350 degF\"\n");
     CHECK(refused("travel", "\"350\"") ==

@@ -44,7 +44,7 @@ constexpr std::array travel_fields = {
     Field{.name = "distance",
           .kind = Kind::number,
           .span = spans::road,
-          .help = "the way of one trip, there and back; 0 when there is none",
+          .help = "the way of one trip, there and back, with at most 3 decimals; 0 when there is none",
           .sample = "90"},
     Field{.name = "in",
           .kind = Kind::word,
@@ -69,7 +69,9 @@ constexpr std::array prices_fields = {
     Field{.name = "currency",
           .kind = Kind::text,
           .span = spans::name,
-          .help = "the currency of all prices, by its code of ISO 4217; without it there is no quote",
+          .help =
+              "the currency of all prices, by its code of ISO 4217, and a price may have two decimals more "
+              "than it has; without it there is no quote",
           .sample = R"("EUR")",
           .starts = true},
     price_of("labour_hour", "price of an hour's work", "85"),
@@ -100,9 +102,9 @@ constexpr std::array prices_fields = {
           .record = &travel_record},
     price_of("drive", "price of a kilometre or mile driven, as travel.in says", "0.65"),
     prices_of("extras", "whole amounts, each by what it is for", R"({ "lodging": 240 })"),
-    share_of("contingency", "for what nobody foresees, on all costs", R"("5 %")"),
-    share_of("markup", "on costs and contingency", R"("15 %")"),
-    share_of("tax", "on all of it", R"("20 %")"),
+    share_of("contingency", "for what nobody foresees, on all costs; at most 3 decimals", R"("5 %")"),
+    share_of("markup", "on costs and contingency; at most 3 decimals", R"("15 %")"),
+    share_of("tax", "on all of it; at most 3 decimals", R"("20 %")"),
 };
 
 } // namespace

@@ -19,7 +19,10 @@ std::optional<Decimal> exact(const Entry& entry, const Value& value, const Field
     if (!entry.number_in(value, field, path))
         return std::nullopt;
     const std::string& text = entry.reading().document.text;
-    const auto number = decimal_of(std::string_view(text).substr(value.begin, value.end - value.begin));
+    auto digits = std::string_view(text).substr(value.begin, value.end - value.begin);
+    if (digits.starts_with('-')) // in range, so it is -0
+        digits.remove_prefix(1);
+    const auto number = decimal_of(digits);
     if (number && number->decimals <= decimals)
         return number;
     entry.refuse(value, path, fmt::format("has more than {} decimals", decimals), "round it");

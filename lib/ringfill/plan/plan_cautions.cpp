@@ -14,14 +14,6 @@
 namespace ringfill {
 namespace {
 
-/// How long a flame slows the cooling of a bore after its last ring and hold; nothing: none does.
-Time slowed(const HeatBalance& balance) {
-    const bool by_flame = balance.hot.run.slow_heat > Energy() || balance.cold().run.slow_heat > Energy();
-    return by_flame ? std::max(balance.hot.run.cooling_to_rough.value_or(Time()),
-                               balance.cold().run.cooling_to_rough.value_or(Time()))
-                    : Time();
-}
-
 /// From the first to the last entry of a piece with fire in it.
 std::optional<HotSpan> hot_span(const Schedule& day, const std::string& piece) {
     std::optional<HotSpan> span;
@@ -59,6 +51,13 @@ Working as_it_is(std::string figure, double value, std::string unit, std::string
 
 } // namespace
 
+Time slowed_by_heater(const HeatBalance& balance) {
+    const bool by_flame = balance.hot.run.slow_heat > Energy() || balance.cold().run.slow_heat > Energy();
+    return by_flame ? std::max(balance.hot.run.cooling_to_rough.value_or(Time()),
+                               balance.cold().run.cooling_to_rough.value_or(Time()))
+                    : Time();
+}
+
 std::optional<FireWatch> fire_watch_of(const Job& job, const Shop& shop, std::vector<Fault>& faults) {
     auto watch = fire_watch(shop.cautions.fire_rules, job.site.fire_rules, job.units);
     if (!watch) {
@@ -79,7 +78,7 @@ void plan_fire_watch(Plan& plan) {
     for (const BorePlan& bore : plan.bores)
         for (int piece = 1; piece <= bore.count; ++piece)
             if (auto span = hot_span(plan.day->day, piece_name(bore, piece))) {
-                const Time slow = slowed(*bore.heat_balance);
+                const Time slow = slowed_by_heater(*bore.heat_balance);
                 span->to += slow;
                 spans.push_back(*span);
                 if (slow > Time())

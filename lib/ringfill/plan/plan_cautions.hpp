@@ -11,6 +11,9 @@ namespace ringfill {
 /// The rule of the fire watch; a rule set that the table does not have is noted.
 std::optional<FireWatch> fire_watch_of(const Job& job, const Shop& shop, std::vector<Fault>& faults);
 
+/// How long a heater slows the cooling of a bore after its last ring and hold; 0: none does.
+Time slowed_by_heater(const HeatBalance& balance);
+
 /// Lays the watch over the day: from the first flame of each piece to its last ring or hold, and on while a
 /// flame slows its cooling.
 void plan_fire_watch(Plan& plan);

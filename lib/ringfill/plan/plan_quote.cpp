@@ -11,6 +11,7 @@
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/plan/day_work.hpp>
 #include <ringfill/plan/heat_uses.hpp>
+#include <ringfill/plan/plan_cautions.hpp>
 #include <ringfill/units/factor.hpp>
 
 namespace ringfill {
@@ -31,11 +32,6 @@ const Currency* find_currency(const std::string& code, const Shop& shop, std::ve
     return nullptr;
 }
 
-bool is_slowed_by_heater(const BorePlan& bore) {
-    const HeatBalance& balance = *bore.heat_balance; // a day has one of every bore
-    return balance.hot.run.slow_heat > Energy() || balance.cold().run.slow_heat > Energy();
-}
-
 QuoteHours hours_of(const Plan& plan) {
     const DayPlan& day = *plan.day;
     QuoteHours hours;
@@ -54,8 +50,10 @@ QuoteHours hours_of(const Plan& plan) {
     hours.watch = plan.fire_watch.total.value() / factor::hour;
     if (day.back)
         hours.test = day.back->length.value() / factor::hour;
-    hours.heater_after = std::any_of(plan.bores.begin(), plan.bores.end(), is_slowed_by_heater);
-    hours.looks_after = plan.fire_watch.checks_for.has_value();
+    for (const BorePlan& bore : plan.bores) // a day has a heat balance of every one
+        hours.heater_after += bore.count * slowed_by_heater(*bore.heat_balance).value() / factor::hour;
+    for (const WatchPeriod& period : plan.fire_watch.periods)
+        hours.looks_after += (period.looked_until - period.until).value() / factor::hour;
     return hours;
 }
 

@@ -1,5 +1,6 @@
 #include <ringfill/quote/money.hpp>
 
+#include <numeric>
 #include <stdexcept>
 
 #include <ringfill/units/decimal.hpp>
@@ -17,6 +18,13 @@ std::optional<Minor> half_even(std::int64_t n, std::int64_t p, std::int64_t d) {
     if (rest > d - rest || (rest == d - rest && amount % 2 == 1))
         ++amount;
     return amount > most_minor ? std::nullopt : std::optional(amount);
+}
+
+std::pair<std::int64_t, std::int64_t> lowest_terms(std::int64_t p, std::int64_t d) {
+    if (p < 0 || d < 1)
+        throw std::logic_error("a share is not negative, nor of nothing");
+    const std::int64_t common = std::gcd(p, d);
+    return {p / common, d / common};
 }
 
 std::optional<Minor> sum_of(const std::vector<Minor>& amounts) {

@@ -1,11 +1,18 @@
 #include <ringfill/quote/quote.hpp>
 
+#include <tuple>
+
 #include <fmt/format.h>
 
+#include <range/v3/action/push_back.hpp>
+
+#include <ringfill/quote/pack_notes.hpp>
 #include <ringfill/quote/quote_labour.hpp>
 #include <ringfill/quote/quote_materials.hpp>
 #include <ringfill/quote/quote_power.hpp>
 #include <ringfill/quote/quote_travel.hpp>
+#include <ringfill/units/factor.hpp>
+#include <ringfill/units/show.hpp>
 
 namespace ringfill {
 namespace {
@@ -33,7 +40,7 @@ void add_section(Quote& quote, QuotePart part, std::vector<QuoteLine> lines, boo
     if (!amounts.empty()) {
         section.sum = sum_of(amounts);
         if (!section.sum)
-            faults.push_back(too_large("prices"));
+            add_fault(faults, too_large("prices", fmt::format("the sum of {}", in_words(part))));
     }
     quote.sections.push_back(std::move(section));
 }
@@ -48,18 +55,27 @@ void add_up(Quote& quote, const Prices& prices, std::vector<Fault>& faults) {
         return;
     quote.subtotal = sum_of(sums);
     quote.total = quote.subtotal;
-    const std::pair<const char*, const std::optional<ExactShare>*> shares[] = {
-        {"contingency", &prices.contingency}, {"mark-up", &prices.markup}, {"tax", &prices.tax}};
-    for (const auto& [name, share] : shares) {
+    if (!quote.total)
+        add_fault(faults, too_large("prices", "the sum"));
+    const std::tuple<const char*, const char*, const std::optional<ExactShare>*> shares[] = {
+        {"contingency", "prices.contingency", &prices.contingency},
+        {"mark-up", "prices.markup", &prices.markup},
+        {"tax", "prices.tax", &prices.tax}};
+    for (const auto& [name, path, share] : shares) {
         if (!quote.total || !*share)
             continue;
-        const auto amount = half_even(*quote.total, **share, whole_share);
+        const auto [parts, whole] = lowest_terms(**share, whole_share);
+        const auto amount = half_even(*quote.total, parts, whole);
         quote.on_top.push_back({name, **share, *quote.total, amount.value_or(0)});
         quote.total = amount ? sum_of({*quote.total, *amount}) : std::nullopt;
+        if (!quote.total)
+            add_fault(faults, too_large(path));
     }
     quote.taxed = prices.tax.has_value();
-    if (!quote.total)
-        faults.push_back(too_large("prices"));
+}
+
+std::string hours_text(double hours) {
+    return show(in_si<Time>(hours * factor::hour));
 }
 
 void add_notes(Quote& quote, const QuoteFacts& facts) {
@@ -73,11 +89,15 @@ void add_notes(Quote& quote, const QuoteFacts& facts) {
                              "of the amounts shown.");
     quote.notes.emplace_back("Waiting by day is paid, nights are not, and nobody's lodging is in it but as "
                              "an extra.");
-    if (facts.hours && facts.hours->heater_after)
-        quote.notes.emplace_back("Staying with a heater that slows the cooling after the last ring is in no "
-                                 "line: a blanket may do instead, else add it to the extras.");
-    if (facts.hours && facts.hours->looks_after)
-        quote.notes.emplace_back("The looks after the fire watch are in no line.");
+    if (facts.hours && facts.hours->heater_after > 0)
+        quote.notes.push_back(fmt::format("Staying with a heater that slows the cooling after the last ring, "
+                                          "{} in all, is in no line: a blanket may do instead, else add it "
+                                          "to the extras.",
+                                          hours_text(facts.hours->heater_after)));
+    if (facts.hours && facts.hours->looks_after > 0)
+        quote.notes.push_back(fmt::format("The looks after the fire watch, from time to time over {} in all, "
+                                          "are in no line.",
+                                          hours_text(facts.hours->looks_after)));
     if (const auto trips = trips_of(facts); trips && prices.travel && !prices.travel->trips)
         quote.notes.push_back(fmt::format("Trips: {}, one for each day worked{}; prices.travel.trips says "
                                           "otherwise.",
@@ -90,8 +110,8 @@ void add_notes(Quote& quote, const QuoteFacts& facts) {
     if (prices.fuel_litre && prices.power_kwh)
         quote.notes.emplace_back("The power is a generator's: prices.fuel_litre is given, and power_kwh is "
                                  "not used.");
-    for (const std::string& name : unused_names(facts))
-        quote.notes.push_back(fmt::format("prices.packs \"{}\" names nothing that is taken.", name));
+    ranges::push_back(quote.notes, travel_notes(prices));
+    ranges::push_back(quote.notes, pack_notes(facts));
 }
 
 } // namespace

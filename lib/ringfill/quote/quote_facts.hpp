@@ -19,8 +19,8 @@ struct QuoteHours {
     double watch = 0;                           ///< h, of the fire watch
     std::optional<double> test;                 ///< h, of the crack test on a second visit
     int days = 1;                               ///< that are worked on
-    bool heater_after = false;                  ///< somebody stays with a heater that slows the cooling
-    bool looks_after = false;                   ///< somebody comes back to look, after the watch
+    double heater_after = 0;                    ///< h, of staying with heaters that slow the cooling
+    double looks_after = 0;                     ///< h, of looks from time to time after the fire watch
 };
 
 /// What a quote is made from.

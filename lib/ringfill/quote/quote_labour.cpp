@@ -1,9 +1,15 @@
 #include <ringfill/quote/quote_labour.hpp>
 
+#include <algorithm>
+#include <iterator>
+
 #include <fmt/format.h>
 
 namespace ringfill {
 namespace {
+
+constexpr Phase phases[] = {Phase::set_up,  Phase::heating, Phase::welding,
+                            Phase::waiting, Phase::boring,  Phase::clean_up};
 
 QuoteLine hours_not_known(std::string item, const std::string& why) {
     QuoteLine line;
@@ -11,6 +17,12 @@ QuoteLine hours_not_known(std::string item, const std::string& why) {
     line.unit = "h";
     line.missing = fmt::format("hours: no day is laid out, because {}", why);
     return line;
+}
+
+bool every_phase_has_a_price(const Prices& prices) {
+    return std::all_of(std::begin(phases), std::end(phases), [&](Phase phase) {
+        return hour_price(prices, phase_field(phase)).path != "prices.labour_hour";
+    });
 }
 
 } // namespace
@@ -26,14 +38,14 @@ std::vector<QuoteLine> quote_labour(const QuoteFacts& facts, std::vector<Fault>&
     const PriceAt watch{"prices.watch_hour", facts.prices.watch_hour};
     std::vector<QuoteLine> lines;
     const auto add = [&](QuoteLine line, const PriceAt& at) {
-        const std::string unknown = line.missing;
         put_price(line, at, facts.currency, faults);
-        if (!unknown.empty())
-            line.missing = unknown;
         lines.push_back(std::move(line));
     };
     if (!facts.hours) {
-        add(hours_not_known("work", facts.no_hours), {"prices.labour_hour", facts.prices.labour_hour});
+        QuoteLine work = hours_not_known("work", facts.no_hours);
+        if (facts.prices.labour_hour || !every_phase_has_a_price(facts.prices))
+            put_price(work, {"prices.labour_hour", facts.prices.labour_hour}, facts.currency, faults);
+        lines.push_back(std::move(work));
         add(hours_not_known("fire watch, a second person", facts.no_hours), watch);
         return lines;
     }

@@ -1,5 +1,6 @@
 #include <ringfill/quote/quote_line.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <stdexcept>
 
@@ -23,25 +24,33 @@ QuoteLine line_of(std::string item, double quantity, std::string unit) {
     return line;
 }
 
-Fault too_large(std::string path) {
-    return fault_at_path(std::move(path), {}, "makes an amount too large to be told exactly",
+void add_fault(std::vector<Fault>& faults, Fault fault) {
+    if (std::none_of(faults.begin(), faults.end(),
+                     [text = to_string(fault)](const Fault& one) { return to_string(one) == text; }))
+        faults.push_back(std::move(fault));
+}
+
+Fault too_large(std::string path, std::string what) {
+    return fault_at_path(std::move(path), std::move(what), "makes an amount too large to be told exactly",
                          "check the prices and the currency");
 }
 
 void put_price(QuoteLine& line, const PriceAt& at, const Currency& currency, std::vector<Fault>& faults) {
     line.price = at.price;
+    line.price_path = at.path;
     if (!at.price) {
-        line.missing = fmt::format("price: write {}", at.told.empty() ? at.path : at.told);
+        line.missing += fmt::format("{}price: write {}", line.missing.empty() ? "" : "; ",
+                                    at.told.empty() ? at.path : at.told);
         return;
     }
     const int decimals = currency.exponent.value + price_decimals_more;
     const auto parts = in_parts(*at.price, decimals);
     if (!parts) {
         line.missing = "price";
-        faults.push_back(fault_at_path(at.path, decimal_text(*at.price),
-                                       fmt::format("has more than {} decimals", decimals),
-                                       fmt::format("round it: {} has {}, and a price may have two more",
-                                                   currency.name, currency.exponent.value)));
+        add_fault(faults, fault_at_path(at.path, decimal_text(*at.price),
+                                        fmt::format("has more than {} decimals", decimals),
+                                        fmt::format("round it: {} has {}, and a price may have two more",
+                                                    currency.name, currency.exponent.value)));
         return;
     }
     if (!line.quantity)
@@ -49,7 +58,7 @@ void put_price(QuoteLine& line, const PriceAt& at, const Currency& currency, std
     line.amount = half_even(*line.quantity, *parts, line_parts);
     if (!line.amount) {
         line.missing = "amount";
-        faults.push_back(too_large(at.path));
+        add_fault(faults, too_large(at.path));
     }
 }
 

@@ -20,8 +20,8 @@ using Thousandths = std::int64_t;
 struct PartOf {
     std::size_t first = 0; ///< of the lines of the packs
     std::size_t lines = 0;
-    std::optional<Minor> cost; ///< of the packs; nothing: a price is missing
-    Thousandths supplied = 1;  ///< by them
+    std::optional<Minor> cost;           ///< of the packs; nothing: a price is missing
+    std::optional<Thousandths> supplied; ///< by them; nothing: not known
 };
 
 /// A line of a quote.
@@ -34,6 +34,7 @@ struct QuoteLine {
     std::optional<PartOf> part;   ///< instead of a price
     std::optional<Minor> amount;  ///< nothing: something is missing
     std::string missing;          ///< what, and where it is written; empty when there is an amount
+    std::string price_path;       ///< where in the job the price stands, or would
 };
 
 /// Rounded to the nearest, halves up.
@@ -49,11 +50,15 @@ struct PriceAt {
     std::string told = {}; ///< how people are told of it; empty: by its path
 };
 
-/// Prices a line, rounded half to even, once. Noted: a price with over two decimals more than the currency
-/// has, and an amount of more than 15 digits.
+/// Prices a line, rounded half to even, once. What the line lacks besides stays told. Noted: a price with
+/// over two decimals more than the currency has, and an amount of more than 15 digits.
 void put_price(QuoteLine& line, const PriceAt& at, const Currency& currency, std::vector<Fault>& faults);
 
 /// The fault of an amount that is too large to be told exactly.
-Fault too_large(std::string path);
+/// @param what makes it, where the path alone does not say.
+Fault too_large(std::string path, std::string what = {});
+
+/// Notes a fault, unless the same is noted already: one price may stand for many lines.
+void add_fault(std::vector<Fault>& faults, Fault fault);
 
 } // namespace ringfill

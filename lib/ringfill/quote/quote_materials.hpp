@@ -1,6 +1,5 @@
 #pragma once
 
-#include <string>
 #include <vector>
 
 #include <ringfill/quote/quote_facts.hpp>
@@ -17,8 +16,5 @@ struct QuotedMaterials {
 /// What is used up, and each tool that has a price of its own. A pack's price is the one its name has, else
 /// that of a kilogram of its filler.
 QuotedMaterials quote_materials(const QuoteFacts& facts, std::vector<Fault>& faults);
-
-/// The names of prices.packs that name nothing that is taken: most likely misspelt.
-std::vector<std::string> unused_names(const QuoteFacts& facts);
 
 } // namespace ringfill

@@ -13,10 +13,10 @@ std::vector<QuoteLine> quote_power(const QuoteFacts& facts, std::vector<Fault>& 
         line.item = "power";
         line.unit = generator ? "L" : "kWh";
         line.missing = "energy: the job does not give current and voltage of every bore";
-        return {line};
+    } else {
+        line = generator ? line_of("generator fuel", fuel->need, "L")
+                         : line_of("electricity", *facts.energy_kwh, "kWh");
     }
-    line = generator ? line_of("generator fuel", fuel->need, "L")
-                     : line_of("electricity", *facts.energy_kwh, "kWh");
     put_price(line,
               generator ? PriceAt{"prices.fuel_litre", facts.prices.fuel_litre}
                         : PriceAt{"prices.power_kwh", facts.prices.power_kwh},

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <optional>
+#include <string>
 #include <vector>
 
 #include <ringfill/quote/quote_facts.hpp>
@@ -11,8 +13,12 @@ namespace ringfill {
 /// crack test. Nothing: neither is known.
 std::optional<int> trips_of(const QuoteFacts& facts);
 
-/// The way and the time on the road of all trips. Where the job gives no prices.travel, that is missing; a
-/// job at home says 0 km.
+/// The way and the time on the road of all trips. Where the job gives no prices.travel, that is missing, and
+/// so is the one of way and time that has a price of its own but is not given; a job at home says 0 km, which
+/// needs no price.
 std::vector<QuoteLine> quote_travel(const QuoteFacts& facts, std::vector<Fault>& faults);
+
+/// What of the journey is in no line, though nothing asks for it.
+std::vector<std::string> travel_notes(const Prices& prices);
 
 } // namespace ringfill

@@ -23,6 +23,11 @@ Working rounded(std::string figure, const Input& n, const Input& p, std::int64_t
         std::move(figure), half_even_formula, {n, p, {"d", as_number(d)}}, as_number(amount), unit, "own"};
 }
 
+/// "0.01 EUR": so many decimals of a currency.
+std::string unit_of(const Currency& currency, int decimals) {
+    return fmt::format("{} {}", decimal_text({1, decimals}), currency.name);
+}
+
 std::vector<Working> line_working(const QuoteLine& line, const Currency& currency,
                                   const std::string& smallest) {
     std::vector<Working> work;
@@ -33,11 +38,11 @@ std::vector<Working> line_working(const QuoteLine& line, const Currency& currenc
                         as_number(*line.quantity) / 1000,
                         line.unit,
                         "own"});
-    if (line.part)
+    if (line.part && line.part->supplied)
         work.push_back({"of",
                         "s/1000",
-                        {{"s", as_number(line.part->supplied), "0.001 " + line.unit}},
-                        as_number(line.part->supplied) / 1000,
+                        {{"s", as_number(*line.part->supplied), "0.001 " + line.unit}},
+                        as_number(*line.part->supplied) / 1000,
                         line.unit,
                         "own"});
     if (!line.amount)
@@ -45,13 +50,12 @@ std::vector<Working> line_working(const QuoteLine& line, const Currency& currenc
     const Input n{"n", as_number(*line.quantity), "0.001 " + line.unit};
     if (line.part)
         work.push_back(rounded("amount_minor", n, {"p", as_number(*line.part->cost), smallest},
-                               line.part->supplied, *line.amount, smallest));
-    else
-        work.push_back(
-            rounded("amount_minor", n,
-                    {"p", as_number(*in_parts(*line.price, currency.exponent.value + price_decimals_more)),
-                     "0.01 " + smallest},
-                    line_parts, *line.amount, smallest));
+                               *line.part->supplied, *line.amount, smallest));
+    else {
+        const int decimals = currency.exponent.value + price_decimals_more;
+        const Input p{"p", as_number(*in_parts(*line.price, decimals)), unit_of(currency, decimals)};
+        work.push_back(rounded("amount_minor", n, p, line_parts, *line.amount, smallest));
+    }
     return work;
 }
 
@@ -63,8 +67,7 @@ Working sum_working(std::string figure, const std::vector<double>& amounts, Mino
 } // namespace
 
 std::vector<Working> quote_working(const Quote& quote) {
-    const std::string smallest =
-        fmt::format("{} {}", decimal_text({1, quote.currency.exponent.value}), quote.currency.name);
+    const std::string smallest = unit_of(quote.currency, quote.currency.exponent.value);
     const double exponent = quote.currency.exponent.value;
     std::vector<Working> work{
         {"exponent", "1*e", {{"e", exponent}}, exponent, "", quote.currency.exponent.source}};
@@ -94,8 +97,9 @@ std::vector<Working> quote_working(const Quote& quote) {
         const std::string path = element_path("on_top", i);
         const double share = as_number(one.share);
         work.push_back({path + ".share", "s/100000", {{"s", share}}, share / whole_share, "", "job"});
-        work.push_back(rounded(path + ".amount_minor", {"n", as_number(one.of), smallest}, {"p", share},
-                               whole_share, one.amount, smallest));
+        const auto [parts, whole] = lowest_terms(one.share, whole_share);
+        work.push_back(rounded(path + ".amount_minor", {"n", as_number(one.of), smallest},
+                               {"p", as_number(parts)}, whole, one.amount, smallest));
         all.push_back(as_number(one.amount));
     }
     work.push_back(sum_working("total_minor", all, *quote.total, smallest));

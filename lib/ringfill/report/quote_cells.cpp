@@ -98,11 +98,13 @@ void add_line(Filling& sheet, const QuoteLine& line, const Currency& currency, s
                                               first_pack_row + line.part->first + line.part->lines - 1);
         if (line.amount)
             now = static_cast<double>(*line.quantity) * static_cast<double>(*line.part->cost);
-        const double supplied = static_cast<double>(line.part->supplied);
-        cells.push_back(number(supplied / 1000, CellStyle::quantity));
+        const double supplied = static_cast<double>(line.part->supplied.value_or(0));
+        cells.push_back(line.part->supplied ? number(supplied / 1000, CellStyle::quantity)
+                                            : WorkbookCell{WorkbookCell::Kind::empty, CellStyle::quantity});
         cells.push_back(sheet.amount(line.amount));
         cells.push_back(words(line.missing));
-        cells.push_back(sheet.product(fmt::format("COUNT({})={}", packs, line.part->lines), thousandths_of_b,
+        cells.push_back(sheet.product(fmt::format("AND(COUNT({})={},N(D{})>0)", packs, line.part->lines, row),
+                                      thousandths_of_b,
                                       fmt::format("ROUND(SUM({})*{},0)", packs, sheet.small()), now));
         cells.push_back(formula(fmt::format("ROUND(D{}*1000,0)", row), supplied, CellStyle::whole));
     } else {
@@ -166,6 +168,7 @@ void add_total(Filling& sheet, const Quote& quote, const std::map<QuotePart, std
                sheet.sum(fmt::format("COUNT({})>0", cells), terms, quote.subtotal, CellStyle::amount)});
     for (const OnTop& one : quote.on_top) {
         const std::size_t row = sheet.row();
+        const auto [parts, whole] = lowest_terms(one.share, whole_share);
         sheet.add({words(one.name),
                    number(static_cast<double>(one.share) / whole_share, CellStyle::share),
                    words("of what stands above"),
@@ -174,9 +177,10 @@ void add_total(Filling& sheet, const Quote& quote, const std::map<QuotePart, std
                    {},
                    sheet.product(fmt::format("AND({},ISNUMBER(B{}))", known, row),
                                  fmt::format("ROUND(({})*{},0)", all, sheet.small()),
-                                 fmt::format("ROUND(B{}*{},0)", row, whole_share),
-                                 static_cast<double>(one.of) * static_cast<double>(one.share)),
-                   number(whole_share, CellStyle::whole)});
+                                 fmt::format("ROUND(B{0}*H{0},0)", row),
+                                 static_cast<double>(one.of) * static_cast<double>(parts)),
+                   formula(fmt::format("{0}/GCD(ROUND(B{1}*{0},0),{0})", whole_share, row),
+                           static_cast<double>(whole), CellStyle::whole)});
         all += fmt::format("+N(E{})", row);
     }
     const std::size_t last_row = sheet.row() - 1; // a share that is blanked is missing too

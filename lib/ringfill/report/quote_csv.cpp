@@ -17,7 +17,7 @@ std::vector<Cell> line_row(const QuoteSection& section, const QuoteLine& line, c
             line.item,
             line.quantity ? number(*line.quantity) : Cell(std::string()),
             line.unit,
-            line.part ? number(line.part->supplied) : Cell(std::string()),
+            line.part && line.part->supplied ? number(*line.part->supplied) : Cell(std::string()),
             line.price ? decimal_text(*line.price, exponent) : std::string(),
             line.amount ? money_text(*line.amount, exponent) : std::string(),
             currency.name,

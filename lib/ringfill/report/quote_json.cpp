@@ -22,8 +22,8 @@ Value line_object(const QuoteLine& line, int exponent) {
         object.push_back({"quantity", as_number(*line.quantity) / 1000});
     if (!line.unit.empty())
         object.push_back({"unit", line.unit});
-    if (line.part)
-        object.push_back({"of", as_number(line.part->supplied) / 1000});
+    if (line.part && line.part->supplied)
+        object.push_back({"of", as_number(*line.part->supplied) / 1000});
     if (line.price)
         object.push_back({"price", decimal_text(*line.price, exponent)});
     if (line.amount)

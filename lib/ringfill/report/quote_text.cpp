@@ -13,6 +13,7 @@ namespace {
 
 constexpr std::size_t page_width = 79;
 constexpr std::size_t longest_item = 100;
+constexpr std::size_t longest_note = 1'000;
 
 /// A row of the table: what it is, and its cells to the right.
 struct Row {
@@ -48,7 +49,7 @@ Row line_row(const QuoteLine& line, int exponent) {
     std::string quantity = line.quantity ? number_text(*line.quantity) : "?";
     std::string price = line.price ? decimal_text(*line.price, exponent) : "?";
     if (line.part)
-        price = fmt::format("of {}", number_text(line.part->supplied));
+        price = fmt::format("of {}", line.part->supplied ? number_text(*line.part->supplied) : "?");
     if (const std::string unit = unit_text(line); !unit.empty())
         quantity += ' ' + unit;
     return {printable(line.item, longest_item),
@@ -115,7 +116,7 @@ std::string list(const char* heading, const std::vector<std::string>& lines, con
         return {};
     std::string text = style.strong(heading) + "\n";
     for (const std::string& line : lines)
-        text += wrapped(printable(line, 300), "- ");
+        text += wrapped(printable(line, longest_note), "- ");
     return text + "\n";
 }
 

@@ -7,6 +7,7 @@
 #include <ringfill/document/in_span.hpp>
 #include <ringfill/document/write.hpp>
 #include <ringfill/fault/printable.hpp>
+#include <ringfill/units/decimal.hpp>
 #include <ringfill/units/factor.hpp>
 #include <ringfill/units/measure.hpp>
 #include <ringfill/units/unit.hpp>
@@ -27,8 +28,13 @@ std::string with_unit(double number, double bare_length) {
 /// user.
 std::string with_some_unit(std::string_view number, Kind kind) {
     const auto symbols = symbols_of(kind);
-    return symbols.size() == 1 ? fmt::format("write \"{} {}\"", number, symbols.front())
-                               : fmt::format("write {}", kind_in_words(kind));
+    if (symbols.size() != 1)
+        return fmt::format("write {}", kind_in_words(kind));
+    const std::string as_it_is = fmt::format("\"{} {}\"", number, symbols.front());
+    const auto ratio = kind == Kind::share ? decimal_of(number) : std::nullopt;
+    if (const double part = ratio ? as_double(*ratio) : 0; part > 0 && part <= 1)
+        return fmt::format("write \"{:.12g} %\" or {}, whichever is meant", 100 * part, as_it_is);
+    return "write " + as_it_is;
 }
 
 std::optional<double> refuse(const Entry& entry, const Value& value, const Field& field,
