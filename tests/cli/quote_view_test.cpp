@@ -136,7 +136,7 @@ TEST_CASE("a file for a spreadsheet needs a currency, and a name that tells its 
 TEST_CASE("a price needs a name") {
     const Outcome outcome = quoted(R"("currency": "EUR", "extras": { "": 7, " ": 8, "lodging": 9 })");
     CHECK(outcome.status == 1);
-    CHECK_THAT(outcome.err, Contains("prices.extras.: is a price without a name; name what it is for"));
+    CHECK_THAT(outcome.err, Contains("prices.extras.: 7 is a price without a name; name what it is for"));
 }
 
 TEST_CASE("a temporary folder that is not there is told with what to do") {
