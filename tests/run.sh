@@ -9,4 +9,4 @@ mapfile -t needs < <(cat cli/build_needs.txt tests/test_needs.txt)
 bash cli/install_needs.sh "${needs[@]}"
 [ -f "build/$preset/build.ninja" ] || cmake --preset "$preset"
 cmake --build --preset "$preset"
-ctest --preset "$preset" "$@"
+ctest --preset "$preset" --parallel "$(nproc)" "$@"
