@@ -1,4 +1,4 @@
-"""Opens the sheets of all demo jobs, and of bores of 2, 10 and 40 layers, in one session of a browser and asks what a
+"""Opens the sheets of all demo jobs, and of bores of 2, 10 and 40 layers, in one browser and asks what a
 reader would: does it say what the result says, does it fit the telephone and the paper, can it be read aloud, does it
 stay by itself. Usage: sheet_in_browser.py PROGRAM DEMO-FOLDER. Exit status 1 and one line a fault."""
 import json
