@@ -11,11 +11,12 @@ constexpr std::string_view job_help = "the job file, or - for standard input";
 constinit const std::string_view exit_statuses =
     "Exit status:\n"
     "  0   planned; notes and cautions included\n"
-    "  1   the job cannot be planned as written\n"
+    "  1   the job, or a line of batch, cannot be planned as written\n"
     "  2   the command line is wrong\n"
     "  3   a plugin or a table is broken\n"
     "  4   a file cannot be read or written\n"
     "  70  a fault of the program\n"
+    "  130 batch was asked to end (Ctrl-C) and finished the lines it had begun\n"
     "A reader that closes the pipe early (| head) is no fault.\n\n"
     "Plans only: local codes, the approved welding procedure and licensed practice\n"
     "rule over everything printed.";
@@ -119,6 +120,19 @@ const std::vector<CommandRow>& command_rows() {
          "cautions, sources, and how each figure was reached. It prints on A4 and Letter and\n"
          "reads on a telephone. It is no permit and no welding procedure.\n\n"
          "Example: ringfill sheet job.json -o job.html",
+         {"-o,--output", "--units", "--tables", "--plugins"}},
+        {"batch",
+         "FILE",
+         "jobs, each on one line (JSON Lines), or - for standard input",
+         true,
+         "plan many jobs, a line each, and print a plan a line in their order",
+         "Reads one job a line and prints its whole plan (ringfill-plan/1) on one line, in order\n"
+         "and as they come, on all cores: taskset narrows that. A line that cannot be planned is\n"
+         "answered by its faults (ringfill-fault/1) on that line, an empty one by an empty one;\n"
+         "the others go on, and the status is that of the worst line. Ctrl-C ends it after the\n"
+         "lines it has begun; a second one ends it at once. With -o the file appears when all\n"
+         "is done.\n\n"
+         "Example: ringfill batch jobs.jsonl -o plans.jsonl",
          {"-o,--output", "--units", "--tables", "--plugins"}},
         {"check",
          job,

@@ -12,6 +12,7 @@ enum ExitCode : int {
     broken_table = 3,
     file_trouble = 4,
     our_fault = 70,
+    interrupted = 130, ///< asked to end before the last line
 };
 
 inline ExitCode exit_code_of(Origin origin) {

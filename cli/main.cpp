@@ -16,7 +16,9 @@
 namespace ringfill::cli {
 namespace {
 
-void run(const Request& request) {
+ExitCode run(const Request& request) {
+    if (request.command == "batch")
+        return batch_command(request);
     static const std::map<std::string_view, void (*)(const Request&)> commands = {
         {"take", take_command},           {"passes", passes_command}, {"heat", heat_command},
         {"boring", boring_command},       {"day", day_command},       {"cautions", cautions_command},
@@ -24,6 +26,7 @@ void run(const Request& request) {
         {"materials", materials_command}, {"quote", quote_command},
     };
     commands.at(request.command)(request);
+    return planned;
 }
 
 int answer(int argc, const char* const* argv) {
@@ -32,7 +35,7 @@ int answer(int argc, const char* const* argv) {
         if (const Answer* answer = std::get_if<Answer>(&asked))
             deliver(answer->text, {});
         else
-            run(std::get<Request>(asked));
+            return run(std::get<Request>(asked));
         return planned;
     } catch (const Faulty& faulty) {
         complain(fmt::format("{}\n", faulty.what()));

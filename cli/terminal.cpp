@@ -9,6 +9,7 @@
 
 #include <fmt/format.h>
 
+#include <ringfill/document/descriptor.hpp>
 #include <ringfill/document/whole_file.hpp>
 #include <ringfill/fault/fault.hpp>
 
@@ -20,23 +21,20 @@ Style style_for(const std::string& output) {
     return {output.empty() && dresses && ::isatty(STDOUT_FILENO) == 1};
 }
 
+bool deliver_more(std::string_view text) {
+    const int error = write_all(STDOUT_FILENO, text);
+    if (error != 0 && error != EPIPE)
+        throw Faulty(Origin::file, fault_in_file("standard output",
+                                                 fmt::format("cannot be written: {}", std::strerror(error)),
+                                                 "make room, or write elsewhere with -o FILE"));
+    return error == 0;
+}
+
 void deliver(std::string_view text, const std::string& output) {
     if (!output.empty())
-        return write_whole(output, text);
-    while (!text.empty()) {
-        const ssize_t written = ::write(STDOUT_FILENO, text.data(), text.size());
-        if (written >= 0) {
-            text.remove_prefix(static_cast<std::size_t>(written));
-            continue;
-        }
-        if (errno == EPIPE)
-            return;
-        if (errno != EINTR)
-            throw Faulty(Origin::file,
-                         fault_in_file("standard output",
-                                       fmt::format("cannot be written: {}", std::strerror(errno)),
-                                       "make room, or write elsewhere with -o FILE"));
-    }
+        write_whole(output, text);
+    else
+        deliver_more(text);
 }
 
 void complain(std::string_view text) {

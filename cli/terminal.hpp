@@ -14,6 +14,9 @@ Style style_for(const std::string& output);
 /// fault: it had enough. Throws Faulty (Origin::file) when the result cannot be written whole.
 void deliver(std::string_view text, const std::string& output);
 
+/// Sends a part of a result to standard output; false when its reader has closed the pipe. Throws likewise.
+bool deliver_more(std::string_view text);
+
 /// Writes a message to standard error.
 void complain(std::string_view text);
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "../exit_code.hpp"
 #include "../options.hpp"
 
 namespace ringfill::cli {
@@ -16,5 +17,8 @@ void sheet_command(const Request& request);
 void check_command(const Request& request);
 void materials_command(const Request& request);
 void start_command(const Request& request);
+
+/// Plans line by line and goes on after a line that cannot be planned; the status tells of the worst.
+ExitCode batch_command(const Request& request);
 
 } // namespace ringfill::cli

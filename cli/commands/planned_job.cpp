@@ -8,27 +8,33 @@
 
 namespace ringfill::cli {
 
-PlannedJob plan_with_job(const Request& request) {
-    const std::string name = request.file == "-" ? "standard input" : request.file;
-    const Document document = parse(name, read_whole(request.file, job_file_limit), Origin::job);
+std::pair<Job, Plan> plan_of(const Document& document, std::optional<UnitSystem> units, const Shop& shop,
+                             const Progress& progress) {
     Job job = read_job(document);
-    if (request.units)
-        job.units = *request.units;
-    const Shop shop = read_shop(shelf_for(request.tables), plugin_folders(request.plugins));
-    Bibliography sources = shop.sources;
-    for (const Family& family : shop.registry.families)
-        sources.insert(family.sources.begin(), family.sources.end());
+    if (units)
+        job.units = *units;
     try {
-        ProgressLine line;
-        Plan planned = plan(job, shop, [&](std::string_view what, std::size_t at, std::size_t of) {
-            line.show(what, at, of);
-        });
-        return {std::move(job), std::move(planned), std::move(sources)};
+        Plan planned = plan(job, shop, progress);
+        return {std::move(job), std::move(planned)};
     } catch (const Faulty& faulty) {
         if (faulty.origin() != Origin::job)
             throw; // it has its file already
         throw Faulty(faulty.origin(), locate(document, faulty.faults()));
     }
+}
+
+PlannedJob plan_with_job(const Request& request) {
+    const std::string name = request.file == "-" ? "standard input" : request.file;
+    const Document document = parse(name, read_whole(request.file, job_file_limit), Origin::job);
+    const Shop shop = read_shop(shelf_for(request.tables), plugin_folders(request.plugins));
+    Bibliography sources = shop.sources;
+    for (const Family& family : shop.registry.families)
+        sources.insert(family.sources.begin(), family.sources.end());
+    ProgressLine line;
+    auto [job, planned] =
+        plan_of(document, request.units, shop,
+                [&](std::string_view what, std::size_t at, std::size_t of) { line.show(what, at, of); });
+    return {std::move(job), std::move(planned), std::move(sources)};
 }
 
 Plan planned_job(const Request& request) {

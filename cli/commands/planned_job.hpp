@@ -1,5 +1,9 @@
 #pragma once
 
+#include <optional>
+#include <utility>
+
+#include <ringfill/document/document.hpp>
 #include <ringfill/plan/plan.hpp>
 
 #include "../options.hpp"
@@ -17,7 +21,11 @@ struct PlannedJob {
 /// file.
 PlannedJob plan_with_job(const Request& request);
 
-/// The plan alone, likewise.
+/// Reads a job from its document, in the units asked for, and plans it. Throws likewise.
+std::pair<Job, Plan> plan_of(const Document& document, std::optional<UnitSystem> units, const Shop& shop,
+                             const Progress& progress);
+
+/// The plan alone of a request.
 Plan planned_job(const Request& request);
 
 } // namespace ringfill::cli

@@ -1,6 +1,5 @@
 #include <ringfill/boring/boring_working.hpp>
 
-#include <range/v3/action/push_back.hpp>
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
@@ -73,7 +72,7 @@ std::vector<Working> stock_working(const WeldedBore& welded, const BoringPlan& p
         const GrooveCut& cut = plan.grooves[i];
         const Input floor{"D_g", mm(welded.bore.grooves[cut.groove].diameter), "mm"};
         const Input finish{"r_f", mm(welded.build.finish_radius), "mm"};
-        ranges::push_back(work,
+        append(work,
                           under(element_path("grooves", i),
                                 {{"diameter_mm", "1*D_g", {floor}, floor.values.front(), "mm", "job"},
                                  {"depth_mm", "D_g/2 - r_f", {floor, finish}, mm(cut.depth), "mm", "own"},
@@ -148,7 +147,7 @@ std::vector<Working> standing_working(const BoringPlan& plan) {
         };
         const double count = step.count;
         const auto& [low, high] = step.each.range.value;
-        ranges::push_back(work,
+        append(work,
                           under(element_path("standing", i),
                                 {figure("time_s", step.each.usual.value, step.time(), step.each.usual.source),
                                  figure("low_s", low, count * low, step.each.range.source),
@@ -177,13 +176,13 @@ Working rpm_working(const BarSettings& settings, const BarSpeed& bar, Length dia
 std::vector<Working> boring_working(const WeldedBore& welded, const BoringPlan& plan,
                                     const Cutting& cutting) {
     std::vector<Working> work = speed_working(welded, plan);
-    ranges::push_back(work, stock_working(welded, plan));
-    ranges::push_back(work, cuts_working(welded, plan, cutting));
-    ranges::push_back(work, facing_working(welded, plan, cutting));
-    ranges::push_back(work, time_working(plan));
-    ranges::push_back(work, standing_working(plan));
-    ranges::push_back(work, size_working(welded, plan, cutting));
-    ranges::push_back(work, gauge_working(plan));
+    append(work, stock_working(welded, plan));
+    append(work, cuts_working(welded, plan, cutting));
+    append(work, facing_working(welded, plan, cutting));
+    append(work, time_working(plan));
+    append(work, standing_working(plan));
+    append(work, size_working(welded, plan, cutting));
+    append(work, gauge_working(plan));
     return under("boring", std::move(work));
 }
 

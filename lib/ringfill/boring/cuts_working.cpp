@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include <range/v3/action/push_back.hpp>
 
 #include <ringfill/fault/place.hpp>
 #include <ringfill/units/metric.hpp>
@@ -102,7 +101,7 @@ std::vector<Working> cuts_working(const WeldedBore& welded, const BoringPlan& pl
     for (std::size_t i = 0; i < plan.cuts.size(); ++i) {
         const Cut& cut = plan.cuts[i];
         std::vector<Working> one{depth_working(welded, plan, cutting, i)};
-        ranges::push_back(one, diameter_working(welded, plan, i));
+        append(one, diameter_working(welded, plan, i));
         one.push_back({"rpm", "1*n", {turning}, rev_min(plan.bar.used), "rev/min", "own"});
         one.push_back(
             {"feed_mm", "1*f", {feed}, mm(plan.settings.feed.value), "mm", plan.settings.feed.source});
@@ -115,7 +114,7 @@ std::vector<Working> cuts_working(const WeldedBore& welded, const BoringPlan& pl
                           cut.time.value(),
                           "s",
                           "own"});
-        ranges::push_back(work, under(element_path("cuts", i), std::move(one)));
+        append(work, under(element_path("cuts", i), std::move(one)));
     }
     return work;
 }
@@ -158,7 +157,7 @@ std::vector<Working> facing_working(const WeldedBore& welded, const BoringPlan& 
              facing.time.value(),
              "s",
              "own"}};
-        ranges::push_back(work, under(element_path("facing", i), std::move(one)));
+        append(work, under(element_path("facing", i), std::move(one)));
     }
     return work;
 }

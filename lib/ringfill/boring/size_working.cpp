@@ -1,6 +1,5 @@
 #include <ringfill/boring/boring_working.hpp>
 
-#include <range/v3/action/push_back.hpp>
 
 #include <ringfill/fault/place.hpp>
 #include <ringfill/units/metric.hpp>
@@ -77,7 +76,7 @@ std::vector<Working> gauge_working(const BoringPlan& plan) {
             reading("low_mm", plan.limits->low);
             reading("high_mm", plan.limits->high);
         }
-        ranges::push_back(work, under(element_path("gauge", i), std::move(one)));
+        append(work, under(element_path("gauge", i), std::move(one)));
     }
     return work;
 }

@@ -2,10 +2,8 @@
 
 #include <array>
 #include <cerrno>
-#include <csignal>
 #include <cstring>
 #include <filesystem>
-#include <optional>
 #include <utility>
 
 #include <fcntl.h>
@@ -20,24 +18,6 @@ namespace ringfill {
 namespace {
 
 namespace fs = std::filesystem;
-
-/// A file descriptor that closes itself.
-class Descriptor {
-  public:
-    explicit Descriptor(int number) : number_(number) {}
-    Descriptor(const Descriptor&) = delete;
-    Descriptor& operator=(const Descriptor&) = delete;
-    ~Descriptor() {
-        if (number_ > STDERR_FILENO)
-            ::close(number_);
-    }
-    int number() const { return number_; }
-    /// Closes now and tells whether the system took everything.
-    bool close_checked() { return ::close(std::exchange(number_, -1)) == 0; }
-
-  private:
-    int number_;
-};
 
 enum class Doing { reading, writing };
 
@@ -69,100 +49,6 @@ std::string remedy_of(int error, Doing doing) {
                                              remedy_of(error, doing)));
 }
 
-/// Writes everything; the error number, or 0.
-int write_all(int descriptor, std::string_view content) {
-    while (!content.empty()) {
-        const ssize_t written = ::write(descriptor, content.data(), content.size());
-        if (written < 0 && errno != EINTR)
-            return errno;
-        if (written > 0)
-            content.remove_prefix(static_cast<std::size_t>(written));
-    }
-    return 0;
-}
-
-/// Keeps what asks the program to end waiting until the end of a block.
-class EndsLater {
-  public:
-    EndsLater() {
-        sigset_t ends;
-        ::sigemptyset(&ends);
-        for (const int signal : {SIGINT, SIGTERM, SIGHUP})
-            ::sigaddset(&ends, signal);
-        ::pthread_sigmask(SIG_BLOCK, &ends, &before_);
-    }
-    EndsLater(const EndsLater&) = delete;
-    EndsLater& operator=(const EndsLater&) = delete;
-    ~EndsLater() { ::pthread_sigmask(SIG_SETMASK, &before_, nullptr); }
-
-  private:
-    sigset_t before_ = {};
-};
-
-/// A new file beside the target, removed again unless it was renamed. It has no name until it is whole, so
-/// that a program that is ended leaves nothing; where a file system has no such files it is named at once.
-class Beside {
-  public:
-    explicit Beside(const fs::path& target)
-        : path_((target.parent_path() / ".ringfill-XXXXXX.part").string()), descriptor_(open(target)) {}
-    Beside(const Beside&) = delete;
-    Beside& operator=(const Beside&) = delete;
-    ~Beside() {
-        if (named_ && !renamed_)
-            ::unlink(path_.c_str());
-    }
-    bool made() const { return descriptor_.number() >= 0; }
-
-    /// The error number of the step that failed, or 0.
-    int become(const fs::path& target, std::string_view content, mode_t mode) {
-        if (const int error = write_all(descriptor_.number(), content))
-            return error;
-        if (::fchmod(descriptor_.number(), mode) != 0 || ::fsync(descriptor_.number()) != 0)
-            return errno;
-        const EndsLater later;
-        if (!named_ && !give_name())
-            return errno;
-        if (!descriptor_.close_checked() || ::rename(path_.c_str(), target.c_str()) != 0)
-            return errno;
-        renamed_ = true;
-        return 0;
-    }
-
-  private:
-    int open(const fs::path& target) {
-        const fs::path folder = target.has_parent_path() ? target.parent_path() : fs::path(".");
-        if (has_descriptors_by_name()) {
-            const int nameless = ::open(folder.c_str(), O_TMPFILE | O_WRONLY | O_CLOEXEC, 0600);
-            if (nameless >= 0)
-                return nameless;
-        }
-        const int named = ::mkstemps(path_.data(), 5);
-        named_ = named >= 0;
-        return named;
-    }
-
-    /// Whether a file without a name can be given one: it is found by its descriptor.
-    static bool has_descriptors_by_name() { return ::access("/proc/self/fd", X_OK) == 0; }
-
-    bool give_name() {
-        const std::string by_descriptor = fmt::format("/proc/self/fd/{}", descriptor_.number());
-        for (int attempt = 0; attempt < 100 && !named_; ++attempt) {
-            const std::string name = fmt::format(".ringfill-{}-{}.part", ::getpid(), attempt);
-            path_ = (fs::path(path_).parent_path() / name).string();
-            named_ =
-                ::linkat(AT_FDCWD, by_descriptor.c_str(), AT_FDCWD, path_.c_str(), AT_SYMLINK_FOLLOW) == 0;
-            if (!named_ && errno != EEXIST)
-                return false;
-        }
-        return named_;
-    }
-
-    std::string path_;
-    bool named_ = false; // stands before what sets it
-    Descriptor descriptor_;
-    bool renamed_ = false;
-};
-
 /// The mode the target has, or the one a new file gets.
 mode_t mode_of(const fs::path& target) {
     struct stat status = {};
@@ -173,22 +59,23 @@ mode_t mode_of(const fs::path& target) {
     return 0666U & ~mask;
 }
 
-void write_directly(const std::string& name, std::string_view content) {
-    const Descriptor file(::open(name.c_str(), O_WRONLY | O_CLOEXEC));
-    if (file.number() < 0)
-        fail(name, Doing::writing, errno);
-    if (const int error = write_all(file.number(), content))
-        fail(name, Doing::writing, error);
+} // namespace
+
+int open_to_read(const std::string& name) {
+    const int descriptor = ::open(name.c_str(), O_RDONLY | O_CLOEXEC);
+    if (descriptor < 0)
+        fail(name, Doing::reading, errno);
+    return descriptor;
 }
 
-} // namespace
+void refuse_reading(const std::string& name, int error) {
+    fail(name, Doing::reading, error);
+}
 
 std::string read_whole(const std::string& name, std::size_t limit) {
     const bool standard_input = name == "-";
     const std::string shown = standard_input ? "standard input" : name;
-    const Descriptor file(standard_input ? STDIN_FILENO : ::open(name.c_str(), O_RDONLY | O_CLOEXEC));
-    if (file.number() < 0)
-        fail(shown, Doing::reading, errno);
+    const Descriptor file(standard_input ? STDIN_FILENO : open_to_read(name));
     std::string content;
     std::array<char, 16'384> buffer; // not cleared: every byte used is read first
     while (content.size() <= limit) {
@@ -203,25 +90,43 @@ std::string read_whole(const std::string& name, std::size_t limit) {
     return content;
 }
 
-void write_whole(const std::string& name, std::string_view content) {
+WholeFile::WholeFile(std::string name) : name_(std::move(name)) {
     std::error_code ignored;
-    const fs::file_status status = fs::status(name, ignored);
+    const fs::file_status status = fs::status(name_, ignored);
     if (fs::is_directory(status))
-        fail(name, Doing::writing, EISDIR);
-    if (fs::exists(status) && !fs::is_regular_file(status))
-        return write_directly(name, content);
+        fail(name_, Doing::writing, EISDIR);
+    if (fs::exists(status) && !fs::is_regular_file(status)) {
+        direct_.emplace(::open(name_.c_str(), O_WRONLY | O_CLOEXEC));
+        if (direct_->number() < 0)
+            fail(name_, Doing::writing, errno);
+        return;
+    }
     // A link is followed even when what it points to is not there yet.
-    const fs::path target = fs::is_symlink(fs::symlink_status(name, ignored))
-                                ? fs::weakly_canonical(name, ignored)
-                                : fs::path(name);
+    const fs::path target = fs::is_symlink(fs::symlink_status(name_, ignored))
+                                ? fs::weakly_canonical(name_, ignored)
+                                : fs::path(name_);
     if (fs::exists(status) && ::access(target.c_str(), W_OK) != 0)
-        fail(name, Doing::writing, errno);
-    const mode_t mode = mode_of(target);
-    Beside beside(target);
-    if (!beside.made())
-        fail(name, Doing::writing, errno);
-    if (const int error = beside.become(target, content, mode))
-        fail(name, Doing::writing, error);
+        fail(name_, Doing::writing, errno);
+    mode_ = mode_of(target);
+    beside_.emplace(target.string());
+    if (!beside_->made())
+        fail(name_, Doing::writing, errno);
+}
+
+void WholeFile::write(std::string_view content) {
+    if (const int error = direct_ ? write_all(direct_->number(), content) : beside_->write(content))
+        fail(name_, Doing::writing, error);
+}
+
+void WholeFile::finish() {
+    if (const int error = direct_ ? 0 : beside_->become_target(mode_))
+        fail(name_, Doing::writing, error);
+}
+
+void write_whole(const std::string& name, std::string_view content) {
+    WholeFile file(name);
+    file.write(content);
+    file.finish();
 }
 
 } // namespace ringfill

@@ -11,6 +11,9 @@ namespace ringfill {
 /// std::logic_error for a number that is not finite: no such number may reach a result.
 std::string write_json(const Value& value);
 
+/// The same on one line without blanks: one value of JSON Lines, its line break included.
+std::string write_json_line(const Value& value);
+
 /// A number in the fewest digits that keep fifteen significant ones; never with an exponent between 1e-5 and
 /// 1e15.
 std::string write_number(double number);

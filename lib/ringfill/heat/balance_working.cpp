@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include <range/v3/action/push_back.hpp>
 
 #include <ringfill/units/metric.hpp>
 
@@ -221,13 +220,13 @@ std::vector<Working> balance_working(const WornBore& bore, const Build& build, T
                                      const HeatBalance& balance) {
     std::vector<Working> heat = mass_working(bore, build, balance);
     heat.push_back(biot_working(balance));
-    ranges::push_back(heat, heater_working(balance));
+    append(heat, heater_working(balance));
     if (balance.hot.is_whole())
         heat.push_back(peak_working(balance));
     std::vector<Working> work = under("heat", std::move(heat));
     std::vector<Working> time = time_working(balance, arc);
     time.push_back(curve_working(balance.hot));
-    ranges::push_back(work, under("time", std::move(time)));
+    append(work, under("time", std::move(time)));
     return work;
 }
 

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include <range/v3/action/push_back.hpp>
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
@@ -144,9 +143,9 @@ std::vector<Working> heat_working(const WornBore& bore, const Build& build, Spee
                                   const std::vector<FacePad>& faces, const std::vector<GrooveFill>& grooves,
                                   const BoreHeat& heat) {
     std::vector<Working> work = heat_inputs(travel, faces, grooves, heat);
-    ranges::push_back(work, under("heat", preheat_working(heat.preheat)));
-    ranges::push_back(work, under("heat", wall_working(bore, build, heat)));
-    ranges::push_back(work, under("heat", cooling_working(heat)));
+    append(work, under("heat", preheat_working(heat.preheat)));
+    append(work, under("heat", wall_working(bore, build, heat)));
+    append(work, under("heat", cooling_working(heat)));
     if (heat.hydrogen_ml_100g)
         work.push_back({"heat.hydrogen_ml_100g",
                         "1*H",

@@ -1,6 +1,7 @@
 #include <ringfill/material/ask.hpp>
 
 #include <cmath>
+#include <mutex>
 #include <stdexcept>
 
 #include <fmt/format.h>
@@ -45,10 +46,17 @@ struct Thrown {
     std::string words;
 };
 
+/// The interface promises that no two calls of `answer` run at once, however many threads plan.
+std::mutex& turn_of_plugins() {
+    static std::mutex turn;
+    return turn;
+}
+
 /// Calls the plugin, and keeps what it throws and how it leaves the arithmetic.
 rf_status call(const Plugin& plugin, const rf_sink& sink, const rf_question& question,
                std::optional<Thrown>& thrown, bool& arithmetic_changed) {
     rf_status status = RF_REFUSED;
+    const std::lock_guard turn(turn_of_plugins());
     ArithmeticGuard guard;
     try {
         status = plugin.answer(&sink, &question);

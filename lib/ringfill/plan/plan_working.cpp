@@ -33,21 +33,21 @@ std::vector<Working> bore_working(const WornBore& bore, const BorePlan& planned,
                            settings.travel_limit,
                            settings.procedure->bead_ratio ? "own" : settings.filler->bead_ratio.source};
     std::vector<Working> work = survey_working(bore, planned.survey);
-    ranges::push_back(work, build_working(bore, planned.survey, planned.build));
-    ranges::push_back(work, bead_working(weld));
-    ranges::push_back(work, layers_working(weld, planned.layers));
-    ranges::push_back(work, faces_working(weld, planned.faces));
-    ranges::push_back(work, grooves_working(weld, planned.grooves));
-    ranges::push_back(work,
+    append(work, build_working(bore, planned.survey, planned.build));
+    append(work, bead_working(weld));
+    append(work, layers_working(weld, planned.layers));
+    append(work, faces_working(weld, planned.faces));
+    append(work, grooves_working(weld, planned.grooves));
+    append(work,
                       metal_working(weld, planned.layers, planned.faces, planned.grooves, planned.metal));
     if (planned.dilution)
-        ranges::push_back(work, dilution_working(*planned.dilution, planned.layer_metals));
-    ranges::push_back(work, heat_working(bore, planned.build, planned.bead.travel, planned.faces,
+        append(work, dilution_working(*planned.dilution, planned.layer_metals));
+    append(work, heat_working(bore, planned.build, planned.bead.travel, planned.faces,
                                          planned.grooves, planned.heat));
     if (planned.heat_balance)
-        ranges::push_back(work,
+        append(work,
                           balance_working(bore, planned.build, planned.metal.arc, *planned.heat_balance));
-    ranges::push_back(work, planned.boring_working);
+    append(work, planned.boring_working);
     return work;
 }
 
@@ -122,14 +122,14 @@ std::vector<Working> plan_working(const Job& job, const Plan& plan, const Settin
         ranges::push_back(
             work, under(element_path("bores", i),
                         bore_working(job.bores[i], plan.bores[i], settings.at(plan.bores[i].procedure))));
-    ranges::push_back(work, totals_working(plan, settings));
+    append(work, totals_working(plan, settings));
     if (plan.day)
-        ranges::push_back(work, day_working(*plan.day));
-    ranges::push_back(work, fire_watch_working(plan.fire_watch));
+        append(work, day_working(*plan.day));
+    append(work, fire_watch_working(plan.fire_watch));
     for (std::size_t i = 0; i < plan.take.size(); ++i)
-        ranges::push_back(work, under(element_path("take", i), plan.take[i].working));
+        append(work, under(element_path("take", i), plan.take[i].working));
     if (plan.quote)
-        ranges::push_back(work, quote_working(*plan.quote));
+        append(work, quote_working(*plan.quote));
     return work;
 }
 

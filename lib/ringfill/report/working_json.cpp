@@ -6,8 +6,11 @@
 namespace ringfill {
 namespace {
 
+// Members are made one by one and moved: a braced list of them would copy every text, and workings are most of
+// a plan's text.
 Value input_object(const Input& input) {
     Value::Object object;
+    object.reserve(2);
     if (input.is_list)
         object.push_back({"value", Value(input.values | ranges::to<Value::List>())});
     else
@@ -18,10 +21,12 @@ Value input_object(const Input& input) {
 }
 
 Value working_object(const Working& work) {
-    Value::Object object{{"figure", work.figure},
-                         {"formula", work.formula},
-                         {"inputs", inputs_object(work.inputs)},
-                         {"value", work.value}};
+    Value::Object object;
+    object.reserve(6);
+    object.push_back({"figure", work.figure});
+    object.push_back({"formula", work.formula});
+    object.push_back({"inputs", inputs_object(work.inputs)});
+    object.push_back({"value", work.value});
     if (!work.unit.empty())
         object.push_back({"unit", work.unit});
     object.push_back({"source", work.source});
@@ -32,6 +37,7 @@ Value working_object(const Working& work) {
 
 Value inputs_object(const std::vector<Input>& inputs) {
     Value::Object object;
+    object.reserve(inputs.size());
     for (const Input& input : inputs)
         object.push_back({input.symbol, input_object(input)});
     return object;

@@ -4,7 +4,6 @@
 
 #include <fmt/format.h>
 
-#include <range/v3/action/push_back.hpp>
 #include <range/v3/algorithm/all_of.hpp>
 #include <range/v3/algorithm/any_of.hpp>
 
@@ -137,9 +136,9 @@ std::vector<Working> dilution_working(const Dilution& dilution, const std::optio
         work.push_back(left(path + ".base_left", static_cast<int>(i) + 1));
         if (!metals || i >= metals->layers.size())
             continue;
-        ranges::push_back(work, under(path, schaeffler_working(metals->layers[i])));
+        append(work, under(path, schaeffler_working(metals->layers[i])));
         if (metals->wrc)
-            ranges::push_back(work, under(path, wrc_1992_working(metals->layers[i])));
+            append(work, under(path, wrc_1992_working(metals->layers[i])));
     }
     return under("dilution", std::move(work));
 }

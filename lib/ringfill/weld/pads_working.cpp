@@ -6,10 +6,6 @@
 namespace ringfill {
 namespace {
 
-void append(std::vector<Working>& work, const std::vector<Working>& more) {
-    work.insert(work.end(), more.begin(), more.end());
-}
-
 /// What is set on the torch for a face: pitch, travel, and its speed on the innermost and outermost ring.
 std::vector<Working> face_settings_working(const WeldFigures& weld, const Face& face, const FacePad& pad) {
     const Input kappa{"kappa", pad.bead.scale};

@@ -31,6 +31,9 @@ struct Working {
     std::string source; ///< key of the bibliography
 };
 
+/// Puts workings behind others.
+void append(std::vector<Working>& all, std::vector<Working> more);
+
 /// Puts a path before the figures of workings: "bores[0]" and "bead.width_mm" give "bores[0].bead.width_mm".
 std::vector<Working> under(const std::string& path, std::vector<Working> workings);
 

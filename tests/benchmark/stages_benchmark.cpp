@@ -1,0 +1,69 @@
+// What each stage of a plan costs, and the whole, against Boost.JSON alone parsing and printing the same
+// bytes.
+#define CATCH_CONFIG_ENABLE_BENCHMARKING
+#include <catch2/catch.hpp>
+
+#include <string>
+
+#include <boost/json/parse.hpp>
+#include <boost/json/serialize.hpp>
+
+#include <ringfill/document/write.hpp>
+#include <ringfill/job/read_job.hpp>
+#include <ringfill/plan/plan.hpp>
+#include <ringfill/report/json.hpp>
+
+namespace {
+
+using namespace ringfill;
+
+/// A bore that says nothing of what carries heat off: no heat balance, no curve.
+const std::string simple_job =
+    R"({"format":"ringfill-job/1","units":"mm","title":"Pivots","procedures":{"main":{"filler":"steel/ER70S-6",)"
+    R"("wire":"1.0 mm","gas":"M21","wire_feed":"8 m/min","current":"180 A","voltage":"19.5 V","travel":"350 mm/min"}},)"
+    R"("bores":[{"name":"arm","base":"steel/S355J2","finish_diameter":"90 mm","length":"80 mm",)"
+    R"("worn":{"diameter":"92.4 mm"},"skim":"0.5 mm","stock":"2 mm"}]})";
+
+const Shop& shop() {
+    static const Shop read = read_shop({{RINGFILL_TABLES}}, {RINGFILL_PLUGIN_FOLDER});
+    return read;
+}
+
+} // namespace
+
+TEST_CASE("a simple job without a heat curve, against Boost.JSON parsing it and printing its plan") {
+    const Document document = parse("job", simple_job, Origin::job);
+    const Job job = read_job(document);
+    const Plan planned = plan(job, shop());
+    REQUIRE_FALSE(planned.bores.front().heat_balance);
+    const Value tree = plan_document(planned);
+    const std::string printed = write_json(tree);
+    const boost::json::value same = boost::json::parse(printed);
+    const std::string compact = boost::json::serialize(same);
+
+    BENCHMARK("Boost.JSON: parse the job, print the plan") {
+        return boost::json::parse(simple_job).as_object().size() + boost::json::serialize(same).size();
+    };
+    BENCHMARK("Boost.JSON: parse the plan, print it") {
+        return boost::json::serialize(boost::json::parse(compact)).size();
+    };
+    BENCHMARK("parse the job, with places") {
+        return parse("job", simple_job, Origin::job).root.end;
+    };
+    BENCHMARK("read the job") {
+        return read_job(document).bores.size();
+    };
+    BENCHMARK("plan it") {
+        return plan(job, shop()).bores.size();
+    };
+    BENCHMARK("its plan as a tree") {
+        return plan_document(planned).end;
+    };
+    BENCHMARK("print the tree") {
+        return write_json(tree).size();
+    };
+    BENCHMARK("all of it, from text to text") {
+        return write_json(plan_document(plan(read_job(parse("job", simple_job, Origin::job)), shop())))
+            .size();
+    };
+}
