@@ -122,8 +122,9 @@ bool is_option_of_a_command(const CLI::App& app, const std::string& word) {
 }
 
 [[noreturn]] void refuse_without_job(const std::string& command) {
-    refuse(command, "needs a job file",
-           fmt::format("write ringfill {} JOB, or - for standard input", command));
+    const bool many = command == "batch";
+    refuse(command, many ? "needs a file of jobs" : "needs a job file",
+           fmt::format("write ringfill {} {}, or - for standard input", command, many ? "FILE" : "JOB"));
 }
 
 /// Words that each stand well alone, and not together.

@@ -36,8 +36,10 @@ void ProgressLine::show(std::string_view what, std::size_t at, std::size_t of) {
         return;
     next_ = Clock::now() + pace;
     shown_ = true;
-    complain(of > 0 ? fmt::format("{}{} {} of {}", to_line_start, printable(what, longest), at, of)
-                    : fmt::format("{}{}", to_line_start, printable(what, longest)));
+    const std::string shown = printable(what, longest);
+    complain(of > 0   ? fmt::format("{}{} {} of {}", to_line_start, shown, at, of)
+             : at > 0 ? fmt::format("{}{} {}", to_line_start, shown, at)
+                      : fmt::format("{}{}", to_line_start, shown));
 }
 
 } // namespace ringfill::cli

@@ -15,7 +15,7 @@ class ProgressLine {
     ProgressLine(const ProgressLine&) = delete;
     ProgressLine& operator=(const ProgressLine&) = delete;
 
-    /// What is worked on, which of how many; `of` 0: nobody knows how many.
+    /// What is worked on, which of how many; `of` 0: nobody knows how many, `at` 0 too: nothing is counted.
     void show(std::string_view what, std::size_t at, std::size_t of);
 
   private:

@@ -107,11 +107,11 @@ std::string told(const Count& count) {
 } // namespace
 
 ExitCode batch_command(const Request& request) {
+    const EndRequest end; // first, so that it is heard from the beginning
     const std::string name = request.file == "-" ? "standard input" : request.file;
     const Descriptor input(request.file == "-" ? STDIN_FILENO : open_to_read(request.file));
     const Shop shop = read_shop(shelf_for(request.tables), plugin_folders(request.plugins));
     Output output(request.output);
-    const EndRequest end;
     Lines lines(
         [&](char* into, std::size_t most) {
             try {

@@ -81,7 +81,7 @@ TEST_CASE("a wrong command line ends with status 2 and says what to write") {
     check_refused(
         {"weld", "job.json"}, 2,
         "ringfill: \"weld\" is not a command; known here: take, passes, heat, boring, day, quote, cautions, "
-        "sheet, check, materials, start\n");
+        "sheet, batch, check, materials, start\n");
     check_refused({"take", "job.json", "--jsn"}, 2,
                   "ringfill: \"--jsn\" is not an option of take; did you mean \"--json\"?\n");
     check_refused({"take", "job.json", "--colour"}, 2,

@@ -11,13 +11,15 @@ using Catch::Contains;
 
 namespace {
 
-const std::string exit_statuses = "Exit status:\n"
-                                  "  0   planned; notes and cautions included\n"
-                                  "  1   the job cannot be planned as written\n"
-                                  "  2   the command line is wrong\n"
-                                  "  3   a plugin or a table is broken\n"
-                                  "  4   a file cannot be read or written\n"
-                                  "  70  a fault of the program\n";
+const std::string exit_statuses =
+    "Exit status:\n"
+    "  0   planned; notes and cautions included\n"
+    "  1   the job, or a line of batch, cannot be planned as written\n"
+    "  2   the command line is wrong\n"
+    "  3   a plugin or a table is broken\n"
+    "  4   a file cannot be read or written\n"
+    "  70  a fault of the program\n"
+    "  130 batch was asked to end (Ctrl-C) and finished the lines it had begun\n";
 
 Outcome helped(const std::vector<std::string>& words) {
     const Workspace workspace;
