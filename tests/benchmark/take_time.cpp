@@ -3,50 +3,16 @@
 // both. Not a test: it prints figures.
 //   take_time RINGFILL JOB EMPTY_PROGRAM [RUNS]
 #include <algorithm>
-#include <chrono>
 #include <cstdio>
 #include <cstdlib>
-#include <string>
 #include <vector>
 
-#include <fcntl.h>
-#include <sys/resource.h>
-#include <sys/wait.h>
-#include <unistd.h>
+#include "one_run.hpp"
 
 namespace {
 
-struct Run {
-    double milliseconds = 0;
-    double processor_milliseconds = 0;
-    long kilobytes = 0;
-};
-
-Run run_once(std::vector<std::string> words) {
-    std::vector<char*> argv;
-    for (std::string& word : words)
-        argv.push_back(word.data());
-    argv.push_back(nullptr);
-    const auto begin = std::chrono::steady_clock::now();
-    const pid_t child = ::fork();
-    if (child == 0) {
-        ::dup2(::open("/dev/null", O_WRONLY), STDOUT_FILENO);
-        ::execv(argv.front(), argv.data());
-        ::_exit(127);
-    }
-    int status = 0;
-    rusage used = {};
-    ::wait4(child, &status, 0, &used);
-    const std::chrono::duration<double, std::milli> took = std::chrono::steady_clock::now() - begin;
-    if (!WIFEXITED(status) || WEXITSTATUS(status) != 0) {
-        std::fprintf(stderr, "%s did not run\n", words.front().c_str());
-        std::exit(1);
-    }
-    const auto milliseconds = [](const timeval& time) {
-        return 1e3 * static_cast<double>(time.tv_sec) + 1e-3 * static_cast<double>(time.tv_usec);
-    };
-    return {took.count(), milliseconds(used.ru_utime) + milliseconds(used.ru_stime), used.ru_maxrss};
-}
+using ringfill::testing::Run;
+using ringfill::testing::run_once;
 
 double median(std::vector<Run> runs, double Run::*figure = &Run::milliseconds) {
     std::nth_element(runs.begin(), runs.begin() + static_cast<std::ptrdiff_t>(runs.size() / 2), runs.end(),

@@ -145,3 +145,19 @@ TEST_CASE("a target is met to the microkelvin") {
     const ThermalState again = after(steel, at(300), Power(), there.time);
     CHECK_THAT(deg_c(again.temperature), WithinAbs(123.4, 1e-5));
 }
+
+TEST_CASE("the states on the way are those that a run to each would end in, at the cost of one run") {
+    const ThermalLump body = lump(12, 480, 3, 0.2, 20);
+    const Time time = in_si<Time>(2'400);
+    const auto states = on_the_way(body, at(20), in_si<Power>(900), time, 12);
+    REQUIRE(states.size() == 11);
+    for (int i = 1; i < 12; ++i) {
+        const ThermalState alone = after(body, at(20), in_si<Power>(900), time * (i / 12.0));
+        const ThermalState& one = states[static_cast<std::size_t>(i - 1)];
+        CHECK(one.temperature.value() == alone.temperature.value());
+        CHECK(one.time.value() == alone.time.value());
+        CHECK(one.evaluations == alone.evaluations);
+        CHECK(one.evaluations > 0);
+    }
+    CHECK(on_the_way(body, at(20), in_si<Power>(900), Time(), 12).empty());
+}

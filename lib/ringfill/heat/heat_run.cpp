@@ -26,6 +26,7 @@ class Follower {
     HeatRun follow(const std::vector<RingPass>& passes) {
         if (warm_up() && weld(passes) && hold())
             cool();
+        run_.evaluations += state_.evaluations;
         return std::move(run_);
     }
 
@@ -136,7 +137,7 @@ class Follower {
             return give_up(HeatEnd::never_cools, *settings_.hold_at);
         run_.slow_heat += slow->heat;
         run_.post_heating += slow->held;
-        state_ = {slow->free_from, state_.lost, state_.time + slow->held};
+        state_ = {slow->free_from, state_.lost, state_.time + slow->held, state_.evaluations};
         note();
         return true;
     }
@@ -185,7 +186,7 @@ class Follower {
             if (!slow)
                 return std::nullopt;
             run_.slow_heat += slow->heat;
-            state_ = {slow->free_from, state_.lost, begin + slow->held};
+            state_ = {slow->free_from, state_.lost, begin + slow->held, state_.evaluations};
             note();
         }
         const auto there = when_at(settings_.boss, state_, Power(), target);
@@ -198,12 +199,11 @@ class Follower {
 
     /// Points of the curve within a stretch of one power, so that it is drawn as it bends.
     void draw(const ThermalLump& lump, Power power, Time time) {
-        if (!(time > Time()))
-            return;
-        for (int i = 1; i < parts; ++i) {
-            const ThermalState at = after(lump, state_, power, time * (static_cast<double>(i) / parts));
+        const auto states = on_the_way(lump, state_, power, time, parts);
+        for (const ThermalState& at : states)
             run_.curve.push_back({at.time, at.temperature});
-        }
+        if (!states.empty())
+            run_.evaluations += states.back().evaluations - state_.evaluations;
     }
 
     bool give_up(HeatEnd end, Temperature at) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -68,14 +69,15 @@ struct HeatRun {
     Temperature welding_begins;
     Temperature welding_ends;
     Temperature peak;
-    Temperature ring_peak; ///< that of the rings alone, without warm-up, reheats and hold
-    Energy warm_up_heat;   ///< into the metal
-    Energy arc_heat;       ///< likewise
-    Energy reheat_heat;    ///< likewise
-    Energy post_heat_heat; ///< likewise
-    Energy slow_heat;      ///< likewise, to keep the cooling slow where no blanket does it
-    Energy lost_warming;   ///< during the warm-up
-    Energy lost;           ///< while welding, stops and reheats included, as far as it goes
+    Temperature ring_peak;        ///< that of the rings alone, without warm-up, reheats and hold
+    Energy warm_up_heat;          ///< into the metal
+    Energy arc_heat;              ///< likewise
+    Energy reheat_heat;           ///< likewise
+    Energy post_heat_heat;        ///< likewise
+    Energy slow_heat;             ///< likewise, to keep the cooling slow where no blanket does it
+    Energy lost_warming;          ///< during the warm-up
+    std::int64_t evaluations = 0; ///< of the right-hand side of the balance: what the run cost
+    Energy lost;                  ///< while welding, stops and reheats included, as far as it goes
 };
 
 /// After a stop the boss is this far under the maximum, after a reheat this far over the minimum, or at the

@@ -27,8 +27,10 @@ constexpr double longest_s = 10 * 86'400;
 struct Balance {
     const ThermalLump& lump;
     double power;
+    std::int64_t& evaluations;
 
     void operator()(const State& x, State& dxdt, double /*t*/) const {
+        ++evaluations;
         const Temperature at = in_si<Temperature>(x[0]);
         const double loss = heat_loss(lump, at).value();
         dxdt[0] = (power - loss) / (lump.mass.value() * lump.metal.specific_heat(at).value());
@@ -42,8 +44,8 @@ auto stepper_from(const ThermalState& state) {
     return stepper;
 }
 
-ThermalState state_of(const State& x, const ThermalState& from, double seconds) {
-    return {in_si<Temperature>(x[0]), in_si<Energy>(x[1]), from.time + in_si<Time>(seconds)};
+ThermalState state_of(const State& x, const ThermalState& from, double seconds, std::int64_t evaluations) {
+    return {in_si<Temperature>(x[0]), in_si<Energy>(x[1]), from.time + in_si<Time>(seconds), evaluations};
 }
 
 } // namespace
@@ -67,12 +69,32 @@ ThermalState after(const ThermalLump& lump, ThermalState state, Power power, Tim
     if (!(end > 0))
         return state;
     auto stepper = stepper_from(state);
-    const Balance balance{lump, power.value()};
+    std::int64_t evaluations = state.evaluations;
+    const Balance balance{lump, power.value(), evaluations};
     while (stepper.current_time() < end)
         stepper.do_step(balance);
     State x{};
     stepper.calc_state(end, x);
-    return state_of(x, state, end);
+    return state_of(x, state, end, evaluations);
+}
+
+std::vector<ThermalState> on_the_way(const ThermalLump& lump, const ThermalState& state, Power power,
+                                     Time time, int parts) {
+    std::vector<ThermalState> states;
+    if (!(time > Time()))
+        return states;
+    auto stepper = stepper_from(state);
+    std::int64_t evaluations = state.evaluations;
+    const Balance balance{lump, power.value(), evaluations};
+    for (int i = 1; i < parts; ++i) {
+        const double end = (time * (static_cast<double>(i) / parts)).value();
+        while (stepper.current_time() < end)
+            stepper.do_step(balance);
+        State x{};
+        stepper.calc_state(end, x);
+        states.push_back(state_of(x, state, end, evaluations));
+    }
+    return states;
 }
 
 std::optional<ThermalState> when_at(const ThermalLump& lump, ThermalState state, Power power,
@@ -87,7 +109,8 @@ std::optional<ThermalState> when_at(const ThermalLump& lump, ThermalState state,
     if (!(way > 0 ? at_goal > 0 : at_goal < 0))
         return std::nullopt;
     auto stepper = stepper_from(state);
-    const Balance balance{lump, power.value()};
+    std::int64_t evaluations = state.evaluations;
+    const Balance balance{lump, power.value(), evaluations};
     const auto past = [&](double temperature) { return way > 0 ? temperature >= goal : temperature <= goal; };
     while (!past(stepper.current_state()[0])) {
         if (stepper.current_time() > longest_s)
@@ -100,11 +123,12 @@ std::optional<ThermalState> when_at(const ThermalLump& lump, ThermalState state,
         return x[0] - goal;
     };
     std::uintmax_t rounds = 100;
-    const auto [low, high] =
+    const double high =
         boost::math::tools::toms748_solve(beyond, stepper.previous_time(), stepper.current_time(),
-                                          boost::math::tools::eps_tolerance<double>(45), rounds);
+                                          boost::math::tools::eps_tolerance<double>(45), rounds)
+            .second;
     stepper.calc_state(high, x);
-    return state_of(x, state, high);
+    return state_of(x, state, high, evaluations);
 }
 
 } // namespace ringfill

@@ -1,6 +1,8 @@
 #pragma once
 
+#include <cstdint>
 #include <optional>
+#include <vector>
 
 #include <ringfill/heat/hot_metal.hpp>
 
@@ -21,6 +23,7 @@ struct ThermalState {
     Temperature temperature;
     Energy lost; ///< since it was set to 0
     Time time;
+    std::int64_t evaluations = 0; ///< of the right-hand side on the way there: what it cost to find
 };
 
 /// Heat lost at a temperature, K (T − T_amb) + ε A σ (T⁴ − T_amb⁴) [W]; negative below the ambient.
@@ -31,6 +34,11 @@ Energy heat_content(const ThermalLump& lump, Temperature from, Temperature to);
 
 /// The state after a time under constant power. Time 0 or more.
 ThermalState after(const ThermalLump& lump, ThermalState state, Power power, Time time);
+
+/// The states on the way there, at each part of the time but the last: one integration for all of them, the
+/// same numbers as after() gives. Its evaluations are those of the last state.
+std::vector<ThermalState> on_the_way(const ThermalLump& lump, const ThermalState& state, Power power,
+                                     Time time, int parts);
 
 /// The state when a temperature is reached under constant power: at once when it stands there already,
 /// nothing when it never is or not within ten days.
