@@ -58,8 +58,10 @@ TEST_CASE("a simple job without a heat curve, against Boost.JSON parsing it and 
     BENCHMARK("print the tree") {
         return write_json(tree).size();
     };
+    BENCHMARK("its plan as a line") {
+        return plan_line(planned).size();
+    };
     BENCHMARK("all of it, from text to text") {
-        return write_json(plan_document(plan(read_job(parse("job", simple_job, Origin::job)), shop())))
-            .size();
+        return plan_line(plan(read_job(parse("job", simple_job, Origin::job)), shop())).size();
     };
 }

@@ -121,7 +121,7 @@ TEST_CASE("a good answer comes whole") {
     CHECK(method.note.empty());
     REQUIRE(method.inputs.size() == 1);
     CHECK(method.inputs.front().symbol == "T");
-    CHECK(method.inputs.front().values == std::vector<double>{100});
+    CHECK(method.inputs.front().values() == std::vector<double>{100});
     CHECK(method.inputs.front().unit == "degC");
     CHECK_FALSE((method.none_needed || method.no_figure || method.not_usable || method.at_edge ||
                  method.out_of_composition || method.out_of_thickness || method.second_opinion));

@@ -188,8 +188,8 @@ TEST_CASE("a share of a large sum is exact, and its working is in its lowest ter
         return one.figure == "quote.on_top[0].amount_minor";
     });
     REQUIRE(tax != work.end());
-    CHECK(tax->inputs[1].values == std::vector<double>{1});
-    CHECK(tax->inputs[2].values == std::vector<double>{5});
+    CHECK(tax->inputs[1].values() == std::vector<double>{1});
+    CHECK(tax->inputs[2].values() == std::vector<double>{5});
 }
 
 TEST_CASE("the working of a line tells its price in a hundredth of the smallest unit, as one number") {

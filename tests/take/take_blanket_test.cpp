@@ -19,7 +19,7 @@ TEST_CASE("a blanket lies on each bore that is preheated or cools slowly") {
           "keeps the heat in and evens it out, one for each bore of arm root (preheated, cools "
           "slowly), lug (preheated), eye (cools slowly)");
     REQUIRE(lines[0].working.size() == 4);
-    CHECK(lines[0].working[0].inputs[0].values == std::vector<double>{1, 1, 1});
+    CHECK(lines[0].working[0].inputs[0].values() == std::vector<double>{1, 1, 1});
 }
 
 TEST_CASE("cold bores take no blanket") {

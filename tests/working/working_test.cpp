@@ -52,7 +52,7 @@ Plan plan_of(const NamedJob& job) {
 testing::Symbols symbols_of(const Working& work) {
     testing::Symbols symbols;
     for (const Input& input : work.inputs)
-        symbols[input.symbol] = input.values;
+        symbols[input.symbol] = input.values();
     return symbols;
 }
 

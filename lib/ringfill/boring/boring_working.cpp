@@ -72,16 +72,15 @@ std::vector<Working> stock_working(const WeldedBore& welded, const BoringPlan& p
         const GrooveCut& cut = plan.grooves[i];
         const Input floor{"D_g", mm(welded.bore.grooves[cut.groove].diameter), "mm"};
         const Input finish{"r_f", mm(welded.build.finish_radius), "mm"};
-        append(work,
-                          under(element_path("grooves", i),
-                                {{"diameter_mm", "1*D_g", {floor}, floor.values.front(), "mm", "job"},
-                                 {"depth_mm", "D_g/2 - r_f", {floor, finish}, mm(cut.depth), "mm", "own"},
-                                 {"weld_left_mm",
-                                  "w - D_g/2 + r_f",
-                                  {{"w", mm(welded.build.finished_weld), "mm"}, floor, finish},
-                                  mm(cut.weld_left),
-                                  "mm",
-                                  "own"}}));
+        append(work, under(element_path("grooves", i),
+                           {{"diameter_mm", "1*D_g", {floor}, floor.value, "mm", "job"},
+                            {"depth_mm", "D_g/2 - r_f", {floor, finish}, mm(cut.depth), "mm", "own"},
+                            {"weld_left_mm",
+                             "w - D_g/2 + r_f",
+                             {{"w", mm(welded.build.finished_weld), "mm"}, floor, finish},
+                             mm(cut.weld_left),
+                             "mm",
+                             "own"}}));
     }
     return work;
 }
@@ -147,11 +146,10 @@ std::vector<Working> standing_working(const BoringPlan& plan) {
         };
         const double count = step.count;
         const auto& [low, high] = step.each.range.value;
-        append(work,
-                          under(element_path("standing", i),
-                                {figure("time_s", step.each.usual.value, step.time(), step.each.usual.source),
-                                 figure("low_s", low, count * low, step.each.range.source),
-                                 figure("high_s", high, count * high, step.each.range.source)}));
+        append(work, under(element_path("standing", i),
+                           {figure("time_s", step.each.usual.value, step.time(), step.each.usual.source),
+                            figure("low_s", low, count * low, step.each.range.source),
+                            figure("high_s", high, count * high, step.each.range.source)}));
     }
     return work;
 }

@@ -69,6 +69,10 @@ void put_number(std::string& out, double number) {
         out += '0';
         return;
     }
+    if (std::fabs(number) < 1e15 && number == std::trunc(number)) {
+        out += fmt::format_int(static_cast<std::int64_t>(number)).c_str();
+        return;
+    }
     std::array<char, 32> signs = {};
     const char* const end = std::to_chars(signs.data(), signs.data() + signs.size(), std::fabs(number),
                                           std::chars_format::scientific, 14)
@@ -168,13 +172,6 @@ class Writer {
     bool on_one_line_;
 };
 
-std::string written(const Value& value, bool on_one_line) {
-    std::string out;
-    Writer(out, on_one_line).write(value, 0);
-    out += '\n';
-    return out;
-}
-
 } // namespace
 
 std::string write_number(double number) {
@@ -184,11 +181,21 @@ std::string write_number(double number) {
 }
 
 std::string write_json(const Value& value) {
-    return written(value, false);
+    std::string out;
+    Writer(out, false).write(value, 0);
+    out += '\n';
+    return out;
 }
 
 std::string write_json_line(const Value& value) {
-    return written(value, true);
+    std::string out;
+    append_json(out, value);
+    out += '\n';
+    return out;
+}
+
+void append_json(std::string& text, const Value& value) {
+    Writer(text, true).write(value, 0);
 }
 
 } // namespace ringfill

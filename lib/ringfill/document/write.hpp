@@ -14,6 +14,9 @@ std::string write_json(const Value& value);
 /// The same on one line without blanks: one value of JSON Lines, its line break included.
 std::string write_json_line(const Value& value);
 
+/// The same put behind a text, without the line break.
+void append_json(std::string& text, const Value& value);
+
 /// A number in the fewest digits that keep fifteen significant ones; never with an exponent between 1e-5 and
 /// 1e15.
 std::string write_number(double number);

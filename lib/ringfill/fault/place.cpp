@@ -27,7 +27,13 @@ std::string to_string(const Place& place) {
 }
 
 std::string member_path(std::string_view parent, std::string_view name) {
-    return parent.empty() ? std::string(name) : fmt::format("{}.{}", parent, name);
+    std::string path;
+    path.reserve(parent.size() + 1 + name.size());
+    path += parent;
+    if (!parent.empty())
+        path += '.';
+    path += name;
+    return path;
 }
 
 std::string element_path(std::string_view parent, std::size_t index) {

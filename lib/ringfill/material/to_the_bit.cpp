@@ -21,7 +21,7 @@ void add_figure(std::string& text, const AnsweredFigure& figure) {
     add(text, figure.formula);
     for (const Input& input : figure.inputs) {
         add(text, input.symbol);
-        for (const double value : input.values)
+        for (const double value : input.values())
             add(text, value);
         add(text, input.unit);
     }

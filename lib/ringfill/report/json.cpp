@@ -3,6 +3,7 @@
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
+#include <ringfill/document/write.hpp>
 #include <ringfill/report/boring_json.hpp>
 #include <ringfill/report/cautions_json.hpp>
 #include <ringfill/report/day_json.hpp>
@@ -193,9 +194,8 @@ Value totals_object(const Plan& plan) {
     return object;
 }
 
-} // namespace
-
-Value plan_document(const Plan& plan) {
+/// All but the workings.
+Value::Object plan_head(const Plan& plan) {
     Value::Object object{{"format", "ringfill-plan/1"},
                          {"title", plan.title},
                          {"bores", list_of(plan.bores, bore_object)},
@@ -210,8 +210,28 @@ Value plan_document(const Plan& plan) {
     object.push_back({"notes", list_of(plan.notes, [](const std::string& note) { return Value(note); })});
     object.push_back({"assumed", list_of(plan.assumed, assumed_object)});
     object.push_back({"sources", sources_object(plan.sources)});
+    return object;
+}
+
+} // namespace
+
+Value plan_document(const Plan& plan) {
+    Value::Object object = plan_head(plan);
     object.push_back({"working", working_list(plan.working)});
     return object;
+}
+
+std::string plan_line(const Plan& plan) {
+    std::string line;
+    append_json(line, plan_head(plan));
+    line.pop_back(); // the bracket that ends it
+    line += ",\"working\":[";
+    for (const Working& work : plan.working) {
+        line += &work == &plan.working.front() ? "" : ",";
+        append_json(line, working_object(work));
+    }
+    line += "]}\n";
+    return line;
 }
 
 } // namespace ringfill

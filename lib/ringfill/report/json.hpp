@@ -11,4 +11,8 @@ namespace ringfill {
 /// members in a fixed order. What was not worked out is absent; the notes say why.
 Value plan_document(const Plan& plan);
 
+/// The same document as one line of text, its line break included. The workings, most of it, are printed one
+/// by one, so that no tree of them all is made.
+std::string plan_line(const Plan& plan);
+
 } // namespace ringfill

@@ -6,19 +6,21 @@
 namespace ringfill {
 namespace {
 
-// Members are made one by one and moved: a braced list of them would copy every text, and workings are most of
-// a plan's text.
+// Members are made one by one and moved: a braced list of them would copy every text, and workings are most
+// of a plan's text.
 Value input_object(const Input& input) {
     Value::Object object;
     object.reserve(2);
     if (input.is_list)
-        object.push_back({"value", Value(input.values | ranges::to<Value::List>())});
+        object.push_back({"value", Value(input.list | ranges::to<Value::List>())});
     else
-        object.push_back({"value", input.values.front()});
+        object.push_back({"value", input.value});
     if (!input.unit.empty())
         object.push_back({"unit", input.unit});
     return object;
 }
+
+} // namespace
 
 Value working_object(const Working& work) {
     Value::Object object;
@@ -32,8 +34,6 @@ Value working_object(const Working& work) {
     object.push_back({"source", work.source});
     return object;
 }
-
-} // namespace
 
 Value inputs_object(const std::vector<Input>& inputs) {
     Value::Object object;

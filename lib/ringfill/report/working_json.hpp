@@ -10,8 +10,10 @@ namespace ringfill {
 /// What goes into a formula, by symbol: value and unit.
 Value inputs_object(const std::vector<Input>& inputs);
 
-/// Workings as a list for the result: figure, formula, inputs by symbol with value and unit, value, unit,
-/// source.
+/// A working for the result: figure, formula, inputs by symbol with value and unit, value, unit, source.
+Value working_object(const Working& work);
+
+/// Workings as a list for the result.
 Value working_list(const std::vector<Working>& workings);
 
 } // namespace ringfill

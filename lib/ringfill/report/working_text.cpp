@@ -35,8 +35,7 @@ std::string inputs_of(const Working& work) {
     for (const Input& input : work.inputs)
         text += fmt::format(
             "{}{} = {}", text.empty() ? "" : ", ", input.symbol,
-            with_unit(input.is_list ? list_of(input.values) : fmt::format("{:.7g}", input.values.front()),
-                      input.unit));
+            with_unit(input.is_list ? list_of(input.list) : fmt::format("{:.7g}", input.value), input.unit));
     return text;
 }
 

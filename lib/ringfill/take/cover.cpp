@@ -50,12 +50,12 @@ Cover counted(std::vector<std::int64_t> counts, const std::vector<PackSize>& pac
 /// that make it, and one of them.
 struct Shortfalls {
     std::vector<std::int32_t> fewest;
-    std::vector<std::size_t> last_pack;
+    std::vector<std::uint32_t> last_pack;
 };
 
 Shortfalls shortfalls(const Reduced& reduced, std::int64_t most) {
     Shortfalls table{std::vector<std::int32_t>(static_cast<std::size_t>(most) + 1, unreachable),
-                     std::vector<std::size_t>(static_cast<std::size_t>(most) + 1, 0)};
+                     std::vector<std::uint32_t>(static_cast<std::size_t>(most) + 1, 0)};
     table.fewest[0] = 0;
     for (std::size_t i = 0; i < reduced.contents.size(); ++i) {
         const std::int64_t step = reduced.largest - reduced.contents[i];
@@ -63,7 +63,7 @@ Shortfalls shortfalls(const Reduced& reduced, std::int64_t most) {
             const std::int32_t before = table.fewest[static_cast<std::size_t>(s - step)];
             if (before != unreachable && before + 1 < table.fewest[static_cast<std::size_t>(s)]) {
                 table.fewest[static_cast<std::size_t>(s)] = before + 1;
-                table.last_pack[static_cast<std::size_t>(s)] = i;
+                table.last_pack[static_cast<std::size_t>(s)] = static_cast<std::uint32_t>(i);
             }
         }
     }

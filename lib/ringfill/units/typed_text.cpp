@@ -46,6 +46,11 @@ constexpr std::array signs = {
 std::string plain_signs(std::string_view typed) {
     std::string plain;
     while (!typed.empty()) {
+        if (static_cast<unsigned char>(typed.front()) < 0x80 && typed.front() != '\t') { // none of the signs
+            plain += typed.front();
+            typed.remove_prefix(1);
+            continue;
+        }
         const Sign* found = nullptr;
         for (const Sign& sign : signs)
             if (typed.starts_with(sign.first))

@@ -8,14 +8,18 @@ namespace ringfill {
 /// A value that goes into a formula: one number, or a list of them.
 struct Input {
     std::string symbol;
-    std::vector<double> values;
+    double value = 0; ///< of one number
+    std::vector<double> list;
     std::string unit; ///< empty: a plain number
     bool is_list = false;
 
-    Input(std::string name, double value, std::string unit_of_value = {})
-        : symbol(std::move(name)), values{value}, unit(std::move(unit_of_value)) {}
-    Input(std::string name, std::vector<double> list, std::string unit_of_values = {})
-        : symbol(std::move(name)), values(std::move(list)), unit(std::move(unit_of_values)), is_list(true) {}
+    Input(std::string name, double number, std::string unit_of_value = {})
+        : symbol(std::move(name)), value(number), unit(std::move(unit_of_value)) {}
+    Input(std::string name, std::vector<double> numbers, std::string unit_of_values = {})
+        : symbol(std::move(name)), list(std::move(numbers)), unit(std::move(unit_of_values)), is_list(true) {}
+
+    /// The list, or the one number as a list.
+    std::vector<double> values() const { return is_list ? list : std::vector<double>{value}; }
 };
 
 /// How a figure was reached, so that it can be checked by hand.
