@@ -1,5 +1,6 @@
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <string>
 
 #include <fmt/format.h>
@@ -84,4 +85,13 @@ TEST_CASE("no more faults are told than anyone reads") {
     } catch (const Faulty& faulty) {
         CHECK(faulty.faults().size() == most_faults);
     }
+}
+
+TEST_CASE("of hundreds of thousands of faults on one long line the first are told, and no more are placed") {
+    const std::string twice = repeated("\"a\": 1, ", 390'000);
+    const std::string told = refused(fmt::format("{{{}\"b\": 1}}", twice));
+    CHECK(told.starts_with("t.json:1:10: a: stands here twice, first in line 1; keep one of the two\n"));
+    CHECK(std::count(told.begin(), told.end(), '^') == static_cast<std::ptrdiff_t>(most_faults));
+    CHECK(
+        told.ends_with(fmt::format("only the first {} faults are told; put these right first", most_faults)));
 }

@@ -1,6 +1,8 @@
 #include <catch2/catch.hpp>
 
+#include <random>
 #include <string>
+#include <vector>
 
 #include <ringfill/fault/printable.hpp>
 
@@ -47,4 +49,34 @@ TEST_CASE("a long text is cut at a character and says so") {
     CHECK(count_characters(printable(std::string(5'000, 'x'))) == 201);
     CHECK(in_quotes("90.4") == "\"90.4\"");
     CHECK(in_quotes(std::string(61, 'x')) == '"' + std::string(60, 'x') + "…\"");
+}
+
+namespace {
+
+/// Character by character from the front.
+std::vector<std::size_t> beginnings(const std::string& text) {
+    std::vector<std::size_t> all;
+    for (std::size_t i = 0; i < text.size(); i += character_at(text, i).bytes)
+        all.push_back(i);
+    return all;
+}
+
+} // namespace
+
+TEST_CASE("long texts are counted and cut as if character by character") {
+    const std::vector<std::string> pieces = {"a",  "plain words ", "½",    "漢",   "\U0001F527",
+                                             "\n", "\xFF",         "\x80", "\xE2", "\xF0\x9F"};
+    std::mt19937 random(11);
+    std::uniform_int_distribution<std::size_t> piece(0, pieces.size() - 1);
+    for (int round = 0; round < 400; ++round) {
+        std::string text;
+        for (int i = 0; i < round % 60; ++i)
+            text += pieces[piece(random)];
+        const auto begins = beginnings(text);
+        CHECK(count_characters(text) == begins.size());
+        for (const std::size_t count : {std::size_t{1}, std::size_t{5}, std::size_t{20}}) {
+            const std::size_t from = begins.size() > count ? begins[begins.size() - count] : 0;
+            CHECK(last_characters(text, count) == text.substr(from));
+        }
+    }
 }

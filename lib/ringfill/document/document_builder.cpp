@@ -36,11 +36,6 @@ bool DocumentBuilder::on_string(json::string_view s, std::size_t, json::error_co
     return add(Value(std::exchange(text_, {})), chunk_end, ec);
 }
 
-void DocumentBuilder::note(Fault fault) {
-    if (faults_.size() < most_faults)
-        faults_.push_back(std::move(fault));
-}
-
 bool DocumentBuilder::append(json::string_view s) {
     text_.append(s.data(), s.size());
     return true;
@@ -48,8 +43,8 @@ bool DocumentBuilder::append(json::string_view s) {
 
 bool DocumentBuilder::number(double d, json::error_code& ec) {
     const std::size_t begin = token;
-    if (!std::isfinite(d))
-        note(fault_at(document_, begin, path(),
+    if (!std::isfinite(d) && faults_.size() < most_faults)
+        faults_.push_back(fault_at(document_, begin, path(),
                       printable(std::string_view(document_.text).substr(begin, chunk_begin - begin), 60),
                       "is too large to be a number here", "write the value you measured"));
     return add(Value(std::isfinite(d) ? d : 0.0), chunk_begin, ec);
@@ -103,8 +98,10 @@ void DocumentBuilder::put(Value value) {
 void DocumentBuilder::put_member(Value::Object& members, Value value) {
     for (const Member& member : members)
         if (member.name == key_) {
+            if (faults_.size() >= most_faults)
+                return; // finding the place of a fault reads the whole text before it
             const Place first = place_at(document_.text, member.name_begin);
-            note(fault_at(document_, key_begin_, path(), {},
+            faults_.push_back(fault_at(document_, key_begin_, path(), {},
                           fmt::format("stands here twice, first in line {}", first.line),
                           "keep one of the two"));
             return;

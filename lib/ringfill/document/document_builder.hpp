@@ -69,7 +69,6 @@ class DocumentBuilder {
         std::size_t key_begin = 0;
     };
 
-    void note(Fault fault);
     bool append(string_view s);
     bool number(double d, error_code& ec);
     bool open(Value value, error_code& ec);

@@ -1,5 +1,6 @@
 #include <ringfill/fault/excerpt.hpp>
 
+#include <ringfill/fault/place.hpp>
 #include <ringfill/fault/printable.hpp>
 
 #include <algorithm>
@@ -16,8 +17,7 @@ constexpr std::size_t after_caret = 30;
 
 std::string excerpt(std::string_view text, std::size_t offset) {
     offset = std::min(offset, text.size());
-    const std::size_t previous_break = offset == 0 ? std::string_view::npos : text.rfind('\n', offset - 1);
-    const std::size_t start = previous_break == std::string_view::npos ? 0 : previous_break + 1;
+    const std::size_t start = line_start(text, offset);
     const std::size_t end = std::min(text.find('\n', offset), text.size());
     const std::string_view whole_head = text.substr(start, offset - start);
     const std::string_view near_head = last_characters(whole_head, before_caret);

@@ -3,17 +3,23 @@
 #include <ringfill/fault/printable.hpp>
 
 #include <algorithm>
+#include <cstring>
 
 #include <fmt/format.h>
 
 namespace ringfill {
 
+std::size_t line_start(std::string_view text, std::size_t offset) {
+    // memrchr: the last break of a text of many megabytes is asked for with every fault in it
+    const void* last = ::memrchr(text.data(), '\n', std::min(offset, text.size()));
+    return last ? static_cast<std::size_t>(static_cast<const char*>(last) - text.data()) + 1 : 0;
+}
+
 Place place_at(std::string_view text, std::size_t offset) {
     const std::string_view before = text.substr(0, std::min(offset, text.size()));
-    const std::size_t line_start = before.rfind('\n') == std::string_view::npos ? 0 : before.rfind('\n') + 1;
     Place place;
     place.line = 1 + static_cast<std::size_t>(std::count(before.begin(), before.end(), '\n'));
-    place.column = 1 + count_characters(before.substr(line_start));
+    place.column = 1 + count_characters(before.substr(line_start(text, offset)));
     return place;
 }
 

@@ -18,6 +18,9 @@ struct Place {
 /// Line and column of a byte offset in a text; an offset past the end is the end.
 Place place_at(std::string_view text, std::size_t offset);
 
+/// The byte at which the line of an offset begins; an offset at a line break belongs to the line it ends.
+std::size_t line_start(std::string_view text, std::size_t offset);
+
 /// The place as people and editors read it: "job.json:14:22: bores[1].worn.diameter", parts not known left
 /// out.
 std::string to_string(const Place& place);

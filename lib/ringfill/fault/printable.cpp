@@ -1,9 +1,22 @@
 #include <ringfill/fault/printable.hpp>
 
 #include <cstdint>
+#include <cstring>
 
 namespace ringfill {
 namespace {
+
+constexpr std::size_t longest_character = 4; // bytes
+constexpr std::size_t block = sizeof(std::uint64_t);
+
+/// Whether a whole block of bytes stands there, each a character of its own.
+bool is_ascii(std::string_view text, std::size_t i) {
+    if (text.size() - i < block)
+        return false;
+    std::uint64_t bytes = 0;
+    std::memcpy(&bytes, text.data() + i, block);
+    return (bytes & 0x8080808080808080U) == 0;
+}
 
 bool continues(std::string_view text, std::size_t i) {
     return i < text.size() && (static_cast<unsigned char>(text[i]) & 0xC0U) == 0x80U;
@@ -43,12 +56,28 @@ bool disturbs(std::uint32_t code) {
 
 std::size_t count_characters(std::string_view utf8) {
     std::size_t count = 0;
-    for (std::size_t i = 0; i < utf8.size(); i += character_at(utf8, i).bytes)
+    std::size_t i = 0;
+    while (i < utf8.size()) {
+        if (is_ascii(utf8, i)) {
+            count += block;
+            i += block;
+            continue;
+        }
+        i += character_at(utf8, i).bytes;
         ++count;
+    }
     return count;
 }
 
 std::string_view last_characters(std::string_view utf8, std::size_t count) {
+    if (const std::size_t most = longest_character * (count + 1); utf8.size() > most) {
+        // Only the end of a long text is looked at. A character begins at a byte that continues none, and in
+        // any case behind three that do.
+        std::size_t begin = utf8.size() - most;
+        for (std::size_t i = 1; i < longest_character && continues(utf8, begin); ++i)
+            ++begin;
+        utf8.remove_prefix(begin);
+    }
     for (std::size_t all = count_characters(utf8); all > count; --all)
         utf8.remove_prefix(character_at(utf8, 0).bytes);
     return utf8;

@@ -42,14 +42,19 @@ Area section(const std::vector<Length>& radii) {
 Interpolant::Interpolant(const std::vector<Length>& radii)
     : mean_(ranges::accumulate(radii, Length()) / static_cast<double>(radii.size())) {
     const std::size_t n = radii.size();
+    std::vector<double> cosine;
+    std::vector<double> sine;
+    for (std::size_t k = 0; k < n; ++k) {
+        cosine.push_back(std::cos(clock_of(k, n).value()));
+        sine.push_back(std::sin(clock_of(k, n).value()));
+    }
     for (std::size_t j = 1; 2 * j <= n; ++j) {
         Length a;
         Length b;
         for (std::size_t k = 0; k < n; ++k) {
-            // Angles are reduced by whole turns in integers first, which keeps them exact for many readings.
-            const double angle = turn * static_cast<double>(j * k % n) / static_cast<double>(n);
-            a += radii[k] * std::cos(angle);
-            b += radii[k] * std::sin(angle);
+            // Whole turns are taken off in integers, so each angle is one of the n exact ones.
+            a += radii[k] * cosine[j * k % n];
+            b += radii[k] * sine[j * k % n];
         }
         const bool nyquist = 2 * j == n;
         const double weight = (nyquist ? 1.0 : 2.0) / static_cast<double>(n);

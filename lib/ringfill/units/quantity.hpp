@@ -53,11 +53,11 @@ using Temperature =
 
 /// A quantity from its value in the SI unit of its kind.
 template <class Quantity>
-Quantity in_si(double value) {
+constexpr Quantity in_si(double value) noexcept {
     return Quantity::from_value(value);
 }
 
-inline Length millimetres(double value) {
+constexpr Length millimetres(double value) noexcept {
     return in_si<Length>(value * 1e-3);
 }
 
