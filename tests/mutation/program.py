@@ -106,12 +106,14 @@ class Program:
         subprocess.run(link, cwd=self.build, check=True, capture_output=True)
         return True
 
-    def run_tests(self, folder, names, limits):
-        """The first test program that fails, "" where all pass, and how long each took."""
+    def run_tests(self, folder, names, limits, stem=""):
+        """The first test program that fails, "" where all pass, and how long each took. The tests that bear the name of
+        the source go first."""
         taken = {}
-        for name in names:
+        own = [(names[0], ["-#", f"[#{stem}_test]"])] if stem else []
+        for name, chosen in own + [(name, []) for name in names]:
             begin = time.monotonic()
-            command = [str(self.build / "tests" / f"{name}_tests"), "--abort"]
+            command = [str(self.build / "tests" / f"{name}_tests"), "--abort", *chosen]
             try:
                 failed = quiet(command, cwd=self.build, timeout=limits.get(name, 600), preexec_fn=limited,
                                env={**os.environ, "LD_LIBRARY_PATH": str(folder)}).returncode != 0

@@ -67,7 +67,8 @@ class Run:
         if not self.program.build_mutant(mutant, text, folder):
             caught_by, by = "compiler", {}
         else:
-            caught_by, by = self.program.run_tests(folder, self.tests_of(mutant.file.split("/")[0]), self.limits)
+            caught_by, by = self.program.run_tests(folder, self.tests_of(mutant.file.split("/")[0]), self.limits,
+                                                     Path(mutant.file).stem)
         row = {"key": mutant.key, "line": mutant.line, "caught_by": caught_by, "seconds": round(time.monotonic() - begin, 2)}
         with self.lock, self.path.open("a") as out:
             out.write(json.dumps(row) + "\n")

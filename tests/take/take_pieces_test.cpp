@@ -90,3 +90,12 @@ TEST_CASE("with a price the cheapest packets are taken") {
     use.trials.clear();
     CHECK(cover_in_words(take_pieces(use, 0, packets(), UnitSystem::metric)) == "1 x 2 kg packet");
 }
+
+TEST_CASE("a packet that holds one is offered, a smaller one is not") {
+    Packs packs;
+    packs.pieces = {packet("single", UnitSystem::metric, "electrodes", 0.04)};
+    const Need line = take_pieces(electrodes(), 0, packs, UnitSystem::metric);
+    CHECK(cover_in_words(line) == "101 x single"); // 99 and two for the trial
+    packs.pieces = {packet("less than one", UnitSystem::metric, "electrodes", 0.035)};
+    CHECK_FALSE(take_pieces(electrodes(), 0, packs, UnitSystem::metric).pack_known);
+}

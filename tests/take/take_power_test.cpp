@@ -106,3 +106,34 @@ TEST_CASE("a generator burns a litre for three kilowatt hours") {
 TEST_CASE("without a procedure no power is taken") {
     CHECK(take_power({}, mains(10), 0.1).empty());
 }
+
+// By hand: the working multiplies the single set it needs by 0.
+TEST_CASE("no welding set is kept in reserve") {
+    const Need line = take_power({power_use("root", 200, 24, 4)}, mains(0), 0.1)[0];
+    REQUIRE(line.working.size() >= 2);
+    CHECK(line.reserve == 0);
+    CHECK(line.working[0].value == 1);
+    REQUIRE(line.working[1].inputs.size() == 1);
+    CHECK(line.working[1].inputs[0].values == std::vector<double>{line.need});
+}
+
+// By hand, with the US gallon of 3.785411784 L (NIST SP 811, B.8, exact): 22 L are 5.81 gallons, six cans of
+// one; 3 kWh to a litre are 11.36 kWh to a gallon.
+TEST_CASE("a generator's fuel is told in whole gallons where the user counts in them") {
+    const Need line =
+        take_power({power_use("fill", 200, 25, 4)}, mains(86.4, 108, 10.8), 0.1, UnitSystem::inch)[2];
+    CHECK_THAT(line.need, WithinAbs(20, exact));
+    CHECK_THAT(line.supplied, WithinAbs(6 * 3.785411784, 1e-9));
+    CHECK(cover_in_words(line) == "1 x 6 gal in cans");
+    CHECK_THAT(line.why, Catch::Contains("60 kWh for arc, heater and boring bar at 11.4 kWh to a gallon"));
+}
+
+// By hand: the period of 10 min is 600 s, a step of 5 % of it 30 s; a third of a second more is the next
+// step.
+TEST_CASE("what is a little over a step takes the next") {
+    CHECK(duty_pct(in_si<Time>(300.3)) == 55);
+    const Need set = take_power({power_use("root", 200.0005, 24, 4)}, mains(0), 0.1)[0];
+    CHECK(set.item == "welding set 201 A at 40 % duty");
+    const Need supply = take_power({power_use("root", 200.01, 24, 4)}, mains(0), 0.1)[1]; // 6.0003 kW
+    CHECK(supply.supplied == 7);
+}
