@@ -67,3 +67,17 @@ TEST_CASE("the wall governs the combined thickness and the restraint") {
     CHECK_FALSE(case_of({{}, ""}).combined);
     CHECK(case_of({{}, ""}).restraint == Restraint::high);
 }
+
+TEST_CASE("a plugin is asked with the hydrogen and whether it was measured") {
+    const auto number = [](const HeatCase& what, const std::string& name) -> std::optional<double> {
+        for (const auto& [known, value] : question_on("preheat", what).numbers)
+            if (known == name)
+                return value;
+        return std::nullopt;
+    };
+    HeatCase what = case_of({{}, ""}, 20);
+    CHECK(number(what, "hydrogen_is_measured") == 0);
+    what.hydrogen_is_measured = true;
+    CHECK(number(what, "hydrogen_is_measured") == 1);
+    CHECK(number(what, "wall_m") == 0.02);
+}

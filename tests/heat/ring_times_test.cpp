@@ -66,3 +66,25 @@ TEST_CASE("far too many rings are not followed") {
         layer.rings = 7'000;
     CHECK(ring_times({}, {}, layers, Bead{}, TorchPath::ring, {}).empty());
 }
+
+// By hand: two and a half turns on a floor of 98 mm are three rings of 20 s each; a groove without metal is
+// left out.
+TEST_CASE("a groove is one layer of whole turns, named by its place in the bore") {
+    Groove groove;
+    groove.diameter = millimetres(98);
+    GrooveFill empty;
+    GrooveFill fill;
+    fill.volume = in_si<Volume>(1e-6);
+    fill.path = in_si<Length>(2.5 * std::numbers::pi * 0.098);
+    fill.arc = in_si<Time>(60);
+    const auto passes = ring_times({groove, groove}, {empty, fill}, {}, Bead{}, TorchPath::ring, {});
+    REQUIRE(passes.size() == 1);
+    CHECK(passes[0].pass == "groove 2");
+    CHECK(passes[0].layer == 1);
+    REQUIRE(passes[0].rings.size() == 3);
+    CHECK_THAT(passes[0].rings[0].value(), WithinRel(20, 1e-12));
+    fill.path = in_si<Length>(2.0005 * std::numbers::pi * 0.098);
+    CHECK(ring_times({groove}, {fill}, {}, Bead{}, TorchPath::ring, {})[0].rings.size() == 3);
+    fill.path = in_si<Length>(0.5 * std::numbers::pi * 0.098);
+    CHECK(ring_times({groove}, {fill}, {}, Bead{}, TorchPath::ring, {})[0].rings.size() == 1);
+}
