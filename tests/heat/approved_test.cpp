@@ -134,4 +134,6 @@ TEST_CASE("a heat input outside the approved band is refused, naming both") {
         "of arm root is laid with; change wire feed, current, voltage or travel, or take the procedure that "
         "fits");
     CHECK_FALSE(told(0.91e6).empty());
+    CHECK_FALSE(told(0.3999e6).empty());
+    CHECK_FALSE(told(0.9001e6).empty());
 }

@@ -99,3 +99,15 @@ TEST_CASE("a packet that holds one is offered, a smaller one is not") {
     packs.pieces = {packet("less than one", UnitSystem::metric, "electrodes", 0.035)};
     CHECK_FALSE(take_pieces(electrodes(), 0, packs, UnitSystem::metric).pack_known);
 }
+
+// By hand: 2 x 45 + 10 = 100, of which 10.0005 % are 10.0005, so 11; a packet that lacks a little of 55 holds
+// 54, and 100 take two.
+TEST_CASE("a part of an electrode is one more in the reserve and one less in the packet") {
+    PieceUse use = electrodes();
+    use.pieces_each = {45, 10};
+    use.trials.clear();
+    CHECK(take_pieces(use, 0.100005, packets(), UnitSystem::metric).reserve == 11);
+    Packs packs;
+    packs.pieces = {packet("short packet", UnitSystem::metric, "electrodes", 0.036 * 54.9995)};
+    CHECK(take_pieces(use, 0, packs, UnitSystem::metric).supplied == 108);
+}
