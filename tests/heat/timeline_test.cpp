@@ -130,3 +130,32 @@ TEST_CASE("the heat of each part is its power times its time") {
     CHECK(reaching > 0);
     CHECK_THAT(run.post_heat_heat.value(), WithinAbs(6000 * reaching + loss * 3600, 1e-3));
 }
+
+// What one ring makes of the boss is worked out first, and the limit laid close to it.
+TEST_CASE("a ring begins at the limit and not half a degree past it") {
+    HeatRunSettings settings = busy_boss();
+    const ThermalState begin{settings.minimum, Energy(), Time()};
+    const Time ring = in_si<Time>(45);
+    const double hot = after(settings.boss, begin, settings.arc, ring).temperature.value();
+    const std::vector<RingPass> two = {{"bore", 1, {ring, ring}}};
+    settings.maximum = in_si<Temperature>(hot - 0.5);
+    CHECK(heat_run(settings, two).stops == 1);
+    settings.maximum = in_si<Temperature>(hot + 1e-3);
+    CHECK(heat_run(settings, two).stops == 0);
+    settings.boss.conductance = in_si<Conductance>(30);
+    double arc_W = heat_loss(settings.boss, settings.minimum).value();
+    settings.arc = in_si<Power>(arc_W * 0.995); // falls by about 0.3 K, and is heated again
+    const double cold = after(settings.boss, begin, settings.arc, ring).temperature.value();
+    REQUIRE(settings.minimum.value() - cold > 0.1);
+    REQUIRE(settings.minimum.value() - cold < 0.9);
+    CHECK(heat_run(settings, two).reheats == 1);
+}
+
+TEST_CASE("a long stretch of the curve is drawn in twelve parts") {
+    const HeatRun run = heat_run(busy_boss(), {{"bore", 1, {in_si<Time>(45)}}});
+    REQUIRE(run.curve.size() > 13);
+    for (std::size_t i = 0; i <= 12; ++i)
+        CHECK_THAT(run.curve[i].time.value(),
+                   WithinAbs(run.warm_up.value() * static_cast<double>(i) / 12, 1e-3));
+    CHECK_THAT(deg_c(run.curve[12].temperature), WithinAbs(150, 1e-3));
+}

@@ -137,3 +137,11 @@ TEST_CASE("what is a little over a step takes the next") {
     const Need supply = take_power({power_use("root", 200.01, 24, 4)}, mains(0), 0.1)[1]; // 6.0003 kW
     CHECK(supply.supplied == 7);
 }
+
+TEST_CASE("a small boring bar is told beside the arc") {
+    MainsUse small = mains(0);
+    small.bar_drive = in_si<Power>(800);
+    const Need line = take_power({power_use("root", 200, 25, 4)}, small, 0.1)[1];
+    CHECK_THAT(line.need, WithinAbs(6.25, exact));
+    CHECK_THAT(line.why, Catch::EndsWith("; the boring bar at another time 0.8 kW"));
+}

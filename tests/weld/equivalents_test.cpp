@@ -94,6 +94,9 @@ TEST_CASE("the range of WRC-1992 ends where it was drawn for") {
     CHECK(in_wrc_1992_range({{"Mn", 10}, {"Mo", 3}, {"N", 0.2}, {"Si", 1}}));
     for (const char* element : {"Mn", "Mo", "N", "Si"})
         CHECK_FALSE(in_wrc_1992_range({{element, 10.1}}));
+    CHECK_FALSE(in_wrc_1992_range({{"Mo", 3.1}}));
+    CHECK_FALSE(in_wrc_1992_range({{"N", 0.21}}));
+    CHECK_FALSE(in_wrc_1992_range({{"Si", 1.1}}));
 }
 
 TEST_CASE("the first three layers of stainless metal are thinned one after the other") {
