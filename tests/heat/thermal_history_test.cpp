@@ -145,3 +145,14 @@ TEST_CASE("a target is met to the microkelvin") {
     const ThermalState again = after(steel, at(300), Power(), there.time);
     CHECK_THAT(deg_c(again.temperature), WithinAbs(123.4, 1e-5));
 }
+
+// Closed form: 5 kg of 500 J/(kg K) that lose 1 W/K to air of 20 degC settle with 100.5 W at 120.5 degC, and
+// pass 120 on the way after m c/hA ln(100.5/0.5).
+TEST_CASE("half a watt over the loss at the goal still reaches it") {
+    const ThermalLump body = lump(5, 500, 1, 0, 20);
+    const auto there = when_at(body, at(20), in_si<Power>(100.5), celsius(120));
+    REQUIRE(there);
+    CHECK_THAT(there->time.value(), WithinRel(2500 * std::log(100.5 / 0.5), 1e-6));
+    CHECK_FALSE(when_at(body, at(20), in_si<Power>(99.5), celsius(120)));
+    CHECK_FALSE(when_at(body, at(200), in_si<Power>(100.5), celsius(120)));
+}

@@ -3,6 +3,7 @@ build folder, a mutated header in a folder that is searched first, and the tests
 
 import json
 import os
+import re
 import resource
 import shlex
 import shutil
@@ -24,6 +25,14 @@ def quiet(command, **more):
     return subprocess.run(command, stdin=subprocess.DEVNULL, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, **more)
 
 
+def named(text, mutant):
+    """What a line of a header declares, and the structure it stands in."""
+    declared = re.search(r"(\w+)(?:\([^)]*\)(?: const)?)?\s*(?:=|\{|$)", re.sub(r"\s*//.*", "", mutant.code))
+    structure = re.findall(r"^(?:struct|class|enum class) (\w+)", text[:mutant.start], re.MULTILINE)
+    inside = structure and not re.search(r"^};", text[text.rfind(structure[-1], 0, mutant.start):mutant.start], re.MULTILINE)
+    return ([declared[1]] if declared else [mutant.code.split()[0]]) + (structure[-1:] if inside else [])
+
+
 class Program:
     def __init__(self, build, root):
         self.build, self.lib = build, root / "lib"
@@ -34,6 +43,7 @@ class Program:
                 self.sources[row["file"]] = (build / command[command.index("-o") + 1], command)
         self.prefix = self.precompiled()
         self.includers = self.read_includers()
+        self.made_of = {}
         self.link = self.link_command()
 
     def precompiled(self):
@@ -73,6 +83,31 @@ class Program:
                 includers.setdefault(line.strip(), []).append(source)
         return includers
 
+    def cost(self, mutant):
+        """How many sources must be compiled."""
+        path = self.lib / "ringfill" / mutant.file
+        return 1 if path.suffix == ".cpp" else max(1, len(self.users(path, path.read_text(), mutant)))
+
+    def users(self, header, text, mutant):
+        """The sources that include a header and name what a mutant stands in: its constant, function or structure.
+        What another source makes of it without naming it stays as it was, so that this may miss, never invent."""
+        names = named(text, mutant)
+        if names[0] in self.constants():  # another constant or inline function may be made of it
+            names += self.constants()[names[0]]
+        word = re.compile(r"\b(?:%s)\b" % "|".join(map(re.escape, names)))
+        return [source for source in self.includers.get(str(header), []) if word.search(Path(source).read_text())]
+
+    def constants(self):
+        """Constant -> what headers declare on the lines that mention it."""
+        if not self.made_of:
+            for header in self.includers:
+                for line in Path(header).read_text().splitlines():
+                    if declared := re.match(r"inline (?:constexpr|const) [\w:<>]+ (\w+) = (.*)", line):
+                        self.made_of.setdefault(declared[1], [])
+                        for other in re.findall(r"[a-z_]\w+", declared[2]):
+                            self.made_of.setdefault(other, []).append(declared[1])
+        return self.made_of
+
     def link_command(self):
         told = subprocess.run(["ninja", "-t", "commands", "lib/libringfill.so"], cwd=self.build, capture_output=True, text=True,
                               check=True).stdout.strip().splitlines()[-1]
@@ -90,7 +125,7 @@ class Program:
             told = [(str(path), folder / path.name)]
             (folder / path.name).write_text(mutant.applied(text))
         else:
-            told = [(source, Path(source)) for source in self.includers.get(str(path), [])]
+            told = [(source, Path(source)) for source in self.users(path, text, mutant)]
             (over / "ringfill" / mutant.file).parent.mkdir(parents=True)
             (over / "ringfill" / mutant.file).write_text(mutant.applied(text))
         replaced = {}

@@ -149,7 +149,9 @@ def main():
             chosen = [one for one in mutants if before.get(one.key, {}).get("caught_by") == ""]
         elif told.resume:
             chosen = [one for one in mutants if one.key not in before]
-        run = Run(Program(told.build, ROOT), results_path, told.slow)
+        program = Program(told.build, ROOT)
+        chosen.sort(key=program.cost)  # what is soon done first
+        run = Run(program, results_path, told.slow)
         run.measure()
         run.all(chosen, told.workers)
     sys.exit(1 if summary(mutants, read_results(results_path), known) else 0)
