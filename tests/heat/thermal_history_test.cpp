@@ -156,3 +156,12 @@ TEST_CASE("half a watt over the loss at the goal still reaches it") {
     CHECK_FALSE(when_at(body, at(20), in_si<Power>(99.5), celsius(120)));
     CHECK_FALSE(when_at(body, at(200), in_si<Power>(100.5), celsius(120)));
 }
+
+// Closed form: half a second of cooling from 200 degC in air of 20 degC, (T - 20) falls by exp(-0.5/2500).
+TEST_CASE("half a second is followed too, and no time changes nothing") {
+    const ThermalLump body = lump(5, 500, 1, 0, 20);
+    const ThermalState then = after(body, at(200), Power(), in_si<Time>(0.5));
+    CHECK_THAT(deg_c(then.temperature), WithinAbs(20 + 180 * std::exp(-0.5 / 2500), 1e-6));
+    CHECK_THAT(then.time.value(), WithinAbs(0.5, 1e-12));
+    CHECK(after(body, at(200), Power(), Time()).temperature == celsius(200));
+}

@@ -59,7 +59,7 @@ class Run:
         if failed:
             sys.exit(f"{failed}_tests fails without a mutant")
         # a source is compiled quickly, not made quick, and the machine may be busy with other work
-        self.limits = {name: 10 * seconds + 10 for name, seconds in taken.items()}
+        self.limits = {name: 5 * seconds + 10 for name, seconds in taken.items()}
 
     def one(self, mutant, folder):
         begin = time.monotonic()

@@ -127,3 +127,11 @@ TEST_CASE("a little too much for the cylinders takes one more") {
     use.volume = litres(1800);
     CHECK(cover_in_words(line_for(use, 0, UnitSystem::metric, packs)) == "2 x small mixture");
 }
+
+TEST_CASE("where one kind of cylinder is sold the flow takes more of it") {
+    Packs packs;
+    packs.gas = {round_packs().gas[2]};
+    GasUse use = gas_use("C1", "carbon_dioxide");
+    use.flow = litres_a_minute(18);
+    CHECK(cover_in_words(line_for(use, 0.1, UnitSystem::metric, packs)) == "2 x small dioxide");
+}
