@@ -13,7 +13,9 @@ import collections
 import concurrent.futures
 import json
 import random
+import shutil
 import sys
+import tempfile
 import threading
 import time
 from pathlib import Path
@@ -77,10 +79,8 @@ class Run:
                   flush=True)
 
     def all(self, mutants, workers):
-        folders = [self.program.build / f"mutant_{i}" for i in range(workers)]
-        for folder in folders:
-            folder.mkdir(exist_ok=True)
-        free = list(folders)
+        free = [Path(tempfile.mkdtemp(prefix="mutant_", dir=self.program.build)) for _ in range(workers)]
+        folders = list(free)
 
         def work(mutant):
             with self.lock:
@@ -93,6 +93,8 @@ class Run:
 
         with concurrent.futures.ThreadPoolExecutor(workers) as pool:
             list(pool.map(work, mutants))
+        for folder in folders:
+            shutil.rmtree(folder)
 
 
 def summary(mutants, results, known):
