@@ -60,6 +60,14 @@ TEST_CASE("the rings of every pass take as long as the pass, in the sequence of 
     }
 }
 
+TEST_CASE("the heat of each pass is told under the name of the pass") {
+    std::vector<std::string> names;
+    const BorePlan bore = plan(job_with("ring"), testing::shop()).bores.front();
+    for (const LaidHeat& one : bore.heat.laid)
+        names.push_back(one.pass);
+    CHECK(names == std::vector<std::string>{"bore", "face 1", "groove 1"});
+}
+
 TEST_CASE("far too many rings are not followed") {
     std::vector<Layer> layers(3);
     for (Layer& layer : layers)

@@ -4,10 +4,12 @@
 #include <cmath>
 
 #include <ringfill/heat/heat_run.hpp>
+#include <ringfill/heat/slow_cooling.hpp>
 #include <ringfill/units/metric.hpp>
 
 using namespace ringfill;
 using Catch::WithinAbs;
+using Catch::WithinRel;
 
 namespace {
 
@@ -158,4 +160,21 @@ TEST_CASE("a long stretch of the curve is drawn in twelve parts") {
         CHECK_THAT(run.curve[i].time.value(),
                    WithinAbs(run.warm_up.value() * static_cast<double>(i) / 12, 1e-3));
     CHECK_THAT(deg_c(run.curve[12].temperature), WithinAbs(150, 1e-3));
+}
+
+// Three stretches cool no faster than 50 K/h: down to the hold, from it to roughing, and on to finishing.
+TEST_CASE("the heat that keeps the cooling slow is that of its stretches") {
+    HeatRunSettings settings = busy_boss();
+    settings.maximum = celsius(300);
+    const HeatRun run = heat_run(settings, two_layers(2, 45));
+    REQUIRE(run.end == HeatEnd::done);
+    REQUIRE(run.welding_ends > *settings.hold_at);
+    double heat = 0;
+    Temperature from = run.welding_ends;
+    for (const Temperature to : {*settings.hold_at, settings.rough_below, settings.finish_below}) {
+        heat += cool_slowly(settings.boss, from, to, 50.0 / 3600).value().heat.value();
+        from = to;
+    }
+    CHECK(heat > 0);
+    CHECK_THAT(run.slow_heat.value(), WithinRel(heat, 1e-6));
 }

@@ -111,3 +111,16 @@ TEST_CASE("a part of an electrode is one more in the reserve and one less in the
     packs.pieces = {packet("short packet", UnitSystem::metric, "electrodes", 0.036 * 54.9995)};
     CHECK(take_pieces(use, 0, packs, UnitSystem::metric).supplied == 108);
 }
+
+// By hand: 2.0159 kg hold 55 of 36 g as 2 kg do, and cost 0.14 more at 9 a kilogram.
+TEST_CASE("of packets with as many pieces the cheaper is taken") {
+    PieceUse use = electrodes();
+    use.price_kg = 9;
+    use.counts = {1};
+    use.pieces_each = {55};
+    use.trials.clear();
+    Packs packs;
+    packs.pieces = {packet("heavier packet", UnitSystem::metric, "electrodes", 2.0159),
+                    packet("2 kg packet", UnitSystem::metric, "electrodes", 2)};
+    CHECK(cover_in_words(take_pieces(use, 0, packs, UnitSystem::metric)) == "1 x 2 kg packet");
+}
