@@ -171,7 +171,7 @@ TEST_CASE("the heat that keeps the cooling slow is that of its stretches") {
     REQUIRE(run.welding_ends > *settings.hold_at);
     double heat = 0;
     Temperature from = run.welding_ends;
-    for (const Temperature to : {*settings.hold_at, settings.rough_below, settings.finish_below}) {
+    for (const Temperature& to : {*settings.hold_at, settings.rough_below, settings.finish_below}) {
         heat += cool_slowly(settings.boss, from, to, 50.0 / 3600).value().heat.value();
         from = to;
     }
