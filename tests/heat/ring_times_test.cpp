@@ -96,3 +96,12 @@ TEST_CASE("a groove is one layer of whole turns, named by its place in the bore"
     fill.path = in_si<Length>(0.5 * std::numbers::pi * 0.098);
     CHECK(ring_times({groove}, {fill}, {}, Bead{}, TorchPath::ring, {})[0].rings.size() == 1);
 }
+
+TEST_CASE("twenty thousand rings are followed, one more is too many") {
+    std::vector<Layer> layers(2);
+    layers[0].rings = 19'000;
+    layers[1].rings = 1'000;
+    CHECK(ring_times({}, {}, layers, Bead{}, TorchPath::ring, {}).size() == 2);
+    layers[1].rings = 1'001;
+    CHECK(ring_times({}, {}, layers, Bead{}, TorchPath::ring, {}).empty());
+}
