@@ -91,6 +91,8 @@ TEST_CASE("a groove is one layer of whole turns, named by its place in the bore"
     CHECK(passes[0].layer == 1);
     REQUIRE(passes[0].rings.size() == 3);
     CHECK_THAT(passes[0].rings[0].value(), WithinRel(20, 1e-12));
+    fill.path = in_si<Length>(2 * std::numbers::pi * 0.098);
+    CHECK(ring_times({groove}, {fill}, {}, Bead{}, TorchPath::ring, {})[0].rings.size() == 2);
     fill.path = in_si<Length>(2.0005 * std::numbers::pi * 0.098);
     CHECK(ring_times({groove}, {fill}, {}, Bead{}, TorchPath::ring, {})[0].rings.size() == 3);
     fill.path = in_si<Length>(0.5 * std::numbers::pi * 0.098);
@@ -102,6 +104,13 @@ TEST_CASE("twenty thousand rings are followed, one more is too many") {
     layers[0].rings = 19'000;
     layers[1].rings = 1'000;
     CHECK(ring_times({}, {}, layers, Bead{}, TorchPath::ring, {}).size() == 2);
+    Groove groove;
+    groove.diameter = millimetres(98);
+    CHECK(ring_times({groove}, {GrooveFill()}, layers, Bead{}, TorchPath::ring, {}).size() == 2); // empty
+    GrooveFill fill;
+    fill.volume = in_si<Volume>(1e-6);
+    fill.path = std::numbers::pi * groove.diameter;
+    CHECK(ring_times({groove}, {fill}, layers, Bead{}, TorchPath::ring, {}).empty());
     layers[1].rings = 1'001;
     CHECK(ring_times({}, {}, layers, Bead{}, TorchPath::ring, {}).empty());
 }

@@ -165,3 +165,10 @@ TEST_CASE("half a second is followed too, and no time changes nothing") {
     CHECK_THAT(then.time.value(), WithinAbs(0.5, 1e-12));
     CHECK(after(body, at(200), Power(), Time()).temperature == celsius(200));
 }
+
+TEST_CASE("half a degree up and half a degree down are ways too") {
+    const ThermalLump body = lump(5, 500, 1, 0, 20);
+    CHECK(when_at(body, at(119.5), in_si<Power>(200), celsius(120)));
+    CHECK(when_at(body, at(120.5), Power(), celsius(120)));
+    CHECK_FALSE(when_at(body, at(119.5), Power(), celsius(120)));
+}

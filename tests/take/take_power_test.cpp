@@ -146,3 +146,10 @@ TEST_CASE("a small boring bar is told beside the arc") {
     CHECK_THAT(line.need, WithinAbs(6.25, exact));
     CHECK_THAT(line.why, Catch::EndsWith("; the boring bar at another time 0.8 kW"));
 }
+
+// By hand: 8 MJ in the arc are 10 drawn at 80 %, and 5 of heating and 1 of boring beside them.
+TEST_CASE("what is drawn from the mains is arc, heating and boring") {
+    MainsUse use = mains(8, 5);
+    use.boring = in_si<Energy>(1e6);
+    CHECK_THAT(drawn(use).value(), WithinAbs(16e6, 1e-3));
+}

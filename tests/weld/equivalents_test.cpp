@@ -194,3 +194,8 @@ TEST_CASE("ferrite is told of austenitic chromium-nickel metal only") {
     CHECK(layer_metals({}, base, filler, of(0.2, 2)));
     CHECK_FALSE(layer_metals({}, base, filler, of(0.2, 2))->wrc); // its nitrogen is not known
 }
+
+// WRC-1992, by hand: 18 + 2 + 0.7 x 0.5.
+TEST_CASE("niobium counts in the chromium equivalent of WRC-1992") {
+    CHECK_THAT(wrc_1992({{"Cr", 18}, {"Mo", 2}, {"Nb", 0.5}}).chromium, WithinAbs(20.35, 1e-12));
+}
