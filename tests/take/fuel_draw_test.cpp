@@ -11,7 +11,7 @@ namespace {
 
 /// The line of a fuel of 50 MJ/kg for so many kilograms of it, of which a fourth reaches the metal, out of
 /// cylinders of 8 kg that give 1 kg/h, at a source of 50 kW.
-Need fuel_line(double burned_kg, std::optional<Temperature> ambient = std::nullopt) {
+Need fuel_line(double burned_kg, std::optional<Temperature> ambient = std::nullopt, int bores = 1) {
     Fuels fuels;
     fuels.fuels.resize(1);
     fuels.fuels[0].name = "wood gas";
@@ -25,7 +25,7 @@ Need fuel_line(double burned_kg, std::optional<Temperature> ambient = std::nullo
     pack.draw = {in_si<MassFlow>(1 / factor::hour), "a"};
     Packs packs;
     packs.fuel = {pack};
-    const FuelUse use{"arm root",         1,         in_si<Energy>(burned_kg * 50e6 * 0.25), 0.25,
+    const FuelUse use{"arm root",         bores,     in_si<Energy>(burned_kg * 50e6 * 0.25), 0.25,
                       in_si<Power>(50e3), "wood gas"};
     return take_fuel({use}, fuels, 0, packs, UnitSystem::metric, ambient)[0];
 }
@@ -46,4 +46,12 @@ TEST_CASE("below freezing a cylinder counts with half its draw") {
     CHECK(cover_in_words(at(290)) == "4 x bottle");
     CHECK(cover_in_words(at(273.1)) == "8 x bottle");
     CHECK_THAT(at(273.1).why, Catch::Contains("below freezing a cylinder frosts"));
+}
+
+// By hand: 2 kg of 50 MJ/kg, of which a fourth reaches the metal, are 25 MJ into one bore.
+TEST_CASE("the heat of two bores is told as that of two") {
+    CHECK_THAT(fuel_line(2).why, Catch::StartsWith("25 MJ into arm root;"));
+    CHECK_THAT(fuel_line(2, std::nullopt, 2).why,
+               Catch::StartsWith("50 MJ into 2 bores, the most 25 MJ into one of arm root;"));
+    CHECK_THAT(fuel_line(2, std::nullopt, 2).need, Catch::WithinAbs(4, 1e-9));
 }

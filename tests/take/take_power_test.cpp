@@ -153,3 +153,12 @@ TEST_CASE("what is drawn from the mains is arc, heating and boring") {
     use.boring = in_si<Energy>(1e6);
     CHECK_THAT(drawn(use).value(), WithinAbs(16e6, 1e-3));
 }
+
+// By hand: 10.8 MJ are 3 kWh, a litre.
+TEST_CASE("boring alone takes a generator's fuel too") {
+    MainsUse use = mains(0);
+    use.boring = in_si<Energy>(10.8e6);
+    const auto lines = take_power({power_use("fill", 200, 25, 4)}, use, 0);
+    REQUIRE(lines.size() == 3);
+    CHECK_THAT(lines[2].need, WithinAbs(1, exact));
+}
