@@ -124,3 +124,9 @@ TEST_CASE("of packets with as many pieces the cheaper is taken") {
                     packet("2 kg packet", UnitSystem::metric, "electrodes", 2)};
     CHECK(cover_in_words(take_pieces(use, 0, packs, UnitSystem::metric)) == "1 x 2 kg packet");
 }
+
+TEST_CASE("a packet of just two electrodes holds two") {
+    Packs packs;
+    packs.pieces = {packet("pair", UnitSystem::metric, "electrodes", 0.072)};
+    CHECK(cover_in_words(take_pieces(electrodes(), 0, packs, UnitSystem::metric)) == "51 x pair"); // 101
+}
