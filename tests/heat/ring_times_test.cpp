@@ -114,3 +114,15 @@ TEST_CASE("twenty thousand rings are followed, one more is too many") {
     layers[1].rings = 1'001;
     CHECK(ring_times({}, {}, layers, Bead{}, TorchPath::ring, {}).empty());
 }
+
+// By hand: 15 000 rings of the bore and 10 x 1000 of a face.
+TEST_CASE("the rings of faces count among those followed") {
+    std::vector<Layer> layers(1);
+    layers[0].rings = 15'000;
+    FacePad face;
+    face.layers = 10;
+    face.rings = 1'000;
+    CHECK(ring_times({}, {}, layers, Bead{}, TorchPath::ring, {face}).empty());
+    face.layers = 5;
+    CHECK(ring_times({}, {}, layers, Bead{}, TorchPath::ring, {face}).size() == 6);
+}

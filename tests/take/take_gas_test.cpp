@@ -135,3 +135,11 @@ TEST_CASE("where one kind of cylinder is sold the flow takes more of it") {
     use.flow = litres_a_minute(18);
     CHECK(cover_in_words(line_for(use, 0.1, UnitSystem::metric, packs)) == "2 x small dioxide");
 }
+
+TEST_CASE("a cylinder is never counted for nothing, nor for more than its whole litres") {
+    Packs packs;
+    packs.gas = {cylinder("thimble", UnitSystem::metric, "argon_mixture", 1.5, 0.9)}; // gives 1.35 L
+    GasUse use = gas_use("M21", "argon_mixture");
+    use.volume = litres(10);
+    CHECK(cover_in_words(line_for(use, 0, UnitSystem::metric, packs)) == "10 x thimble");
+}
