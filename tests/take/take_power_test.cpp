@@ -129,7 +129,7 @@ TEST_CASE("a generator's fuel is told in whole gallons where the user counts in 
     CHECK_THAT(line.why, Catch::Contains("60 kWh for arc, heater and boring bar at 11.4 kWh to a gallon"));
 }
 
-// By hand: the period of 10 min is 600 s, a step of 5 % of it 30 s; a third of a second more is the next
+// By hand: the period of 10 min is 600 s, a step of 5 % of it 30 s; a hundredth of a second more is the next
 // step.
 TEST_CASE("what is a little over a step takes the next") {
     CHECK(duty_pct(in_si<Time>(300.01)) == 55);
