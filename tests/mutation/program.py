@@ -113,8 +113,8 @@ class Program:
                               check=True).stdout.strip().splitlines()[-1]
         command = shlex.split(told.split("&&")[1])  # between CMake's ": &&" and "&& :"
         command[command.index("-o") + 1] = "libringfill.so"
-        # Its own inline functions before those of the tests, which are not built anew.
-        return [*command, "-Wl,-Bsymbolic-functions"]
+        # Its own inline functions and constants before those of the tests, which are not built anew.
+        return [*command, "-Wl,-Bsymbolic"]
 
     def build_mutant(self, mutant, text, folder):
         """False where it does not compile."""
@@ -136,7 +136,9 @@ class Program:
             if quiet([*flags, *self.prefix, "-o", str(folder / f"{i}.o"), "-c", str(compiled)], cwd=self.build).returncode:
                 return False
             replaced[str(made.relative_to(self.build))] = str(folder / f"{i}.o")
-        link = [replaced.get(part, part) for part in self.link]
+        # The mutated ones first: of what stands in several, as inline functions and constants, the linker takes the first.
+        first = next(i for i, part in enumerate(self.link) if part.endswith(".o"))
+        link = [*self.link[:first], *replaced.values(), *(part for part in self.link[first:] if part not in replaced)]
         link[link.index("-o") + 1] = str(folder / "libringfill.so")
         subprocess.run(link, cwd=self.build, check=True, capture_output=True)
         return True
