@@ -80,6 +80,11 @@ TEST_CASE("a plugin is asked with the hydrogen and whether it was measured") {
     what.hydrogen_is_measured = true;
     CHECK(number(what, "hydrogen_is_measured") == 1);
     CHECK(number(what, "wall_m") == 0.02);
+    CHECK(number(what, "restraint") == 2); // medium, as the interface numbers it
+    what.restraint = Restraint::low;
+    CHECK(number(what, "restraint") == 1);
+    what.restraint = Restraint::high;
+    CHECK(number(what, "restraint") == 3);
     CHECK_FALSE(number(what, "grade_is_denied"));
     what.not_the_grade = "C 0.50 % is over the 0.4 % of X";
     CHECK(number(what, "grade_is_denied") == 1);

@@ -133,7 +133,7 @@ def main():
     ask.add_argument("--only", action="append", help="a part of a file's name, as weld/layers; may be repeated")
     ask.add_argument("--sample", type=int, help="so many, drawn with a fixed seed")
     ask.add_argument("--resume", action="store_true", help="leave out what has been run")
-    ask.add_argument("--again", action="store_true", help="run what survived, and that alone")
+    ask.add_argument("--again", action="store_true", help="run what survived and is not known to, and that alone")
     ask.add_argument("--slow", action="store_true", help="the tests of minutes too, as --again --slow asks them of what survived")
     ask.add_argument("--workers", type=int, default=1)
     ask.add_argument("--summary", action="store_true", help="run nothing")
@@ -148,7 +148,7 @@ def main():
         before = read_results(results_path)
         chosen = mutants
         if told.again:
-            chosen = [one for one in mutants if before.get(one.key, {}).get("caught_by") == ""]
+            chosen = [one for one in mutants if before.get(one.key, {}).get("caught_by") == "" and one.key not in known]
         elif told.resume:
             chosen = [one for one in mutants if one.key not in before]
         program = Program(told.build, ROOT)
