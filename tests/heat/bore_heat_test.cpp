@@ -54,3 +54,18 @@ TEST_CASE("an approved procedure heats cold iron against its rules between 200 a
     CHECK(is_heated_against_its_rules(approved_iron(449, 600)));
     CHECK_FALSE(is_heated_against_its_rules(approved_iron(451, 600)));
 }
+
+// EN 1011-1 table 1 lists no flame: what is brazed with a torch has no thermal efficiency of an arc.
+TEST_CASE("a process without an arc has no thermal efficiency") {
+    HeatSample sample;
+    sample.family.fillers[0].process = "torch_brazing";
+    Procedure procedure;
+    procedure.filler = "alloy/W";
+    HeatSettings settings;
+    settings.procedure = &procedure;
+    settings.filler = &sample.family.fillers[0];
+    const BoreHeat heat =
+        bore_heat(WornBore(), settings, Site(), sample.family, sample.grade(), Build(), {}, {});
+    CHECK(heat.thermal_efficiency == 0);
+    CHECK_FALSE(heat.bore);
+}

@@ -55,3 +55,22 @@ TEST_CASE("the heat of two bores is told as that of two") {
                Catch::StartsWith("50 MJ into 2 bores, the most 25 MJ into one of arm root;"));
     CHECK_THAT(fuel_line(2, std::nullopt, 2).need, Catch::WithinAbs(4, 1e-9));
 }
+
+// By hand: 2.2 kg at 2 m3 to a kilogram are 4400 L, which a bottle of 4500 holds; with 10 % on top it takes
+// two.
+TEST_CASE("oxygen is taken with its reserve") {
+    Fuels fuels;
+    fuels.fuels.resize(1);
+    fuels.fuels[0].name = "town gas";
+    fuels.fuels[0].net_J_kg = {50e6, "town"};
+    fuels.fuels[0].oxygen_m3_kg = Sourced<double>{2, "flame"};
+    Packs packs;
+    packs.gas = {cylinder("bottle", UnitSystem::metric, "oxygen", 5000, 0.9)};
+    const FuelUse use{"pin", 1, in_si<Energy>(2.2 * 50e6 * 0.25), 0.25, in_si<Power>(50e3), "town gas"};
+    const auto bottles = [&](double reserve) {
+        return cover_in_words(
+            take_fuel({use}, fuels, reserve, packs, UnitSystem::metric, std::nullopt).back());
+    };
+    CHECK(bottles(0) == "1 x bottle");
+    CHECK(bottles(0.1) == "2 x bottle");
+}
