@@ -109,6 +109,8 @@ TEST_CASE("without a skim nothing is cut before the weld") {
     const BoringPlan boring = boring_of(R"(, "skim": "none")", "");
     CHECK(boring.cuts.front().kind != CutKind::skim);
     CHECK(boring.skim_time == Time());
+    for (const Standing& standing : boring.standing)
+        CHECK(standing.step != "bar_move");
 }
 
 TEST_CASE("settings that make far too many cuts, set-ups or edges are refused") {
@@ -121,4 +123,22 @@ TEST_CASE("settings that make far too many cuts, set-ups or edges are refused") 
     CHECK(refused(R"("edge_life": "0.01 s")") ==
           "boring.edge_life: with the feed and the cutting speed uses up more than 10000 edges for arm root; "
           "write the cutting time of one edge, and check feed and cutting speed");
+}
+
+TEST_CASE("the workings of the edges are fed with the times of the cuts") {
+    const Plan whole = planned("", "");
+    const Edges& edges = whole.bores.front().boring.edges;
+    int seen = 0;
+    for (const Working& work : whole.working) {
+        const bool rough = work.figure.ends_with("boring.edges_rough");
+        if (!rough && !work.figure.ends_with("boring.edges_finish"))
+            continue;
+        ++seen;
+        double sum = 0;
+        for (const double time : work.inputs.at(0).values)
+            sum += time;
+        CHECK_THAT(sum, WithinRel((rough ? edges.rough_time : edges.finish_time).value(), 1e-12));
+        CHECK(work.inputs.at(1).values.at(0) == edges.life.value());
+    }
+    CHECK(seen == 2);
 }

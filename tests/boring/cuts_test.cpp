@@ -57,5 +57,15 @@ TEST_CASE("rough cuts are counted up, and no further than the most") {
     CHECK(rough_cuts(millimetres(3.001), millimetres(1.5)) == 3);
     CHECK(rough_cuts(millimetres(0.001), millimetres(1.5)) == 1);
     CHECK(rough_cuts(Length(), millimetres(1.5)) == 0);
-    CHECK(rough_cuts(millimetres(1000), millimetres(1e-9)) == most_cuts + 1);
+    CHECK(rough_cuts(millimetres(1000), millimetres(1e-9)) == 1'001);
+}
+
+// By hand: 1.7 mm of rough cuts are one of 1.5 and 0.2, too shallow for the skin of 0.5: two of 0.85.
+TEST_CASE("two rough cuts share where the first would be too shallow") {
+    const auto cuts = bore_cuts(millimetres(45 - 2.45), millimetres(45), usual);
+    REQUIRE(cuts.size() == 5);
+    CHECK(cuts[0].kind == CutKind::skin);
+    CHECK_THAT(mm(cuts[0].depth), WithinAbs(0.85, 1e-9));
+    CHECK(cuts[1].kind == CutKind::rough);
+    CHECK_THAT(mm(cuts[1].depth), WithinAbs(0.85, 1e-9));
 }

@@ -78,6 +78,7 @@ TEST_CASE("limits that the job gives itself are taken as they stand; neither giv
     CHECK(limits->low == millimetres(11.99));
     CHECK(limits->high == millimetres(12.02));
     CHECK(limits->size_class.empty());
+    CHECK_THAT(limits->tolerance_um, Catch::WithinAbs(30, 1e-9)); // 0.03 mm
     CHECK(faults.empty());
 }
 

@@ -134,4 +134,19 @@ TEST_CASE("a heat input outside the approved band is refused, naming both") {
         "of arm root is laid with; change wire feed, current, voltage or travel, or take the procedure that "
         "fits");
     CHECK_FALSE(told(0.91e6).empty());
+    CHECK_FALSE(told(0.3999e6).empty());
+    CHECK_FALSE(told(0.9001e6).empty());
+}
+
+TEST_CASE("a long name of a bore is cut to sixty characters in the refusal") {
+    Procedure procedure;
+    procedure.path = "procedures.main";
+    procedure.approved = approved_of({}, {});
+    procedure.approved->heat_input = {in_si<EnergyPerLength>(0.4e6), in_si<EnergyPerLength>(0.9e6)};
+    const std::string name(70, 'n');
+    const auto faults = band_faults(name, procedure, {{"bore", in_si<EnergyPerLength>(1e6)}});
+    REQUIRE(faults.size() == 1);
+    const std::string told = to_string(faults[0]);
+    CHECK_THAT(told, Catch::Contains(std::string(60, 'n')));
+    CHECK_THAT(told, !Catch::Contains(std::string(61, 'n')));
 }

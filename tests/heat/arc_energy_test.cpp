@@ -28,6 +28,7 @@ TEST_CASE("thermal efficiency is that of EN 1011-1 table 1") {
     CHECK(thermal_efficiency("135") == 0.8); // MAG
     CHECK(thermal_efficiency("131") == 0.8); // MIG
     CHECK(thermal_efficiency("136") == 0.8); // gas-shielded cored wire
+    CHECK(thermal_efficiency("137") == 0.8); // cored wire in inert gas
     CHECK(thermal_efficiency("138") == 0.8); // metal-cored wire
     CHECK(thermal_efficiency("114") == 0.8); // self-shielded cored wire
     CHECK(thermal_efficiency("141") == 0.6); // TIG

@@ -57,5 +57,7 @@ TEST_CASE("the formula ends at 500 degrees and needs heat and a wall") {
     CHECK_FALSE(cooled(1, 500, 20));
     CHECK_FALSE(cooled(0, 20, 20));
     CHECK_FALSE(cooled(1, 20, 0));
+    CHECK(cooled(1, 20, 0.5));
+    CHECK(cooled(0.1, 20, 20));
     CHECK_FALSE(cooled(std::nan(""), 20, 20));
 }

@@ -13,6 +13,7 @@ TEST_CASE("the temperature is measured where ISO 13916 says") {
     CHECK_THAT(distance(8), WithinAbs(32, 1e-9));
     CHECK_THAT(distance(12.5), WithinAbs(50, 1e-9));
     CHECK_THAT(distance(50), WithinAbs(50, 1e-9));
+    CHECK_THAT(distance(50.5), WithinAbs(75, 1e-9));
     CHECK_THAT(distance(60), WithinAbs(75, 1e-9));
 }
 

@@ -60,9 +60,69 @@ TEST_CASE("the rings of every pass take as long as the pass, in the sequence of 
     }
 }
 
+TEST_CASE("the heat of each pass is told under the name of the pass") {
+    std::vector<std::string> names;
+    const BorePlan bore = plan(job_with("ring"), testing::shop()).bores.front();
+    for (const LaidHeat& one : bore.heat.laid)
+        names.push_back(one.pass);
+    CHECK(names == std::vector<std::string>{"bore", "face 1", "groove 1"});
+}
+
 TEST_CASE("far too many rings are not followed") {
     std::vector<Layer> layers(3);
     for (Layer& layer : layers)
         layer.rings = 7'000;
     CHECK(ring_times({}, {}, layers, Bead{}, TorchPath::ring, {}).empty());
+}
+
+// By hand: two and a half turns on a floor of 98 mm are three rings of 20 s each; a groove without metal is
+// left out.
+TEST_CASE("a groove is one layer of whole turns, named by its place in the bore") {
+    Groove groove;
+    groove.diameter = millimetres(98);
+    GrooveFill empty;
+    GrooveFill fill;
+    fill.volume = in_si<Volume>(1e-6);
+    fill.path = in_si<Length>(2.5 * std::numbers::pi * 0.098);
+    fill.arc = in_si<Time>(60);
+    const auto passes = ring_times({groove, groove}, {empty, fill}, {}, Bead{}, TorchPath::ring, {});
+    REQUIRE(passes.size() == 1);
+    CHECK(passes[0].pass == "groove 2");
+    CHECK(passes[0].layer == 1);
+    REQUIRE(passes[0].rings.size() == 3);
+    CHECK_THAT(passes[0].rings[0].value(), WithinRel(20, 1e-12));
+    fill.path = in_si<Length>(2 * std::numbers::pi * 0.098);
+    CHECK(ring_times({groove}, {fill}, {}, Bead{}, TorchPath::ring, {})[0].rings.size() == 2);
+    fill.path = in_si<Length>(2.0005 * std::numbers::pi * 0.098);
+    CHECK(ring_times({groove}, {fill}, {}, Bead{}, TorchPath::ring, {})[0].rings.size() == 3);
+    fill.path = in_si<Length>(0.5 * std::numbers::pi * 0.098);
+    CHECK(ring_times({groove}, {fill}, {}, Bead{}, TorchPath::ring, {})[0].rings.size() == 1);
+}
+
+TEST_CASE("twenty thousand rings are followed, one more is too many") {
+    std::vector<Layer> layers(2);
+    layers[0].rings = 19'000;
+    layers[1].rings = 1'000;
+    CHECK(ring_times({}, {}, layers, Bead{}, TorchPath::ring, {}).size() == 2);
+    Groove groove;
+    groove.diameter = millimetres(98);
+    CHECK(ring_times({groove}, {GrooveFill()}, layers, Bead{}, TorchPath::ring, {}).size() == 2); // empty
+    GrooveFill fill;
+    fill.volume = in_si<Volume>(1e-6);
+    fill.path = std::numbers::pi * groove.diameter;
+    CHECK(ring_times({groove}, {fill}, layers, Bead{}, TorchPath::ring, {}).empty());
+    layers[1].rings = 1'001;
+    CHECK(ring_times({}, {}, layers, Bead{}, TorchPath::ring, {}).empty());
+}
+
+// By hand: 15 000 rings of the bore and 10 x 1000 of a face.
+TEST_CASE("the rings of faces count among those followed") {
+    std::vector<Layer> layers(1);
+    layers[0].rings = 15'000;
+    FacePad face;
+    face.layers = 10;
+    face.rings = 1'000;
+    CHECK(ring_times({}, {}, layers, Bead{}, TorchPath::ring, {face}).empty());
+    face.layers = 5;
+    CHECK(ring_times({}, {}, layers, Bead{}, TorchPath::ring, {face}).size() == 6);
 }

@@ -22,3 +22,25 @@ TEST_CASE("a second person and an extinguisher are loaded, with the hours that a
     CHECK(lines[0].why ==
           "not the one who welds; from the first flame to 1 h 00 min after the last heat, 3 h 00 min in all");
 }
+
+// Nobody watches well for more than 8 h [common practice, no source]; one hour of the watch follows the heat.
+TEST_CASE("a watch of more than eight hours asks for relief") {
+    const auto why = [](double seconds) {
+        FireWatch watch;
+        watch.after = {in_si<Time>(3'600), "NFPA51B-2019"};
+        watch_over(watch, {{in_si<Time>(0), in_si<Time>(seconds - 3'600)}});
+        return take_fire_watch(watch)[0].why;
+    };
+    CHECK_THAT(why(8 * 3'600), Catch::EndsWith("8 h 00 min in all"));
+    CHECK_THAT(why(8 * 3'600 + 60), Catch::EndsWith(": more than one can watch, so bring relief"));
+}
+
+TEST_CASE("the one who watches and the extinguisher are counted once") {
+    for (const Need& line : take_fire_watch(FireWatch())) {
+        CHECK(line.reserve == 0);
+        for (const Working& work : line.working)
+            for (const Input& input : work.inputs)
+                if (input.symbol == "n" || input.symbol == "c")
+                    CHECK(input.values == std::vector<double>{1});
+    }
+}

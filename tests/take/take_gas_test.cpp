@@ -112,3 +112,34 @@ TEST_CASE("a cylinder that is not stocked is not offered") {
     const GasUse use = gas_use("M21", "argon_mixture");
     CHECK(cover_in_words(line_for(use, 0.1, UnitSystem::metric, packs)) == "1 x large mixture");
 }
+
+// By hand: two thousandths of what one gives, or half a thousandth of a litre, is already more.
+TEST_CASE("a little too much for the cylinders takes one more") {
+    GasUse use = gas_use("C1", "carbon_dioxide");
+    use.flow = litres_a_minute(20.005);
+    CHECK(cover_in_words(line_for(use)) == "3 x small dioxide");
+    use = gas_use("M21", "argon_mixture");
+    use.volume = litres(1800.0005);
+    CHECK(cover_in_words(line_for(use, 0)) == "2 x small mixture");
+    Packs packs = round_packs();
+    packs.gas[0].content.value = litres(1999.9995); // gives 1799.99955
+    packs.gas[1].stocked = false;
+    use.volume = litres(1800);
+    CHECK(cover_in_words(line_for(use, 0, UnitSystem::metric, packs)) == "2 x small mixture");
+}
+
+TEST_CASE("where one kind of cylinder is sold the flow takes more of it") {
+    Packs packs;
+    packs.gas = {round_packs().gas[2]};
+    GasUse use = gas_use("C1", "carbon_dioxide");
+    use.flow = litres_a_minute(18);
+    CHECK(cover_in_words(line_for(use, 0.1, UnitSystem::metric, packs)) == "2 x small dioxide");
+}
+
+TEST_CASE("a cylinder is never counted for nothing, nor for more than its whole litres") {
+    Packs packs;
+    packs.gas = {cylinder("thimble", UnitSystem::metric, "argon_mixture", 1.5, 0.9)}; // gives 1.35 L
+    GasUse use = gas_use("M21", "argon_mixture");
+    use.volume = litres(10);
+    CHECK(cover_in_words(line_for(use, 0, UnitSystem::metric, packs)) == "10 x thimble");
+}

@@ -55,3 +55,12 @@ TEST_CASE("in inch units holes are told in inches") {
                 "welding (1 in link); and one spare",
                 "1 + 0 pieces | drill 0.250 in | to reopen the plugged holes after boring"});
 }
+
+TEST_CASE("a single fitting is replaced too") {
+    CHECK(lines_of({use_of("link", 10, 1, true)}).back() ==
+          "1 + 1 pieces | fittings, hole 10.0 mm | heat ruins the old ones; and one spare");
+}
+
+TEST_CASE("holes that differ by a tenth of a millimetre take a drill each") {
+    CHECK(lines_of({use_of("link", 10, 1, false), use_of("link", 10.1, 1, false)}).size() == 4);
+}

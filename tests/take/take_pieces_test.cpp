@@ -90,3 +90,43 @@ TEST_CASE("with a price the cheapest packets are taken") {
     use.trials.clear();
     CHECK(cover_in_words(take_pieces(use, 0, packets(), UnitSystem::metric)) == "1 x 2 kg packet");
 }
+
+TEST_CASE("a packet that holds one is offered, a smaller one is not") {
+    Packs packs;
+    packs.pieces = {packet("single", UnitSystem::metric, "electrodes", 0.04)};
+    const Need line = take_pieces(electrodes(), 0, packs, UnitSystem::metric);
+    CHECK(cover_in_words(line) == "101 x single"); // 99 and two for the trial
+    packs.pieces = {packet("less than one", UnitSystem::metric, "electrodes", 0.035)};
+    CHECK_FALSE(take_pieces(electrodes(), 0, packs, UnitSystem::metric).pack_known);
+}
+
+// By hand: 2 x 45 + 10 = 100, of which 10.0005 % are 10.0005, so 11; a packet that lacks a little of 55 holds
+// 54, and 100 take two.
+TEST_CASE("a part of an electrode is one more in the reserve and one less in the packet") {
+    PieceUse use = electrodes();
+    use.pieces_each = {45, 10};
+    use.trials.clear();
+    CHECK(take_pieces(use, 0.100005, packets(), UnitSystem::metric).reserve == 11);
+    Packs packs;
+    packs.pieces = {packet("short packet", UnitSystem::metric, "electrodes", 0.036 * 54.9995)};
+    CHECK(take_pieces(use, 0, packs, UnitSystem::metric).supplied == 108);
+}
+
+// By hand: 2.0159 kg hold 55 of 36 g as 2 kg do, and cost 0.14 more at 9 a kilogram.
+TEST_CASE("of packets with as many pieces the cheaper is taken") {
+    PieceUse use = electrodes();
+    use.price_kg = 9;
+    use.counts = {1};
+    use.pieces_each = {55};
+    use.trials.clear();
+    Packs packs;
+    packs.pieces = {packet("heavier packet", UnitSystem::metric, "electrodes", 2.0159),
+                    packet("2 kg packet", UnitSystem::metric, "electrodes", 2)};
+    CHECK(cover_in_words(take_pieces(use, 0, packs, UnitSystem::metric)) == "1 x 2 kg packet");
+}
+
+TEST_CASE("a packet of just two electrodes holds two") {
+    Packs packs;
+    packs.pieces = {packet("pair", UnitSystem::metric, "electrodes", 0.072)};
+    CHECK(cover_in_words(take_pieces(electrodes(), 0, packs, UnitSystem::metric)) == "51 x pair"); // 101
+}

@@ -106,3 +106,59 @@ TEST_CASE("a generator burns a litre for three kilowatt hours") {
 TEST_CASE("without a procedure no power is taken") {
     CHECK(take_power({}, mains(10), 0.1).empty());
 }
+
+// By hand: the working multiplies the single set it needs by 0.
+TEST_CASE("no welding set is kept in reserve") {
+    const Need line = take_power({power_use("root", 200, 24, 4)}, mains(0), 0.1)[0];
+    REQUIRE(line.working.size() >= 2);
+    CHECK(line.reserve == 0);
+    CHECK(line.working[0].value == 1);
+    CHECK(line.working[0].inputs.at(0).values == std::vector<double>{1});
+    REQUIRE(line.working[1].inputs.size() == 1);
+    CHECK(line.working[1].inputs[0].values == std::vector<double>{line.need});
+}
+
+// By hand, with the US gallon of 3.785411784 L (NIST SP 811, B.8, exact): 22 L are 5.81 gallons, six cans of
+// one; 3 kWh to a litre are 11.36 kWh to a gallon.
+TEST_CASE("a generator's fuel is told in whole gallons where the user counts in them") {
+    const Need line =
+        take_power({power_use("fill", 200, 25, 4)}, mains(86.4, 108, 10.8), 0.1, UnitSystem::inch)[2];
+    CHECK_THAT(line.need, WithinAbs(20, exact));
+    CHECK_THAT(line.supplied, WithinAbs(6 * 3.785411784, 1e-9));
+    CHECK(cover_in_words(line) == "1 x 6 gal in cans");
+    CHECK_THAT(line.why, Catch::Contains("60 kWh for arc, heater and boring bar at 11.4 kWh to a gallon"));
+}
+
+// By hand: the period of 10 min is 600 s, a step of 5 % of it 30 s; a hundredth of a second more is the next
+// step.
+TEST_CASE("what is a little over a step takes the next") {
+    CHECK(duty_pct(in_si<Time>(300.01)) == 55);
+    const Need set = take_power({power_use("root", 200.0005, 24, 4)}, mains(0), 0.1)[0];
+    CHECK(set.item == "welding set 201 A at 40 % duty");
+    const Need supply = take_power({power_use("root", 200.01, 24, 4)}, mains(0), 0.1)[1]; // 6.0003 kW
+    CHECK(supply.supplied == 7);
+}
+
+TEST_CASE("a small boring bar is told beside the arc") {
+    MainsUse small = mains(0);
+    small.bar_drive = in_si<Power>(800);
+    const Need line = take_power({power_use("root", 200, 25, 4)}, small, 0.1)[1];
+    CHECK_THAT(line.need, WithinAbs(6.25, exact));
+    CHECK_THAT(line.why, Catch::EndsWith("; the boring bar at another time 0.8 kW"));
+}
+
+// By hand: 8 MJ in the arc are 10 drawn at 80 %, and 5 of heating and 1 of boring beside them.
+TEST_CASE("what is drawn from the mains is arc, heating and boring") {
+    MainsUse use = mains(8, 5);
+    use.boring = in_si<Energy>(1e6);
+    CHECK_THAT(drawn(use).value(), WithinAbs(16e6, 1e-3));
+}
+
+// By hand: 10.8 MJ are 3 kWh, a litre.
+TEST_CASE("boring alone takes a generator's fuel too") {
+    MainsUse use = mains(0);
+    use.boring = in_si<Energy>(10.8e6);
+    const auto lines = take_power({power_use("fill", 200, 25, 4)}, use, 0);
+    REQUIRE(lines.size() == 3);
+    CHECK_THAT(lines[2].need, WithinAbs(1, exact));
+}

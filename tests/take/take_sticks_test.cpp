@@ -76,6 +76,9 @@ TEST_CASE("two of each stick and one thermometer are taken, each with what it is
     CHECK(lines[0].why == "melts when pin is warm enough (110 °C at least); two of each, one breaks");
     CHECK(lines[1].item == "200 °C stick");
     CHECK(lines[2].item == "contact thermometer");
+    CHECK(lines[2].supplied == 1);
+    CHECK(lines[2].reserve == 0);
+    CHECK(lines[0].reserve == 1);
     CHECK(lines[2].why == "no pair of sticks serves lug: measure there"); // one stick cannot say both
     CHECK(take_sticks({use_of(110, 210)}, sticks, UnitSystem::metric).back().why ==
           "to check the sticks and to read between their ratings");

@@ -82,3 +82,9 @@ TEST_CASE("dilution is the job's, else that of the process, and the finished sur
     procedure.dilution.reset();
     CHECK_FALSE(dilution(procedure, wire, table, layers, millimetres(45)));
 }
+
+// By hand: 0.3 x 0.3 = 0.09 is a little over the limit, so a third layer is needed.
+TEST_CASE("a limit missed by little takes one layer more") {
+    CHECK(layers_to_reach(0.3, 0.09) == 2);
+    CHECK(layers_to_reach(0.3, 0.08997) == 3);
+}

@@ -94,6 +94,9 @@ TEST_CASE("the range of WRC-1992 ends where it was drawn for") {
     CHECK(in_wrc_1992_range({{"Mn", 10}, {"Mo", 3}, {"N", 0.2}, {"Si", 1}}));
     for (const char* element : {"Mn", "Mo", "N", "Si"})
         CHECK_FALSE(in_wrc_1992_range({{element, 10.1}}));
+    CHECK_FALSE(in_wrc_1992_range({{"Mo", 3.1}}));
+    CHECK_FALSE(in_wrc_1992_range({{"N", 0.21}}));
+    CHECK_FALSE(in_wrc_1992_range({{"Si", 1.1}}));
 }
 
 TEST_CASE("the first three layers of stainless metal are thinned one after the other") {
@@ -190,4 +193,9 @@ TEST_CASE("ferrite is told of austenitic chromium-nickel metal only") {
     filler.typical = sourced({{"Cr", 20}, {"Ni", 10}});
     CHECK(layer_metals({}, base, filler, of(0.2, 2)));
     CHECK_FALSE(layer_metals({}, base, filler, of(0.2, 2))->wrc); // its nitrogen is not known
+}
+
+// WRC-1992, by hand: 18 + 2 + 0.7 x 0.5.
+TEST_CASE("niobium counts in the chromium equivalent of WRC-1992") {
+    CHECK_THAT(wrc_1992({{"Cr", 18}, {"Mo", 2}, {"Nb", 0.5}}).chromium, WithinAbs(20.35, 1e-12));
 }

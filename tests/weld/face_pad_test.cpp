@@ -76,3 +76,33 @@ TEST_CASE("a bead far too small for a face is not laid") {
     const Bead tiny = scaled(round_bead(mm_min(300)), 1e-4);
     CHECK_FALSE(lay_face({mm(90), mm(150), mm(2)}, mm(2), mm(3), tiny, no_limit, steel_wire()));
 }
+
+// By hand: 2 mm are one layer of 2 mm, and 0.8 mm over both edges of a face of 2 mm of width 3.6 mm, one
+// ring.
+TEST_CASE("one layer and one ring are a pad") {
+    const auto pad =
+        lay_face({mm(90), mm(94), mm(1)}, mm(1), mm(0.8), round_bead(mm_min(300)), no_limit, steel_wire());
+    REQUIRE(pad);
+    CHECK(pad->layers == 1);
+    CHECK(pad->rings == 1);
+    CHECK_THAT(in_mm(pad->first_radius), WithinRel(44.2 + 2, 1e-14));
+    CHECK(pad->last_radius == pad->first_radius);
+}
+
+// By hand: 4.001 mm are 2.0005 layers of 2 mm, and two would not reach.
+TEST_CASE("a thickness a little over whole layers takes one more") {
+    CHECK(pad_of(90, 150, 2.001).value().layers == 3);
+}
+
+// By hand: at 1/5000 of its size the bead lays 4e-4 mm a layer; 10 000 of them are 4 mm. The ring of a narrow
+// face is 0.7 mm wide, 875 rings of 8e-4 mm.
+TEST_CASE("ten thousand layers are the most of a face") {
+    const Bead tiny = scaled(round_bead(mm_min(300)), 2e-4);
+    const auto layers = [&](double thickness) {
+        const auto pad =
+            lay_face({mm(90), mm(91), mm(thickness)}, Length(), mm(0.1), tiny, no_limit, steel_wire());
+        return pad ? pad->layers : 0;
+    };
+    CHECK(layers(4) == 10'000);
+    CHECK(layers(4.0004) == 0);
+}

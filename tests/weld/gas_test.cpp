@@ -45,3 +45,14 @@ TEST_CASE("gas flows while the arc burns and about each start") {
     CHECK_THAT(gas.value() / factor::litre, WithinRel(15.75, 1e-13));
     CHECK(gas_volume(flow_of(12), Time(), 0, in_si<Time>(1), in_si<Time>(2)) == Volume());
 }
+
+// Section 8: 10 L/min through the cup of a tungsten torch, whatever the rod and the gas.
+TEST_CASE("a rod has the flow of the cup") {
+    Gas dioxide;
+    dioxide.flow_L_min_per_mm = {15, "practice"};
+    Procedure procedure;
+    procedure.wire = mm(2.4);
+    Filler rod;
+    rod.form = FillerForm::rod;
+    CHECK_THAT(litres_a_minute(gas_flow(procedure, rod, dioxide)), WithinRel(10, 1e-13));
+}

@@ -174,3 +174,17 @@ TEST_CASE("an arc is refused with a torch, a rate with wire, and over 1 but with
     CHECK(form_faults(rated, filler(FillerForm::stick)).empty());
     CHECK(form_faults(rated, filler(FillerForm::rod)).size() == 1);
 }
+
+// The inputs are in kg/min, the rate in kg/h: 60 minutes each.
+TEST_CASE("the working of a rate is fed with the rate by the minute") {
+    std::vector<Fault> faults;
+    const Filler rod = filler(FillerForm::rod);
+    const Working low = deposition(procedure(), rod, faults).value().piece.value().rate;
+    REQUIRE(low.formula == "60*d_low");
+    CHECK_THAT(low.inputs.at(0).values.at(0), WithinRel(0.6 / 60, 1e-12));
+    Procedure told = procedure();
+    told.deposition_rate = in_si<MassFlow>(1.2 * kg_an_hour);
+    const Working own = deposition(told, rod, faults).value().piece.value().rate;
+    REQUIRE(own.formula == "60*d");
+    CHECK_THAT(own.inputs.at(0).values.at(0), WithinRel(1.2 / 60, 1e-12));
+}

@@ -9,6 +9,7 @@
 
 #include "formula.hpp"
 #include "heat/heat_balance_sample.hpp"
+#include "report/odd_jobs.hpp"
 #include "shop_for_tests.hpp"
 
 using namespace ringfill;
@@ -21,12 +22,17 @@ struct NamedJob {
     std::string text;
 };
 
-/// The demo jobs, and bosses whose heat goes in every way it can.
+/// The demo jobs, jobs at the ends of what there can be, and bosses whose heat goes in every way it can.
 std::vector<NamedJob> jobs() {
     std::vector<NamedJob> all;
     for (const auto& file : std::filesystem::directory_iterator(std::string(RINGFILL_ROOT) + "/cli/demo"))
         if (file.path().extension() == ".json")
             all.push_back({file.path().filename(), read_whole(file.path().string(), job_file_limit)});
+    for (const testing::OddJob& odd : testing::odd_jobs())
+        all.push_back({odd.name, odd.text});
+    all.push_back({"an extreme on one of seven readings, a wall just over 50 mm",
+                   testing::odd_job(R"("finish_diameter": 90, "length": 100, "heat_wall": "50.5 mm",
+                       "worn": { "stations": [ { "depth": 50, "radii": [47, 47, 47, 48, 47, 47, 47] } ] })")});
     testing::BalanceJob boss;
     boss.sink = "\"attached\": [ { \"thickness\": 25 }, { \"thickness\": 12 } ],";
     boss.approved = ", \"post_heat\": { \"temperature\": \"320 degC\", \"time\": \"2 h\" }";

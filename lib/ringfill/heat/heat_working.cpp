@@ -70,8 +70,17 @@ Working asked_working(std::string figure, const AskedTemperature& asked) {
     return temperature_working(std::move(figure), asked.value, asked.formula, asked.inputs, asked.source);
 }
 
+/// The unit that the name of a value ends in, as people write it.
+std::string unit_of(const std::string& name) {
+    if (name.ends_with("_K_per_h"))
+        return "K/h";
+    if (name.ends_with("_pct"))
+        return "%";
+    return name.substr(name.rfind('_') + 1);
+}
+
 Working value_working(std::string figure, const AnsweredFigure& value) {
-    const std::string unit = value.name.substr(value.name.rfind('_') + 1);
+    const std::string unit = unit_of(value.name);
     if (!value.formula.empty())
         return {std::move(figure), value.formula, value.inputs, value.number, unit, value.source};
     return {std::move(figure), "1*x", {{"x", value.number, unit}}, value.number, unit, value.source};
