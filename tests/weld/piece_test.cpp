@@ -84,6 +84,9 @@ TEST_CASE("pieces are rounded up, but not for a rounding error") {
     CHECK(pieces_for(in_si<Mass>(0.3), piece) == 3);
     CHECK(pieces_for(in_si<Mass>(0.1 * 3 * (1 + 1e-12)), piece) == 3);
     CHECK(pieces_for(in_si<Mass>(0.3001), piece) == 4);
+    // a count that no whole number holds once came back negative
+    CHECK(pieces_for(in_si<Mass>(0.1 * most_pieces), piece) == most_pieces);
+    CHECK(pieces_for(in_si<Mass>(1e12), piece) == most_pieces + 1);
 }
 
 TEST_CASE("a table of rates is read between its points, and never beyond") {

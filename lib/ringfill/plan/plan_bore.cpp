@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <ringfill/weld/piece.hpp>
 #include <ringfill/weld/ring_closes.hpp>
 
 namespace ringfill {
@@ -56,6 +57,15 @@ BorePlan plan_bore(const WornBore& bore, const Settings& settings) {
         plan.grooves.push_back(
             fill_groove(groove, plan.build.mean_radius, settings.unscaled, settings.deposition));
     plan.metal = metal(bore, plan.build, plan.layers, plan.faces, plan.grooves, settings.deposition);
+    if (plan.metal.pieces > most_pieces)
+        throw Faulty(
+            Origin::job,
+            fault_at_path(
+                settings.procedure->path + ".wire", {},
+                fmt::format("takes more than {} {} for {}", most_pieces,
+                            settings.deposition.piece->form == FillerForm::stick ? "electrodes" : "rods",
+                            bore.name),
+                "take thicker ones, and check the bore's size and wear"));
     return plan;
 }
 
