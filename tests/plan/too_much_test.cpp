@@ -73,3 +73,27 @@ TEST_CASE("more rods for one bore than a million are refused") {
 TEST_CASE("gas that nobody could bring is refused") {
     CHECK(refusal_of(rod_job("2 mm", "5000", "10000")).starts_with("bores: need "));
 }
+
+// The heat of one ring in a boss of a hair's length once ended in an error of the quadrature.
+TEST_CASE("a boss so light that a ring takes it past any temperature has no heat balance, and says so") {
+    const Plan made = plan(job_from(R"({ "format": "ringfill-job/1", "title": "hair", "units": "mm",
+"procedures": { "p": { "filler": "bronze/ERCuAl-A1", "wire": "0.889 mm", "gas": "I1", "wire_feed": "6.48 m/min",
+                       "current": "124.8 A", "voltage": "27.08 V", "travel": "708.16 mm/min",
+                       "approved": { "reference": "P-12", "interpass_max": "300 degC" } } },
+"bores": [ { "name": "b", "base": "steel/1045", "finish_diameter": "9990 mm", "length": "0.000001 mm",
+             "carry_off": "2 W/K", "attached": [ { "thickness": "3.5509215404021193 in" } ], "boss_diameter": "9991.000002002002 mm",
+             "worn": { "diameter": "9990.000000002 mm" } } ] })"),
+                           shop());
+    CHECK_FALSE(made.bores.at(0).heat_balance);
+    CHECK(made.bores.at(0).no_balance == "its boss is so light that one ring takes it past any temperature");
+}
+
+// A smooth curve through such readings once gave a bore worn to less than nothing.
+TEST_CASE("readings so far apart that the bore would be worn inside out are refused") {
+    std::string text = rod_job("2 mm", "120");
+    text.replace(text.find(R"("worn": {)"), std::string::npos,
+                 R"("worn": { "stations": [ { "depth": 40, "radii": [60.8, 60.9, 25.4, 0.001] } ] } } ] })");
+    CHECK(refusal_of(text) ==
+          "bores[0].worn: has readings of b so far apart that a smooth curve through them passes "
+          "the target axis; check the readings for a slip");
+}

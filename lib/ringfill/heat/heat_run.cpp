@@ -1,6 +1,8 @@
 #include <ringfill/heat/heat_run.hpp>
 
 #include <algorithm>
+#include <cmath>
+#include <limits>
 
 #include <ringfill/heat/slow_cooling.hpp>
 #include <ringfill/units/factor.hpp>
@@ -63,7 +65,8 @@ class Follower {
                 run_.lost = state_.lost;
                 if (!may_begin)
                     return false;
-                lay(pass, static_cast<int>(ring + 1), pass.rings[ring]);
+                if (!lay(pass, static_cast<int>(ring + 1), pass.rings[ring]))
+                    return false;
             }
             before = &pass;
         }
@@ -107,8 +110,13 @@ class Follower {
         return true;
     }
 
-    void lay(const RingPass& pass, int ring, Time time) {
+    /// Not where the boss is so light that the ring takes it past every number.
+    bool lay(const RingPass& pass, int ring, Time time) {
         const ThermalState then = after(settings_.boss, state_, settings_.arc, time);
+        if (!std::isfinite(then.temperature.value())) {
+            run_.ring_peak = in_si<Temperature>(std::numeric_limits<double>::infinity());
+            return give_up(HeatEnd::never_cools, settings_.maximum);
+        }
         run_.welding += time;
         run_.arc_heat += settings_.arc * time;
         run_.ring_peak = std::max(run_.ring_peak, then.temperature);
@@ -123,6 +131,7 @@ class Follower {
             go({HeatStage::weld, pass.pass, pass.layer, ring, time, state_.temperature, then.temperature},
                then);
         }
+        return true;
     }
 
     /// From above the boss comes down to the hold by itself, no faster than it may.

@@ -40,6 +40,13 @@ BorePlan plan_bore(const WornBore& bore, const Settings& settings) {
     plan.travel_set = settings.procedure->travel;
     plan.deposition = settings.deposition;
     plan.survey = survey(bore.worn, bore.length);
+    if (plan.survey.smallest.radius <= Length()) // else the bore would be worn inside out
+        throw Faulty(Origin::job,
+                     fault_at_path(bore.path + ".worn", {},
+                                   fmt::format("has readings of {} so far apart that a smooth curve "
+                                               "through them passes the target axis",
+                                               bore.name),
+                                   "check the readings for a slip"));
     plan.build = prepare(bore, plan.survey);
 
     const auto layering = lay_layers(plan.build.skim_radius, plan.build.weld_to_radius, settings.unscaled,
