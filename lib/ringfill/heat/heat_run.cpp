@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 #include <ringfill/heat/slow_cooling.hpp>
 #include <ringfill/units/factor.hpp>
@@ -65,8 +64,9 @@ class Follower {
                 run_.lost = state_.lost;
                 if (!may_begin)
                     return false;
-                if (!lay(pass, static_cast<int>(ring + 1), pass.rings[ring]))
-                    return false;
+                lay(pass, static_cast<int>(ring + 1), pass.rings[ring]);
+                if (!std::isfinite(run_.ring_peak.value())) // the boss is too light for any number
+                    return give_up(HeatEnd::never_cools, settings_.maximum);
             }
             before = &pass;
         }
@@ -110,16 +110,12 @@ class Follower {
         return true;
     }
 
-    /// Not where the boss is so light that the ring takes it past every number.
-    bool lay(const RingPass& pass, int ring, Time time) {
+    void lay(const RingPass& pass, int ring, Time time) {
         const ThermalState then = after(settings_.boss, state_, settings_.arc, time);
-        if (!std::isfinite(then.temperature.value())) {
-            run_.ring_peak = in_si<Temperature>(std::numeric_limits<double>::infinity());
-            return give_up(HeatEnd::never_cools, settings_.maximum);
-        }
         run_.welding += time;
         run_.arc_heat += settings_.arc * time;
-        run_.ring_peak = std::max(run_.ring_peak, then.temperature);
+        if (!(then.temperature <= run_.ring_peak)) // what is no number too
+            run_.ring_peak = then.temperature;
         HeatStep* last = run_.steps.empty() ? nullptr : &run_.steps.back();
         if (last && last->stage == HeatStage::weld && last->pass == pass.pass && last->layer == pass.layer) {
             last->time += time;
@@ -131,7 +127,6 @@ class Follower {
             go({HeatStage::weld, pass.pass, pass.layer, ring, time, state_.temperature, then.temperature},
                then);
         }
-        return true;
     }
 
     /// From above the boss comes down to the hold by itself, no faster than it may.
