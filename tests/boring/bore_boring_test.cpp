@@ -135,10 +135,10 @@ TEST_CASE("the workings of the edges are fed with the times of the cuts") {
             continue;
         ++seen;
         double sum = 0;
-        for (const double time : work.inputs.at(0).values)
+        for (const double time : work.inputs.at(0).values())
             sum += time;
         CHECK_THAT(sum, WithinRel((rough ? edges.rough_time : edges.finish_time).value(), 1e-12));
-        CHECK(work.inputs.at(1).values.at(0) == edges.life.value());
+        CHECK(work.inputs.at(1).values().at(0) == edges.life.value());
     }
     CHECK(seen == 2);
 }

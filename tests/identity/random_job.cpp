@@ -2,30 +2,11 @@
 
 #include <algorithm>
 #include <array>
-#include <cmath>
-#include <random>
+
+#include "identity/draw.hpp"
 
 namespace ringfill::testing {
 namespace {
-
-/// Draws that come out alike everywhere: the distributions of the standard library may differ.
-class Draw {
-  public:
-    explicit Draw(std::uint64_t seed) : engine_(seed) {}
-
-    int whole(int low, int high) {
-        return low + static_cast<int>(engine_() % static_cast<std::uint64_t>(high - low + 1));
-    }
-    bool chance(int percent) { return whole(1, 100) <= percent; }
-    /// A size as people write it, to 0.01.
-    double size(double low, double high) {
-        const double share = std::ldexp(static_cast<double>(engine_() >> 11), -53);
-        return std::round((low + (high - low) * share) * 100) / 100;
-    }
-
-  private:
-    std::mt19937_64 engine_;
-};
 
 struct Wire {
     const char* filler;

@@ -46,8 +46,8 @@ TEST_CASE("the working of a clock position divides the turn by what it was searc
             continue;
         REQUIRE(work.formula == "360*i/n");
         REQUIRE(work.inputs.size() == 2);
-        const double i = work.inputs[0].values.at(0);
-        const double n = work.inputs[1].values.at(0);
+        const double i = work.inputs[0].values().at(0);
+        const double n = work.inputs[1].values().at(0);
         CHECK(i == std::round(i));
         CHECK_THAT(360 * i / n, WithinAbs(work.value, 1e-9));
         if (work.figure == "survey.largest_radius_clock_deg") {

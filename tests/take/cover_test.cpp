@@ -180,3 +180,16 @@ TEST_CASE("a pack that holds nothing is an error of the program") {
     CHECK_THROWS_AS(cover(10, {{0, {}}}), std::logic_error);
     CHECK_THROWS_AS(cover(10, {{5, {}}, {-1, {}}}), std::logic_error);
 }
+
+// Past all reason, a whole number would overflow: it is held, and such a job refused later.
+TEST_CASE("a need is rounded up to whole units and held where it is past all reason") {
+    CHECK(whole_need(12.3, 1e-6) == 13);
+    CHECK(whole_need(12 + 1e-9, 1e-6) == 12);
+    CHECK(whole_need(0, 1e-6) == 0);
+    CHECK(whole_need(1e30, 1e-6) == 1'000'000'000'000'000);
+}
+
+TEST_CASE("the price of a pack is held where it is past all reason") {
+    CHECK(pack_price(12.34567) == 123'457);
+    CHECK(pack_price(1e8 * 2'000) == 1'000'000'000'000);
+}

@@ -113,9 +113,9 @@ TEST_CASE("no welding set is kept in reserve") {
     REQUIRE(line.working.size() >= 2);
     CHECK(line.reserve == 0);
     CHECK(line.working[0].value == 1);
-    CHECK(line.working[0].inputs.at(0).values == std::vector<double>{1});
+    CHECK(line.working[0].inputs.at(0).values() == std::vector<double>{1});
     REQUIRE(line.working[1].inputs.size() == 1);
-    CHECK(line.working[1].inputs[0].values == std::vector<double>{line.need});
+    CHECK(line.working[1].inputs[0].values() == std::vector<double>{line.need});
 }
 
 // By hand, with the US gallon of 3.785411784 L (NIST SP 811, B.8, exact): 22 L are 5.81 gallons, six cans of

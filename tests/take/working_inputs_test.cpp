@@ -41,8 +41,8 @@ TEST_CASE("the workings of a line are fed with the figures of the line") {
                 for (const Input& input : work.inputs)
                     if (const auto expected = own_figure(line, input.symbol)) {
                         INFO(line.item << ", " << work.figure << ", " << input.symbol);
-                        REQUIRE(input.values.size() == 1);
-                        CHECK(input.values[0] == *expected);
+                        REQUIRE(input.values().size() == 1);
+                        CHECK(input.values()[0] == *expected);
                         ++compared;
                     }
     CHECK(compared > 100);

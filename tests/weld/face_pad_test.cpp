@@ -54,6 +54,17 @@ TEST_CASE("a face between whole layers is laid with an even bead") {
     CHECK_THAT(pad->arc.value(), WithinRel(path / (5 * 36.0 / 25), 1e-13));
 }
 
+// Layers made even give what was asked but for rounding: never a hair less than nothing over it.
+TEST_CASE("an even bead never builds less than nothing over what was asked") {
+    for (int hundredths = 1; hundredths <= 400; ++hundredths) {
+        INFO(hundredths);
+        const auto pad = pad_of(90, 150, hundredths / 100.0);
+        REQUIRE(pad);
+        CHECK(pad->extra_build >= Length());
+        CHECK_THAT(in_mm(pad->extra_build), WithinAbs(0, 1e-12));
+    }
+}
+
 // Worked by hand: the travel may be a third faster, not 36/25: the scale is sqrt(3)/2 and three layers are
 // 3 x 2 x 0.8660254 = 5.1961524 mm, 0.1961524 too many; 36/3.4641016 = 10.4, 11 rings.
 TEST_CASE("a face is clamped by the fastest travel as a bore is") {

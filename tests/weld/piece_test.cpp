@@ -84,6 +84,9 @@ TEST_CASE("pieces are rounded up, but not for a rounding error") {
     CHECK(pieces_for(in_si<Mass>(0.3), piece) == 3);
     CHECK(pieces_for(in_si<Mass>(0.1 * 3 * (1 + 1e-12)), piece) == 3);
     CHECK(pieces_for(in_si<Mass>(0.3001), piece) == 4);
+    // a count that no whole number holds once came back negative
+    CHECK(pieces_for(in_si<Mass>(0.1 * most_pieces), piece) == most_pieces);
+    CHECK(pieces_for(in_si<Mass>(1e12), piece) == most_pieces + 1);
 }
 
 TEST_CASE("a table of rates is read between its points, and never beyond") {
@@ -181,10 +184,10 @@ TEST_CASE("the working of a rate is fed with the rate by the minute") {
     const Filler rod = filler(FillerForm::rod);
     const Working low = deposition(procedure(), rod, faults).value().piece.value().rate;
     REQUIRE(low.formula == "60*d_low");
-    CHECK_THAT(low.inputs.at(0).values.at(0), WithinRel(0.6 / 60, 1e-12));
+    CHECK_THAT(low.inputs.at(0).values().at(0), WithinRel(0.6 / 60, 1e-12));
     Procedure told = procedure();
     told.deposition_rate = in_si<MassFlow>(1.2 * kg_an_hour);
     const Working own = deposition(told, rod, faults).value().piece.value().rate;
     REQUIRE(own.formula == "60*d");
-    CHECK_THAT(own.inputs.at(0).values.at(0), WithinRel(1.2 / 60, 1e-12));
+    CHECK_THAT(own.inputs.at(0).values().at(0), WithinRel(1.2 / 60, 1e-12));
 }

@@ -1,6 +1,8 @@
 #include <ringfill/heat/heat_balance.hpp>
 
 #include <algorithm>
+#include <cmath>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -149,6 +151,9 @@ std::variant<HeatBalance, std::string> heat_balance(const BalanceCase& what) {
     balance.hot = run_with(what, *metal, what.bore.attached);
     if (!what.bore.carry_off && what.bore.attached.empty())
         balance.plated = run_with(what, *metal, {*what.build.wall});
+    for (const BossRun* one : {&std::as_const(balance).hot, &std::as_const(balance).cold()})
+        if (!std::isfinite(one->run.ring_peak.value()))
+            return "its boss is so light that one ring takes it past any temperature";
     balance.biot = biot_number(balance.hot.boss, *metal, balance.hot.settings.maximum, what.ambient);
     return balance;
 }

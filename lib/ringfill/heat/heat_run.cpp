@@ -1,6 +1,7 @@
 #include <ringfill/heat/heat_run.hpp>
 
 #include <algorithm>
+#include <cmath>
 
 #include <ringfill/heat/slow_cooling.hpp>
 #include <ringfill/units/factor.hpp>
@@ -65,6 +66,8 @@ class Follower {
                 if (!may_begin)
                     return false;
                 lay(pass, static_cast<int>(ring + 1), pass.rings[ring]);
+                if (!std::isfinite(run_.ring_peak.value())) // the boss is too light for any number
+                    return give_up(HeatEnd::never_cools, settings_.maximum);
             }
             before = &pass;
         }
@@ -112,7 +115,8 @@ class Follower {
         const ThermalState then = after(settings_.boss, state_, settings_.arc, time);
         run_.welding += time;
         run_.arc_heat += settings_.arc * time;
-        run_.ring_peak = std::max(run_.ring_peak, then.temperature);
+        if (!(then.temperature <= run_.ring_peak)) // what is no number too
+            run_.ring_peak = then.temperature;
         HeatStep* last = run_.steps.empty() ? nullptr : &run_.steps.back();
         if (last && last->stage == HeatStage::weld && last->pass == pass.pass && last->layer == pass.layer) {
             last->time += time;

@@ -12,7 +12,7 @@ inline constexpr double absurd_length = 10; // m
 
 inline constexpr Span size{0, absurd_length, true};
 inline constexpr Span distance{0, absurd_length};
-inline constexpr Span wire{0, 0.01, true};
+inline constexpr Span wire{1e-4, 0.01}; // m, a thin hair to a thick rod
 inline constexpr Span name{1, 80};
 inline constexpr Span title{1, 20'000};
 inline constexpr Span count{1, 10'000};

@@ -28,6 +28,7 @@
 #include <ringfill/plan/plan_quote.hpp>
 #include <ringfill/plan/plan_working.hpp>
 #include <ringfill/plan/settings_told.hpp>
+#include <ringfill/plan/too_much.hpp>
 #include <ringfill/plan/uses.hpp>
 #include <ringfill/take/take.hpp>
 #include <ringfill/take/take_fire_watch.hpp>
@@ -194,6 +195,7 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     ranges::push_back(result.take, take_holes(hole_uses(job), job.units));
     ranges::push_back(result.take, take_inserts(insert_uses(result.bores),
                                                 bar_settings(job.boring, shop.cutting).edge_life.source));
+    refuse_if_any(Origin::job, too_much(result.take));
     result.assumed = job.assumed;
     for (const auto& [name, one] : settings)
         leave_out_unfit(result.assumed, one);

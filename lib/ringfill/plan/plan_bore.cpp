@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <ringfill/weld/piece.hpp>
 #include <ringfill/weld/ring_closes.hpp>
 
 namespace ringfill {
@@ -39,6 +40,13 @@ BorePlan plan_bore(const WornBore& bore, const Settings& settings) {
     plan.travel_set = settings.procedure->travel;
     plan.deposition = settings.deposition;
     plan.survey = survey(bore.worn, bore.length);
+    if (plan.survey.smallest.radius <= Length()) // else the bore would be worn inside out
+        throw Faulty(Origin::job,
+                     fault_at_path(bore.path + ".worn", {},
+                                   fmt::format("has readings of {} so far apart that a smooth curve "
+                                               "through them passes the target axis",
+                                               bore.name),
+                                   "check the readings for a slip"));
     plan.build = prepare(bore, plan.survey);
 
     const auto layering = lay_layers(plan.build.skim_radius, plan.build.weld_to_radius, settings.unscaled,
@@ -56,6 +64,15 @@ BorePlan plan_bore(const WornBore& bore, const Settings& settings) {
         plan.grooves.push_back(
             fill_groove(groove, plan.build.mean_radius, settings.unscaled, settings.deposition));
     plan.metal = metal(bore, plan.build, plan.layers, plan.faces, plan.grooves, settings.deposition);
+    if (plan.metal.pieces > most_pieces)
+        throw Faulty(
+            Origin::job,
+            fault_at_path(
+                settings.procedure->path + ".wire", {},
+                fmt::format("takes more than {} {} for {}", most_pieces,
+                            settings.deposition.piece->form == FillerForm::stick ? "electrodes" : "rods",
+                            bore.name),
+                "take thicker ones, and check the bore's size and wear"));
     return plan;
 }
 

@@ -8,7 +8,7 @@ namespace ringfill {
 namespace {
 
 /// So many pieces and layers have columns and rows of their own; for more the page is printed again.
-constexpr int most_pieces = 4;
+constexpr int most_forms = 4;
 constexpr std::size_t most_layers_listed = 16;
 
 std::vector<std::string> stages(const SheetBore& bore) {
@@ -80,11 +80,11 @@ Markup sizes(const SheetBore& bore, int piece) {
 } // namespace
 
 Markup sheet_forms(const SheetBore& bore) {
-    const int pieces = std::min(bore.planned.count, most_pieces);
+    const int pieces = std::min(bore.planned.count, most_forms);
     Markup all = element("h3", "To write in") + temperatures(bore, pieces);
     for (int piece = 1; piece <= pieces; ++piece)
         all += sizes(bore, piece);
-    if (bore.planned.count > most_pieces)
+    if (bore.planned.count > most_forms)
         all += element("p", "For the other pieces print these pages again.");
     if (bore.planned.layers.size() > most_layers_listed)
         all += element("p", "For the other layers write on: time and temperature before each.");

@@ -13,7 +13,7 @@ namespace ringfill {
 namespace {
 
 /// More pieces than this are not all laid out by the clock on the first page.
-constexpr std::size_t most_pieces = 24;
+constexpr std::size_t most_pieces_listed = 24;
 
 Markup tick(const std::string& what) {
     return element("span", Markup(),
@@ -137,7 +137,7 @@ Markup sheet_day(const Plan& plan) {
     };
     for (const BorePlan& bore : plan.bores)
         for (const PieceClock& piece : piece_clocks(day.day, bore)) {
-            if (table.rows.size() == most_pieces) {
+            if (table.rows.size() == most_pieces_listed) {
                 ++left;
                 continue;
             }

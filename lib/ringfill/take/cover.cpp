@@ -1,6 +1,7 @@
 #include <ringfill/take/cover.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 #include <numeric>
 #include <stdexcept>
@@ -167,6 +168,17 @@ std::vector<std::int64_t> least_cost(Reduced reduced, const std::vector<PackSize
 }
 
 } // namespace
+
+std::int64_t whole_need(double need, double rounding) {
+    constexpr double most = 1e15;
+    return std::llround(std::min(most, std::ceil(need - rounding)));
+}
+
+std::int64_t pack_price(double money) {
+    constexpr double units = 1e4;
+    constexpr double most = 1e12; // four million of them can be added up
+    return std::llround(std::min(most, money * units));
+}
 
 Cover cover(std::int64_t need, const std::vector<PackSize>& packs) {
     if (need <= 0 || packs.empty())

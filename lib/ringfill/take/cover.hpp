@@ -19,6 +19,13 @@ struct Cover {
     std::int64_t packs = 0;
 };
 
+/// A need in whole small units, rounded up but for a rounding of that much; one past all reason is held at
+/// 10^15, where sums stay exact, and refused later.
+std::int64_t whole_need(double need, double rounding);
+
+/// The price of a pack in whole ten-thousandths of money; one past all reason is held at 10^8 of money.
+std::int64_t pack_price(double money);
+
 /// The best packs for a need. If every pack has a price: least cost, then least left over, then fewest packs.
 /// Otherwise (a need priced in part counts as unpriced): among the covers of at most one pack more than the
 /// fewest, the least left over, then the fewest packs. Exact; with prices and a need of more than some four

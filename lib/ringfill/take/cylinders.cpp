@@ -28,7 +28,7 @@ std::int64_t whole_down(double value) {
 }
 
 std::int64_t whole_up(double value) {
-    return std::llround(std::ceil(value - 1e-6));
+    return whole_need(value, 1e-6);
 }
 
 Cover cover_by(std::int64_t need, const std::vector<Offer>& offers, std::int64_t Offer::*figure) {

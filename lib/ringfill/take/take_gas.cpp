@@ -91,7 +91,7 @@ Need take_gas(const GasUse& use, double reserve, const Packs& packs, UnitSystem 
     for (const GasPack& cylinder : cylinders)
         sizes.push_back({whole_litres(cylinder), std::nullopt});
     const double all = line.need + line.reserve;
-    Cover best = cover(std::llround(std::ceil(all - 1e-9)), sizes);
+    Cover best = cover(whole_need(all, 1e-9), sizes);
     if (cylinders.empty())
         line.why += "; no cylinder of this gas is in the table of packs";
     else

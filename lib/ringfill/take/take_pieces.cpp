@@ -9,8 +9,6 @@
 namespace ringfill {
 namespace {
 
-constexpr double price_units = 1e4; // of a unit of money
-
 /// How many whole ones a packet holds; 0: it is too small for one.
 double pieces_in(const PiecePack& pack, Mass each) {
     return std::floor((pack.content.value / each).value() + 1e-9);
@@ -35,11 +33,11 @@ void cover_with(Need& line, const PieceUse& use, const std::vector<const PiecePa
     for (const PiecePack* pack : offered) {
         PackSize size{std::llround(pieces_in(*pack, use.each)), std::nullopt};
         if (use.price_kg)
-            size.price = std::llround(*use.price_kg * pack->content.value.value() * price_units);
+            size.price = pack_price(*use.price_kg * pack->content.value.value());
         sizes.push_back(size);
     }
     const double all = line.need + line.reserve;
-    const Cover best = cover(std::llround(all), sizes);
+    const Cover best = cover(whole_need(all, 0.5), sizes);
     std::vector<double> counts;
     std::vector<double> contents;
     for (std::size_t i = 0; i < sizes.size(); ++i) {

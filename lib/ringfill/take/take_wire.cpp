@@ -15,7 +15,6 @@ namespace ringfill {
 namespace {
 
 constexpr double grams = 1e3;
-constexpr double price_units = 1e4; // of a unit of money
 const Mass same_spool = in_si<Mass>(2e-3);
 
 /// The spools on offer: those the feeder takes, by their names in the table if they are there, or the table's
@@ -48,11 +47,11 @@ void cover_with(Need& line, const std::vector<WirePack>& spools, std::optional<d
         const double kg = spool.content.value.value();
         PackSize size{std::max<std::int64_t>(1, std::llround(std::floor(kg * grams + 1e-6))), std::nullopt};
         if (price_kg)
-            size.price = std::llround(*price_kg * kg * price_units);
+            size.price = pack_price(*price_kg * kg);
         sizes.push_back(size);
     }
     const double all = line.need + line.reserve;
-    const Cover best = cover(std::llround(std::ceil(all * grams - 1e-6)), sizes);
+    const Cover best = cover(whole_need(all * grams, 1e-6), sizes);
     for (std::size_t i = 0; i < spools.size(); ++i)
         if (best.counts[i] > 0)
             line.cover.push_back({spools[i].name, best.counts[i]});

@@ -27,7 +27,8 @@ std::optional<FacePad> lay_face(const Face& face, Length stock, Length overhang,
     const double even = (thickness / (static_cast<double>(pad.layers) * unscaled.layer_height())).value();
     const double slowest = std::sqrt((unscaled.travel / travel_limit).value());
     pad.bead = scaled(unscaled, std::max(even, slowest));
-    pad.extra_build = static_cast<double>(pad.layers) * pad.bead.layer_height() - thickness;
+    const Length over = static_cast<double>(pad.layers) * pad.bead.layer_height() - thickness;
+    pad.extra_build = std::max(over, Length()); // an even bead leaves rounding, of either sign
     pad.rings = steps((face.outer - face.inner) / 2.0 + 2.0 * overhang, pad.bead.pitch);
     if (pad.rings == 0)
         return std::nullopt;

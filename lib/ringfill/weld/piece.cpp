@@ -55,7 +55,8 @@ double share_with_stub(double efficiency, Length length, Length stub) {
 }
 
 int pieces_for(Mass laid, const PieceLaid& piece) {
-    return static_cast<int>(std::ceil((laid / piece.usable).value() - 1e-9));
+    const double count = std::ceil((laid / piece.usable).value() - 1e-9);
+    return count <= most_pieces ? static_cast<int>(count) : most_pieces + 1;
 }
 
 std::optional<Working> piece_rate(const Procedure& procedure, const Filler& filler, const WireSize& size,

@@ -30,7 +30,11 @@ Mass usable_mass(const PieceLaid& piece, LinearMass core, double efficiency);
 /// without its stub [correspondence course on filler metal, lesson IX].
 double share_with_stub(double efficiency, Length length, Length stub);
 
-/// How many are used up for a mass of weld metal, rounded up; 0 for none.
+/// More electrodes or rods than this for one bore are refused: metres of bore, or a core far too thin for it.
+inline constexpr int most_pieces = 1'000'000;
+
+/// How many are used up for a mass of weld metal, rounded up; 0 for none. More than `most_pieces` come back
+/// as `most_pieces` + 1.
 int pieces_for(Mass laid, const PieceLaid& piece);
 
 /// Metal laid by an electrode at a current, from its rate by current or its table, or by a rod at the low end
