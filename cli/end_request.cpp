@@ -57,7 +57,7 @@ EndRequest::~EndRequest() {
         struct sigaction now = {};
         ::sigaction(signal, nullptr, &now);
         if (now.sa_handler == ring)
-            std::signal(signal, SIG_DFL);
+            (void)std::signal(signal, SIG_DFL);
     }
     bell = -1;
 }

@@ -52,6 +52,6 @@ int answer(int argc, const char* const* argv) {
 } // namespace ringfill::cli
 
 int main(int argc, char** argv) {
-    std::signal(SIGPIPE, SIG_IGN); // a closed pipe is an error of write(), not a killed program
+    (void)std::signal(SIGPIPE, SIG_IGN); // a closed pipe is an error of write(), not a killed program
     return ringfill::cli::answer(argc, argv);
 }

@@ -89,7 +89,7 @@ void write_line(int descriptor, char kind, const std::string& text) {
     const rlimit no_core{0, 0};
     ::setrlimit(RLIMIT_CORE, &no_core);
     for (const int crash : {SIGSEGV, SIGBUS, SIGFPE, SIGILL, SIGABRT})
-        std::signal(crash, SIG_DFL);
+        (void)std::signal(crash, SIG_DFL);
     ::dup2(pipes.out.writing(), STDOUT_FILENO);
     ::dup2(pipes.err.writing(), STDERR_FILENO);
     const int report = pipes.report.writing();
@@ -102,7 +102,7 @@ void write_line(int descriptor, char kind, const std::string& text) {
     try {
         conformance(file, sources, watch);
         std::cout.flush();
-        std::fflush(nullptr);
+        (void)std::fflush(nullptr);
         write_line(report, whole, {});
     } catch (const std::exception& error) {
         write_line(report, own_fault, error.what());
@@ -210,7 +210,7 @@ std::string ending(const Heard& heard) {
 PluginTrial try_plugin(const std::string& file, const Bibliography& sources) {
     Pipes pipes;
     std::cout.flush();
-    std::fflush(nullptr); // or the child would print it once more
+    (void)std::fflush(nullptr); // or the child would print it once more
     const pid_t child = ::fork();
     if (child < 0)
         throw std::system_error(errno, std::generic_category(), "a process for the plugin");

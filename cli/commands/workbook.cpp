@@ -97,8 +97,11 @@ lxw_error put(lxw_worksheet* sheet, lxw_row_t row, lxw_col_t column, const Workb
 
 /// One page wide, without the columns that only reckon; what counts is chosen, not typed.
 lxw_error lay_out(lxw_worksheet* sheet, std::size_t rows) {
-    for (lxw_col_t column = 0; column < std::size(column_widths); ++column)
-        worksheet_set_column(sheet, column, column, column_widths[column], nullptr);
+    lxw_col_t column = 0;
+    for (const double width : column_widths) {
+        worksheet_set_column(sheet, column, column, width, nullptr);
+        ++column;
+    }
     worksheet_set_landscape(sheet);
     worksheet_fit_to_pages(sheet, 1, 0);
     std::string packs = counts_words[0];

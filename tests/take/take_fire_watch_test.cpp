@@ -41,6 +41,6 @@ TEST_CASE("the one who watches and the extinguisher are counted once") {
         for (const Working& work : line.working)
             for (const Input& input : work.inputs)
                 if (input.symbol == "n" || input.symbol == "c")
-                    CHECK(input.values == std::vector<double>{1});
+                    CHECK(input.values() == std::vector<double>{1});
     }
 }
