@@ -160,31 +160,32 @@ TEST_CASE("the states on the way are those that a run to each would end in, at t
         CHECK(one.evaluations > 0);
     }
     CHECK(on_the_way(body, at(20), in_si<Power>(900), Time(), 12).empty());
+}
 
-    // Closed form: 5 kg of 500 J/(kg K) that lose 1 W/K to air of 20 degC settle with 100.5 W at 120.5 degC,
-    // and pass 120 on the way after m c/hA ln(100.5/0.5).
-    TEST_CASE("half a watt over the loss at the goal still reaches it") {
-        const ThermalLump body = lump(5, 500, 1, 0, 20);
-        const auto there = when_at(body, at(20), in_si<Power>(100.5), celsius(120));
-        REQUIRE(there);
-        CHECK_THAT(there->time.value(), WithinRel(2500 * std::log(100.5 / 0.5), 1e-6));
-        CHECK_FALSE(when_at(body, at(20), in_si<Power>(99.5), celsius(120)));
-        CHECK_FALSE(when_at(body, at(200), in_si<Power>(100.5), celsius(120)));
-    }
+// Closed form: 5 kg of 500 J/(kg K) that lose 1 W/K to air of 20 degC settle with 100.5 W at 120.5 degC,
+// and pass 120 on the way after m c/hA ln(100.5/0.5).
+TEST_CASE("half a watt over the loss at the goal still reaches it") {
+    const ThermalLump body = lump(5, 500, 1, 0, 20);
+    const auto there = when_at(body, at(20), in_si<Power>(100.5), celsius(120));
+    REQUIRE(there);
+    CHECK_THAT(there->time.value(), WithinRel(2500 * std::log(100.5 / 0.5), 1e-6));
+    CHECK_FALSE(when_at(body, at(20), in_si<Power>(99.5), celsius(120)));
+    CHECK_FALSE(when_at(body, at(200), in_si<Power>(100.5), celsius(120)));
+}
 
-    // Closed form: half a second of cooling from 200 degC in air of 20 degC, (T - 20) falls by
-    // exp(-0.5/2500).
-    TEST_CASE("half a second is followed too, and no time changes nothing") {
-        const ThermalLump body = lump(5, 500, 1, 0, 20);
-        const ThermalState then = after(body, at(200), Power(), in_si<Time>(0.5));
-        CHECK_THAT(deg_c(then.temperature), WithinAbs(20 + 180 * std::exp(-0.5 / 2500), 1e-6));
-        CHECK_THAT(then.time.value(), WithinAbs(0.5, 1e-12));
-        CHECK(after(body, at(200), Power(), Time()).temperature == celsius(200));
-    }
+// Closed form: half a second of cooling from 200 degC in air of 20 degC, (T - 20) falls by
+// exp(-0.5/2500).
+TEST_CASE("half a second is followed too, and no time changes nothing") {
+    const ThermalLump body = lump(5, 500, 1, 0, 20);
+    const ThermalState then = after(body, at(200), Power(), in_si<Time>(0.5));
+    CHECK_THAT(deg_c(then.temperature), WithinAbs(20 + 180 * std::exp(-0.5 / 2500), 1e-6));
+    CHECK_THAT(then.time.value(), WithinAbs(0.5, 1e-12));
+    CHECK(after(body, at(200), Power(), Time()).temperature == celsius(200));
+}
 
-    TEST_CASE("half a degree up and half a degree down are ways too") {
-        const ThermalLump body = lump(5, 500, 1, 0, 20);
-        CHECK(when_at(body, at(119.5), in_si<Power>(200), celsius(120)));
-        CHECK(when_at(body, at(120.5), Power(), celsius(120)));
-        CHECK_FALSE(when_at(body, at(119.5), Power(), celsius(120)));
-    }
+TEST_CASE("half a degree up and half a degree down are ways too") {
+    const ThermalLump body = lump(5, 500, 1, 0, 20);
+    CHECK(when_at(body, at(119.5), in_si<Power>(200), celsius(120)));
+    CHECK(when_at(body, at(120.5), Power(), celsius(120)));
+    CHECK_FALSE(when_at(body, at(119.5), Power(), celsius(120)));
+}

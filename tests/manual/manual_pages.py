@@ -33,6 +33,7 @@ FIELDS = re.findall(r"^ {5}(\S[\w.\[\]]*)(?: {2}[^\n]*)?\n(.*?)(?=^ {5}\S|\Z)", 
 WHOLE_JOB = section(PAGE["ringfill-job.5"], "EXAMPLES").partition("A whole job:")[2]
 
 
+JOB_ON_ONE_LINE = json.dumps(read((Path(__file__).parents[2] / "cli/demo/sluice-gate-lugs.json").read_text())) + "\n"
 BY_DIAMETER = {"bores[].worn": {"diameter": "93 mm"}}
 # What must stand differently in the job that the page shows before a field can have its example.
 BESIDE = {
@@ -112,6 +113,7 @@ class ManualPages(unittest.TestCase):
         for command in PROGRAM.commands():
             self.assertTrue(any(f"ringfill {command}" in line for line in lines), command)
         with tempfile.TemporaryDirectory() as folder:
+            (Path(folder) / "jobs.jsonl").write_text(JOB_ON_ONE_LINE * 2)  # what a user of batch has at hand
             for line in lines:
                 with self.subTest(line):
                     before = set(Path(folder).iterdir())

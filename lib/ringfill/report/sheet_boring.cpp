@@ -31,6 +31,7 @@ std::vector<Markup> cut_row(const SheetBore& bore, std::size_t i) {
 Markup cut_table(const SheetBore& bore) {
     const BoringPlan& boring = bore.planned.boring;
     PageTable table{"Cuts", {{"cut"}, {"a side", true}, {"from", true}, {"to", true}, {"time", true}}};
+    table.kind = "cuts";
     const std::size_t count = boring.cuts.size();
     for (std::size_t i = 0; i < count; ++i) {
         if (count > longest_list && i == kept_at_begin) {

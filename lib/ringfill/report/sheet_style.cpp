@@ -61,6 +61,7 @@ constexpr std::string_view narrow = R"css(
   th, td { padding-right: .3rem; }
   table.small td, table.day th { overflow-wrap: anywhere; }
   [data-shown=clock] { white-space: normal; }
+  table.cuts [data-figure] { white-space: normal; }
   table.form { font-size: .68rem; }
   table.form th, table.form td { padding: .15rem; overflow-wrap: anywhere; hyphens: auto; }
   table.take { table-layout: fixed; }
