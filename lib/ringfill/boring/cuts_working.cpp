@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-
 #include <ringfill/fault/place.hpp>
 #include <ringfill/units/metric.hpp>
 

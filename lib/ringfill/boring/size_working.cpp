@@ -1,6 +1,5 @@
 #include <ringfill/boring/boring_working.hpp>
 
-
 #include <ringfill/fault/place.hpp>
 #include <ringfill/units/metric.hpp>
 

@@ -44,9 +44,10 @@ bool DocumentBuilder::append(json::string_view s) {
 bool DocumentBuilder::number(double d, json::error_code& ec) {
     const std::size_t begin = token;
     if (!std::isfinite(d) && faults_.size() < most_faults)
-        faults_.push_back(fault_at(document_, begin, path(),
-                      printable(std::string_view(document_.text).substr(begin, chunk_begin - begin), 60),
-                      "is too large to be a number here", "write the value you measured"));
+        faults_.push_back(
+            fault_at(document_, begin, path(),
+                     printable(std::string_view(document_.text).substr(begin, chunk_begin - begin), 60),
+                     "is too large to be a number here", "write the value you measured"));
     return add(Value(std::isfinite(d) ? d : 0.0), chunk_begin, ec);
 }
 
@@ -102,8 +103,8 @@ void DocumentBuilder::put_member(Value::Object& members, Value value) {
                 return; // finding the place of a fault reads the whole text before it
             const Place first = place_at(document_.text, member.name_begin);
             faults_.push_back(fault_at(document_, key_begin_, path(), {},
-                          fmt::format("stands here twice, first in line {}", first.line),
-                          "keep one of the two"));
+                                       fmt::format("stands here twice, first in line {}", first.line),
+                                       "keep one of the two"));
             return;
         }
     if (members.size() == most_members)

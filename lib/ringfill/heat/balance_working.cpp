@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {

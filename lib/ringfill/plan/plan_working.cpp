@@ -38,15 +38,13 @@ std::vector<Working> bore_working(const WornBore& bore, const BorePlan& planned,
     append(work, layers_working(weld, planned.layers));
     append(work, faces_working(weld, planned.faces));
     append(work, grooves_working(weld, planned.grooves));
-    append(work,
-                      metal_working(weld, planned.layers, planned.faces, planned.grooves, planned.metal));
+    append(work, metal_working(weld, planned.layers, planned.faces, planned.grooves, planned.metal));
     if (planned.dilution)
         append(work, dilution_working(*planned.dilution, planned.layer_metals));
-    append(work, heat_working(bore, planned.build, planned.bead.travel, planned.faces,
-                                         planned.grooves, planned.heat));
+    append(work, heat_working(bore, planned.build, planned.bead.travel, planned.faces, planned.grooves,
+                              planned.heat));
     if (planned.heat_balance)
-        append(work,
-                          balance_working(bore, planned.build, planned.metal.arc, *planned.heat_balance));
+        append(work, balance_working(bore, planned.build, planned.metal.arc, *planned.heat_balance));
     append(work, planned.boring_working);
     return work;
 }
