@@ -33,6 +33,7 @@ class Flight {
             if (!thrown_)
                 thrown_ = std::current_exception();
             stop_ = true;
+            wanted_ = false; // nothing is put behind what could not be
             room_.notify_all();
         }
     }
@@ -68,9 +69,10 @@ class Flight {
             LineAnswer ready = std::move(first->second);
             waiting_.erase(first);
             ++next_put_;
-            if (wanted_ && !work_.put(std::move(ready))) {
-                wanted_ = false;
-                stop_ = true;
+            if (wanted_) {
+                wanted_ = false; // should it throw
+                wanted_ = work_.put(std::move(ready));
+                stop_ = stop_ || !wanted_;
             }
         }
         room_.notify_all();

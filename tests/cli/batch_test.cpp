@@ -210,6 +210,19 @@ TEST_CASE("a reader that has enough ends a batch without a fault") {
     CHECK(outcome.err.empty());
 }
 
+TEST_CASE("batch ends with status 4 where its answers cannot be written") {
+    const Workspace workspace;
+    std::string jobs;
+    for (int i = 0; i < 20; ++i)
+        jobs += titled(fmt::format("job {}", i));
+    const int full = ::open("/dev/full", O_WRONLY | O_CLOEXEC);
+    const Outcome outcome = run(workspace, {.words = {"batch", "-"}, .input = jobs, .standard_output = full});
+    ::close(full);
+    CHECK(outcome.status == 4);
+    CHECK(outcome.err == "standard output: cannot be written: No space left on device; make room, or write "
+                         "elsewhere with -o FILE\n");
+}
+
 TEST_CASE("batch needs a file that can be read") {
     const Workspace workspace;
     const auto refused = [&](const std::vector<std::string>& words, int status, const std::string& message) {
