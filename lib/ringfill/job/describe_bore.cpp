@@ -16,7 +16,7 @@ constexpr std::array attached_fields = {
     Field{.name = "thickness",
           .kind = Kind::length,
           .required = true,
-          .span = spans::size,
+          .span = Span{1e-4, spans::absurd_length}, // m; of a plate that is none nothing can be worked out
           .help = "thickness of the plate",
           .sample = R"("25 mm")"},
 };
