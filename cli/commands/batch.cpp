@@ -29,7 +29,8 @@
 namespace ringfill::cli {
 namespace {
 
-LineAnswer faulty_line(const Line& line, Origin origin, ExitCode status, std::vector<Fault> faults) {
+LineAnswer faulty_line(const Line& line, std::optional<Origin> origin, ExitCode status,
+                       std::vector<Fault> faults) {
     for (Fault& fault : faults)
         if (origin == Origin::job)
             fault.place.line = line.number; // a job of one line knows only of its first
@@ -54,7 +55,7 @@ LineAnswer answer_line(const Line& line, const std::string& name, const Request&
     } catch (const Faulty& faulty) {
         return faulty_line(line, faulty.origin(), exit_code_of(faulty.origin()), faulty.faults());
     } catch (const std::exception& error) {
-        return faulty_line(line, Origin::job, our_fault,
+        return faulty_line(line, std::nullopt, our_fault,
                            {fault_in_file(name, fmt::format("a fault of the program: {}", error.what()),
                                           "please report it with the line")});
     }

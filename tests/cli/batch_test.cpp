@@ -194,9 +194,6 @@ TEST_CASE("a file that batch writes is there when all is done, and not before") 
 
 TEST_CASE("a reader that has enough ends a batch without a fault") {
     const Workspace workspace;
-    const Talk talk(workspace, {"batch", "-"});
-    talk.say(titled("one"));
-    CHECK_THAT(talk.hear_line(), Contains("\"title\":\"one\""));
     std::array<int, 2> unread{};
     REQUIRE(::pipe2(unread.data(), O_CLOEXEC) == 0);
     ::close(unread[0]);

@@ -14,11 +14,13 @@ from pathlib import Path
 # In the order of likelihood; the own room's tests go before all of them.
 TESTS = ["published", "working", "plan", "weld", "boring", "day", "quote", "caution", "job", "heat", "survey", "take"]
 SLOW = ["report", "identity"]  # seconds to minutes: for what survives all others
+LONGEST_TEST = 900  # seconds of processor: an endless mutant ends even when nobody waits for it any more
 ROOM_FOR_TESTS = 4 << 30  # bytes: a count that runs away shall not take the machine with it
 
 
 def limited():
     resource.setrlimit(resource.RLIMIT_AS, (ROOM_FOR_TESTS, ROOM_FOR_TESTS))
+    resource.setrlimit(resource.RLIMIT_CPU, (LONGEST_TEST, LONGEST_TEST))
 
 
 def quiet(command, **more):

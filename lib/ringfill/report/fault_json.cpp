@@ -7,8 +7,10 @@
 namespace ringfill {
 namespace {
 
-std::string_view in_a_word(Origin origin) {
-    switch (origin) {
+std::string_view in_a_word(std::optional<Origin> origin) {
+    if (!origin)
+        return "program";
+    switch (*origin) {
     case Origin::job:
         return "job";
     case Origin::command_line:
@@ -39,7 +41,7 @@ Value fault_object(Fault fault) {
 
 } // namespace
 
-Value fault_document(std::size_t line, Origin origin, const std::vector<Fault>& faults) {
+Value fault_document(std::size_t line, std::optional<Origin> origin, const std::vector<Fault>& faults) {
     Value::List list;
     for (const Fault& fault : faults)
         list.push_back(fault_object(fault));
