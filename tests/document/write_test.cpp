@@ -1,9 +1,13 @@
 #include <catch2/catch.hpp>
 
+#include <array>
+#include <charconv>
 #include <cmath>
 #include <limits>
 #include <random>
 #include <stdexcept>
+
+#include <boost/json/parse.hpp>
 
 #include <ringfill/document/parse.hpp>
 #include <ringfill/document/write.hpp>
@@ -42,6 +46,37 @@ TEST_CASE("a number written and read back keeps fifteen digits") {
     }
 }
 
+TEST_CASE("a number has the fifteen digits that the standard library gives it") {
+    std::mt19937_64 random(11);
+    std::uniform_real_distribution<double> digits(1, 10);
+    std::uniform_int_distribution<int> size(-7, 15);
+    const auto check = [](double number) {
+        std::array<char, 32> signs = {};
+        const char* const end = std::to_chars(signs.data(), signs.data() + signs.size(), number,
+                                              std::chars_format::scientific, 14)
+                                    .ptr;
+        const std::string written = write_number(number);
+        double by_library = 0;
+        double ours = 0;
+        std::from_chars(signs.data(), end, by_library);
+        std::from_chars(written.data(), written.data() + written.size(), ours);
+        INFO(written << " of "
+                     << std::string_view(signs.data(), static_cast<std::size_t>(end - signs.data())));
+        REQUIRE(ours == by_library);
+    };
+    for (int i = 0; i < 100'000; ++i)
+        check(digits(random) * std::pow(10.0, size(random)));
+    for (int exponent = -7; exponent <= 16; ++exponent) // nearest to a power of ten and to half a digit
+        for (const double near : {1.0, 9.999999999999995, 1.000000000000005, 2.5, 1.234567890123455,
+                                  9.999999999999994, 1.0000000000000002, 4.503599627370497}) {
+            const double number = near * std::pow(10.0, exponent);
+            for (const double one : {std::nextafter(number, 0.0), number, std::nextafter(number, 1e300)})
+                check(one);
+        }
+    for (int i = 0; i < 50'000; ++i) // sixteen digits that end in a five, where a double may hold them
+        check((std::floor(digits(random) * 1e13) + 0.5) / std::pow(10.0, i % 5));
+}
+
 TEST_CASE("a number that is not finite never reaches a result") {
     for (const double number :
          {std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity(),
@@ -56,6 +91,22 @@ TEST_CASE("texts are written so that they read back the same") {
     CHECK(write_json(Value(all)) ==
           "\"\\\"\\\\/\\u0008\\u000c\\n\\u000d\\t\\u0001\\u001f\\u007f½″\U0001F527\\u0000end\"\n");
     CHECK(*parse("t", write_json(Value(all)), Origin::job).root.text() == all);
+}
+
+TEST_CASE("each character is written so wherever it stands in a text") {
+    const std::string around = "some nineteen bytes";
+    for (std::uint32_t code = 0; code < 0x100; ++code)
+        for (std::size_t at = 0; at <= around.size(); ++at) {
+            const std::string sign = code < 0x80 ? std::string(1, static_cast<char>(code))
+                                                 : std::string{static_cast<char>(0xC0U | (code >> 6U)),
+                                                               static_cast<char>(0x80U | (code & 0x3FU))};
+            const std::string text = around.substr(0, at) + sign + around.substr(at);
+            const std::string written = write_json_line(Value(text));
+            INFO(code << " at " << at);
+            REQUIRE(boost::json::parse(written.substr(0, written.size() - 1)).as_string() == text);
+            const bool bare = written == '"' + text + "\"\n";
+            REQUIRE(bare == (code >= 0xA0 || (code >= 0x20 && code < 0x7F && code != '"' && code != '\\')));
+        }
 }
 
 TEST_CASE("the layout is two blanks of indent, members in order, plain lists on one line") {

@@ -7,7 +7,8 @@ using namespace ringfill;
 namespace {
 
 std::string filled(std::string_view text, UnitSystem units) {
-    return filled_in(text, units, [](std::string_view word) { return std::string(word) + "!"; });
+    return with_words(with_measures(text, units),
+                      [](std::string_view word) { return std::string(word) + "!"; });
 }
 
 } // namespace

@@ -57,7 +57,7 @@ int rough_cuts(Length stock, Length rough_cut) {
     if (stock <= no_stock)
         return 0;
     const double count = std::ceil((stock / rough_cut).value() - 1e-9);
-    return static_cast<int>(std::clamp(count, 1.0, most_cuts + 1.0));
+    return static_cast<int>(std::clamp<double>(count, 1, most_cuts + 1));
 }
 
 std::vector<Cut> skim_cuts(Length smallest_radius, Length skim_radius, Length rough_cut) {

@@ -7,7 +7,7 @@ namespace ringfill {
 
 int edges_for(Time cutting, Time life) {
     const double count = std::ceil((cutting / life).value() - 1e-9);
-    return static_cast<int>(std::clamp(count, 0.0, most_edges + 1.0));
+    return static_cast<int>(std::clamp<double>(count, 0, most_edges + 1));
 }
 
 Edges edges(Time rough_time, Time finish_time, Time life) {

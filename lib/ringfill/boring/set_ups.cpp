@@ -9,7 +9,7 @@ int set_ups(Length welded_length, std::optional<Length> stroke) {
     if (!stroke)
         return 1;
     const double count = std::ceil((welded_length / *stroke).value() - 1e-9);
-    return static_cast<int>(std::clamp(count, 1.0, most_set_ups + 1.0));
+    return static_cast<int>(std::clamp<double>(count, 1, most_set_ups + 1));
 }
 
 } // namespace ringfill

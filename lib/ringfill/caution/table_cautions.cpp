@@ -30,11 +30,11 @@ std::string limits_of(const CautionRow& row) {
 }
 
 std::string text_of(const CautionRow& row, const WorkFacts& facts, const FireWatch& watch) {
-    return filled_in(row.text, facts.units,
-                     [&](std::string_view word) {
-                         return word == "clear" ? show_clear(watch.clear.value, facts.units)
-                                                : watched_until(watch);
-                     }) +
+    return with_words(row.told.at(facts.units),
+                      [&](std::string_view word) {
+                          return word == "clear" ? show_clear(watch.clear.value, facts.units)
+                                                 : watched_until(watch);
+                      }) +
            limits_of(row);
 }
 

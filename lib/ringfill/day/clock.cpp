@@ -9,7 +9,7 @@
 namespace ringfill {
 namespace {
 
-constexpr long minutes_in_day = 24 * 60;
+constexpr long minutes_in_day = 24L * 60;
 
 /// Minutes since the midnight before the first day.
 long minute_of(const Calendar& calendar, Time at) {

@@ -47,6 +47,9 @@ Character character_at(std::string_view text, std::size_t i) {
 
 bool disturbs(std::uint32_t code) {
     const bool control = code < 0x20 || (code >= 0x7F && code < 0xA0);
+    constexpr std::uint32_t first_beyond_latin = 0x061C;
+    if (code < first_beyond_latin)
+        return control;
     const bool separator = code == 0x2028 || code == 0x2029;
     const bool direction = code == 0x061C || code == 0x200E || code == 0x200F ||
                            (code >= 0x202A && code <= 0x202E) || (code >= 0x2066 && code <= 0x2069);

@@ -15,6 +15,11 @@ std::optional<double> share_of(const std::vector<std::pair<std::string, double>>
     return found == composition.end() ? std::nullopt : std::optional(found->second);
 }
 
+/// An element that is not named counts as none of it.
+double percent_of(const std::vector<std::pair<std::string, double>>& composition, std::string_view element) {
+    return share_of(composition, element).value_or(0);
+}
+
 std::vector<std::pair<std::string, double>> of_table(const Composition& composition) {
     std::vector<std::pair<std::string, double>> shares;
     for (const auto& [element, percent] : composition)
@@ -51,33 +56,31 @@ std::vector<std::pair<std::string, double>> of_deposit(const Filler& filler) {
 
 // Of the upper limits, common practice, no source: 309L, 308L, not 13 % Cr; nickel and its alloys.
 bool is_nickel(const Filler& filler) {
-    return share_of(of_deposit(filler), "Ni").value_or(0) >= 40;
+    return percent_of(of_deposit(filler), "Ni") >= 40;
 }
 bool is_austenitic(const Filler& filler) {
-    const auto share = [&](std::string_view element) {
-        return share_of(of_deposit(filler), element).value_or(0);
-    };
-    return share("Cr") > 16 && share("Ni") > 7 && !is_nickel(filler);
+    const auto shares = of_deposit(filler);
+    return percent_of(shares, "Cr") > 16 && percent_of(shares, "Ni") > 7 && !is_nickel(filler);
 }
 
 // Common practice, no source, as for base metals: 10 % Mn; over 5 % Al, Sn or Cu, or of a group of bronze.
 bool is_foreign(const Filler& filler) {
     const auto shares = of_deposit(filler);
     const auto over = [&](std::string_view element, double percent) {
-        return share_of(shares, element).value_or(0) > percent;
+        return percent_of(shares, element) > percent;
     };
     if (is_nickel(filler))
         return false;
     return filler.group.ends_with("bronze_filler") || over("Al", 5) || over("Sn", 5) || over("Cu", 5) ||
-           share_of(shares, "Mn").value_or(0) >= 10;
+           percent_of(shares, "Mn") >= 10;
 }
 
 /// Steel or martensitic stainless: neither of much chromium, as stainless metal, cobalt and hard iron are,
 /// nor iron.
 bool is_ferritic(const Filler& filler) {
     const auto shares = of_deposit(filler);
-    return !is_nickel(filler) && !is_foreign(filler) && share_of(shares, "Cr").value_or(0) <= 16 &&
-           share_of(shares, "C").value_or(0) < 2;
+    return !is_nickel(filler) && !is_foreign(filler) && percent_of(shares, "Cr") <= 16 &&
+           percent_of(shares, "C") < 2;
 }
 
 } // namespace

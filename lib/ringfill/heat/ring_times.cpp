@@ -16,7 +16,7 @@ std::size_t groove_rings(const Groove& groove, const GrooveFill& fill) {
     if (!(fill.volume > Volume()))
         return 0;
     const double turns = (fill.path / (std::numbers::pi * groove.diameter)).value();
-    return static_cast<std::size_t>(std::clamp(std::ceil(turns - 1e-9), 1.0, 1e9));
+    return static_cast<std::size_t>(std::clamp<double>(std::ceil(turns - 1e-9), 1, 1e9));
 }
 
 RingPass groove_pass(std::size_t i, const Groove& groove, const GrooveFill& fill) {

@@ -209,7 +209,7 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     judge_by_table(result, job, shop, settings);
     plan_quote(result, job, shop, faults);
     refuse_if_any(Origin::job, faults);
-    result.working = plan_working(job, result, settings);
+    gather_working(result, job, settings);
     return result;
 }
 

@@ -51,7 +51,7 @@ struct BorePlan {
     std::optional<HeatBalance> heat_balance;
     std::string no_balance; ///< why there is none, the end of a sentence
     BoringPlan boring;
-    std::vector<Working> boring_working;
+    std::vector<Working> boring_working; ///< until it stands among the plan's
 };
 
 /// How one of several alike is told from the others: "arm root 2"; alone it has the name of its bore.

@@ -31,6 +31,8 @@ int rank(const Caution& caution) {
 Bibliography cited(const std::vector<Caution>& cautions, const Shop& shop) {
     Bibliography sources;
     const auto add = [&](const std::string& key) {
+        if (sources.contains(key))
+            return;
         if (const auto own = shop.cautions.sources.find(key); own != shop.cautions.sources.end())
             sources.insert(*own);
         for (const Family& family : shop.registry.families)

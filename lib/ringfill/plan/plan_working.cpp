@@ -4,6 +4,7 @@
 #include <ringfill/plan/plan_day.hpp>
 
 #include <functional>
+#include <utility>
 
 #include <range/v3/action/push_back.hpp>
 #include <range/v3/range/conversion.hpp>
@@ -20,7 +21,7 @@
 namespace ringfill {
 namespace {
 
-std::vector<Working> bore_working(const WornBore& bore, const BorePlan& planned, const Settings& settings) {
+std::vector<Working> bore_working(const WornBore& bore, BorePlan& planned, const Settings& settings) {
     const WeldFigures weld{bore,
                            planned.build,
                            planned.deposition,
@@ -45,7 +46,7 @@ std::vector<Working> bore_working(const WornBore& bore, const BorePlan& planned,
                               planned.heat));
     if (planned.heat_balance)
         append(work, balance_working(bore, planned.build, planned.metal.arc, *planned.heat_balance));
-    append(work, planned.boring_working);
+    append(work, std::exchange(planned.boring_working, {}));
     return work;
 }
 
@@ -114,8 +115,8 @@ std::vector<Working> totals_working(const Plan& plan, const SettingsByProcedure&
 
 } // namespace
 
-std::vector<Working> plan_working(const Job& job, const Plan& plan, const SettingsByProcedure& settings) {
-    std::vector<Working> work;
+void gather_working(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
+    std::vector<Working>& work = plan.working;
     for (std::size_t i = 0; i < plan.bores.size(); ++i)
         ranges::push_back(
             work, under(element_path("bores", i),
@@ -125,10 +126,9 @@ std::vector<Working> plan_working(const Job& job, const Plan& plan, const Settin
         append(work, day_working(*plan.day));
     append(work, fire_watch_working(plan.fire_watch));
     for (std::size_t i = 0; i < plan.take.size(); ++i)
-        append(work, under(element_path("take", i), plan.take[i].working));
+        append(work, under(element_path("take", i), std::exchange(plan.take[i].working, {})));
     if (plan.quote)
         append(work, quote_working(*plan.quote));
-    return work;
 }
 
 } // namespace ringfill

@@ -196,10 +196,9 @@ Value totals_object(const Plan& plan) {
 
 /// All but the workings.
 Value::Object plan_head(const Plan& plan) {
-    Value::Object object{{"format", "ringfill-plan/1"},
-                         {"title", plan.title},
-                         {"bores", list_of(plan.bores, bore_object)},
-                         {"totals", totals_object(plan)}};
+    Value::Object object{{"format", "ringfill-plan/1"}, {"title", plan.title}};
+    object.push_back({"bores", list_of(plan.bores, bore_object)}); // moved; in the braces it would be copied
+    object.push_back({"totals", totals_object(plan)});
     if (plan.day)
         object.push_back({"day", day_object(*plan.day)});
     object.push_back({"fire_watch", fire_watch_object(plan.fire_watch)});
@@ -224,13 +223,15 @@ Value plan_document(const Plan& plan) {
 std::string plan_line(const Plan& plan) {
     std::string line;
     append_json(line, plan_head(plan));
-    line.pop_back(); // the bracket that ends it
-    line += ",\"working\":[";
-    for (const Working& work : plan.working) {
-        line += &work == &plan.working.front() ? "" : ",";
-        append_json(line, working_object(work));
+    line.pop_back();                           // the bracket that ends it
+    constexpr std::size_t usual_working = 400; // bytes, so that the line grows but once
+    line.reserve(line.size() + plan.working.size() * usual_working);
+    {
+        TextEnd out(line);
+        out.put(",\"working\":");
+        put_working_list(out, plan.working);
+        out.put("}\n");
     }
-    line += "]}\n";
     return line;
 }
 

@@ -4,6 +4,9 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/transform.hpp>
+
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/closing.hpp>
 #include <ringfill/report/columns.hpp>
@@ -73,9 +76,7 @@ void add_section(std::vector<Row>& rows, const QuoteSection& section, int expone
 
 /// The names stand before the cells, or above them where they are too long for that.
 std::string table(const std::vector<Row>& rows, const Style& style) {
-    std::vector<std::vector<std::string>> cells;
-    for (const Row& row : rows)
-        cells.push_back(row.cells);
+    const auto cells = rows | ranges::views::transform(&Row::cells) | ranges::to<std::vector>();
     const auto lines = columns(cells, {true, true, true});
     std::size_t right = 0;
     for (const std::string& line : lines)
@@ -90,9 +91,9 @@ std::string table(const std::vector<Row>& rows, const Style& style) {
         std::string row;
         if (used + 2 + right <= page_width) {
             blanks.resize(page_width - right - used);
-            row = indent + rows[i].name + blanks + lines[i] + '\n';
+            row = fmt::format("{}{}{}{}\n", indent, rows[i].name, blanks, lines[i]);
         } else {
-            row = wrapped(rows[i].name, indent) + blanks + lines[i] + '\n';
+            row = fmt::format("{}{}{}\n", wrapped(rows[i].name, indent), blanks, lines[i]);
         }
         text += rows[i].strong ? style.strong(row.substr(0, row.size() - 1)) + '\n' : row;
     }

@@ -41,15 +41,22 @@ struct Piece {
     bool is_broken = false; ///< a brace without its partner
 };
 
+/// Where the next brace stands, or npos.
+std::size_t next_brace(std::string_view text, std::size_t from) {
+    const auto* const found =
+        std::find_if(text.begin() + from, text.end(), [](char sign) { return sign == '{' || sign == '}'; });
+    return found == text.end() ? std::string_view::npos : static_cast<std::size_t>(found - text.begin());
+}
+
 std::vector<Piece> pieces_of(std::string_view text) {
     std::vector<Piece> pieces;
     while (!text.empty()) {
-        const std::size_t brace = text.find_first_of("{}");
+        const std::size_t brace = next_brace(text, 0);
         if (brace != 0)
             pieces.push_back({text.substr(0, brace)});
         if (brace == std::string_view::npos)
             break;
-        const std::size_t end = text[brace] == '{' ? text.find_first_of("{}", brace + 1) : brace;
+        const std::size_t end = text[brace] == '{' ? next_brace(text, brace + 1) : brace;
         if (end == std::string_view::npos || text[end] != '}' || end == brace) {
             pieces.push_back({text.substr(brace, 1), true, true});
             text.remove_prefix(brace + 1);
@@ -117,18 +124,17 @@ std::optional<std::string> wrong_brace(std::string_view text) {
     return std::nullopt;
 }
 
-std::string filled_in(std::string_view text, UnitSystem units,
-                      const std::function<std::string(std::string_view)>& word) {
+std::string with_words(std::string_view text, const std::function<std::string(std::string_view)>& word) {
     std::string whole;
-    for (const Piece& piece : pieces_of(text)) {
-        if (!piece.in_braces)
-            whole += piece.text;
-        else if (is_word(piece.text))
-            whole += word(piece.text);
-        else
-            whole += told_measure(piece.text, units).value_or(std::string(piece.text));
-    }
+    for (const Piece& piece : pieces_of(text))
+        whole += piece.in_braces ? word(piece.text) : std::string(piece.text);
     return whole;
+}
+
+std::string with_measures(std::string_view text, UnitSystem units) {
+    return with_words(text, [&](std::string_view measure) {
+        return told_measure(measure, units).value_or(fmt::format("{{{}}}", measure));
+    });
 }
 
 std::string show_from(Temperature temperature, UnitSystem units) {

@@ -17,10 +17,12 @@ inline constexpr std::string_view words_in_braces[] = {"clear", "watch"};
 /// words_in_braces; nothing when all are. A brace without its partner counts too.
 std::optional<std::string> wrong_brace(std::string_view text);
 
-/// A text with its measures told in the units of a job and its words filled in: {35 ft} rounded up,
-/// {at most 35 ft} rounded down.
-std::string filled_in(std::string_view text, UnitSystem units,
-                      const std::function<std::string(std::string_view)>& word);
+/// A text with its measures told in the units of a job: {35 ft} rounded up, {at most 35 ft} rounded down. Its
+/// words stay in their braces.
+std::string with_measures(std::string_view text, UnitSystem units);
+
+/// A text with what stands in its braces replaced by what `word` says.
+std::string with_words(std::string_view text, const std::function<std::string(std::string_view)>& word);
 
 /// A temperature from which something hurts, rounded down: 51 °C, 123 °F.
 std::string show_from(Temperature temperature, UnitSystem units);

@@ -83,6 +83,8 @@ CautionRow read_row(const std::string& name, const Entry& entry, const Bibliogra
     row.triggers = read_triggers(entry, sources);
     row.check = entry.text("check").value_or("");
     row.text = entry.text("text").value_or("");
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::inch})
+        row.told[units] = with_measures(row.text, units);
     row.limits = read_limits(entry, sources);
     row.source = SourcedReader(entry, sources).source_key("source");
     row.second_source = SourcedReader(entry, sources).source_key("second_source");

@@ -1,11 +1,13 @@
 #pragma once
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include <ringfill/table/circumstance.hpp>
 #include <ringfill/table/sourced.hpp>
+#include <ringfill/units/show.hpp>
 
 namespace ringfill {
 
@@ -36,6 +38,7 @@ struct CautionRow {
     std::vector<Trigger> triggers;
     std::string check; ///< what to look for where the job does not say, in a few words
     std::string text;  ///< with measures in braces, {35 ft}, and {clear}, {watch}
+    std::map<UnitSystem, std::string> told = {}; ///< the text with its measures told
     std::vector<ExposureLimit> limits;
     std::string source;
     std::string second_source = {}; ///< may be empty

@@ -5,6 +5,9 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/transform.hpp>
+
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/table/put_row.hpp>
 #include <ringfill/table/signature.hpp>
@@ -90,9 +93,7 @@ void check_heater(const HeaterKind& heater, const Entry& row, const std::vector<
     if (!is_among(heater.name, words))
         row.refuse(row.value(), row.path(), "is not a heater that a job can ask for",
                    suggest(heater.name, words));
-    std::vector<std::string> known;
-    for (const Fuel& fuel : fuels)
-        known.push_back(fuel.name);
+    const auto known = fuels | ranges::views::transform(&Fuel::name) | ranges::to<std::vector>();
     if (!heater.fuel.empty() && !is_among(heater.fuel, known))
         row.refuse("fuel", "is not a known fuel",
                    known.empty() ? std::string("describe it under \"fuels\"") : suggest(heater.fuel, known));

@@ -7,6 +7,9 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/transform.hpp>
+
 #include <ringfill/units/factor.hpp>
 
 namespace ringfill {
@@ -32,9 +35,10 @@ std::int64_t whole_up(double value) {
 }
 
 Cover cover_by(std::int64_t need, const std::vector<Offer>& offers, std::int64_t Offer::*figure) {
-    std::vector<PackSize> sizes;
-    for (const Offer& offer : offers)
-        sizes.push_back({offer.*figure, std::nullopt});
+    const auto sizes = offers | ranges::views::transform([figure](const Offer& offer) {
+                           return PackSize{offer.*figure, std::nullopt};
+                       }) |
+                       ranges::to<std::vector>();
     Cover packs = cover(need, sizes);
     packs.supplied = total(packs, offers, &Offer::content);
     return packs;

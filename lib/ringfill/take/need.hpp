@@ -35,7 +35,8 @@ struct Need {
     std::string why;            ///< with the numbers that made it, in the user's units
     std::string source;         ///< key of the rule's source
     Charge charge = Charge::used_up;
-    std::vector<Working> working = {}; ///< of need, reserve, supplied and spare
+    std::vector<Working> working =
+        {}; ///< of need, reserve, supplied and spare; in a whole plan among its own
 };
 
 /// Adds the workings of what the packs supply and what is spare.

@@ -41,8 +41,7 @@ void fill_up(Shares& shares, const Composition& composition) {
 
 /// Where the shares of the base metal come from, for people.
 std::string told_from(const WornBore& bore, const Base& base) {
-    const std::string listed =
-        base.typical.empty() ? "the limits of its standard" : "what is usual of the grade";
+    std::string listed = base.typical.empty() ? "the limits of its standard" : "what is usual of the grade";
     if (bore.composition.empty())
         return listed;
     const bool whole = ranges::all_of(base_shares({}, base), [&](const auto& one) {
