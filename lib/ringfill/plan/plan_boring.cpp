@@ -1,6 +1,8 @@
 #include <ringfill/plan/plan_boring.hpp>
 
 #include <range/v3/action/push_back.hpp>
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/transform.hpp>
 
 #include <ringfill/boring/boring_working.hpp>
 #include <ringfill/caution/boring_rules.hpp>
@@ -18,10 +20,10 @@ void plan_boring(BorePlan& plan, const WornBore& bore, const Job& job, const Sho
 }
 
 std::vector<InsertUse> insert_uses(const std::vector<BorePlan>& bores) {
-    std::vector<InsertUse> uses;
-    for (const BorePlan& bore : bores)
-        uses.push_back({bore.name, bore.count, bore.boring.edges});
-    return uses;
+    return bores | ranges::views::transform([](const BorePlan& bore) {
+               return InsertUse{bore.name, bore.count, bore.boring.edges};
+           }) |
+           ranges::to<std::vector>();
 }
 
 void judge_boring(Plan& plan, const Job& job, const Cutting& cutting) {

@@ -1,6 +1,8 @@
 #include <ringfill/report/sheet_end.hpp>
 
 #include <algorithm>
+#include <set>
+#include <string_view>
 
 #include <fmt/format.h>
 
@@ -23,6 +25,18 @@ std::string seen_of(const std::string& key, const Source& source) {
 
 std::string said(const std::string& text) {
     return text == "-" ? std::string() : text;
+}
+
+/// Every text that stands in brackets: one reading of a long page, not one a source.
+std::set<std::string_view> in_brackets(std::string_view printed) {
+    std::set<std::string_view> texts;
+    for (std::size_t at = printed.find('['); at != std::string_view::npos; at = printed.find('[', at + 1)) {
+        const std::size_t end = printed.find(']', at);
+        if (end == std::string_view::npos)
+            break;
+        texts.insert(printed.substr(at + 1, end - at - 1));
+    }
+    return texts;
 }
 
 /// The way of a figure, which may break after its parts.
@@ -52,8 +66,9 @@ Markup sheet_sources(const Bibliography& sources, const std::string& printed) {
                     {{"key"}, {"title"}, {"edition"}, {"place"}, {"known"}}};
     table.wide = true;
     table.kind = "small told";
+    const std::set<std::string_view> named = in_brackets(printed);
     for (const auto& [key, source] : sources)
-        if (printed.find("[" + escape_markup(key) + "]") != std::string::npos)
+        if (named.contains(escape_markup(key)))
             table.rows.push_back({words(key), words(source.title), words(said(source.edition)),
                                   words(said(source.place)), words(seen_of(key, source))});
     return element("h2", "Sources", {{"id", "sources"}}) + written(table);
