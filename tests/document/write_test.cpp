@@ -30,6 +30,8 @@ TEST_CASE("numbers are written as people write them") {
     CHECK(write_number(999999.9999999996) == "1000000");
     CHECK(write_number(1e-6) == "1e-06");
     CHECK(write_number(1e300) == "1e+300");
+    CHECK(std::stod(write_number(std::numeric_limits<double>::max())) == std::numeric_limits<double>::max());
+    CHECK(write_number(std::numeric_limits<double>::denorm_min()) == "5e-324");
 }
 
 TEST_CASE("a number written and read back keeps fifteen digits") {

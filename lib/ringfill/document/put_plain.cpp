@@ -9,6 +9,7 @@
 #include <limits>
 #include <optional>
 #include <stdexcept>
+#include <system_error>
 
 #include <fmt/format.h>
 
@@ -150,7 +151,8 @@ void put_number(TextEnd& out, double number) {
     if (fifteen.exponent < -5 || fifteen.exponent > 14) {
         double rounded = 0;
         const std::string text = fmt::format("{}e{}", digits, fifteen.exponent - 14);
-        std::from_chars(text.data(), text.data() + text.size(), rounded);
+        if (std::from_chars(text.data(), text.data() + text.size(), rounded).ec != std::errc())
+            rounded = size; // the largest of all, rounded up, would be past all numbers
         out.put(fmt::format("{}", rounded));
         return;
     }
