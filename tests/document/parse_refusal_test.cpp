@@ -81,6 +81,17 @@ TEST_CASE("broken JSON is refused at the place with its path") {
     CHECK(refused("[1/2]") == "job.json:1:3: [1]: " + no_json + "    [1/2]\n      ^");
 }
 
+TEST_CASE("what a typist meant by a sign that does not fit is said") {
+    for (const std::string curly : {"\u201C", "\u201D", "\u2018", "\u2019"})
+        CHECK(refused("{" + curly + "a\": 1}") ==
+              "job.json:1:2: a curly quote stands here; type a straight one: \"\n    {" + curly +
+                  "a\": 1}\n     ^");
+    CHECK(refused("[.5]") ==
+          "job.json:1:2: [0]: a number does not begin with a point; write a 0 before it\n    [.5]\n     ^");
+    CHECK(refused("[\"a\tb\"]") ==
+          "job.json:1:4: [0]: a tab stands inside a text; write a blank\n    [\"a\uFFFDb\"]\n       ^");
+}
+
 TEST_CASE("what is no text of UTF-8 is refused at its byte") {
     CHECK(refused("[\"a\xFF\"]") == "job.json:1:4: [0]: " + no_json + "    [\"a\uFFFD\"]\n       ^");
     CHECK(refused("[\"\xED\xA0\x80\"]") ==

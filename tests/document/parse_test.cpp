@@ -109,6 +109,7 @@ TEST_CASE("numbers that people type are read to the last digit") {
         CHECK(*read("[" + typed + "]").root.list()->front().number() == std::stod(typed));
         CHECK(*read(typed).root.number() == std::stod(typed));
     }
+    CHECK(*read("9223372036854775808").root.number() == 0x1p63);                  // over 63 bits, within 64
     CHECK(*read("18446744073709551616").root.number() == 18446744073709551616.0); // over 64 bits
     CHECK(*read("-9223372036854775809").root.number() == -9223372036854775809.0);
 }

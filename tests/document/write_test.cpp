@@ -111,6 +111,14 @@ TEST_CASE("each character is written so wherever it stands in a text") {
         }
 }
 
+// RFC 8259, section 7: a character past U+FFFF is escaped as its two halves of UTF-16. By hand for U+E0041,
+// an invisible one: E0041 less 10000 is D0041, whose upper ten bits are 340 and whose lower ten are 041.
+TEST_CASE("a character that is not seen is escaped, one past four hexadecimal digits in two halves") {
+    CHECK(write_json(Value("a\u202Eb")) == "\"a\\u202eb\"\n");
+    CHECK(write_json(Value("a\U000E0041b")) == "\"a\\udb40\\udc41b\"\n");
+    CHECK(*parse("t", write_json(Value("a\U000E0041b")), Origin::job).root.text() == "a\U000E0041b");
+}
+
 TEST_CASE("the layout is two blanks of indent, members in order, plain lists on one line") {
     const Value document(
         Value::Object{{"b", Value(1.0), 0},

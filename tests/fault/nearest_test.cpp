@@ -1,3 +1,6 @@
+#include <string>
+#include <vector>
+
 #include <catch2/catch.hpp>
 
 #include <ringfill/fault/nearest.hpp>
@@ -22,6 +25,18 @@ TEST_CASE("the remedy names the nearest or lists what is known") {
     CHECK(suggest("stok", {"stock", "skim"}) == "did you mean \"stock\"?");
     CHECK(suggest("zzz", {"stock", "skim"}) == "known here: stock, skim");
     CHECK(suggest("zzz", {}) == "none is known here");
+}
+
+TEST_CASE("of very many known names the first forty are listed, and how many more there are") {
+    std::vector<std::string> known;
+    std::string forty;
+    for (int i = 10; i < 50; ++i) {
+        known.push_back("name " + std::to_string(i));
+        forty += (forty.empty() ? "" : ", ") + known.back();
+    }
+    CHECK(suggest("zzz", known) == "known here: " + forty);
+    known.insert(known.end(), {"name 50", "name 51"});
+    CHECK(suggest("zzz", known) == "known here: " + forty + " and 2 more");
 }
 
 TEST_CASE("a name that goes on where the typed one ends is meant before one of another letter") {

@@ -2,6 +2,8 @@
 
 #include <numbers>
 
+#include <fmt/format.h>
+
 #include <ringfill/units/metric.hpp>
 
 #include "heat/fixed_step.hpp"

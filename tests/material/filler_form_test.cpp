@@ -97,6 +97,22 @@ TEST_CASE("what a form needs is missed by name") {
           "fillers.F.diameters_mm.3.2.stub_mm: is missing; a rod needs it");
 }
 
+TEST_CASE("rods and electrodes without the density of what they are cut from are refused") {
+    const auto without_density = [](std::string members) {
+        const std::string density = R"("wire_density_kg_m3": [7850, "practice"],)";
+        return members.replace(members.find(density), density.size(), "");
+    };
+    CHECK(reason(without_density(rod), piece("")) ==
+          "fillers.F.wire_density_kg_m3: is missing; a rod needs the density of its metal");
+    CHECK(reason(without_density(stick), piece(stick_rate)) ==
+          "fillers.F.wire_density_kg_m3: is missing; an electrode needs the density of its core");
+}
+
+TEST_CASE("one diameter written in two ways is refused") {
+    CHECK(reason(solid, R"("1.2": {}, "1.20": {})") ==
+          "fillers.F.diameters_mm: gives 1.20 mm twice; keep one of the two");
+}
+
 TEST_CASE("what does not go with a form is refused by name") {
     CHECK(reason(solid, R"("1.0": {"length_mm": [350, "practice"]})") ==
           "fillers.F.diameters_mm.1.0.length_mm: does not go with wire off a spool; take it out");
@@ -107,6 +123,10 @@ TEST_CASE("what does not go with a form is refused by name") {
         "fillers.F.diameters_mm.3.2.melting: does not go with an electrode; take it out");
     CHECK(reason(stick + R"(, "stick_out_mm": [12, "practice"])", piece(stick_rate)) ==
           "fillers.F.stick_out_mm: belongs to wire, not to an electrode or rod; take it out");
+    std::string in_gas = stick;
+    in_gas.replace(in_gas.find(R"("gases": [])"), 11, R"("gases": ["M21"])");
+    CHECK(reason(in_gas, piece(stick_rate)) ==
+          R"(fillers.F.gases: belong to wires and rods, not to an electrode; write "gases": [])");
     CHECK(reason(rod + R"(, "efficiency_of": "core")", piece("")) ==
           "fillers.F.efficiency_of: \"core\" belongs to electrodes; take it out");
 }

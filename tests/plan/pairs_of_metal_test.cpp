@@ -149,6 +149,38 @@ TEST_CASE("manganese steel that an approved procedure heats is a stop, and nothi
     CHECK_FALSE(warns(cold, "Stop:"));
 }
 
+TEST_CASE(
+    "manganese steel laid cold is a stop too when the approved procedure only holds it hot afterwards") {
+    const Plan held = pair("manganese_steel/A128-A", "manganese_steel/EFeMn-A",
+                           stick + R"(, "approved": { "reference": "P-1", "preheat_min": "15 degC",
+            "interpass_max": "150 degC", "post_heat": { "temperature": "300 degC", "time": "2 h" } })");
+    REQUIRE_FALSE(held.cautions.empty());
+    CHECK(held.cautions[0].text.starts_with(
+        "Stop: manganese steel is not heated, yet the approved procedure P-1 "
+        "asks for "));
+    CHECK(held.cautions[0].text.find("a hold at 300 °C after welding. Ask its author before any flame") !=
+          std::string::npos);
+    for (const char* item : {"blanket", "fuel propane"})
+        CHECK_FALSE(takes(held, item));
+}
+
+// Martensitic metal is tempered once it has cooled, as heat_balance.hpp says: held while it is still hot it
+// would not be tempered.
+TEST_CASE("the hold of martensitic metal is no part of its heat balance, and a note says so") {
+    const Plan made = pair("stainless/410", "stainless/ER410",
+                           solid + R"(, "approved": { "reference": "P-1", "preheat_min": "200 degC",
+            "interpass_max": "300 degC", "post_heat": { "temperature": "700 degC", "time": "2 h" } })");
+    const BorePlan& bore = made.bores.front();
+    REQUIRE(bore.heat_balance);
+    REQUIRE(bore.heat.preheat.post_heat);
+    CHECK_FALSE(bore.heat_balance->hot.settings.hold_at);
+    CHECK(bore.heat_balance->cold().run.post_heat_heat == Energy());
+    CHECK(
+        std::count(made.notes.begin(), made.notes.end(),
+                   "b: the hold after welding follows once it has cooled; it is no part of the times and the "
+                   "fuel here.") == 1);
+}
+
 TEST_CASE("manganese steel is never pushed to the heat of what is laid on it") {
     const Plan made = pair("manganese_steel/A128-A", "hardfacing/T Fe14", cored);
     CHECK_FALSE(warns(made, "much more than"));

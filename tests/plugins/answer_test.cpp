@@ -80,6 +80,7 @@ const std::vector<std::pair<std::string, std::string>> refused_when_asked = {
     {"method_twice", "gave the method \"M\" twice" + there + "; give each once"},
     {"value_twice", "gave the value \"CET_pct\" twice" + there + "; give each once"},
     {"many_methods", "gave more than 64 methods" + there + "; give fewer"},
+    {"many_advices", "gave more than 64 advices" + there + "; give fewer"},
     {"unknown_advice", "gave advice of the kind \"weather\", which this program does not know" + there +
                            "; use a kind of the list in abi.h"},
     {"unknown_status",

@@ -100,6 +100,9 @@ TEST_CASE("a rule that rests on a broken one is not tried") {
     CHECK(broken_by("bad_json") ==
           "brings a table that can be read: its table:1:13: format: this is not JSON here; "
           "look for a missing comma, quote or bracket just before it\n");
+    CHECK(broken_by("no_density") ==
+          "brings a table that can be read: its table:1:88: bases.B1.density_kg_m3: is missing; write "
+          "\"density_kg_m3\": [7850, \"EN1993-1-2\"]\n");
 }
 
 TEST_CASE("each plugin breaks just its own rule") {

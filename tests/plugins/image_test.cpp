@@ -144,6 +144,44 @@ TEST_CASE("offsets that would overflow are not trusted") {
               again);
 }
 
+TEST_CASE("segments that cannot be laid out in memory are refused") {
+    const std::string whole = good_bytes();
+    ElfW(Ehdr) header;
+    std::memcpy(&header, whole.data(), sizeof header);
+    CHECK(refused_bytes(patched(header.e_phoff + offsetof(ElfW(Phdr), p_memsz), std::string(8, '\0'))) ==
+          "has a segment larger in the file than in memory" + again);
+    std::string unlinked = whole;
+    for (std::size_t i = 0; i < header.e_phnum; ++i) {
+        const std::size_t at = header.e_phoff + i * sizeof(ElfW(Phdr));
+        ElfW(Phdr) segment;
+        std::memcpy(&segment, whole.data() + at, sizeof segment);
+        if (segment.p_type == PT_DYNAMIC)
+            unlinked.replace(at, 4, std::string(4, '\0')); // PT_NULL
+    }
+    CHECK(refused_bytes(unlinked) == "holds nothing that can be loaded" + again);
+}
+
+TEST_CASE("a library whose table of symbols cannot be read is told to be linked again") {
+    const OwnFolder folder;
+    const std::string file = folder / "x.family";
+    const std::string unreadable =
+        file + ": has no table of symbols that can be read; link it again, without stripping its sections";
+    const auto refused_exports = [&](const std::string& bytes) {
+        folder.put("x.family", bytes);
+        return refusal(Origin::table, [&] { exported_names(file); });
+    };
+    CHECK(refused_exports("") == unreadable);
+    CHECK(refused_exports(patched(offsetof(ElfW(Ehdr), e_shentsize), std::string("\1\0", 2))) == unreadable);
+    CHECK(refused_exports(patched(offsetof(ElfW(Ehdr), e_shnum), std::string("\0\0", 2))) == unreadable);
+    CHECK(refused_exports(patched(offsetof(ElfW(Ehdr), e_shoff), std::string(8, '\xFF'))) == unreadable);
+    CHECK(refused_exports(good_bytes()) == "accepted");
+}
+
+TEST_CASE("a file that is not there is told as such before anything is read of it") {
+    CHECK(refusal(Origin::file, [] { check_image("/nowhere/x.family"); }) ==
+          "/nowhere/x.family: cannot be read: No such file or directory; check the name");
+}
+
 TEST_CASE("what a library exports is read from the file") {
     CHECK(exported_names(plugin_file("good")) == std::vector<std::string>{"ringfill_material_v1"});
     CHECK(exported_names(plugin_file("exports_more")) ==

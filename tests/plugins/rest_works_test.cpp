@@ -55,8 +55,9 @@ std::string on_one_line(const std::string& text) {
 } // namespace
 
 TEST_CASE("a plugin that does not load is told in materials, and the rest keeps working") {
-    for (const std::string name : {"other_version", "no_symbol", "null_family", "bad_name", "size_zero",
-                                   "table_not_utf8", "bad_json", "fast_math", "undefined_symbol"}) {
+    for (const std::string name :
+         {"other_version", "no_symbol", "null_family", "bad_name", "size_zero", "table_not_utf8", "bad_json",
+          "no_density", "fast_math", "undefined_symbol"}) {
         CAPTURE(name);
         const PluginFolder mine({name});
         const Outcome listed = mine.run({"materials"});

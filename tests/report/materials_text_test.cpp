@@ -6,6 +6,7 @@
 
 using namespace ringfill;
 using Catch::Matchers::Contains;
+using Catch::Matchers::Matches;
 
 namespace {
 
@@ -42,6 +43,18 @@ TEST_CASE(
     "the page of a wire tells from what current it sprays, and of one that bears little heat the most") {
     CHECK_THAT(filler_page("steel", "ER70S-3"), Contains("1.143 mm: spray, from     220 A "));
     CHECK_THAT(filler_page("bronze", "ERCuAl-A2"), Contains("interpass maximum      150 °C  "));
+}
+
+TEST_CASE("the page of an electrode tells length, stub and mass of each size and how its rate is known") {
+    const std::string page = filler_page("steel", "E7018-H8");
+    CHECK(page.starts_with("steel/E7018-H8, covered electrode, AWS A5.1 E7018 H8\n  gases: none\n"));
+    CHECK_THAT(page, Contains("efficiency, of core and covering with iron powder "));
+    for (const char* row : {"3.2 mm: length  ", "3.2 mm: stub  ", "3.2 mm: mass of one  "})
+        CHECK_THAT(page, Contains(row));
+    CHECK_THAT(page, Contains("350.0 mm                  [ISO544-grip]"));
+    CHECK_THAT(page, Matches("(.|\\n)*  3.175 mm: at 120 A +1.17 kg/h +\\[electrode-rates\\]\\n(.|\\n)*"));
+    CHECK_THAT(page, Contains(" kg/h for each 100 A  [electrode-rates]"));
+    CHECK_THAT(filler_page("steel", "E6013"), Contains("efficiency, of core and covering "));
 }
 
 TEST_CASE("the page of a metal tells its least shares, what it does with heat and whose rows it takes") {

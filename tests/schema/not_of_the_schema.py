@@ -38,6 +38,7 @@ REASONS = {
     "three-faults-unknown-names": TABLE,
     "travel-max-below-travel": SIZES,
     "unequal-readings": OTHER,
+    "unknown-gas": TABLE,
     "unknown-procedure": OTHER,
 }
 

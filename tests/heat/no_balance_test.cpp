@@ -1,0 +1,91 @@
+#include <functional>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include <catch2/catch.hpp>
+
+#include <ringfill/heat/heat_balance.hpp>
+#include <ringfill/material/registry.hpp>
+
+#include "heat/heat_balance_sample.hpp"
+
+using namespace ringfill;
+using namespace ringfill::testing;
+
+namespace {
+
+/// What a balance is worked out from, each part of it to be taken away.
+struct Known {
+    WornBore bore;
+    Build build;
+    Base base;
+    BoreHeat heat;
+    std::vector<RingPass> passes;
+    std::optional<HeatSource> heater;
+
+    std::variant<HeatBalance, std::string> balance() const {
+        return heat_balance({bore, build, base, heat, passes, celsius(4), heater, celsius(60), celsius(40)});
+    }
+};
+
+/// All that the job of the sample gives.
+Known all_known() {
+    const Job job = job_from(BalanceJob().text());
+    const Plan plan = ringfill::plan(job, shop());
+    const BorePlan& bore = plan.bores.front();
+    std::vector<Fault> faults;
+    const Base* base = find_base(shop().registry, job.bores.front().base, "", faults);
+    REQUIRE(base);
+    REQUIRE(bore.heat_balance);
+    return {job.bores.front(), bore.build, *base, bore.heat, rings_by_hand(bore), bore.heat_balance->heater};
+}
+
+/// Why there is no balance once that is taken away; empty when there is one.
+std::string reason_without(const std::function<void(Known&)>& take_away) {
+    Known known = all_known();
+    take_away(known);
+    const auto balance = known.balance();
+    const auto* reason = std::get_if<std::string>(&balance);
+    return reason ? *reason : std::string();
+}
+
+} // namespace
+
+TEST_CASE("with all that it needs there is a balance, and each part that is not known is named") {
+    CHECK(reason_without([](Known&) {}).empty());
+    CHECK(reason_without([](Known& known) { known.bore.boss_diameter.reset(); }) ==
+          "the job does not give boss_diameter");
+    CHECK(reason_without([](Known& known) { known.build.wall.reset(); }) ==
+          "the job does not give boss_diameter");
+    CHECK(reason_without([](Known& known) { known.heat.preheat.minimum.reset(); }) ==
+          "no preheat figure is known");
+    CHECK(reason_without([](Known& known) { known.heat.doubt = "a magnet holds"; }) ==
+          "no preheat figure is known");
+    CHECK(reason_without([](Known& known) { known.heat.preheat.interpass_max.reset(); }) ==
+          "no interpass maximum is known");
+    CHECK(reason_without([](Known& known) { known.heat.preheat.minimum->value = celsius(301); }) ==
+          "its preheat minimum lies over its interpass maximum");
+    CHECK(reason_without([](Known& known) { known.heat.voltage.reset(); }) ==
+          "the job does not give the voltage");
+    CHECK(reason_without([](Known& known) { known.heat.current.reset(); }) == "the current is not known");
+    CHECK(reason_without([](Known& known) { known.heater.reset(); }) ==
+          "the table of fuels does not have its heater");
+    CHECK(reason_without([](Known& known) { known.passes.clear(); }) ==
+          "it and the job have too many rings to be followed one by one");
+}
+
+// EN 1993-1-2, on which the other metals go, is of carbon steel alone.
+TEST_CASE("metal that is no ferritic steel has no balance without its own specific heat and conductivity") {
+    const auto austenitic = [](Known& known) {
+        known.base.structure = "austenitic";
+        known.base.specific_heat.reset();
+    };
+    CHECK(reason_without(austenitic) == "the table gives no specific heat of steel/A36");
+    CHECK(reason_without([&](Known& known) {
+              austenitic(known);
+              known.base.specific_heat = {in_si<SpecificHeat>(500), "practice"};
+              known.base.conductivity = {in_si<Conductivity>(15), "practice"};
+          }).empty());
+}
