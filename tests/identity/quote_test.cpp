@@ -48,7 +48,8 @@ class PriceDraw {
   private:
     void add(std::string& text, const char* name) {
         if (engine_() % 12)
-            text += fmt::format(R"(, "{}": {})", name, number(static_cast<int>(engine_() % (decimals_ + 1))));
+            text += fmt::format(R"(, "{}": {})", name,
+                                number(static_cast<int>(engine_() % static_cast<unsigned>(decimals_ + 1))));
     }
 
     /// Up to 250 with so many decimals, often at a half.

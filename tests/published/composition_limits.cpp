@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include <range/v3/algorithm/find.hpp>
+
 #include "published/composition_limits.hpp"
 #include "shop_for_tests.hpp"
 
@@ -12,8 +14,7 @@ namespace {
 /// Every element within its limits; an element that the limits do not name is a slip.
 void check_within(const Composition& composition, const GradeLimits& limits, double slack) {
     for (const auto& [element, percent] : composition) {
-        const auto found = std::find_if(limits.elements.begin(), limits.elements.end(),
-                                        [&](const ElementLimit& one) { return one.element == element; });
+        const auto found = ranges::find(limits.elements, element, &ElementLimit::element);
         INFO(limits.standard << ", " << limits.name << ": " << element << ' ' << percent.value << " %");
         REQUIRE(found != limits.elements.end());
         CHECK(percent.value >= found->low - slack);

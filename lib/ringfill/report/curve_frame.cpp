@@ -29,12 +29,17 @@ std::vector<double> round_steps(double low, double high, int most) {
     if (!(high > low) || most < 1)
         return steps;
     double step = 0;
-    for (double decade = std::pow(10, std::floor(std::log10((high - low) / most))); step == 0; decade *= 10)
+    double decade = std::pow(10, std::floor(std::log10((high - low) / most)));
+    while (step == 0) {
         for (const double part : {1.0, 2.0, 5.0})
             if (step == 0 && std::floor(high / (part * decade)) - std::ceil(low / (part * decade)) < most)
                 step = part * decade;
-    for (double n = std::ceil(low / step - 1e-9); n <= std::floor(high / step + 1e-9); ++n)
-        steps.push_back(n * step);
+        decade *= 10;
+    }
+    const double first = std::ceil(low / step - 1e-9);
+    const int more = static_cast<int>(std::floor(high / step + 1e-9) - first); // about `most`
+    for (int i = 0; i <= more; ++i)
+        steps.push_back((first + i) * step);
     return steps;
 }
 

@@ -56,8 +56,11 @@ std::string hatch(const std::vector<std::vector<PaperPoint>>& outlines, const Ha
     std::string commands;
     const double first = std::ceil(low / hatching.spacing);
     const double last = std::floor(high / hatching.spacing);
-    for (double n = first; n <= last; ++n) {
-        const double across = n * hatching.spacing;
+    if (first > last)
+        return commands;
+    const int more = static_cast<int>(last - first); // as many as fit on the paper
+    for (int line = 0; line <= more; ++line) {
+        const double across = (first + line) * hatching.spacing;
         const auto met = meetings(outlines, frame, across);
         for (std::size_t i = 0; i + 1 < met.size(); i += 2)
             if (met[i + 1] - met[i] > least_length)

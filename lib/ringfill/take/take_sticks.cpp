@@ -2,6 +2,9 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/transform.hpp>
+
 namespace ringfill {
 namespace {
 
@@ -83,10 +86,11 @@ std::vector<Need> take_sticks(const std::vector<StickUse>& uses, const std::vect
         if (pair.needs_thermometer)
             by_thermometer += fmt::format("{}{}", by_thermometer.empty() ? "" : ", ", use.bore);
     }
-    std::vector<Need> lines;
-    for (const StickReason& reason : reasons)
-        lines.push_back(
-            pieces(reason.stick->name, 2, reason.why + "; two of each, one breaks", reason.stick->source));
+    auto lines = reasons | ranges::views::transform([](const StickReason& reason) {
+                     return pieces(reason.stick->name, 2, reason.why + "; two of each, one breaks",
+                                   reason.stick->source);
+                 }) |
+                 ranges::to<std::vector>();
     if (!reasons.empty() || !by_thermometer.empty()) {
         lines.push_back(
             pieces("contact thermometer", 1,
