@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <random>
 
 #include <ringfill/heat/heat_run.hpp>
@@ -184,4 +185,13 @@ TEST_CASE("air warmer than the hold never lets the boss come down to it") {
     const HeatRun run = heat_run(warm, rings(1, 20));
     CHECK(run.end == HeatEnd::never_cools);
     CHECK(run.end_at == celsius(110));
+}
+
+// A step of the method by Dormand and Prince asks for the right-hand side six times at least (E. Hairer, S.
+// P. Norsett, G. Wanner, Solving Ordinary Differential Equations I, 2nd edition, section II.5; from memory).
+TEST_CASE("what a run cost is told: more for more rings, and no less than its steps can have taken") {
+    const HeatRun few = heat_run(boss_of(8), rings(3, 40));
+    const HeatRun many = heat_run(boss_of(8), rings(12, 40));
+    CHECK(few.evaluations >= 6 * static_cast<std::int64_t>(few.steps.size()));
+    CHECK(many.evaluations > few.evaluations);
 }

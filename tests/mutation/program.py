@@ -54,10 +54,9 @@ class Program:
         header = self.build / "mutation.hpp"
         if "-include" not in command:
             return []
-        if not header.with_suffix(".hpp.gch").exists():
-            shutil.copy(command[command.index("-include") + 1], header)
-            flags = self.flags(command)
-            subprocess.run([*flags, "-x", "c++-header", "-w", str(header), "-o", f"{header}.gch"], check=True, cwd=self.build)
+        # Anew each time: with one older than a header every mutant of that header would seem not to compile.
+        shutil.copy(command[command.index("-include") + 1], header)
+        subprocess.run([*self.flags(command), "-x", "c++-header", "-w", str(header), "-o", f"{header}.gch"], check=True, cwd=self.build)
         return ["-include", str(header)]
 
     @staticmethod
