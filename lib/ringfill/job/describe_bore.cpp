@@ -16,7 +16,7 @@ constexpr std::array attached_fields = {
     Field{.name = "thickness",
           .kind = Kind::length,
           .required = true,
-          .span = Span{1e-4, spans::absurd_length}, // m; of a plate that is none nothing can be worked out
+          .span = spans::plate,
           .help = "thickness of the plate",
           .sample = R"("25 mm")"},
 };
@@ -169,7 +169,7 @@ constexpr std::array bore_fields = {
           .sample = R"("2 W/K")"},
     Field{.name = "heat_wall",
           .kind = Kind::length,
-          .span = spans::size,
+          .span = spans::plate,
           .help = "the thickness that governs preheat, if not the wall after the skim",
           .sample = R"("43 mm")"},
     Field{.name = "worn",

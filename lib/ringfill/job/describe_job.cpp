@@ -39,7 +39,7 @@ constexpr std::array heater_fields = {
           .sample = R"("30 kW")"},
     Field{.name = "efficiency",
           .kind = Kind::number,
-          .span = Span{0.001, 1}, // what no heater gives the metal must not be divided by
+          .span = spans::ratio,
           .help = "share that reaches the metal",
           .sample = "0.25"},
 };
