@@ -79,3 +79,15 @@ TEST_CASE(
     CHECK_THAT(sheet_of(odd_job(R"("finish_diameter": 90, "length": 100, "worn": { "diameter": 93.4 })")),
                !Contains("For the other"));
 }
+
+TEST_CASE(
+    "of one diameter the sheet tells how far a bore is worn, and no place; of one off its axis it does") {
+    const std::string round =
+        sheet_of(odd_job(R"("finish_diameter": 90, "length": 100, "worn": { "diameter": 93.4 })"));
+    CHECK_THAT(round, Contains(", one diameter measured"));
+    CHECK_THAT(round, !Contains("<dt>deepest wear</dt>"));
+    const std::string off = sheet_of(odd_job(R"("finish_diameter": 90, "length": 100,
+        "worn": { "diameter": 93.4, "offset": 1, "offset_clock": "135 deg" })"));
+    CHECK_THAT(off, !Contains("one diameter measured"));
+    CHECK_THAT(off, Contains("<dt>deepest wear</dt>"));
+}

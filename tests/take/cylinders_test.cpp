@@ -21,6 +21,8 @@ TEST_CASE("cylinders that hold enough are joined by others until they give enoug
     CHECK(one.counts == std::vector<std::int64_t>{1, 0});
     CHECK(one.supplied == 10'000);
     CHECK(enough_for_both(one, 10'000, 2'000, offers).counts == one.counts);
+    CHECK(enough_for_both(one, 10'000, 2'001, offers).counts ==
+          std::vector<std::int64_t>{1, 1}); // a gram short
     // 3.4 kg an hour: one small beside the large gives 3.5. For the flow alone one of each as well.
     const Cover both = enough_for_both(one, 10'000, 3'400, offers);
     CHECK(both.counts == std::vector<std::int64_t>{1, 1});

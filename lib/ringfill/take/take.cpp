@@ -13,7 +13,6 @@ std::vector<Need> take(const std::vector<WireUse>& wires, const std::vector<Piec
                        const std::vector<GasUse>& gases, double reserve, const Packs& packs,
                        const WearParts& wear, UnitSystem units) {
     std::vector<Need> lines;
-    lines.reserve(3 * wires.size() + pieces.size() + gases.size());
     for (const WireUse& wire : wires)
         lines.push_back(take_wire(wire, reserve, packs, wear, units));
     for (const PieceUse& one : pieces)

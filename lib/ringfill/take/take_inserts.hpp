@@ -11,7 +11,7 @@ namespace ringfill {
 /// The cutting edges of one bore of the job.
 struct InsertUse {
     std::string bore;
-    int count = 1; ///< of bores alike
+    int count;  ///< of bores alike
     Edges each;    ///< of one of them
 };
 

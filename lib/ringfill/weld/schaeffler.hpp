@@ -7,8 +7,8 @@ namespace ringfill {
 
 /// Chromium and nickel equivalents of weld metal, percent by mass.
 struct Equivalents {
-    double chromium = 0;
-    double nickel = 0;
+    double chromium;
+    double nickel;
 };
 
 /// Equivalents of Schaeffler's diagram: Cr + Mo + 1.5 Si + 0.5 Nb and Ni + 30 C + 0.5 Mn [%].
