@@ -10,9 +10,9 @@ namespace ringfill {
 
 /// A retaining groove cut again after boring.
 struct GrooveCut {
-    std::size_t groove = 0; ///< which of the bore's, from 0
-    Length depth;           ///< of its floor under the finished bore
-    Length weld_left; ///< under its floor: finished weld − depth; less than nothing: parent metal is met
+    std::size_t groove; ///< which of the bore's, from 0
+    Length depth;       ///< of its floor under the finished bore
+    Length weld_left;   ///< under its floor: finished weld − depth; less than nothing: parent metal is met
 };
 
 /// The grooves of a bore that are deeper than its finish; a shallower one is none.

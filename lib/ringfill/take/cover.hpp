@@ -8,15 +8,15 @@ namespace ringfill {
 
 /// A size something is sold in, in whole small units (grams, litres, pieces).
 struct PackSize {
-    std::int64_t content = 1;          ///< at least 1
+    std::int64_t content;              ///< at least 1
     std::optional<std::int64_t> price; ///< in whole small units of money
 };
 
 /// How many of each pack to take.
 struct Cover {
     std::vector<std::int64_t> counts; ///< beside the pack sizes
-    std::int64_t supplied = 0;
-    std::int64_t packs = 0;
+    std::int64_t supplied;
+    std::int64_t packs;
 };
 
 /// A need in whole small units, rounded up but for a rounding of that much; one past all reason is held at
