@@ -80,7 +80,7 @@ TEST_CASE("a boss so light that a ring takes it past any temperature has no heat
 "procedures": { "p": { "filler": "bronze/ERCuAl-A1", "wire": "0.889 mm", "gas": "I1", "wire_feed": "6.48 m/min",
                        "current": "124.8 A", "voltage": "27.08 V", "travel": "708.16 mm/min",
                        "approved": { "reference": "P-12", "interpass_max": "300 degC" } } },
-"bores": [ { "name": "b", "base": "steel/1045", "finish_diameter": "9990 mm", "length": "0.000001 mm",
+"bores": [ { "name": "b", "base": "steel/1045", "finish_diameter": "9990 mm", "length": "0.001 mm",
              "carry_off": "2 W/K", "attached": [ { "thickness": "3.5509215404021193 in" } ], "boss_diameter": "9991.000002002002 mm",
              "worn": { "diameter": "9990.000000002 mm" } } ] })"),
                            shop());

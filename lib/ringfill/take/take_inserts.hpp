@@ -12,7 +12,7 @@ namespace ringfill {
 struct InsertUse {
     std::string bore;
     int count;  ///< of bores alike
-    Edges each;    ///< of one of them
+    Edges each; ///< of one of them
 };
 
 /// Cutting edges of the boring bar, rough and finish, bore by bore, and one spare of each: the first cut over
