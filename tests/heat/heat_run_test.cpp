@@ -194,4 +194,8 @@ TEST_CASE("what a run cost is told: more for more rings, and no less than its st
     const HeatRun many = heat_run(boss_of(8), rings(12, 40));
     CHECK(few.evaluations >= 6 * static_cast<std::int64_t>(few.steps.size()));
     CHECK(many.evaluations > few.evaluations);
+
+    HeatRunSettings idle = boss_of(8); // neither warmed nor welded, and cool as it is
+    idle.minimum = idle.boss.ambient;
+    CHECK(heat_run(idle, {}).evaluations == 0);
 }

@@ -40,9 +40,9 @@ class Follower {
             const auto warm = when_at(all, state_, settings_.heater, settings_.minimum);
             if (!warm)
                 return give_up(HeatEnd::heater_too_small, settings_.minimum);
-            run_.warm_up = warm->time - state_.time;
+            run_.warm_up = warm->time; // the run begins here
             run_.warm_up_heat = settings_.heater * run_.warm_up;
-            run_.lost_warming = warm->lost - state_.lost;
+            run_.lost_warming = warm->lost;
             draw(all, settings_.heater, run_.warm_up);
             go({HeatStage::warm_up, {}, 0, 0, run_.warm_up, from, warm->temperature}, *warm);
         }

@@ -6,8 +6,11 @@
 #include <numeric>
 #include <stdexcept>
 #include <tuple>
+#include <utility>
 
 #include <range/v3/algorithm/all_of.hpp>
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/transform.hpp>
 
 namespace ringfill {
 namespace {
@@ -17,25 +20,23 @@ constexpr std::int32_t unreachable = std::numeric_limits<std::int32_t>::max();
 
 /// The need and the packs (at least one) divided by the common divisor of the contents, the need rounded up.
 struct Reduced {
-    std::int64_t need = 0;
-    std::int64_t unit = 1;
+    std::int64_t need;
     std::vector<std::int64_t> contents;
-    std::int64_t largest = 0;
+    std::int64_t largest;
 };
 
 Reduced reduce(std::int64_t need, const std::vector<PackSize>& packs) {
-    Reduced reduced;
-    reduced.unit = std::max<std::int64_t>(1, packs.front().content);
+    std::int64_t unit = packs.front().content;
     for (const PackSize& pack : packs) {
         if (pack.content < 1)
             throw std::logic_error("a pack holds nothing");
-        reduced.unit = std::gcd(reduced.unit, pack.content);
+        unit = std::gcd(unit, pack.content);
     }
-    for (const PackSize& pack : packs)
-        reduced.contents.push_back(pack.content / reduced.unit);
-    reduced.need = (need + reduced.unit - 1) / reduced.unit;
-    reduced.largest = *std::max_element(reduced.contents.begin(), reduced.contents.end());
-    return reduced;
+    auto contents = packs |
+                    ranges::views::transform([unit](const PackSize& pack) { return pack.content / unit; }) |
+                    ranges::to<std::vector>();
+    const std::int64_t largest = *std::max_element(contents.begin(), contents.end());
+    return {(need + unit - 1) / unit, std::move(contents), largest};
 }
 
 Cover counted(std::vector<std::int64_t> counts, const std::vector<PackSize>& packs) {
@@ -55,8 +56,8 @@ struct Shortfalls {
 };
 
 Shortfalls shortfalls(const Reduced& reduced, std::int64_t most) {
-    Shortfalls table{std::vector<std::int32_t>(static_cast<std::size_t>(most) + 1, unreachable),
-                     std::vector<std::uint32_t>(static_cast<std::size_t>(most) + 1, 0)};
+    const auto size = static_cast<std::size_t>(most) + 1;
+    Shortfalls table{std::vector<std::int32_t>(size, unreachable), std::vector<std::uint32_t>(size)};
     table.fewest[0] = 0;
     for (std::size_t i = 0; i < reduced.contents.size(); ++i) {
         const std::int64_t step = reduced.largest - reduced.contents[i];
@@ -122,8 +123,8 @@ struct Costs {
 
 Costs costs(const Reduced& reduced, const std::vector<PackSize>& packs, std::int64_t most) {
     const auto size = static_cast<std::size_t>(most) + 1;
-    Costs table{std::vector<std::int64_t>(size, 0), std::vector<std::int32_t>(size, unreachable),
-                std::vector<std::uint8_t>(size, 0)};
+    Costs table{std::vector<std::int64_t>(size), std::vector<std::int32_t>(size, unreachable),
+                std::vector<std::uint8_t>(size)};
     table.packs[0] = 0;
     for (std::size_t amount = 1; amount < size; ++amount)
         for (std::size_t i = 0; i < packs.size(); ++i) {
