@@ -54,8 +54,8 @@ void check_circles(const WornBore& bore, const BorePlan& plan, const Drawing& dr
 }
 
 /// Every point of the drawn outline stands where the survey has it.
-void check_outline(const WornBore& bore, const Drawing& drawing) {
-    const auto radii = WornOutline(bore).radii();
+void check_outline(const WornBore& bore, const BorePlan& plan, const Drawing& drawing) {
+    const auto radii = WornOutline(bore, plan.survey).radii();
     const DrawnCircle& finish = drawing.circles.front();
     for (const DrawnPath& path : drawing.paths) {
         if (path.figure != "worn_outline")
@@ -83,7 +83,7 @@ TEST_CASE("circles and outline are to scale, texts keep clear of one another, in
         for (std::size_t i = 0; i < drawn.job.bores.size(); ++i) {
             const Drawing drawing = drawn.drawing(i);
             check_circles(drawn.job.bores[i], drawn.plan.bores[i], drawing);
-            check_outline(drawn.job.bores[i], drawing);
+            check_outline(drawn.job.bores[i], drawn.plan.bores[i], drawing);
             CHECK(text_faults(drawing) == "");
         }
     }

@@ -24,10 +24,10 @@ std::vector<Length> one_of_seven(std::size_t i, double mm) {
 
 TEST_CASE("an extreme on a reading that lies between the searched angles is that reading") {
     for (std::size_t i = 1; i < 7; ++i) {
-        const ClockRadius high = largest(one_of_seven(i, 51));
+        const ClockRadius high = extremes(one_of_seven(i, 51)).largest;
         CHECK(high.radius == millimetres(51));
         CHECK_THAT(high.clock.value(), WithinAbs(turn * static_cast<double>(i) / 7, 1e-14));
-        const ClockRadius low = smallest(one_of_seven(i, 49));
+        const ClockRadius low = extremes(one_of_seven(i, 49)).smallest;
         CHECK(low.radius == millimetres(49));
         CHECK_THAT(low.clock.value(), WithinAbs(turn * static_cast<double>(i) / 7, 1e-14));
     }

@@ -131,13 +131,13 @@ TEST_CASE("largest and smallest are those of a dense search, to the sagitta of h
             grid_low = std::min(grid_low, in_mm(r));
         }
         const double sagitta = curvature * (turn / 720) * (turn / 720) / 8;
-        const double found_high = in_mm(largest(readings).radius);
-        const double found_low = in_mm(smallest(readings).radius);
+        const double found_high = in_mm(extremes(readings).largest.radius);
+        const double found_low = in_mm(extremes(readings).smallest.radius);
         CHECK_THAT(found_high, WithinAbs(grid_high, 1e-11));
         CHECK_THAT(found_low, WithinAbs(grid_low, 1e-11));
         CHECK(found_high >= high - sagitta);
         CHECK(found_low <= low + sagitta);
-        CHECK_THAT(waves.at(largest(readings).clock.value()), WithinAbs(found_high, 1e-11));
-        CHECK_THAT(waves.at(smallest(readings).clock.value()), WithinAbs(found_low, 1e-11));
+        CHECK_THAT(waves.at(extremes(readings).largest.clock.value()), WithinAbs(found_high, 1e-11));
+        CHECK_THAT(waves.at(extremes(readings).smallest.clock.value()), WithinAbs(found_low, 1e-11));
     }
 }

@@ -62,17 +62,17 @@ TEST_CASE("a lobed outline is exact from 11 readings on and not with 10") {
 
 TEST_CASE("a single reading is a circle") {
     CHECK_THAT(in_mm2(section({millimetres(10)})), WithinRel(pi * 100, 1e-15));
-    CHECK(largest({millimetres(10)}).radius == millimetres(10));
-    CHECK(smallest({millimetres(10)}).radius == millimetres(10));
+    CHECK(extremes({millimetres(10)}).largest.radius == millimetres(10));
+    CHECK(extremes({millimetres(10)}).smallest.radius == millimetres(10));
 }
 
 // The thickest and thinnest weld over a target of 50 mm: closed forms R - R_t + e and R - R_t - e.
 TEST_CASE("the eccentric circle is largest towards its offset and smallest opposite") {
     const auto readings = readings_of(eccentric, 24);
-    CHECK_THAT(in_mm(largest(readings).radius) - 50, WithinAbs(1.6, 1e-11));
-    CHECK_THAT(largest(readings).clock.value(), WithinAbs(0, 1e-15));
-    CHECK_THAT(in_mm(smallest(readings).radius) - 50, WithinAbs(0.4, 1e-11));
-    CHECK_THAT(smallest(readings).clock.value(), WithinRel(pi, 1e-15));
+    CHECK_THAT(in_mm(extremes(readings).largest.radius) - 50, WithinAbs(1.6, 1e-11));
+    CHECK_THAT(extremes(readings).largest.clock.value(), WithinAbs(0, 1e-15));
+    CHECK_THAT(in_mm(extremes(readings).smallest.radius) - 50, WithinAbs(0.4, 1e-11));
+    CHECK_THAT(extremes(readings).smallest.clock.value(), WithinRel(pi, 1e-15));
 }
 
 // Worked by hand: r = 50 + 0.3 cos(2 (theta - 30 deg)). Read every 45 deg it is never seen at its deepest, 30
@@ -81,8 +81,8 @@ TEST_CASE("the deepest wear is found between the readings") {
     const auto oval = [](double theta) { return 50 + 0.3 * std::cos(2 * (theta - turn / 12)); };
     const auto readings = readings_of(oval, 8);
     CHECK(in_mm(*std::max_element(readings.begin(), readings.end())) < 50.27);
-    CHECK_THAT(in_mm(largest(readings).radius), WithinAbs(50.3, 1e-11));
-    const double clock = largest(readings).clock.value() / turn * 360;
+    CHECK_THAT(in_mm(extremes(readings).largest.radius), WithinAbs(50.3, 1e-11));
+    const double clock = extremes(readings).largest.clock.value() / turn * 360;
     CHECK_THAT(std::fmod(clock, 180), WithinAbs(30, 1e-9));
-    CHECK_THAT(in_mm(smallest(readings).radius), WithinAbs(49.7, 1e-11));
+    CHECK_THAT(in_mm(extremes(readings).smallest.radius), WithinAbs(49.7, 1e-11));
 }

@@ -66,7 +66,7 @@ TEST_CASE("the offset of round diameters shows in the deepest wear and not in th
     const WornDiameters worn{{{mm(5), std::vector<Length>(4, mm(93.4))}}, mm(0.4), in_si<Angle>(turn / 8)};
     const auto radii = stations_of(worn).front().radii;
     CHECK_THAT(in_mm2(section(radii)), WithinRel(std::numbers::pi * 46.7 * 46.7, 1e-13));
-    CHECK_THAT(in_mm(largest(radii).radius), WithinAbs(47.1, 1e-8));
-    CHECK_THAT(largest(radii).clock.value(), WithinAbs(turn / 8, 1e-12));
-    CHECK_THAT(in_mm(smallest(radii).radius), WithinAbs(46.3, 1e-8));
+    CHECK_THAT(in_mm(extremes(radii).largest.radius), WithinAbs(47.1, 1e-8));
+    CHECK_THAT(extremes(radii).largest.clock.value(), WithinAbs(turn / 8, 1e-12));
+    CHECK_THAT(in_mm(extremes(radii).smallest.radius), WithinAbs(46.3, 1e-8));
 }

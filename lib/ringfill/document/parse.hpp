@@ -11,7 +11,7 @@ namespace ringfill {
 struct DocumentLimits {
     std::size_t bytes = 4'000'000;
     std::size_t depth = 24;
-    std::size_t values = 400'000;
+    std::size_t values = 200'000;
 };
 
 /// Reads a text as JSON (UTF-8; comments and trailing commas allowed) and remembers where every key and value

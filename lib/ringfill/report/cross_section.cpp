@@ -154,7 +154,7 @@ std::string in_words(const WornBore& bore, const BorePlan& plan, const RingSecti
     if (const auto worn = section.worn.centre())
         text += fmt::format("The centre of the worn outline lies {} off the target axis, at {}. ",
                             show(worn->radius, units), clock_text(worn->clock));
-    text += sizes_in_words(bore, plan, units);
+    text += sizes_in_words(section, units);
     for (const Hole& hole : bore.holes)
         text += fmt::format(" Hole {} at {}, {}.", diameter_text(mm(hole.diameter) / 2, units),
                             clock_text(hole.clock),

@@ -96,8 +96,8 @@ double draw_notes(Svg& svg, const std::vector<std::string>& notes, double y) {
     return y;
 }
 
-std::string in_words(const WornBore& bore, const BorePlan& plan, const std::vector<std::string>& notes,
-                     UnitSystem units) {
+std::string in_words(const WornBore& bore, const BorePlan& plan, const RingSection& section,
+                     const std::vector<std::string>& notes, UnitSystem units) {
     std::string text =
         fmt::format("Length {} between the faces, weld over {}", length_text(bore.length, units),
                     length_text(plan.build.welded_length, units));
@@ -105,7 +105,7 @@ std::string in_words(const WornBore& bore, const BorePlan& plan, const std::vect
         text += fmt::format(", {} past each face", length_text(bore.overhang, units));
     text += fmt::format(". {} rings a layer, {} apart, numbered from the near face. ",
                         plan.layers.front().rings, held_together(show_pitch(plan.bead.pitch, units)));
-    text += sizes_in_words(bore, plan, units);
+    text += sizes_in_words(section, units);
     for (const std::string& note : notes)
         text += " " + note;
     return text + " Below, detail B: the first rings at the near face, enlarged.";
@@ -144,7 +144,7 @@ std::string longitudinal_section(const WornBore& bore, const BorePlan& plan, Uni
     const auto notes = side_notes(bore, plan, units);
     y = draw_notes(svg, notes, y);
     return svg.drawing({id, "Section along the bore, upper half, as welded",
-                        in_words(bore, plan, notes, units), paper_width, y + 1, 1 / scale});
+                        in_words(bore, plan, section, notes, units), paper_width, y + 1, 1 / scale});
 }
 
 } // namespace ringfill

@@ -11,7 +11,7 @@
 namespace ringfill {
 
 RingSection ring_section(const WornBore& bore, const BorePlan& plan) {
-    RingSection section{WornOutline(bore),
+    RingSection section{WornOutline(bore, plan.survey),
                         plan.build.skimmed,
                         mm(plan.build.skim_radius),
                         mm(plan.build.finish_radius),
@@ -70,8 +70,7 @@ int labelled_layers_step(std::size_t layers) {
                 return part * decade;
 }
 
-std::string sizes_in_words(const WornBore& bore, const BorePlan& plan, UnitSystem units) {
-    const RingSection section = ring_section(bore, plan);
+std::string sizes_in_words(const RingSection& section, UnitSystem units) {
     std::string text = section.skimmed ? fmt::format("Skim to {}. ", diameter_text(section.skim, units))
                                        : "No skim: the weld goes on the worn surface as it is. ";
     text += fmt::format("{} {} to {}", section.layers.size(), section.layers.size() == 1 ? "layer" : "layers",

@@ -56,6 +56,6 @@ Pen hole_pen(bool goes_through, double width);
 int labelled_layers_step(std::size_t layers);
 
 /// What the drawings tell of skim, layers, weld and finish, in a sentence or two.
-std::string sizes_in_words(const WornBore& bore, const BorePlan& plan, UnitSystem units);
+std::string sizes_in_words(const RingSection& section, UnitSystem units);
 
 } // namespace ringfill

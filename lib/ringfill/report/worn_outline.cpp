@@ -22,7 +22,8 @@ std::vector<Station> stations_of(const WornDiameter&) {
 
 } // namespace
 
-WornOutline::WornOutline(const WornBore& bore) : survey_(survey(bore.worn, bore.length)) {
+WornOutline::WornOutline(const WornBore& bore, const Survey& survey)
+    : largest_station_(survey.largest_station) {
     if (const auto* round = std::get_if<WornDiameter>(&bore.worn))
         round_ = *round;
     for (const Station& station : std::visit([](const auto& form) { return stations_of(form); }, bore.worn)) {
@@ -44,7 +45,7 @@ std::vector<Length> WornOutline::radii() const {
 Length WornOutline::radius(Angle clock) const {
     if (stations_.empty())
         return eccentric_radius(round_.diameter / 2.0, round_.offset, clock - round_.offset_clock);
-    return stations_[survey_.largest_station](clock);
+    return stations_[largest_station_](clock);
 }
 
 Length WornOutline::radius(Angle clock, Length depth) const {
@@ -66,7 +67,7 @@ std::optional<ClockRadius> WornOutline::centre() const {
     if (!stations_.empty()) {
         if (readings_ < 3)
             return std::nullopt;
-        const Interpolant& outline = stations_[survey_.largest_station];
+        const Interpolant& outline = stations_[largest_station_];
         const double a = outline.cosines().front().value();
         const double b = outline.sines().front().value();
         off = {in_si<Length>(std::hypot(a, b)), in_si<Angle>(std::atan2(b, a))};

@@ -11,7 +11,7 @@ namespace ringfill {
 /// The worn surface as it is drawn.
 class WornOutline {
   public:
-    explicit WornOutline(const WornBore& bore);
+    WornOutline(const WornBore& bore, const Survey& survey);
 
     /// The outline of the station with the largest radius at equal clock steps from 12 o'clock, 360 or more,
     /// among them every clock reading [m].
@@ -27,9 +27,9 @@ class WornOutline {
     std::optional<ClockRadius> centre() const;
 
   private:
-    Survey survey_;
     std::vector<Length> depths_; ///< of the stations; empty for one diameter
     std::vector<Interpolant> stations_;
+    std::size_t largest_station_;
     std::size_t readings_ = 0;
     WornDiameter round_; ///< when there is no station
 };

@@ -1,7 +1,6 @@
 #include <ringfill/survey/outline.hpp>
 
 #include <cmath>
-#include <functional>
 #include <numbers>
 
 #include <range/v3/numeric/accumulate.hpp>
@@ -14,21 +13,6 @@ constexpr double turn = 2 * std::numbers::pi;
 
 Angle clock_of(std::size_t i, std::size_t count) {
     return in_si<Angle>(turn * static_cast<double>(i) / static_cast<double>(count));
-}
-
-template <class Beats>
-ClockRadius extreme(const std::vector<Length>& radii, Beats beats) {
-    ClockRadius best{radii.front(), Angle()};
-    const auto consider = [&](Length radius, Angle clock) {
-        if (beats(radius, best.radius))
-            best = {radius, clock};
-    };
-    for (std::size_t i = 1; i < radii.size(); ++i)
-        consider(radii[i], clock_of(i, radii.size()));
-    const Interpolant outline(radii);
-    for (std::size_t i = 0; i < search_angles; ++i)
-        consider(outline(clock_of(i, search_angles)), clock_of(i, search_angles));
-    return best;
 }
 
 } // namespace
@@ -51,10 +35,11 @@ Interpolant::Interpolant(const std::vector<Length>& radii)
     for (std::size_t j = 1; 2 * j <= n; ++j) {
         Length a;
         Length b;
+        std::size_t at = 0; // j k less whole turns, in integers: each angle is one of the n exact ones
         for (std::size_t k = 0; k < n; ++k) {
-            // Whole turns are taken off in integers, so each angle is one of the n exact ones.
-            a += radii[k] * cosine[j * k % n];
-            b += radii[k] * sine[j * k % n];
+            a += radii[k] * cosine[at];
+            b += radii[k] * sine[at];
+            at = at + j < n ? at + j : at + j - n;
         }
         const bool nyquist = 2 * j == n;
         const double weight = (nyquist ? 1.0 : 2.0) / static_cast<double>(n);
@@ -79,12 +64,21 @@ Length Interpolant::operator()(Angle clock) const {
     return radius;
 }
 
-ClockRadius largest(const std::vector<Length>& radii) {
-    return extreme(radii, std::greater<>());
-}
-
-ClockRadius smallest(const std::vector<Length>& radii) {
-    return extreme(radii, std::less<>());
+Extremes extremes(const std::vector<Length>& radii) {
+    const ClockRadius first{radii.front(), Angle()};
+    Extremes found{first, first};
+    const auto consider = [&](Length radius, Angle clock) {
+        if (radius > found.largest.radius)
+            found.largest = {radius, clock};
+        if (radius < found.smallest.radius)
+            found.smallest = {radius, clock};
+    };
+    for (std::size_t i = 1; i < radii.size(); ++i)
+        consider(radii[i], clock_of(i, radii.size()));
+    const Interpolant outline(radii);
+    for (std::size_t i = 0; i < search_angles; ++i)
+        consider(outline(clock_of(i, search_angles)), clock_of(i, search_angles));
+    return found;
 }
 
 } // namespace ringfill

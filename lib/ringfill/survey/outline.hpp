@@ -41,11 +41,14 @@ class Interpolant {
 /// The equal angles from 12 o'clock that an extreme radius is searched on.
 inline constexpr int search_angles = 720;
 
-/// The largest radius of an outline [m]: of the interpolant on 720 equal angles from 12 o'clock, and of the
+/// The extreme radii of an outline [m]: of the interpolant on 720 equal angles from 12 o'clock, and of the
 /// readings.
-ClockRadius largest(const std::vector<Length>& radii);
+struct Extremes {
+    ClockRadius largest;
+    ClockRadius smallest;
+};
 
-/// The smallest radius, likewise.
-ClockRadius smallest(const std::vector<Length>& radii);
+/// Both from one search. At least one radius.
+Extremes extremes(const std::vector<Length>& radii);
 
 } // namespace ringfill

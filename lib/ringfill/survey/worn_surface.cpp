@@ -15,18 +15,20 @@ Volume between(const Station& a, const Station& b) {
 }
 
 Survey survey_stations(const std::vector<Station>& stations, Length length) {
+    const Extremes first = extremes(stations.front().radii);
     Survey result;
-    result.largest = largest(stations.front().radii);
-    result.smallest = smallest(stations.front().radii);
+    result.largest = first.largest;
+    result.smallest = first.smallest;
     result.worn_volume = worn_volume(stations, length);
     result.readings = stations.front().radii.size();
     for (std::size_t i = 1; i < stations.size(); ++i) {
-        if (const ClockRadius r = largest(stations[i].radii); r.radius > result.largest.radius) {
-            result.largest = r;
+        const Extremes here = extremes(stations[i].radii);
+        if (here.largest.radius > result.largest.radius) {
+            result.largest = here.largest;
             result.largest_station = i;
         }
-        if (const ClockRadius r = smallest(stations[i].radii); r.radius < result.smallest.radius) {
-            result.smallest = r;
+        if (here.smallest.radius < result.smallest.radius) {
+            result.smallest = here.smallest;
             result.smallest_station = i;
         }
     }
