@@ -154,6 +154,13 @@ TEST_CASE("the thin side lies opposite the offset on either half of the clock") 
     CHECK_THAT(clock(0.75), WithinAbs(0.25, 1e-15));
 }
 
+TEST_CASE("a survey is the same all round only from one diameter on the axis") {
+    CHECK(is_same_all_round(survey(WornDiameter{mm(102), Length(), Angle()}, mm(80))));
+    CHECK_FALSE(is_same_all_round(survey(WornDiameter{mm(102), mm(0.6), Angle()}, mm(80))));
+    const WornRadii round{{{mm(10), std::vector<Length>(8, mm(51))}}}; // read round, and found round
+    CHECK_FALSE(is_same_all_round(survey(round, mm(80))));
+}
+
 TEST_CASE("the largest and smallest radius may stand at different stations") {
     WornRadii worn{{{mm(10), std::vector<Length>(8, mm(46))}, {mm(90), std::vector<Length>(8, mm(46))}}};
     worn.stations[1].readings[2] = mm(47);

@@ -1,6 +1,7 @@
 #include <ringfill/boring/boring_working.hpp>
 
 #include <algorithm>
+#include <iterator>
 
 #include <ringfill/fault/place.hpp>
 #include <ringfill/units/metric.hpp>
@@ -26,11 +27,12 @@ Working depth_working(const WeldedBore& welded, const BoringPlan& plan, const Cu
         return Working{"depth_mm", std::move(formula), std::move(inputs), mm(cut.depth), "mm", source};
     };
     // The first two rough cuts are alike, and the first is no whole one: they share the remainder.
-    const auto skin = std::find_if(plan.cuts.begin(), plan.cuts.end(),
-                                   [](const Cut& one) { return one.kind == CutKind::skin; });
-    const bool shares = skin != plan.cuts.end() && skin + 1 != plan.cuts.end() &&
-                        (skin + 1)->kind == CutKind::rough &&
-                        (skin + 1)->depth < plan.settings.rough_cut.value;
+    const auto first =
+        std::adjacent_find(plan.cuts.begin(), plan.cuts.end(), [&](const Cut& skin, const Cut& second) {
+            return skin.kind == CutKind::skin && second.kind == CutKind::rough &&
+                   second.depth < plan.settings.rough_cut.value;
+        });
+    const bool shares = first != plan.cuts.end();
     const std::vector<Input> remainder{stock, finish, semi, of_kinds(CutKind::skin, CutKind::rough), rough};
     const char* halves = "(S - a_f - a_s - (k - 2)*a_r)/2";
     switch (cut.kind) {
@@ -55,7 +57,7 @@ Working depth_working(const WeldedBore& welded, const BoringPlan& plan, const Cu
     case CutKind::rough:
         break;
     }
-    if (shares && &cut == &*(skin + 1))
+    if (shares && &cut == &*std::next(first))
         return depth(halves, remainder, plan.settings.rough_cut.source);
     return depth("1*a_r", {rough}, plan.settings.rough_cut.source);
 }

@@ -130,7 +130,7 @@ Temperature hardest_to_hold(const HeatBalance& balance) {
     if (cold.run.end == HeatEnd::heater_too_small)
         hardest = std::max(hardest, cold.run.end_at);
     // A boss that loses more than the arc gives falls under its minimum and is heated again.
-    if (cold.run.reheats > 0 || heat_loss(settings.boss, settings.minimum) > settings.arc)
+    if (heat_loss(settings.boss, settings.minimum) > settings.arc)
         hardest = std::max(hardest, reheated_to(settings));
     return hardest;
 }

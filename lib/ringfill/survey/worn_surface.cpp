@@ -65,6 +65,10 @@ Volume worn_volume(const std::vector<Station>& stations, Length length) {
     return volume;
 }
 
+bool is_same_all_round(const Survey& survey) {
+    return survey.readings == 0 && survey.largest.radius == survey.smallest.radius;
+}
+
 Survey survey(const Worn& worn, Length length) {
     return std::visit([length](const auto& form) { return survey_form(form, length); }, worn);
 }

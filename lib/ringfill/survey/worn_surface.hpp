@@ -21,9 +21,7 @@ struct Survey {
 
 /// Whether one diameter on the target axis stands for the whole bore: then nothing is known of the places of
 /// the wear.
-inline bool is_same_all_round(const Survey& survey) {
-    return survey.readings == 0 && survey.largest.radius == survey.smallest.radius;
-}
+bool is_same_all_round(const Survey& survey);
 
 /// Volume inside the worn surface over the length L [m³]. Between two stations the radius is linear in depth
 /// at each clock reading, Δz (r_a² + r_a r_b + r_b²)/3; before the first and after the last it is constant.

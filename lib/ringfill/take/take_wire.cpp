@@ -45,7 +45,7 @@ void cover_with(Need& line, const std::vector<WirePack>& spools, std::optional<d
     std::vector<PackSize> sizes;
     for (const WirePack& spool : spools) {
         const double kg = spool.content.value.value();
-        PackSize size{std::max<std::int64_t>(1, std::llround(std::floor(kg * grams + 1e-6))), std::nullopt};
+        PackSize size{std::llround(std::floor(kg * grams + 1e-6)), std::nullopt};
         if (price_kg)
             size.price = pack_price(*price_kg * kg);
         sizes.push_back(size);

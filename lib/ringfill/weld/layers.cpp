@@ -11,12 +11,6 @@ namespace {
 /// Two radii closer than this are the same: 1e-9 mm.
 const Length same_radius = in_si<Length>(1e-12);
 
-/// Where n layers of a height end [m]; below every radius when the ring closes.
-double end_of(Length start, Length layer_height, int layers) {
-    const auto radii = layer_radii(start, layer_height, layers);
-    return static_cast<int>(radii.size()) > layers ? radii.back().value() : -1.0;
-}
-
 /// The fewest layers that reach the target, 0 when the ring closes first or there would be too many.
 int count_layers(Length start, Length target, Length layer_height) {
     Length radius = start;
@@ -31,11 +25,11 @@ int count_layers(Length start, Length target, Length layer_height) {
     return 0;
 }
 
-/// The scale at which n layers end on the target. At scale 1 they reach it, at scale 0 they stay at the
-/// start.
+/// The scale at which n layers end on the target. At scale 1 they reach it and the ring stays open, so it
+/// does at every smaller one; at scale 0 they stay at the start.
 double even_scale(Length start, Length target, Length layer_height, int layers) {
     const auto miss = [&](double scale) {
-        return end_of(start, scale * layer_height, layers) - target.value();
+        return (layer_radii(start, scale * layer_height, layers).back() - target).value();
     };
     if (miss(1) >= -same_radius.value())
         return 1;
