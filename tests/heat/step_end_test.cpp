@@ -60,6 +60,9 @@ TEST_CASE("a goal at the end of a step is met to a rounding, from below and from
             CHECK_THAT(low.temperature.value(), WithinAbs(before, 1e-9));
             CHECK_THAT(high.temperature.value(), WithinAbs(beyond, 1e-9));
             CHECK_THAT(high.time.value(), WithinRel(low.time.value(), 1e-9));
+            const double close = before + (from - to) * 1e-6; // a little way before the end
+            CHECK_THAT(when_at(lump, begin, power, in_si<Temperature>(close)).value().temperature.value(),
+                       WithinAbs(close, 1e-9));
         }
     }
 }

@@ -5,8 +5,8 @@
 using namespace ringfill;
 using namespace ringfill::testing;
 
-// A boss of a tenth of a millimetre reaches its goal so near to the beginning of a step that the curve
-// through the step, by its rounding, is past it already: the search for the time once had no bracket.
+// A boss of a tenth of a millimetre reaches its goal so near to the end of a step that the curve through the
+// step, by its rounding, does not: the search for the time once had no bracket.
 TEST_CASE("a boss that is warm in an instant is planned or told to have no heat balance") {
     const Plan made = plan(job_from(R"({
  "format": "ringfill-job/1",

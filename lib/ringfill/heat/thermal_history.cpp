@@ -122,16 +122,13 @@ std::optional<ThermalState> when_at(const ThermalLump& lump, ThermalState state,
         stepper.calc_state(seconds, x);
         return x[0] - goal;
     };
-    const double begin = stepper.previous_time();
     double high = stepper.current_time();
-    // The curve through a step meets its ends but for a rounding: by that much a goal may lie outside.
-    if (beyond(begin) * way < 0 && beyond(high) * way > 0) {
+    // The curve through a step meets its end but for a rounding: by that much a goal may lie beyond it.
+    if (beyond(high) * way > 0) {
         std::uintmax_t rounds = 100;
-        high = boost::math::tools::toms748_solve(beyond, begin, high,
+        high = boost::math::tools::toms748_solve(beyond, stepper.previous_time(), high,
                                                  boost::math::tools::eps_tolerance<double>(45), rounds)
                    .second;
-    } else if (beyond(begin) * way >= 0) {
-        high = begin;
     }
     stepper.calc_state(high, x);
     return state_of(x, state, high, evaluations);
