@@ -1,6 +1,7 @@
 #include <ringfill/boring/bore_boring.hpp>
 
 #include <range/v3/action/push_back.hpp>
+#include <range/v3/algorithm/any_of.hpp>
 
 #include <fmt/format.h>
 
@@ -64,10 +65,8 @@ void refuse_absurd(const BoringPlan& plan, const WornBore& bore) {
         faults.push_back(fault_at_path(fmt::format("boring.{}", field), {},
                                        fmt::format("{} for {}", reason, bore.name), remedy));
     };
-    int most_facing = 0;
-    for (const Facing& face : plan.facing)
-        most_facing = std::max(most_facing, face.cuts);
-    if (std::max(static_cast<int>(plan.cuts.size()), most_facing) > most_cuts)
+    if (plan.cuts.size() > most_cuts ||
+        ranges::any_of(plan.facing, [](const Facing& face) { return face.cuts > most_cuts; }))
         refuse("rough_cut", "makes more than 1000 cuts", "write the depth of a rough cut per side");
     if (plan.set_ups > most_set_ups)
         refuse("stroke", "makes more than 100 set-ups", "write how far the bar travels in one set-up");

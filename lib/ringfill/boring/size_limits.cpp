@@ -51,7 +51,11 @@ std::optional<SizeLimits> size_limits(const WornBore& bore, const std::vector<Si
                                       std::vector<Fault>& faults) {
     if (bore.size_limits) {
         const auto& [low, high] = *bore.size_limits;
-        return SizeLimits{low, high, {}, 0, (high - low).value() * 1e6, "job"};
+        SizeLimits own;
+        own.low = low;
+        own.high = high;
+        own.tolerance_um = (high - low).value() * 1e6;
+        return own;
     }
     if (!bore.size_class)
         return std::nullopt;

@@ -15,7 +15,7 @@
 namespace ringfill {
 
 /// How freely the metal can follow the weld as it shrinks.
-enum class Restraint { low = 1, medium = 2, high = 3 };
+enum class Restraint { low = 1, medium, high };
 
 /// What governs how hot one bore must be: metal, wall, filler, heat.
 struct HeatCase {

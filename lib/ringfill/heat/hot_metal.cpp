@@ -7,7 +7,7 @@
 namespace ringfill {
 
 SpecificHeat carbon_steel_specific_heat(Temperature at) {
-    const double t = std::clamp(deg_c(at), 20.0, 1200.0);
+    const double t = std::max(deg_c(at), 20.0);
     double c = 650;
     if (t < 600)
         c = 425 + t * (7.73e-1 + t * (-1.69e-3 + t * 2.22e-6));

@@ -60,7 +60,7 @@ Power heat_loss(const ThermalLump& lump, Temperature at) {
 Energy heat_content(const ThermalLump& lump, Temperature from, Temperature to) {
     const auto c = [&](double t) { return lump.metal.specific_heat(in_si<Temperature>(t)).value(); };
     const double integral =
-        boost::math::quadrature::gauss_kronrod<double, 31>::integrate(c, from.value(), to.value(), 10, 1e-10);
+        boost::math::quadrature::gauss_kronrod<double, 31>::integrate(c, from.value(), to.value());
     return in_si<Energy>(lump.mass.value() * integral);
 }
 

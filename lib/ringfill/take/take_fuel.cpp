@@ -175,7 +175,7 @@ Need oxygen_line(const Fuel& fuel, double fuel_kg, double reserve, const Packs& 
     std::vector<Offer> offers;
     for (const GasPack& pack : packs.gas)
         if (pack.stocked && pack.units == units && pack.holds == "oxygen")
-            offers.push_back({pack.name, whole_down(litres(pack.usable())), 1});
+            offers.push_back({pack.name, whole_down(litres(pack.usable())), {}});
     line.pack_known = !offers.empty();
     if (offers.empty())
         line.why += "; no cylinder of oxygen is in the table of packs";

@@ -4,7 +4,10 @@
 #include <cmath>
 #include <string_view>
 
-#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <range/v3/algorithm/max.hpp>
+#include <range/v3/view/transform.hpp>
 
 #include <ringfill/units/factor.hpp>
 #include <ringfill/units/show.hpp>
@@ -25,14 +28,12 @@ std::string demand(const PowerUse& use) {
 
 /// One set that serves every procedure: the highest current at the highest duty.
 Need welding_set(const std::vector<PowerUse>& uses) {
-    double amperes = 0;
-    double duty = 0;
-    std::string demands;
-    for (const PowerUse& use : uses) {
-        amperes = std::max(amperes, std::ceil(use.current.value() - 1e-9));
-        duty = std::max(duty, duty_pct(use.busiest_arc));
-        demands += fmt::format("{}{}", demands.empty() ? "" : "; ", demand(use));
-    }
+    using ranges::views::transform;
+    const double amperes = std::ceil(
+        ranges::max(uses | transform([](const PowerUse& use) { return use.current.value() - 1e-9; })));
+    const double duty =
+        ranges::max(uses | transform([](const PowerUse& use) { return duty_pct(use.busiest_arc); }));
+    const std::string demands = fmt::format("{}", fmt::join(uses | transform(demand), "; "));
     Need line;
     line.item = fmt::format("welding set {:.0f} A at {:.0f} % duty", amperes, duty);
     line.need = 1;
