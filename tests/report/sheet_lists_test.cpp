@@ -32,7 +32,7 @@ const std::string many_pieces = R"({ "format": "ringfill-job/1", "title": "Odd",
   "site": { "ambient": "4 degC" },
   "procedures": { "main": { "filler": "steel/ER70S-6", "gas": "M21", "wire": "1.0 mm", "wire_feed": "6.5 m/min",
                             "current": "150 A", "voltage": "18.5 V", "travel": "320 mm/min" } },
-  "boring": { "rough_cut": "0.1 mm" }, "heater": { "kind": "propane", "power": "30 kW", "efficiency": 0.25 },
+  "boring": { "rough_cut": "0.2 mm" }, "heater": { "kind": "propane", "power": "30 kW", "efficiency": 0.25 },
   "bores": [ { "name": "pin", "count": 30, "base": "steel/A36", "finish_diameter": 90, "length": 100,
                "boss_diameter": 180, "stock": "12 mm", "worn": { "diameter": 93.4 } } ] })";
 

@@ -67,7 +67,7 @@ void refuse_absurd(const BoringPlan& plan, const WornBore& bore) {
     };
     if (plan.cuts.size() > most_cuts ||
         ranges::any_of(plan.facing, [](const Facing& face) { return face.cuts > most_cuts; }))
-        refuse("rough_cut", "makes more than 1000 cuts", "write the depth of a rough cut per side");
+        refuse("rough_cut", "makes more than 100 cuts", "write the depth of a rough cut per side");
     if (plan.set_ups > most_set_ups)
         refuse("stroke", "makes more than 100 set-ups", "write how far the bar travels in one set-up");
     if (std::max(plan.edges.rough, plan.edges.finish) > most_edges)

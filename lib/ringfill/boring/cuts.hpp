@@ -31,7 +31,7 @@ struct CutDepths {
 };
 
 /// More cuts of a bore than this are refused: the rough cut is far too shallow for the stock.
-inline constexpr int most_cuts = 1'000;
+inline constexpr int most_cuts = 100;
 
 /// How many rough cuts take a stock, ⌈stock/rough − 1e-9⌉; 0 for no stock. More than `most_cuts` come back as
 /// `most_cuts` + 1.

@@ -17,7 +17,7 @@ struct Layering {
 };
 
 /// More layers than this are refused: the bead is far too small for the ring.
-inline constexpr int most_layers = 200;
+inline constexpr int most_layers = 100;
 
 /// Radius after one layer laid at radius r, √(r² − 2 h r) with h = A/p: a turn of bead fills a ring that gets
 /// tighter [m]. Nothing when the ring closes, r ≤ 2 h.
