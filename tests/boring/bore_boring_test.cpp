@@ -114,9 +114,8 @@ TEST_CASE("without a skim nothing is cut before the weld") {
 }
 
 TEST_CASE("settings that make far too many cuts, set-ups or edges are refused") {
-    CHECK(
-        refused(R"("rough_cut": "0.001 mm")") ==
-        "boring.rough_cut: makes more than 100 cuts for arm root; write the depth of a rough cut per side");
+    CHECK(refused(R"("rough_cut": "0.001 mm")") ==
+          "boring.rough_cut: makes more than 100 cuts for arm root; write the depth of a rough cut per side");
     CHECK(refused(R"("stroke": "0.1 mm")") ==
           "boring.stroke: makes more than 100 set-ups for arm root; write how far the bar travels in one "
           "set-up");
