@@ -1,7 +1,6 @@
 #include <catch2/catch.hpp>
 
 #include <cmath>
-#include <limits>
 
 #include <ringfill/heat/thermal_history.hpp>
 #include <ringfill/units/metric.hpp>
@@ -42,8 +41,7 @@ std::pair<double, double> end_of_a_step(const ThermalLump& lump, Power power, do
 
 } // namespace
 
-// The curve through a step meets its ends but for a rounding, so that a goal close by them may lie outside
-// it.
+// The curve through a step meets its end but for a rounding, so that a goal close by may lie beyond it.
 TEST_CASE("a goal at the end of a step is met to a rounding, from below and from above") {
     for (int tenths = 2; tenths < 60; ++tenths) {
         CAPTURE(tenths);
