@@ -3,7 +3,7 @@
 #include <string>
 #include <string_view>
 
-#include <ringfill/report/style.hpp>
+#include <ringfill/report/text/style.hpp>
 
 namespace ringfill::cli {
 

@@ -1,5 +1,5 @@
-#include <ringfill/report/boring_csv.hpp>
-#include <ringfill/report/boring_text.hpp>
+#include <ringfill/report/csv/boring_csv.hpp>
+#include <ringfill/report/text/boring_text.hpp>
 
 #include "commands.hpp"
 #include "planned_view.hpp"

@@ -1,4 +1,4 @@
-#include <ringfill/report/cautions_text.hpp>
+#include <ringfill/report/text/cautions_text.hpp>
 
 #include "commands.hpp"
 #include "planned_view.hpp"

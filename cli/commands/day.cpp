@@ -1,4 +1,4 @@
-#include <ringfill/report/day_text.hpp>
+#include <ringfill/report/text/day_text.hpp>
 
 #include "commands.hpp"
 #include "planned_view.hpp"

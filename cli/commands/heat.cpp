@@ -1,4 +1,4 @@
-#include <ringfill/report/heat_text.hpp>
+#include <ringfill/report/text/heat_text.hpp>
 
 #include "commands.hpp"
 #include "planned_view.hpp"

@@ -1,5 +1,5 @@
-#include <ringfill/report/passes_csv.hpp>
-#include <ringfill/report/passes_text.hpp>
+#include <ringfill/report/csv/passes_csv.hpp>
+#include <ringfill/report/text/passes_text.hpp>
 
 #include "commands.hpp"
 #include "planned_view.hpp"

@@ -1,8 +1,8 @@
 #include "planned_view.hpp"
 
 #include <ringfill/document/write.hpp>
-#include <ringfill/report/json.hpp>
-#include <ringfill/report/working_text.hpp>
+#include <ringfill/report/json/json.hpp>
+#include <ringfill/report/text/working_text.hpp>
 
 #include "../terminal.hpp"
 #include "planned_job.hpp"

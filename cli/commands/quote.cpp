@@ -1,6 +1,6 @@
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/report/quote_csv.hpp>
-#include <ringfill/report/quote_text.hpp>
+#include <ringfill/report/csv/quote_csv.hpp>
+#include <ringfill/report/text/quote_text.hpp>
 
 #include "../terminal.hpp"
 #include "commands.hpp"

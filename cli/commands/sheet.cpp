@@ -1,4 +1,4 @@
-#include <ringfill/report/sheet.hpp>
+#include <ringfill/report/page/sheet.hpp>
 
 #include "../terminal.hpp"
 #include "commands.hpp"

@@ -1,5 +1,5 @@
-#include <ringfill/report/take_csv.hpp>
-#include <ringfill/report/take_text.hpp>
+#include <ringfill/report/csv/take_csv.hpp>
+#include <ringfill/report/text/take_text.hpp>
 
 #include "commands.hpp"
 #include "planned_view.hpp"

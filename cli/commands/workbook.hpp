@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include <ringfill/report/quote_cells.hpp>
+#include <ringfill/report/csv/quote_cells.hpp>
 
 namespace ringfill::cli {
 

@@ -11,7 +11,7 @@
 #include <ringfill/document/write.hpp>
 #include <ringfill/job/read_job.hpp>
 #include <ringfill/plan/plan.hpp>
-#include <ringfill/report/json.hpp>
+#include <ringfill/report/json/json.hpp>
 
 #include "simple_job.hpp"
 

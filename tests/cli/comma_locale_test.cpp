@@ -12,14 +12,14 @@
 #include <fmt/ranges.h>
 
 #include <ringfill/document/write.hpp>
-#include <ringfill/report/json.hpp>
-#include <ringfill/report/passes_csv.hpp>
-#include <ringfill/report/quote_csv.hpp>
-#include <ringfill/report/quote_text.hpp>
-#include <ringfill/report/sheet.hpp>
-#include <ringfill/report/take_csv.hpp>
-#include <ringfill/report/take_text.hpp>
-#include <ringfill/report/working_text.hpp>
+#include <ringfill/report/csv/passes_csv.hpp>
+#include <ringfill/report/csv/quote_csv.hpp>
+#include <ringfill/report/csv/take_csv.hpp>
+#include <ringfill/report/json/json.hpp>
+#include <ringfill/report/page/sheet.hpp>
+#include <ringfill/report/text/quote_text.hpp>
+#include <ringfill/report/text/take_text.hpp>
+#include <ringfill/report/text/working_text.hpp>
 
 #include "run_program.hpp"
 #include "shop_for_tests.hpp"

@@ -5,7 +5,7 @@
 
 #include <ringfill/document/write.hpp>
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/report/json.hpp>
+#include <ringfill/report/json/json.hpp>
 
 #include "shop_for_tests.hpp"
 

@@ -4,21 +4,21 @@
 #include <string>
 
 #include <ringfill/document/write.hpp>
-#include <ringfill/report/boring_csv.hpp>
-#include <ringfill/report/boring_text.hpp>
-#include <ringfill/report/cautions_text.hpp>
-#include <ringfill/report/day_text.hpp>
-#include <ringfill/report/heat_text.hpp>
-#include <ringfill/report/json.hpp>
-#include <ringfill/report/passes_csv.hpp>
-#include <ringfill/report/passes_text.hpp>
-#include <ringfill/report/quote_cells.hpp>
-#include <ringfill/report/quote_csv.hpp>
-#include <ringfill/report/quote_text.hpp>
-#include <ringfill/report/sheet.hpp>
-#include <ringfill/report/take_csv.hpp>
-#include <ringfill/report/take_text.hpp>
-#include <ringfill/report/working_text.hpp>
+#include <ringfill/report/csv/boring_csv.hpp>
+#include <ringfill/report/csv/passes_csv.hpp>
+#include <ringfill/report/csv/quote_cells.hpp>
+#include <ringfill/report/csv/quote_csv.hpp>
+#include <ringfill/report/csv/take_csv.hpp>
+#include <ringfill/report/json/json.hpp>
+#include <ringfill/report/page/sheet.hpp>
+#include <ringfill/report/text/boring_text.hpp>
+#include <ringfill/report/text/cautions_text.hpp>
+#include <ringfill/report/text/day_text.hpp>
+#include <ringfill/report/text/heat_text.hpp>
+#include <ringfill/report/text/passes_text.hpp>
+#include <ringfill/report/text/quote_text.hpp>
+#include <ringfill/report/text/take_text.hpp>
+#include <ringfill/report/text/working_text.hpp>
 
 #include "shop_for_tests.hpp"
 

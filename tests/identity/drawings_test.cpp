@@ -1,12 +1,12 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/report/cross_section.hpp>
-#include <ringfill/report/curve_drawing.hpp>
-#include <ringfill/report/longitudinal_section.hpp>
+#include <ringfill/report/draw/cross_section.hpp>
+#include <ringfill/report/draw/curve_drawing.hpp>
+#include <ringfill/report/draw/longitudinal_section.hpp>
 #include <ringfill/units/metric.hpp>
 
 #include "identity/planned.hpp"
-#include "report/drawing_parts.hpp"
+#include "report/draw/drawing_parts.hpp"
 
 using namespace ringfill;
 using namespace ringfill::testing;

@@ -2,7 +2,7 @@
 
 #include <ringfill/document/parse.hpp>
 #include <ringfill/document/write.hpp>
-#include <ringfill/report/json.hpp>
+#include <ringfill/report/json/json.hpp>
 
 #include "identity/planned.hpp"
 

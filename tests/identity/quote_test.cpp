@@ -5,8 +5,8 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/report/quote_csv.hpp>
-#include <ringfill/report/quote_json.hpp>
+#include <ringfill/report/csv/quote_csv.hpp>
+#include <ringfill/report/json/quote_json.hpp>
 
 #include "identity/planned.hpp"
 

@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/report/json.hpp>
+#include <ringfill/report/json/json.hpp>
 
 #include "identity/planned.hpp"
 

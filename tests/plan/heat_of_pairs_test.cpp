@@ -4,8 +4,8 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/report/heat_head.hpp>
-#include <ringfill/report/heat_text.hpp>
+#include <ringfill/report/text/heat_head.hpp>
+#include <ringfill/report/text/heat_text.hpp>
 
 #include "plan/pair_of_metals.hpp"
 

@@ -6,9 +6,9 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/report/heat_head.hpp>
-#include <ringfill/report/heat_text.hpp>
-#include <ringfill/report/take_text.hpp>
+#include <ringfill/report/text/heat_head.hpp>
+#include <ringfill/report/text/heat_text.hpp>
+#include <ringfill/report/text/take_text.hpp>
 #include <ringfill/units/metric.hpp>
 
 #include "plan/pair_of_metals.hpp"

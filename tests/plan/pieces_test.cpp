@@ -2,9 +2,9 @@
 
 #include <cmath>
 
-#include <ringfill/report/json.hpp>
-#include <ringfill/report/passes_text.hpp>
-#include <ringfill/report/take_text.hpp>
+#include <ringfill/report/json/json.hpp>
+#include <ringfill/report/text/passes_text.hpp>
+#include <ringfill/report/text/take_text.hpp>
 
 #include "plan/sample.hpp"
 

@@ -2,7 +2,7 @@
 
 #include <set>
 
-#include <ringfill/report/passes_text.hpp>
+#include <ringfill/report/text/passes_text.hpp>
 
 #include "plan/sample.hpp"
 

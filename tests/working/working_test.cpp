@@ -5,7 +5,7 @@
 #include <set>
 
 #include <ringfill/document/whole_file.hpp>
-#include <ringfill/report/json.hpp>
+#include <ringfill/report/json/json.hpp>
 
 #include "formula.hpp"
 #include "heat/heat_balance_sample.hpp"

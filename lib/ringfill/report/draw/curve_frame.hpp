@@ -1,0 +1,36 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <ringfill/heat/heat_run.hpp>
+#include <ringfill/report/draw/svg.hpp>
+#include <ringfill/units/show.hpp>
+
+namespace ringfill {
+
+/// The field of the paper that a curve of temperatures is drawn in [mm], and its scales.
+struct CurveFrame {
+    double left = 15;
+    double right = 58.5;
+    double top = 2.5;
+    double bottom = 43;
+    double end_s = 1; ///< time at the right edge
+    double low = 0;   ///< temperatures at the bottom and the top [K]
+    double high = 1;
+
+    double x(double seconds) const { return left + (right - left) * seconds / end_s; }
+    double y(double kelvin) const { return bottom - (bottom - top) * (kelvin - low) / (high - low); }
+};
+
+/// Round values from low to high, at most `most` of them: multiples of 1, 2 or 5 times a power of ten.
+std::vector<double> round_steps(double low, double high, int most);
+
+/// The curve on the paper. Of the points that fall on one hair's breadth the first, the hottest, the coldest
+/// and the last are kept, so that no peak is lost.
+std::string curve_path(const CurveFrame& frame, const std::vector<CurvePoint>& curve);
+
+/// Draws both axes with round degrees and round hours.
+void draw_axes(Svg& svg, const CurveFrame& frame, UnitSystem units);
+
+} // namespace ringfill

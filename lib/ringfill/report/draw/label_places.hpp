@@ -1,0 +1,64 @@
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <ringfill/report/draw/svg.hpp>
+
+namespace ringfill {
+
+/// The highest a letter may rise over its base line, and hang under it, in the common sans-serif faces [mm].
+inline constexpr double letter_rise = 1.07 * letter_size;
+inline constexpr double letter_hang = 0.3 * letter_size;
+
+/// Width of a text, on the wide side for the common sans-serif faces [mm]. The size is that of its letters.
+double text_width(std::string_view utf8, double size = letter_size);
+
+/// A text broken at blanks so that no line is wider than `width` [mm]. No-break spaces hold; a word that is
+/// too wide stands alone.
+std::vector<std::string> wrap_label(std::string_view text, double width);
+
+/// A quantity as it is shown, its number and unit held together by no-break spaces.
+std::string held_together(std::string_view shown);
+
+/// A text beside a drawing that tells what a point of it is.
+struct Label {
+    std::string text;
+    PaperPoint target;
+    int rank = 0; ///< where there is no room, those of the highest rank are left out first
+};
+
+/// Where labels may stand.
+struct LabelColumn {
+    double left = 0;
+    double right = 0;
+    double top = 0;
+    double bottom = 0;
+};
+
+/// A label that has its place.
+struct PlacedLabel {
+    std::size_t label = 0; ///< which of those asked for
+    std::vector<std::string> lines;
+    double top = 0; ///< of its box [mm]
+    double height = 0;
+
+    PaperPoint leader_end(const LabelColumn& column) const;
+};
+
+/// Sets labels one under another in a column, each as near the height of its target as the others let it, in
+/// an order in which no two leaders cross. Labels that do not fit are left out, as are those wider than the
+/// column.
+std::vector<PlacedLabel> place_labels(const std::vector<Label>& labels, const LabelColumn& column);
+
+/// Places labels and draws those that have a place, with their leaders.
+void draw_labels(Svg& svg, const std::vector<Label>& labels, const LabelColumn& column);
+
+/// Which of 1 … `count` are numbered when each number is `room` steps wide: the first, the last, and between
+/// them all, every 5th, 10th, 50th, …
+std::vector<int> numbers_shown(int count, double room);
+
+} // namespace ringfill

@@ -1,0 +1,97 @@
+#include <ringfill/report/page/sheet_cautions.hpp>
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include <ringfill/report/page/figure.hpp>
+#include <ringfill/report/text/caution_list.hpp>
+
+namespace ringfill {
+namespace {
+
+bool is_about_a_bore(const Plan& plan, const Caution& caution) {
+    return std::any_of(plan.bores.begin(), plan.bores.end(),
+                       [&](const BorePlan& bore) { return bore.name == caution.about; });
+}
+
+Markup caution_item(const Caution& caution, std::size_t index, bool names_what) {
+    const std::string path = fmt::format("cautions[{}]", index);
+    Markup item =
+        element("span", Markup(), {{"class", "tick"}, {"role", "img"}, {"aria-label", "box to tick"}});
+    if (names_what && caution.about != "the job")
+        item += element("b", as_told(path + ".about", caution.about) + words(": "));
+    item += as_told(path + ".text", caution.text);
+    return element("li", item + words(" (") + as_told(path + ".because", caution.because) +
+                             words(fmt::format(") {}", source_keys(caution))));
+}
+
+struct When {
+    std::string_view word;
+    std::string_view heading;
+};
+constexpr When times[] = {{"before", "Before"}, {"during", "During"}, {"after", "After"}};
+
+/// The cautions that apply and that `wanted` picks, under a heading for each time; one whose time is none of
+/// the three stands first, so that none is lost.
+template <class Wanted>
+Markup by_time(const Plan& plan, std::string_view rank, bool names_what, Wanted wanted) {
+    Markup all;
+    const auto listed = [&](auto is_then) {
+        Markup list;
+        for (std::size_t i = 0; i < plan.cautions.size(); ++i) {
+            const Caution& caution = plan.cautions[i];
+            if (caution.applies == "yes" && is_then(caution.when) && wanted(caution))
+                list += caution_item(caution, i, names_what);
+        }
+        return list;
+    };
+    const auto other = [](const std::string& when) {
+        return std::none_of(std::begin(times), std::end(times),
+                            [&](const When& one) { return one.word == when; });
+    };
+    if (const Markup list = listed(other); !list.empty())
+        all += element("ul", list, {{"class", "cautions"}});
+    for (const When& time : times)
+        if (const Markup list = listed([&](const std::string& when) { return when == time.word; });
+            !list.empty())
+            all += element(rank, time.heading) + element("ul", list, {{"class", "cautions"}});
+    return all;
+}
+
+/// What may apply because the job does not say: a line for each field, with what to look for.
+Markup open_questions(const Plan& plan) {
+    Markup list;
+    const auto told = [&](const Caution* caution, std::string_view member, const std::string& text) {
+        return as_told(fmt::format("cautions[{}].{}", caution - plan.cautions.data(), member), text);
+    };
+    for (const OpenField& open : open_fields(plan.cautions)) {
+        Markup line;
+        for (const Caution* caution : open.cautions) {
+            line += words(line.empty() ? "" : ", ");
+            if (caution->about != "the job")
+                line += told(caution, "about", caution->about) + words(": ");
+            line += told(caution, "check", caution->check);
+        }
+        list +=
+            element("li", line + words(" (") + told(open.cautions.front(), "field", open.field) + words(")"));
+    }
+    if (list.empty())
+        return {};
+    return element("h3", "Not stated in the job, check") + element("ul", list, {{"class", "compact"}});
+}
+
+} // namespace
+
+Markup bore_cautions(const Plan& plan, const std::string& name) {
+    const Markup list = by_time(plan, "h4", false, [&](const Caution& one) { return one.about == name; });
+    return list.empty() ? list : element("h3", "Cautions for this bore") + list;
+}
+
+Markup job_cautions(const Plan& plan) {
+    return element("h2", "Cautions for the whole job", {{"id", "cautions"}}) +
+           by_time(plan, "h3", true, [&](const Caution& one) { return !is_about_a_bore(plan, one); }) +
+           open_questions(plan);
+}
+
+} // namespace ringfill

@@ -1,0 +1,57 @@
+#include <ringfill/report/text/columns.hpp>
+
+#include <algorithm>
+
+#include <ringfill/fault/printable.hpp>
+
+namespace ringfill {
+namespace {
+
+std::string padded(const std::string& cell, std::size_t width, bool right) {
+    const std::string blanks(width - std::min(width, count_characters(cell)), ' ');
+    return right ? blanks + cell : cell + blanks;
+}
+
+} // namespace
+
+std::vector<std::string> columns(const std::vector<std::vector<std::string>>& rows,
+                                 const std::vector<bool>& right) {
+    std::vector<std::size_t> widths(right.size(), 0);
+    for (const auto& row : rows)
+        for (std::size_t c = 0; c < row.size(); ++c)
+            widths[c] = std::max(widths[c], count_characters(row[c]));
+    std::vector<std::string> lines;
+    for (const auto& row : rows) {
+        std::string line;
+        for (std::size_t c = 0; c < row.size(); ++c)
+            line += (c ? "  " : "") + padded(row[c], widths[c], right[c]);
+        line.erase(line.find_last_not_of(' ') + 1);
+        lines.push_back(std::move(line));
+    }
+    return lines;
+}
+
+std::string wrapped(std::string_view text, std::string_view first, std::size_t width) {
+    const std::size_t indent = count_characters(first);
+    std::string result;
+    std::string line(first);
+    bool empty = true;
+    while (!text.empty()) {
+        const std::size_t end = std::min(text.find(' '), text.size());
+        const std::string word = printable(text.substr(0, end), width - indent - 1);
+        text.remove_prefix(std::min(end + 1, text.size()));
+        if (word.empty())
+            continue;
+        if (!empty && count_characters(line) + 1 + count_characters(word) > width) {
+            result += line + '\n';
+            line = std::string(indent, ' ');
+            empty = true;
+        }
+        line += (empty ? "" : " ") + word;
+        empty = false;
+    }
+    line.erase(line.find_last_not_of(' ') + 1); // an empty text leaves the blanks of its beginning
+    return result + line + '\n';
+}
+
+} // namespace ringfill

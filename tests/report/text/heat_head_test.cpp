@@ -1,0 +1,77 @@
+#include <catch2/catch.hpp>
+
+#include <string>
+
+#include <ringfill/document/document.hpp>
+#include <ringfill/report/json/json.hpp>
+#include <ringfill/report/text/heat_head.hpp>
+#include <ringfill/units/metric.hpp>
+
+#include "shop_for_tests.hpp"
+
+using namespace ringfill;
+using namespace ringfill::testing;
+using Catch::Contains;
+
+namespace {
+
+/// C45 under an approved procedure, with more fields of the bore.
+Plan approved_plan(const std::string& fields) {
+    return plan(
+        job_from(R"json({ "format": "ringfill-job/1", "title": "Stick pins, drainage ship 2", "units": "mm",
+      "procedures": { "main": { "filler": "steel/ER70S-6", "wire": "1 mm", "gas": "M21", "wire_feed": "8 m/min",
+        "travel": "350 mm/min", "approved": { "reference": "P-7", "preheat_min": "100 degC",
+                                              "interpass_max": "200 degC" } } },
+      "bores": [{ "name": "pin left", "base": "steel/C45", "finish_diameter": "90 mm", "length": "100 mm", )json" +
+                 fields + R"json( "worn": { "diameter": "93.4 mm" } }] })json"),
+        shop());
+}
+
+std::string head_of(const Plan& plan) {
+    std::string text;
+    for (const Sentence& sentence : head_sentences(plan))
+        text += sentence.begin + sentence.text + '\n';
+    return text;
+}
+
+} // namespace
+
+TEST_CASE(
+    "an approved procedure waits while the metal is in doubt, and none of its figures stands at the head") {
+    const Plan doubtful = approved_plan(R"("magnetic": false,)");
+    CHECK(head_of(doubtful) == "! STOP: identify the metal before any heat: pin left.\n"
+                               "Approved procedure P-7 waits until the metal is known: pin left.\n"
+                               "Preheat no figure before the metal is known: pin left.\n");
+    CHECK(head_of(approved_plan(R"("magnetic": true,)")) ==
+          "Approved procedure P-7 rules: pin left.\n"
+          "Preheat at least 100 °C; no ring begins over 200 °C: pin left.\n");
+}
+
+TEST_CASE("the result tells the doubt, and no minimum with it") {
+    const Document result = {"plan", "", plan_document(approved_plan(R"("magnetic": false,)"))};
+    CHECK(*value_at(result, "bores[0].heat.doubt").text() ==
+          "a magnet does not hold, so it is no ferritic and no martensitic steel");
+    for (const Member& member : *value_at(result, "bores[0].heat").object())
+        CHECK(member.name != "preheat_min_degC");
+}
+
+TEST_CASE("without any figure the head sends to an approved procedure, and names none as told") {
+    const BoreHeat nothing;
+    CHECK(heat_limits(nothing, UnitSystem::metric) ==
+          "no figure can be given: take it from an approved procedure");
+    CHECK(limit_figures(nothing).empty());
+}
+
+// By hand: 300.2 °C up to the next 5 °C is 305 °C and 303.9 °C down is 300 °C; so rounded the one would lie
+// over the other.
+TEST_CASE("limits so near that rounding would cross them are shown exactly") {
+    Preheat preheat;
+    preheat.minimum = AskedTemperature{celsius(300.2), "P-7", "P-7"};
+    preheat.interpass_max = AskedTemperature{celsius(303.9), "P-7", "P-7"};
+    const ShownLimits near = shown_limits(preheat, UnitSystem::metric);
+    CHECK(near.exact);
+    CHECK(near.minimum == "300.2 °C");
+    CHECK(near.maximum == "303.9 °C");
+    preheat.interpass_max->value = celsius(350);
+    CHECK_FALSE(shown_limits(preheat, UnitSystem::metric).exact);
+}
