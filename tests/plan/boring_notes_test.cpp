@@ -44,7 +44,7 @@ const std::string listed = deep + R"(, "bar_speeds": ["80 rev/min", "200 rev/min
 
 } // namespace
 
-// Common practice, no source: small electric bars turn about 100 to 420 rev/min, large hydraulic ones 20 to
+// Common practice, no source: small electric bars turn about 100 to 400 rev/min, large hydraulic ones 20 to
 // 180, feed along the bore 0 to 2.5 in/min, bores of 1.5 to 36 in. The invented jobs are usual ones.
 TEST_CASE("usual jobs are bored as portable bars can") {
     std::size_t bores = 0;
@@ -82,14 +82,14 @@ TEST_CASE("what portable bars cannot do is a note") {
     CHECK(
         notes_of(90, "", deep + R"(, "bar_speeds": ["10 rev/min"])") ==
         Lines{"arm root: 10.0 rev/min is outside what portable bars turn (small electric ones 100 rev/min to "
-              "420 rev/min, large hydraulic ones 20.0 rev/min to 180 rev/min) [practice]."});
+              "400 rev/min, large hydraulic ones 20.0 rev/min to 200 rev/min) [practice]."});
     CHECK(
         notes_of(90, "", listed + R"(, "feed": "0.4 mm")") ==
         Lines{
-            "arm root: a feed of 80 mm/min along the bore is outside what portable bars have, 0 mm/min to 64 "
+            "arm root: a feed of 80 mm/min along the bore is outside what portable bars have, 0 mm/min to 60 "
             "mm/min [practice]."});
     CHECK(notes_of(1000, "", deep + R"(, "bar_speeds": ["20 rev/min"], "cutting_speed": "70 m/min")") ==
-          Lines{"arm root: a bore of 1000.0 mm is outside what portable bars serve, 38.1 mm to 914.4 mm "
+          Lines{"arm root: a bore of 1000.0 mm is outside what portable bars serve, 40.0 mm to 900.0 mm "
                 "[practice]."});
 }
 
