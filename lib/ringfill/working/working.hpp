@@ -1,9 +1,72 @@
 #pragma once
 
+#include <concepts>
 #include <string>
+#include <utility>
 #include <vector>
 
+#include <ringfill/units/metric.hpp>
+
 namespace ringfill {
+
+/// A number and the unit it is written in.
+struct Amount {
+    double value = 0;
+    std::string unit; ///< empty: a plain number
+
+    Amount(double number, std::string unit_of_number = {}) : value(number), unit(std::move(unit_of_number)) {}
+    Amount(std::integral auto count) : value(static_cast<double>(count)) {}
+};
+
+// Quantities as workings write them: {"t", in_seconds(arc)}.
+inline Amount in_mm(Length length) {
+    return {mm(length), "mm"};
+}
+inline Amount in_metres(Length length) {
+    return {length.value(), "m"};
+}
+inline Amount in_mm2(Area area) {
+    return {mm2(area), "mm2"};
+}
+inline Amount in_mm3(Volume volume) {
+    return {mm3(volume), "mm3"};
+}
+inline Amount in_litres(Volume volume) {
+    return {litres(volume), "L"};
+}
+inline Amount in_kg(Mass mass) {
+    return {mass.value(), "kg"};
+}
+inline Amount in_seconds(Time time) {
+    return {time.value(), "s"};
+}
+inline Amount in_kg_m(LinearMass mass) {
+    return {mass.value(), "kg/m"};
+}
+inline Amount in_kg_m3(Density density) {
+    return {density.value(), "kg/m3"};
+}
+inline Amount in_kg_h(MassFlow flow) {
+    return {kg_h(flow), "kg/h"};
+}
+inline Amount in_mm_min(Speed speed) {
+    return {mm_min(speed), "mm/min"};
+}
+inline Amount in_m_min(Speed speed) {
+    return {m_min(speed), "m/min"};
+}
+inline Amount in_rev_min(Turning turning) {
+    return {rev_min(turning), "rev/min"};
+}
+inline Amount in_deg_c(Temperature temperature) {
+    return {deg_c(temperature), "degC"};
+}
+inline Amount in_kj_mm(EnergyPerLength energy) {
+    return {kj_mm(energy), "kJ/mm"};
+}
+inline Amount in_degrees(Angle angle) {
+    return {degrees(angle), "deg"};
+}
 
 /// A value that goes into a formula: one number, or a list of them.
 struct Input {
@@ -15,6 +78,8 @@ struct Input {
 
     Input(std::string name, double number, std::string unit_of_value = {})
         : symbol(std::move(name)), value(number), unit(std::move(unit_of_value)) {}
+    Input(std::string name, std::integral auto count) : Input(std::move(name), static_cast<double>(count)) {}
+    Input(std::string name, Amount amount) : Input(std::move(name), amount.value, std::move(amount.unit)) {}
     Input(std::string name, std::vector<double> numbers, std::string unit_of_values = {})
         : symbol(std::move(name)), list(std::move(numbers)), unit(std::move(unit_of_values)), is_list(true) {}
 
@@ -34,6 +99,13 @@ struct Working {
     std::string unit;   ///< of the value; empty: a plain number
     std::string source; ///< key of the bibliography
 };
+
+/// A working on one or two lines; "own" is the source of what the program works out itself.
+Working worked(std::string figure, std::string formula, std::vector<Input> inputs, Amount value,
+               std::string source = "own");
+
+/// A figure that is taken as it is: the formula is 1 times the input.
+Working taken(std::string figure, Input input, std::string source = "own");
 
 /// Puts workings behind others.
 void append(std::vector<Working>& all, std::vector<Working> more);
