@@ -1,8 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/report/draw/cross_section.hpp>
-#include <ringfill/report/draw/curve_drawing.hpp>
-#include <ringfill/report/draw/longitudinal_section.hpp>
+#include <ringfill/report/draw/drawings.hpp>
 #include <ringfill/units/metric.hpp>
 
 #include "identity/planned.hpp"

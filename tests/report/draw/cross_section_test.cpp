@@ -3,10 +3,8 @@
 #include <numbers>
 #include <set>
 
-#include <ringfill/report/draw/cross_section.hpp>
-#include <ringfill/report/draw/curve_drawing.hpp>
-#include <ringfill/report/draw/longitudinal_section.hpp>
-#include <ringfill/report/draw/worn_outline.hpp>
+#include <ringfill/report/draw/drawings.hpp>
+#include <ringfill/report/draw/drawn_bore.hpp>
 #include <ringfill/units/metric.hpp>
 
 #include "report/draw/drawing_parts.hpp"

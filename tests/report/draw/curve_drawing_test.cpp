@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include <ringfill/report/draw/curve_drawing.hpp>
+#include <ringfill/report/draw/drawings.hpp>
 #include <ringfill/report/draw/curve_frame.hpp>
 #include <ringfill/units/metric.hpp>
 

@@ -9,7 +9,7 @@
 #include <boost/property_tree/ptree.hpp>
 #include <boost/property_tree/xml_parser.hpp>
 
-#include <ringfill/report/draw/label_places.hpp>
+#include <ringfill/report/draw/labels.hpp>
 #include <ringfill/report/draw/svg.hpp>
 
 namespace ringfill::testing {

@@ -3,7 +3,7 @@
 #include <cmath>
 #include <numbers>
 
-#include <ringfill/report/draw/hatch.hpp>
+#include <ringfill/report/draw/svg.hpp>
 
 #include "report/draw/drawing_parts.hpp"
 

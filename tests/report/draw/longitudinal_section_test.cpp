@@ -2,8 +2,7 @@
 
 #include <algorithm>
 
-#include <ringfill/report/draw/cross_section.hpp>
-#include <ringfill/report/draw/longitudinal_section.hpp>
+#include <ringfill/report/draw/drawings.hpp>
 #include <ringfill/report/draw/side_view.hpp>
 #include <ringfill/units/metric.hpp>
 
@@ -65,10 +64,9 @@ TEST_CASE("40 layers of 100 rings stay small") {
 TEST_CASE("each ring of each layer is a bead where beads can be seen, at the radius and pitch planned") {
     const Drawn drawn(demo_text("dredger-pivots.json"));
     const BorePlan& plan = drawn.plan.bores.front();
-    const RingSection section = ring_section(drawn.job.bores.front(), plan);
-    const RingRow row = ring_row(drawn.job.bores.front(), plan);
-    const SideFrame frame{2, 10, 100};
-    const LayerPaths paths = layer_paths(frame, section, row, row.end());
+    const DrawnBore bore = drawn_bore(drawn.job.bores.front(), plan, UnitSystem::metric);
+    const RingRow row = ring_row(bore);
+    const LayerPaths paths = layer_paths({bore, row, 2, 10, 100}, row.end());
     const auto beads = [](const std::string& path) { return std::count(path.begin(), path.end(), 'q'); };
     CHECK(beads(paths.last) == plan.layers.back().rings);
     CHECK(beads(paths.between) == plan.layers.front().rings * static_cast<int>(plan.layers.size() - 1));
@@ -78,10 +76,10 @@ TEST_CASE("each ring of each layer is a bead where beads can be seen, at the rad
     // A parabola from valley to valley is two thirds of its depth high on average: that is the radius.
     const auto start = points_of(paths.last.substr(0, paths.last.find('q'))).front();
     const double valley = 2 * row.valley;
-    CHECK(std::fabs(start.y + 2.0 / 3 * valley - (100 - 2 * section.end)) < 2e-3);
+    CHECK(std::fabs(start.y + 2.0 / 3 * valley - (100 - 2 * bore.end)) < 2e-3);
     CHECK(std::fabs(start.x - 4) < 1e-3);
     // Small beads are not drawn one by one.
-    CHECK(beads(layer_paths({0.1, 10, 100}, section, row, row.end()).last) == 0);
+    CHECK(beads(layer_paths({bore, row, 0.1, 10, 100}, row.end()).last) == 0);
 }
 
 TEST_CASE("lengths, faces and ring numbers stand in the section") {

@@ -3,7 +3,7 @@
 #include <cmath>
 #include <numbers>
 
-#include <ringfill/report/draw/worn_outline.hpp>
+#include <ringfill/report/draw/drawn_bore.hpp>
 #include <ringfill/units/metric.hpp>
 
 #include "report/odd_jobs.hpp"

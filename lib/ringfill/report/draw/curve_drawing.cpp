@@ -1,52 +1,46 @@
-#include <ringfill/report/draw/curve_drawing.hpp>
+#include <ringfill/report/draw/drawings.hpp>
 
 #include <algorithm>
 
 #include <fmt/format.h>
 
 #include <ringfill/report/draw/curve_frame.hpp>
-#include <ringfill/report/draw/label_places.hpp>
-#include <ringfill/report/draw/ring_section.hpp>
-#include <ringfill/report/draw/stage_rows.hpp>
+#include <ringfill/report/draw/labels.hpp>
 
 namespace ringfill {
 namespace {
 
-constexpr double paper_width = 85;
-constexpr LabelColumn column{62, 84.4, 1, 44};
 constexpr Pen curve_pen{0.45, {}};
 constexpr Pen plated_pen{0.35, "1.6 0.8"};
 
-std::string minimum_text(const HeatRunSettings& settings, UnitSystem units) {
-    return held_together(rounding_crosses(settings.minimum, settings.maximum, units)
-                             ? show_exact(settings.minimum, units)
-                             : show_minimum(settings.minimum, units));
-}
-
-std::string maximum_text(const HeatRunSettings& settings, UnitSystem units) {
-    return held_together(rounding_crosses(settings.minimum, settings.maximum, units)
-                             ? show_exact(settings.maximum, units)
-                             : show_maximum(settings.maximum, units));
+/// Minimum and maximum as they are shown: exact where rounding would put the one over the other.
+std::pair<std::string, std::string> limits_of(const HeatRunSettings& settings, UnitSystem units) {
+    const bool exact = rounding_crosses(settings.minimum, settings.maximum, units);
+    return {
+        held_together(exact ? show_exact(settings.minimum, units) : show_minimum(settings.minimum, units)),
+        held_together(exact ? show_exact(settings.maximum, units) : show_maximum(settings.maximum, units))};
 }
 
 /// A temperature that a line is drawn at.
 struct Level {
     Temperature at;
-    Pen pen;
+    double width;
+    std::string_view dashes;
     std::string text;
     int rank;
 };
 
 std::vector<Level> levels_of(const HeatRunSettings& settings, UnitSystem units) {
-    std::vector<Level> levels{{settings.maximum, outline_pen, "max " + maximum_text(settings, units), 0},
-                              {settings.minimum, outline_pen, "min " + minimum_text(settings, units), 0},
-                              {settings.rough_below, thin_pen,
-                               "rough under " + held_together(show(settings.rough_below, units)), 2},
-                              {settings.finish_below, thin_pen,
-                               "finish under " + held_together(show(settings.finish_below, units)), 2}};
+    const auto [minimum, maximum] = limits_of(settings, units);
+    const auto shown = [units](Temperature at) { return held_together(show(at, units)); };
+    std::vector<Level> levels{
+        {settings.maximum, 0.3, {}, "max " + maximum, 0},
+        {settings.minimum, 0.3, {}, "min " + minimum, 0},
+        {settings.rough_below, 0.18, {}, "rough under " + shown(settings.rough_below), 2},
+        {settings.finish_below, 0.18, {}, "finish under " + shown(settings.finish_below), 2}};
     if (settings.hold_at)
         levels.push_back(
-            {*settings.hold_at, removed_pen, "hold at " + held_together(show(*settings.hold_at, units)), 1});
+            {*settings.hold_at, 0.18, removed_pen.dashes, "hold at " + shown(*settings.hold_at), 1});
     return levels;
 }
 
@@ -86,13 +80,16 @@ std::string run_in_words(const BossRun& one, UnitSystem units) {
 }
 
 std::string plate_words(const HeatBalance& balance, UnitSystem units) {
-    return "with one plate of " + length_text(balance.plated->plates.front(), units) + " on it";
+    return "with one plate of " + held_together(show(balance.plated->plates.front(), units)) + " on it";
+}
+
+std::string bad_end(const HeatBalance& balance) {
+    return fmt::format("It does not end well: {}.", words_of(end_of(balance)));
 }
 
 std::string in_words(const HeatBalance& balance, UnitSystem units) {
-    const HeatRunSettings& settings = balance.hot.settings;
-    std::string text = fmt::format("A ring begins between {} and {}. ", minimum_text(settings, units),
-                                   maximum_text(settings, units));
+    const auto [minimum, maximum] = limits_of(balance.hot.settings, units);
+    std::string text = fmt::format("A ring begins between {} and {}. ", minimum, maximum);
     if (balance.plated)
         text += "With nothing that carries heat off: ";
     text += run_in_words(balance.hot, units);
@@ -100,7 +97,7 @@ std::string in_words(const HeatBalance& balance, UnitSystem units) {
         text +=
             fmt::format("Dashed, {}: {}", plate_words(balance, units), run_in_words(*balance.plated, units));
     if (end_of(balance) != BalanceEnd::done)
-        text += fmt::format("It does not end well: {}.", words_of(end_of(balance)));
+        text += bad_end(balance);
     return text;
 }
 
@@ -130,23 +127,19 @@ std::string curve_drawing(const BorePlan& plan, UnitSystem units, const std::str
     std::vector<Label> labels;
     for (const Level& level : levels_of(balance.hot.settings, units)) {
         const double y = frame.y(level.at.value());
-        svg.line({frame.left, y}, {frame.right, y}, {level.rank == 0 ? 0.3 : 0.18, level.pen.dashes});
+        svg.line({frame.left, y}, {frame.right, y}, {level.width, level.dashes});
         labels.push_back({level.text, {frame.right, y}, level.rank});
     }
     if (balance.plated)
         svg.path(curve_path(frame, balance.plated->run.curve), plated_pen);
     svg.path(curve_path(frame, balance.hot.run.curve), curve_pen);
     draw_axes(svg, frame, units);
-    draw_labels(svg, labels, column);
+    draw_labels(svg, labels, {62, 84.4, 1, 44});
     double y = draw_stage_rows(svg, frame, balance, frame.bottom + 7.2);
     if (balance.plated)
         y = draw_key(svg, balance, y + 1, units);
-    if (end_of(balance) != BalanceEnd::done) {
-        const auto lines =
-            wrap_label(fmt::format("It does not end well: {}.", words_of(end_of(balance))), paper_width - 2);
-        svg.text({1, y + letter_rise}, lines);
-        y += letter_rise + letter_hang + line_step * static_cast<double>(lines.size() - 1);
-    }
+    if (end_of(balance) != BalanceEnd::done)
+        y += draw_note(svg, bad_end(balance), y);
     return svg.drawing(
         {id, "Temperature of the boss over the time", in_words(balance, units), paper_width, y + 1, 0});
 }

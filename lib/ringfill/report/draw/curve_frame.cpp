@@ -1,11 +1,12 @@
 #include <ringfill/report/draw/curve_frame.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include <fmt/format.h>
 
-#include <ringfill/report/draw/label_places.hpp>
+#include <ringfill/report/draw/labels.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {
@@ -20,6 +21,58 @@ double degrees_at(double kelvin, UnitSystem units) {
 
 double kelvin_at(double degrees, UnitSystem units) {
     return (units == UnitSystem::metric ? celsius(degrees) : fahrenheit(degrees)).value();
+}
+
+constexpr double row_height = 4.3;
+
+/// Steps that share a row.
+struct Row {
+    std::string_view name;
+    bool is_counted;
+    HeatStage first;
+    HeatStage last;
+};
+
+constexpr Row stage_rows[] = {
+    {"warm-up", false, HeatStage::warm_up, HeatStage::warm_up},
+    {"weld", false, HeatStage::weld, HeatStage::weld},
+    {"stop", true, HeatStage::stop, HeatStage::stop},
+    {"reheat", true, HeatStage::reheat, HeatStage::reheat},
+    {"hold", false, HeatStage::post_heat, HeatStage::post_heat},
+    {"cool", false, HeatStage::cool_to_rough, HeatStage::cool_to_finish},
+};
+
+struct Bars {
+    std::vector<std::pair<double, double>> ends; ///< x from and to
+    int count = 0;
+};
+
+/// Where a row's steps are; bars that touch on the paper become one.
+Bars bars_of(const CurveFrame& frame, const HeatRun& run, const Row& row) {
+    constexpr double least = 0.2; // a short step is seen all the same
+    Bars found;
+    Time at;
+    for (const HeatStep& step : run.steps) {
+        const Time begin = at;
+        at += step.time;
+        if (step.stage < row.first || step.stage > row.last)
+            continue;
+        ++found.count;
+        const double from = frame.x(begin.value());
+        const double to = std::max(from + least, frame.x(at.value()));
+        if (!found.ends.empty() && from - found.ends.back().second < 0.02)
+            found.ends.back().second = to;
+        else
+            found.ends.emplace_back(from, to);
+    }
+    return found;
+}
+
+void draw_bars(Svg& svg, const Bars& bars, double y, double width) {
+    std::string path;
+    for (const auto& [from, to] : bars.ends)
+        path += open_path({{from, y}, {to, y}});
+    svg.path(path, {width, {}});
 }
 
 } // namespace
@@ -57,7 +110,7 @@ std::string curve_path(const CurveFrame& frame, const std::vector<CurvePoint>& c
                 coldest = end;
         }
         std::vector<std::size_t> chosen{begin, hottest, coldest, end - 1};
-        std::ranges::sort(chosen);
+        std::sort(chosen.begin(), chosen.end());
         const auto doubled = std::unique(chosen.begin(), chosen.end());
         chosen.erase(doubled, chosen.end());
         for (const std::size_t i : chosen)
@@ -86,6 +139,27 @@ void draw_axes(Svg& svg, const CurveFrame& frame, UnitSystem units) {
         svg.text({x, frame.bottom + tick + 0.4 + letter_rise}, {svg_number(at, 4)}, Anchor::middle);
     }
     svg.text({frame.right + 3.5, frame.bottom + tick + 0.4 + letter_rise}, {"hours"});
+}
+
+double draw_stage_rows(Svg& svg, const CurveFrame& frame, const HeatBalance& balance, double y) {
+    for (const Row& row : stage_rows) {
+        const Bars first = bars_of(frame, balance.hot.run, row);
+        const Bars second = balance.plated ? bars_of(frame, balance.plated->run, row) : Bars();
+        if (first.count + second.count == 0)
+            continue;
+        const double base = y + letter_rise;
+        svg.text({frame.left - 1.4, base}, {std::string(row.name)}, Anchor::end);
+        draw_bars(svg, first, base - 1.5, 1.5);
+        draw_bars(svg, second, base - 0.2, 0.6);
+        if (row.is_counted)
+            svg.text({frame.right + 3.5, base},
+                     {balance.plated
+                          ? fmt::format("{} (thin: {})", first.count, second.count)
+                          : fmt::format("{} {}{}", first.count, row.name, first.count == 1 ? "" : "s")});
+        y += row_height;
+    }
+    svg.line({frame.left, frame.bottom}, {frame.left, y}, thin_pen);
+    return y;
 }
 
 } // namespace ringfill

@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include <ringfill/heat/heat_run.hpp>
+#include <ringfill/heat/heat_balance.hpp>
 #include <ringfill/report/draw/svg.hpp>
 #include <ringfill/units/show.hpp>
 
@@ -32,5 +32,10 @@ std::string curve_path(const CurveFrame& frame, const std::vector<CurvePoint>& c
 
 /// Draws both axes with round degrees and round hours.
 void draw_axes(Svg& svg, const CurveFrame& frame, UnitSystem units);
+
+/// Rows under a curve, one for each kind of step that either run has, with a bar where it takes place: for
+/// the run with nothing that carries heat off, or the only one, thick and above; for the one with a plate
+/// thin and below. @return y below the rows [mm].
+double draw_stage_rows(Svg& svg, const CurveFrame& frame, const HeatBalance& balance, double y);
 
 } // namespace ringfill

@@ -1,51 +1,39 @@
-#include <ringfill/report/draw/longitudinal_section.hpp>
+#include <ringfill/report/draw/drawings.hpp>
 
 #include <algorithm>
+#include <cmath>
 
 #include <fmt/format.h>
 
-#include <ringfill/report/draw/dimension_line.hpp>
-#include <ringfill/report/draw/label_places.hpp>
-#include <ringfill/report/draw/side_detail.hpp>
-#include <ringfill/report/draw/side_metal.hpp>
-#include <ringfill/report/draw/side_notes.hpp>
-#include <ringfill/units/metric.hpp>
+#include <ringfill/report/draw/labels.hpp>
+#include <ringfill/report/draw/side_view.hpp>
 
 namespace ringfill {
 namespace {
 
-constexpr double paper_width = 85;
-constexpr double left = 5;
-constexpr double widest = 75;
-constexpr double highest = 44;
-constexpr double top = 9.5; ///< over it stand the names of the faces and the numbers of the holes
-constexpr double row_step = 6.1;
-
-/// What is drawn reaches this far [mm].
-struct Reach {
-    double near; ///< before the near face
-    double far;  ///< depth
-    double outside;
-};
-
-Reach reach_of(const RingSection& section, const WornBore& bore, const BorePlan& plan) {
-    const RingRow row = ring_row(bore, plan);
-    Reach reach{-row.begin, std::max(row.end(), mm(bore.length)), section.outside()};
-    if (const auto pad = pad_shape(bore, plan, 0)) {
-        reach.near = std::max(reach.near, pad->over);
-        reach.outside = std::max(reach.outside, pad->outer + pad->overhang);
+/// The whole view to its scale, so that all that is drawn has room, and x of its right edge.
+std::pair<SideView, double> whole_view(const DrawnBore& drawn) {
+    constexpr double left = 5;
+    constexpr double widest = 75;
+    constexpr double highest = 44;
+    constexpr double top = 9.5; // over it stand the names of the faces and the numbers of the holes
+    const RingRow row = ring_row(drawn);
+    double near = -row.begin; // before the near face
+    double far = std::max(row.end(), mm(drawn.bore.length));
+    double outside = drawn.outside();
+    for (const PadShape& pad : pad_shapes(drawn)) {
+        (pad.inwards > 0 ? near : far) = std::max(pad.inwards > 0 ? near : far, pad.face + pad.over);
+        outside = std::max(outside, pad.outer + pad.overhang);
     }
-    if (const auto pad = pad_shape(bore, plan, 1)) {
-        reach.far = std::max(reach.far, mm(bore.length) + pad->over);
-        reach.outside = std::max(reach.outside, pad->outer + pad->overhang);
-    }
-    return reach;
+    const double scale = std::min(widest / (near + far), highest / outside);
+    return {SideView{drawn, row, scale, left + scale * near, top + scale * outside},
+            left + scale * (near + far)};
 }
 
 /// The names of the faces over the drawing, with lines down to them, and the numbers of the holes.
-void draw_heads(Svg& svg, const SideFrame& frame, const RingSection& section, const WornBore& bore) {
-    const PaperPoint near = frame.at(0, section.outside());
-    const PaperPoint far = frame.at(mm(bore.length), section.outside());
+void draw_heads(Svg& svg, const SideView& view) {
+    const PaperPoint near = view.at(0, view.drawn.outside());
+    const PaperPoint far = view.at(view.length(), view.drawn.outside());
     const double half_near = text_width("near face") / 2;
     const double half_far = text_width("far face") / 2;
     const double near_x = std::max(near.x, 1 + half_near);
@@ -55,9 +43,9 @@ void draw_heads(Svg& svg, const SideFrame& frame, const RingSection& section, co
     svg.path(open_path({near, {near.x, 5.6}, {near_x, 4.4}}), thin_pen);
     svg.path(open_path({far, {far.x, 5.6}, {far_x, 4.4}}), thin_pen);
     std::vector<std::pair<double, std::size_t>> holes;
-    for (std::size_t i = 0; i < bore.holes.size(); ++i)
-        holes.emplace_back(frame.at(mm(bore.holes[i].depth), 0).x, i + 1);
-    std::ranges::sort(holes);
+    for (const Hole& hole : view.drawn.bore.holes)
+        holes.emplace_back(view.at(mm(hole.depth), 0).x, holes.size() + 1);
+    std::sort(holes.begin(), holes.end());
     double taken = near.x + 0.6;
     for (const auto& [x, number] : holes) {
         const std::string text = fmt::format("H{}", number);
@@ -71,41 +59,150 @@ void draw_heads(Svg& svg, const SideFrame& frame, const RingSection& section, co
 
 /// Dimensions under the axis. @param begin y below the numbers of the rings. @param y of the first line.
 /// @return y below them.
-double draw_dimensions(Svg& svg, const SideFrame& frame, const WornBore& bore, const BorePlan& plan,
-                       double begin, double y, UnitSystem units) {
-    const double length = mm(bore.length);
-    const double overhang = mm(bore.overhang);
+double draw_dimensions(Svg& svg, const SideView& view, double begin, double y) {
+    constexpr double row_step = 6.1;
+    const DrawnBore& drawn = view.drawn;
+    const double overhang = mm(drawn.bore.overhang);
     const auto add = [&](double from, double to, const std::string& text) {
-        draw_dimension(svg, {frame.at(from, 0).x, frame.at(to, 0).x, y, begin, paper_width, text});
+        draw_dimension(svg, {view.at(from, 0).x, view.at(to, 0).x, y, begin, text});
         y += row_step;
     };
-    add(0, length, "length " + length_text(bore.length, units));
+    add(0, view.length(), "length " + drawn.length(drawn.bore.length));
     if (overhang > 0) {
-        add(-overhang, length + overhang, "weld over " + length_text(plan.build.welded_length, units));
-        add(-overhang, 0, fmt::format("overhang {}", length_text(bore.overhang, units)));
+        add(-overhang, view.length() + overhang, "weld over " + drawn.length(drawn.plan.build.welded_length));
+        add(-overhang, 0, "overhang " + drawn.length(drawn.bore.overhang));
     }
     return y - row_step + 2.2;
 }
 
-double draw_notes(Svg& svg, const std::vector<std::string>& notes, double y) {
-    for (const std::string& note : notes) {
-        const auto lines = wrap_label(note, paper_width - 2);
-        svg.text({1, y + letter_rise}, lines);
-        y += letter_rise + letter_hang + line_step * static_cast<double>(lines.size() - 1) + 0.2;
+std::vector<Label> detail_labels(const SideView& view, double to) {
+    const DrawnBore& drawn = view.drawn;
+    std::vector<Label> labels;
+    const auto add = [&](const std::string& text, double radius, int rank) {
+        labels.push_back({text, view.at(to, radius), rank});
+    };
+    add(drawn.skimmed ? "wall, skimmed" : "wall, worn as it is", view.wall(to), 3);
+    if (drawn.skimmed)
+        add("worn surface", view.worn(to), 4);
+    add("finish " + drawn.diameter(drawn.finish), drawn.finish, 1);
+    const std::size_t count = drawn.layers.size();
+    double before = view.wall(to);
+    for (std::size_t n = 1; n <= count; ++n) {
+        const double after = drawn.layers[n - 1];
+        if (n == 1 || n == count || n % drawn.labelled_layers_step() == 0)
+            add(fmt::format("layer {}", n), (before + after) / 2,
+                n == 1 || n == count ? 2 : static_cast<int>(10 + n));
+        before = after;
     }
-    return y;
+    return labels;
 }
 
-std::string in_words(const WornBore& bore, const BorePlan& plan, const RingSection& section,
-                     const std::vector<std::string>& notes, UnitSystem units) {
+/// Detail B under its name, the first rings at the near face, enlarged: layers labelled, rings numbered.
+/// @return y below it.
+double draw_side_detail(Svg& svg, const SideView& whole, double y) {
+    constexpr double left = 3;
+    constexpr double width = 46;
+    constexpr double band_height = 24;
+    constexpr double number_row = 5.5;
+    constexpr double least_height = 31;
+    constexpr double least_rings = 3;
+    const double top = y + (letter_rise + 2.4);
+    const DrawnBore& drawn = whole.drawn;
+    const RingRow& row = whole.row;
+    const double outer = drawn.detail_outer(); // how much of the wall is shown
+    const double scale = std::min(band_height / (outer - drawn.end), width / (least_rings * row.pitch));
+    const double rings = std::floor(width / (scale * row.pitch) + 1e-9); // whole ones
+    const double to = std::min(row.end(), row.begin + rings * row.pitch);
+    const SideView view{drawn, row, scale, left - scale * row.begin, top + scale * outer};
+    svg.text({1, y + letter_rise},
+             {fmt::format("Detail B, near face, {:.3g} times the view above", scale / whole.scale)});
+    const double inside = std::min(to, view.length());
+    auto boss = view.wall_line(0, inside);
+    boss.push_back(view.at(inside, outer));
+    boss.push_back(view.at(0, outer));
+    svg.hatched({boss}, boss_hatching);
+    svg.line(view.at(0, drawn.skim), view.at(0, outer), outline_pen);
+    if (inside == view.length())
+        svg.line(view.at(inside, drawn.skim), view.at(inside, outer), outline_pen);
+    if (drawn.boss && *drawn.boss <= outer)
+        svg.line(view.at(0, outer), view.at(inside, outer), outline_pen);
+    draw_weld(svg, view, to);
+    if (to < row.end())
+        svg.line(view.at(to, outer), view.at(to, drawn.end), chain_pen);
+    const double below = scale * (outer - drawn.end);
+    draw_ring_numbers(svg, view, to, top + below + number_row - 1);
+    const double height = std::max(least_height, below + number_row);
+    draw_labels(svg, detail_labels(view, to), beside_detail(top, height));
+    return top + (height + 1.5);
+}
+
+std::string hole_note(const DrawnBore& drawn, std::size_t i) {
+    const Hole& hole = drawn.bore.holes[i];
+    return fmt::format("Hole H{}: {}, {} from the near face, at {}, {}.", i + 1,
+                       drawn.diameter(hole.diameter), drawn.length(hole.depth), clock_text(hole.clock),
+                       !hole.other_end              ? "other end not given"
+                       : *hole.other_end == "open"  ? "open"
+                       : *hole.other_end == "blind" ? "blind"
+                                                    : "with a fitting");
+}
+
+std::string groove_note(const DrawnBore& drawn, std::size_t i) {
+    const Groove& groove = drawn.bore.grooves[i];
+    return fmt::format("Groove {}: {}, {} wide, {}{}. The job does not say where along the bore.", i + 1,
+                       drawn.diameter(groove.diameter), drawn.length(groove.width),
+                       drawn.plan.grooves[i].volume > Volume() ? "filled first"
+                                                               : "gone with the skim, nothing to fill",
+                       groove.diameter > drawn.bore.finish_diameter ? ", cut again after boring" : "");
+}
+
+std::string face_note(const DrawnBore& drawn, std::size_t i) {
+    const Face& face = drawn.bore.faces[i];
+    return fmt::format("Face {}: built up by {} and {} of stock, {} to {}. {}", i + 1,
+                       drawn.length(face.build), drawn.length(drawn.bore.stock), drawn.diameter(face.inner),
+                       drawn.diameter(face.outer),
+                       i > 1 ? "Not drawn."
+                             : fmt::format("The job does not say which face; drawn at the {} one.",
+                                           i == 0 ? "near" : "far"));
+}
+
+/// What the section cannot show by itself, a sentence each: holes, grooves, faces, plates.
+std::vector<std::string> notes_of(const DrawnBore& drawn) {
+    constexpr std::size_t most_holes = 6;
+    const WornBore& bore = drawn.bore;
+    std::vector<std::string> notes;
+    const std::size_t listed = bore.holes.size() <= most_holes ? bore.holes.size() : most_holes - 1;
+    for (std::size_t i = 0; i < listed; ++i)
+        notes.push_back(hole_note(drawn, i));
+    if (listed < bore.holes.size())
+        notes.push_back(
+            fmt::format("{} more holes are drawn; the job lists them.", bore.holes.size() - listed));
+    if (!bore.holes.empty())
+        notes.emplace_back("Holes are turned into the section.");
+    for (std::size_t i = 0; i < bore.grooves.size(); ++i)
+        notes.push_back(groove_note(drawn, i));
+    for (std::size_t i = 0; i < bore.faces.size(); ++i)
+        notes.push_back(face_note(drawn, i));
+    for (const Length& plate : bore.attached)
+        notes.push_back(fmt::format("A plate of {} stands on the boss, not drawn.", drawn.length(plate)));
+    if (!drawn.skimmed)
+        notes.emplace_back(
+            "Layers are counted from the mean radius of the worn surface: over the deepest wear "
+            "the first is drawn thicker than it is laid.");
+    if (!drawn.boss)
+        notes.emplace_back("The boss is not given; its outline is broken.");
+    return notes;
+}
+
+std::string in_words(const DrawnBore& drawn, const std::vector<std::string>& notes) {
     std::string text =
-        fmt::format("Length {} between the faces, weld over {}", length_text(bore.length, units),
-                    length_text(plan.build.welded_length, units));
-    if (bore.overhang > Length())
-        text += fmt::format(", {} past each face", length_text(bore.overhang, units));
+        fmt::format("Length {} between the faces, weld over {}", drawn.length(drawn.bore.length),
+                    drawn.length(drawn.plan.build.welded_length));
+    if (drawn.bore.overhang > Length())
+        text += fmt::format(", {} past each face", drawn.length(drawn.bore.overhang));
     text += fmt::format(". {} rings a layer, {} apart, numbered from the near face. ",
-                        plan.layers.front().rings, held_together(show_pitch(plan.bead.pitch, units)));
-    text += sizes_in_words(section, units);
+                        drawn.plan.layers.front().rings,
+                        held_together(show_pitch(drawn.plan.bead.pitch, drawn.units)));
+    text += drawn.sizes_in_words();
     for (const std::string& note : notes)
         text += " " + note;
     return text + " Below, detail B: the first rings at the near face, enlarged.";
@@ -115,36 +212,24 @@ std::string in_words(const WornBore& bore, const BorePlan& plan, const RingSecti
 
 std::string longitudinal_section(const WornBore& bore, const BorePlan& plan, UnitSystem units,
                                  const std::string& id) {
-    const RingSection section = ring_section(bore, plan);
-    const RingRow row = ring_row(bore, plan);
-    const Reach reach = reach_of(section, bore, plan);
-    const double scale = std::min(widest / (reach.near + reach.far), highest / reach.outside);
-    const SideFrame frame{scale, left + scale * reach.near, top + scale * reach.outside};
+    const DrawnBore drawn = drawn_bore(bore, plan, units);
+    const auto [view, right] = whole_view(drawn);
     Svg svg;
-    draw_metal(svg, frame, section, bore, plan);
-    svg.line({1, frame.axis_y},
-             {std::min(paper_width - 1, left + scale * (reach.near + reach.far) + 4), frame.axis_y},
-             chain_pen);
-    draw_heads(svg, frame, section, bore);
+    draw_metal(svg, view);
+    svg.line({1, view.axis_y}, {std::min(paper_width - 1, right + 4), view.axis_y}, chain_pen);
+    draw_heads(svg, view);
     // The numbers stand in the bore, or below the axis where it is too narrow for them.
-    const double weld_y = frame.at(0, section.end).y;
-    const bool inside = frame.axis_y - weld_y > 7;
-    const double numbers_y = (inside ? weld_y + 1.4 : frame.axis_y + 0.6) + letter_rise;
-    draw_ring_numbers(svg, frame, section, row, row.end(), numbers_y);
-    double y = std::max(frame.axis_y, numbers_y) + 5.2;
-    y = draw_dimensions(svg, frame, bore, plan, numbers_y + 0.8, y, units);
-    y += 0.8;
-
-    const SideDetail detail = side_detail(section, row);
-    svg.text({1, y + letter_rise},
-             {fmt::format("Detail B, near face, {:.3g} times the view above", detail.scale / scale)});
-    y += letter_rise + 2.4;
-    draw_side_detail(svg, section, row, detail, y, mm(bore.length), units);
-    y += detail.height + 1.5;
-    const auto notes = side_notes(bore, plan, units);
-    y = draw_notes(svg, notes, y);
-    return svg.drawing({id, "Section along the bore, upper half, as welded",
-                        in_words(bore, plan, section, notes, units), paper_width, y + 1, 1 / scale});
+    const double weld_y = view.at(0, drawn.end).y;
+    const bool inside = view.axis_y - weld_y > 7;
+    const double numbers_y = (inside ? weld_y + 1.4 : view.axis_y + 0.6) + letter_rise;
+    draw_ring_numbers(svg, view, view.row.end(), numbers_y);
+    double y = draw_dimensions(svg, view, numbers_y + 0.8, std::max(view.axis_y, numbers_y) + 5.2);
+    y = draw_side_detail(svg, view, y + 0.8);
+    const auto notes = notes_of(drawn);
+    for (const std::string& note : notes)
+        y += draw_note(svg, note, y) + 0.2;
+    return svg.drawing({id, "Section along the bore, upper half, as welded", in_words(drawn, notes),
+                        paper_width, y + 1, 1 / view.scale});
 }
 
 } // namespace ringfill

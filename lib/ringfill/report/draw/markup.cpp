@@ -1,37 +1,23 @@
 #include <ringfill/report/draw/markup.hpp>
 
+#include <algorithm>
+
+#include <fmt/format.h>
+
 #include <ringfill/fault/printable.hpp>
 
 namespace ringfill {
 
 std::string escape_markup(std::string_view utf8) {
+    constexpr std::pair<char, std::string_view> written_out[] = {
+        {'&', "&amp;"}, {'<', "&lt;"}, {'>', "&gt;"}, {'"', "&quot;"}, {'\'', "&#39;"}};
     std::string safe;
-    for (const char c : printable(utf8, std::string::npos))
-        switch (c) {
-        case '&':
-            safe += "&amp;";
-            break;
-        case '<':
-            safe += "&lt;";
-            break;
-        case '>':
-            safe += "&gt;";
-            break;
-        case '"':
-            safe += "&quot;";
-            break;
-        case '\'':
-            safe += "&#39;";
-            break;
-        default:
-            safe += c;
-        }
+    for (const char c : printable(utf8, std::string::npos)) {
+        const auto* mark = std::find_if(std::begin(written_out), std::end(written_out),
+                                        [c](const auto& pair) { return pair.first == c; });
+        safe += mark == std::end(written_out) ? std::string_view(&c, 1) : mark->second;
+    }
     return safe;
-}
-
-Markup& Markup::operator+=(const Markup& next) {
-    written_ += next.written_;
-    return *this;
 }
 
 Markup Markup::as_written(std::string own) {
@@ -40,31 +26,15 @@ Markup Markup::as_written(std::string own) {
     return markup;
 }
 
-Markup operator+(Markup first, const Markup& second) {
-    first += second;
-    return first;
-}
-
 Markup words(std::string_view utf8) {
     return Markup::as_written(escape_markup(utf8));
 }
 
 Markup element(std::string_view name, const Markup& content, const Attributes& attributes) {
-    std::string written = "<";
-    written += name;
-    for (const auto& [attribute, value] : attributes) {
-        written += ' ';
-        written += attribute;
-        written += "=\"";
-        written += escape_markup(value);
-        written += '"';
-    }
-    written += '>';
-    written += content.written();
-    written += "</";
-    written += name;
-    written += '>';
-    return Markup::as_written(std::move(written));
+    std::string head(name);
+    for (const auto& [attribute, value] : attributes)
+        head += fmt::format(" {}=\"{}\"", attribute, escape_markup(value));
+    return Markup::as_written(fmt::format("<{}>{}</{}>", head, content.written(), name));
 }
 
 Markup element(std::string_view name, std::string_view utf8, const Attributes& attributes) {

@@ -15,20 +15,21 @@ std::string escape_markup(std::string_view utf8);
 /// which escape it; the well-formedness of XML is kept, so that any reader can parse the page.
 class Markup {
   public:
-    Markup() = default;
-
-    Markup& operator+=(const Markup& next);
     bool empty() const { return written_.empty(); }
     const std::string& written() const { return written_; }
 
     /// Takes markup as it is written: drawings and our own fixed text, never anything from a job or a table.
     static Markup as_written(std::string own);
 
+    Markup& operator+=(const Markup& next) {
+        written_ += next.written_;
+        return *this;
+    }
+    friend Markup operator+(Markup first, const Markup& second) { return first += second; }
+
   private:
     std::string written_;
 };
-
-Markup operator+(Markup first, const Markup& second);
 
 /// Attributes by their names; values are escaped.
 using Attributes = std::vector<std::pair<std::string_view, std::string>>;

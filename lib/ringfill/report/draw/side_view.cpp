@@ -5,9 +5,7 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/report/draw/hatch.hpp>
-#include <ringfill/report/draw/label_places.hpp>
-#include <ringfill/units/metric.hpp>
+#include <ringfill/report/draw/labels.hpp>
 
 namespace ringfill {
 namespace {
@@ -16,98 +14,203 @@ namespace {
 constexpr double least_bead_width = 1.0;
 constexpr double least_bead_height = 0.6;
 
+constexpr Hatching pad_hatching{0.9, 20};
+
 /// Rings that begin before a depth.
 int rings_before(const RingRow& row, double to) {
     return std::clamp(static_cast<int>(std::floor((to - row.begin) / row.pitch + 1e-6)), 0, row.rings);
 }
 
 /// One boundary as parabolas from valley to valley. Relative commands: 40 layers of 100 rings stay small.
-std::string scallops(const SideFrame& frame, const RingRow& row, int rings, double radius) {
-    const PaperPoint from = frame.at(row.begin, radius + 2 * row.valley / 3); // its mean height is the radius
-    const double step = frame.scale * row.pitch;
-    const double control = 2 * frame.scale * row.valley;
-    std::string path = open_path({from});
-    const std::string one =
-        fmt::format("q{},{} {},0", svg_number(step / 2, 4), svg_number(control, 3), svg_number(step, 4));
+std::string scallops(const SideView& view, int rings, double radius) {
+    const RingRow& row = view.row;
+    std::string path = open_path({view.at(row.begin, radius + 2 * row.valley / 3)}); // on average the radius
+    const double step = view.scale * row.pitch;
+    const std::string bead = fmt::format("q{},{} {},0", svg_number(step / 2, 4),
+                                         svg_number(2 * view.scale * row.valley, 3), svg_number(step, 4));
     for (int i = 0; i < rings; ++i)
-        path += one;
+        path += bead;
     return path;
+}
+
+/// The edge of the boss at one face, from the bore outwards, set back where the face is worn.
+PaperPoints face_edge(const SideView& view, double face, const PadShape* pad) {
+    const double wall = view.wall(face);
+    const double outside = view.drawn.outside();
+    if (pad == nullptr)
+        return {view.at(face, wall), view.at(face, outside)};
+    const double inner = std::clamp(pad->inner, wall, outside);
+    const double outer = std::clamp(pad->outer, wall, outside);
+    const double worn = face + pad->inwards * pad->worn;
+    PaperPoints edge;
+    if (inner > wall)
+        edge = {view.at(face, wall), view.at(face, inner)};
+    edge.push_back(view.at(worn, inner));
+    edge.push_back(view.at(worn, outer));
+    if (outer < outside) {
+        edge.push_back(view.at(face, outer));
+        edge.push_back(view.at(face, outside));
+    }
+    return edge;
+}
+
+void draw_boss(Svg& svg, const SideView& view, const std::vector<PadShape>& pads) {
+    const auto near = face_edge(view, 0, pads.empty() ? nullptr : &pads[0]);
+    const auto far = face_edge(view, view.length(), pads.size() < 2 ? nullptr : &pads[1]);
+    auto shape = near;
+    shape.insert(shape.end(), far.rbegin(), far.rend());
+    const auto wall = view.wall_line(view.length(), 0);
+    shape.insert(shape.end(), wall.begin(), wall.end());
+    svg.hatched({shape}, boss_hatching);
+    svg.path(open_path(near), outline_pen);
+    svg.path(open_path(far), outline_pen);
+    svg.line(near.back(), far.back(), view.drawn.boss ? outline_pen : removed_pen);
+}
+
+PaperPoints block(const SideView& view, double from, double to, double inner, double outer) {
+    return {view.at(from, inner), view.at(from, outer), view.at(to, outer), view.at(to, inner)};
+}
+
+/// Holes are turned into the section.
+void draw_holes(Svg& svg, const SideView& view) {
+    for (const Hole& hole : view.drawn.bore.holes)
+        draw_hole(svg, view.drawn, hole, view.wall(mm(hole.depth)), view.scale,
+                  [&](double radius, double side) {
+                      return view.at(mm(hole.depth) + side * mm(hole.diameter) / 2, radius);
+                  });
+}
+
+/// The grooves, filled before the bore is welded, cut again after it. The job does not say where they are:
+/// all are spread evenly.
+void draw_grooves(Svg& svg, const SideView& view, bool before_welding) {
+    const auto& grooves = view.drawn.bore.grooves;
+    for (std::size_t i = 0; i < grooves.size(); ++i) {
+        const double depth =
+            view.length() * static_cast<double>(i + 1) / static_cast<double>(grooves.size() + 1);
+        const double half = mm(grooves[i].width) / 2;
+        const double floor = mm(grooves[i].diameter) / 2;
+        if (before_welding && view.drawn.plan.grooves[i].volume > Volume()) {
+            const auto filled = block(view, depth - half, depth + half, view.wall(depth), floor);
+            svg.cover(filled, outline_pen);
+            svg.hatched({filled}, weld_hatching);
+        }
+        if (!before_welding && floor > view.drawn.finish)
+            svg.path(open_path(block(view, depth - half, depth + half, view.drawn.finish, floor)),
+                     finish_pen);
+    }
+}
+
+void draw_pad(Svg& svg, const SideView& view, const PadShape& pad) {
+    const double inner = pad.inner - pad.overhang;
+    const double outer = pad.outer + pad.overhang;
+    const auto from = [&](double radius) {
+        return block(view, pad.face - pad.inwards * pad.over, pad.face + pad.inwards * pad.worn, radius,
+                     outer);
+    };
+    svg.hatched({from(std::clamp(inner, view.drawn.skim, outer))}, pad_hatching);
+    svg.path(closed_path(from(inner)), outline_pen);
+    svg.line(view.at(pad.face, pad.inner), view.at(pad.face, pad.outer), finish_pen);
 }
 
 } // namespace
 
-RingRow ring_row(const WornBore& bore, const BorePlan& plan) {
-    return {-mm(bore.overhang), mm(plan.bead.pitch), plan.layers.front().rings, mm(plan.bead.valley)};
+RingRow ring_row(const DrawnBore& drawn) {
+    const BorePlan& plan = drawn.plan;
+    return {-mm(drawn.bore.overhang), mm(plan.bead.pitch), plan.layers.front().rings, mm(plan.bead.valley)};
 }
 
-double worn_at(const RingSection& section, double depth) {
-    return mm(section.worn.radius(section.deepest.clock, millimetres(std::max(0.0, depth))));
+double SideView::length() const {
+    return mm(drawn.bore.length);
 }
 
-double wall_at(const RingSection& section, double depth) {
-    return section.skimmed ? section.skim : worn_at(section, depth);
+double SideView::worn(double depth) const {
+    return mm(drawn.worn.radius(drawn.deepest.clock, millimetres(std::max(0.0, depth))));
 }
 
-std::vector<PaperPoint> wall_line(const SideFrame& frame, const RingSection& section, double from,
-                                  double to) {
-    const int steps = section.skimmed ? 1 : 100;
-    std::vector<PaperPoint> points;
+PaperPoints SideView::wall_line(double from, double to) const {
+    const int steps = drawn.skimmed ? 1 : 100;
+    PaperPoints points;
     for (int i = 0; i <= steps; ++i) {
         const double depth = from + (to - from) * i / steps;
-        points.push_back(frame.at(depth, wall_at(section, depth)));
+        points.push_back(at(depth, wall(depth)));
     }
     return points;
 }
 
-LayerPaths layer_paths(const SideFrame& frame, const RingSection& section, const RingRow& row, double to) {
-    LayerPaths paths{{}, {}, frame.scale * least_layer(section)};
-    const bool beads = frame.scale * row.pitch >= least_bead_width && paths.spacing >= least_bead_height;
+LayerPaths layer_paths(const SideView& view, double to) {
+    const RingRow& row = view.row;
+    LayerPaths paths{{}, {}, view.scale * view.drawn.least_layer()};
+    const bool beads = view.scale * row.pitch >= least_bead_width && paths.spacing >= least_bead_height;
     const int rings = rings_before(row, to);
-    for (std::size_t n = 0; n < section.layers.size(); ++n) {
-        const double radius = section.layers[n];
-        const std::string one =
-            beads ? scallops(frame, row, rings, radius)
-                  : open_path({frame.at(row.begin, radius), frame.at(std::min(to, row.end()), radius)});
-        (n + 1 < section.layers.size() ? paths.between : paths.last) += one;
-    }
+    const auto& layers = view.drawn.layers;
+    for (std::size_t n = 0; n < layers.size(); ++n)
+        (n + 1 < layers.size() ? paths.between : paths.last) +=
+            beads ? scallops(view, rings, layers[n])
+                  : open_path({view.at(row.begin, layers[n]), view.at(std::min(to, row.end()), layers[n])});
     return paths;
 }
 
-void draw_weld(Svg& svg, const SideFrame& frame, const RingSection& section, const RingRow& row, double to,
-               double length) {
-    auto shape = wall_line(frame, section, row.begin, to);
-    const auto wall = shape;
-    shape.push_back(frame.at(to, section.end));
-    shape.push_back(frame.at(row.begin, section.end));
-    const LayerPaths layers = layer_paths(frame, section, row, to);
-    svg.cover(shape, {0, {}});
-    svg.path(hatch({shape}, weld_hatching_between(layers.spacing)), hatch_pen);
+void draw_weld(Svg& svg, const SideView& view, double to) {
+    const DrawnBore& drawn = view.drawn;
+    const RingRow& row = view.row;
+    const auto wall = view.wall_line(row.begin, to);
+    auto shape = wall;
+    shape.push_back(view.at(to, drawn.end));
+    shape.push_back(view.at(row.begin, drawn.end));
+    const LayerPaths layers = layer_paths(view, to);
+    svg.cover(shape, no_pen);
+    svg.hatched({shape}, weld_hatching_between(layers.spacing));
     svg.path(layers.between, layer_pen(layers.spacing));
     svg.path(layers.last, outline_pen);
     svg.path(open_path(wall), outline_pen);
     for (const double end : {row.begin, row.end()})
         if (end <= to)
-            svg.line(frame.at(end, wall_at(section, end)), frame.at(end, section.end), outline_pen);
-    const double inside = std::min(to, length);
-    if (section.skimmed) {
+            svg.line(view.at(end, view.wall(end)), view.at(end, drawn.end), outline_pen);
+    const double inside = std::min(to, view.length());
+    if (drawn.skimmed) {
         constexpr int steps = 60;
-        std::vector<PaperPoint> worn;
+        PaperPoints worn;
         for (int i = 0; i <= steps; ++i)
-            worn.push_back(frame.at(inside * i / steps, worn_at(section, inside * i / steps)));
+            worn.push_back(view.at(inside * i / steps, view.worn(inside * i / steps)));
         svg.path(open_path(worn), removed_pen);
     }
-    svg.line(frame.at(0, section.finish), frame.at(inside, section.finish), finish_pen);
+    svg.line(view.at(0, drawn.finish), view.at(inside, drawn.finish), finish_pen);
 }
 
-void draw_ring_numbers(Svg& svg, const SideFrame& frame, const RingSection& section, const RingRow& row,
-                       double to, double y) {
-    const int rings = rings_before(row, to);
-    const double room = (text_width(fmt::format("{}", rings)) + 0.9) / (frame.scale * row.pitch);
+void draw_ring_numbers(Svg& svg, const SideView& view, double to, double y) {
+    const int rings = rings_before(view.row, to);
+    const double room = (text_width(fmt::format("{}", rings)) + 0.9) / (view.scale * view.row.pitch);
     for (const int n : numbers_shown(rings, room)) {
-        const PaperPoint bead = frame.at(row.begin + (n - 0.5) * row.pitch, section.end);
+        const PaperPoint bead = view.at(view.row.begin + (n - 0.5) * view.row.pitch, view.drawn.end);
         svg.line({bead.x, bead.y + 0.6}, {bead.x, y - letter_rise + 0.3}, thin_pen);
         svg.text({bead.x, y}, {fmt::format("{}", n)}, Anchor::middle);
     }
+}
+
+std::vector<PadShape> pad_shapes(const DrawnBore& drawn) {
+    const double length = mm(drawn.bore.length);
+    std::vector<PadShape> shapes;
+    for (std::size_t face = 0; face < std::min<std::size_t>(drawn.bore.faces.size(), 2); ++face) {
+        const Face& worn = drawn.bore.faces[face];
+        const FacePad& pad = drawn.plan.faces[face];
+        const double thickness = mm(static_cast<double>(pad.layers) * pad.bead.layer_height());
+        // A face worn deeper than the bore is long is a slip in the job; the drawing stays within the bore.
+        shapes.push_back({face == 0 ? 0 : length, face == 0 ? 1.0 : -1.0,
+                          std::min(mm(worn.build), length / 2), thickness - mm(worn.build),
+                          mm(worn.inner) / 2, mm(worn.outer) / 2, mm(drawn.bore.overhang)});
+    }
+    return shapes;
+}
+
+void draw_metal(Svg& svg, const SideView& view) {
+    const auto pads = pad_shapes(view.drawn);
+    draw_boss(svg, view, pads);
+    draw_holes(svg, view);
+    draw_grooves(svg, view, true);
+    draw_weld(svg, view, view.row.end());
+    for (const PadShape& pad : pads)
+        draw_pad(svg, view, pad);
+    draw_grooves(svg, view, false);
 }
 
 } // namespace ringfill

@@ -1,19 +1,8 @@
 #pragma once
 
-#include <ringfill/report/draw/ring_section.hpp>
+#include <ringfill/report/draw/drawn_bore.hpp>
 
 namespace ringfill {
-
-/// A section along the bore on the paper: depth to the right, the axis below.
-struct SideFrame {
-    double scale;  ///< mm of paper for a millimetre
-    double face_x; ///< of the near face
-    double axis_y;
-
-    PaperPoint at(double depth, double radius) const {
-        return {face_x + scale * depth, axis_y - scale * radius};
-    }
-};
 
 /// The rings of each layer, from the near face on.
 struct RingRow {
@@ -25,15 +14,29 @@ struct RingRow {
     double end() const { return begin + pitch * rings; }
 };
 
-RingRow ring_row(const WornBore& bore, const BorePlan& plan);
+RingRow ring_row(const DrawnBore& drawn);
 
-/// Radius of the bore's wall before welding at a depth, at the clock position of the deepest wear [mm].
-double wall_at(const RingSection& section, double depth);
-/// Radius of the worn surface there [mm].
-double worn_at(const RingSection& section, double depth);
+/// A section along the bore on the paper, at the clock position of the deepest wear: depth to the right, the
+/// axis below.
+struct SideView {
+    const DrawnBore& drawn;
+    RingRow row;
+    double scale;  ///< mm of paper for a millimetre
+    double face_x; ///< of the near face
+    double axis_y;
 
-/// The wall of the bore between two depths, from the first to the second.
-std::vector<PaperPoint> wall_line(const SideFrame& frame, const RingSection& section, double from, double to);
+    PaperPoint at(double depth, double radius) const {
+        return {face_x + scale * depth, axis_y - scale * radius};
+    }
+    /// Length of the bore [mm].
+    double length() const;
+    /// Radius of the worn surface at a depth [mm].
+    double worn(double depth) const;
+    /// Radius of the bore's wall before welding there [mm].
+    double wall(double depth) const { return drawn.skimmed ? drawn.skim : worn(depth); }
+    /// The wall between two depths, from the first to the second.
+    PaperPoints wall_line(double from, double to) const;
+};
 
 /// The boundaries of the layers between the ring row's begin and a depth as one path each, scalloped by the
 /// beads where that can be seen; the last boundary apart. Nothing is drawn past `to`.
@@ -42,16 +45,32 @@ struct LayerPaths {
     std::string last;
     double spacing; ///< of two layers on the paper, at least [mm]
 };
-LayerPaths layer_paths(const SideFrame& frame, const RingSection& section, const RingRow& row, double to);
+LayerPaths layer_paths(const SideView& view, double to);
 
 /// Draws weld, worn surface, wall and finish of a bore between the ring row's begin and a depth.
-/// @param length of the bore [mm].
-void draw_weld(Svg& svg, const SideFrame& frame, const RingSection& section, const RingRow& row, double to,
-               double length);
+void draw_weld(Svg& svg, const SideView& view, double to);
 
 /// Numbers the rings of a layer up to a depth, as many as there is room for, with ticks that begin at the
 /// weld. @param y of the base line of the numbers.
-void draw_ring_numbers(Svg& svg, const SideFrame& frame, const RingSection& section, const RingRow& row,
-                       double to, double y);
+void draw_ring_numbers(Svg& svg, const SideView& view, double to, double y);
+
+/// A face that is built up, as it is drawn [mm].
+struct PadShape {
+    double face;    ///< depth of the finished face
+    double inwards; ///< 1 at the near face, −1 at the far one
+    double worn;    ///< depth of the worn face under the finished one
+    double over;    ///< how far the weld stands over the finished face
+    double inner;   ///< radii of what is worn
+    double outer;
+    double overhang; ///< past both
+};
+
+/// The faces that are built up. The job does not say which face is which: the first is drawn at the near
+/// face, the second at the far one, others are not drawn.
+std::vector<PadShape> pad_shapes(const DrawnBore& drawn);
+
+/// Draws boss, holes, and grooves that are filled, then the weld of the bore, then faces and grooves to be
+/// cut again.
+void draw_metal(Svg& svg, const SideView& view);
 
 } // namespace ringfill

@@ -1,6 +1,9 @@
 #include <ringfill/report/draw/svg.hpp>
 
+#include <algorithm>
 #include <cmath>
+#include <limits>
+#include <numbers>
 #include <stdexcept>
 
 #include <fmt/format.h>
@@ -28,6 +31,37 @@ std::string_view name_of(Anchor anchor) {
     return anchor == Anchor::start ? "start" : anchor == Anchor::middle ? "middle" : "end";
 }
 
+/// Lines of a hatching shorter than this are left out [mm].
+constexpr double least_length = 0.05;
+
+/// A direction on the paper and the one square to it.
+struct Slant {
+    double along_x;
+    double along_y;
+
+    double along(PaperPoint p) const { return p.x * along_x + p.y * along_y; }
+    double across(PaperPoint p) const { return p.y * along_x - p.x * along_y; }
+    PaperPoint at(double along, double across) const {
+        return {along * along_x - across * along_y, along * along_y + across * along_x};
+    }
+};
+
+/// Where a line of the hatching meets the edges.
+std::vector<double> meetings(const std::vector<PaperPoints>& outlines, const Slant& slant, double across) {
+    std::vector<double> met;
+    for (const PaperPoints& outline : outlines)
+        for (std::size_t i = 0; i < outline.size(); ++i) {
+            const PaperPoint& a = outline[i];
+            const PaperPoint& b = outline[(i + 1) % outline.size()];
+            const double from = slant.across(a) - across;
+            const double to = slant.across(b) - across;
+            if ((from < 0) != (to < 0))
+                met.push_back(slant.along(a) + (slant.along(b) - slant.along(a)) * from / (from - to));
+        }
+    std::sort(met.begin(), met.end());
+    return met;
+}
+
 } // namespace
 
 std::string svg_number(double value, int decimals) {
@@ -41,19 +75,41 @@ std::string svg_number(double value, int decimals) {
     return text == "-0" ? "0" : text;
 }
 
-std::string open_path(const std::vector<PaperPoint>& points) {
+std::string open_path(const PaperPoints& points) {
     std::string commands;
     for (const PaperPoint& at : points)
         commands += (commands.empty() ? "M" : "L") + point(at);
     return commands;
 }
 
-std::string closed_path(const std::vector<PaperPoint>& points) {
+std::string closed_path(const PaperPoints& points) {
     return open_path(points) + "Z";
 }
 
-void Svg::line(PaperPoint from, PaperPoint to, const Pen& pen) {
-    path(open_path({from, to}), pen);
+std::string hatch(const std::vector<PaperPoints>& outlines, const Hatching& hatching) {
+    const double angle = -hatching.degrees * std::numbers::pi / 180; // y runs down
+    const Slant slant{std::cos(angle), std::sin(angle)};
+    double low = std::numeric_limits<double>::max();
+    double high = std::numeric_limits<double>::lowest();
+    for (const PaperPoints& outline : outlines)
+        for (const PaperPoint& p : outline) {
+            low = std::min(low, slant.across(p));
+            high = std::max(high, slant.across(p));
+        }
+    std::string commands;
+    const double first = std::ceil(low / hatching.spacing);
+    const double last = std::floor(high / hatching.spacing);
+    if (first > last)
+        return commands;
+    const int more = static_cast<int>(last - first); // as many as fit on the paper
+    for (int line = 0; line <= more; ++line) {
+        const double across = (first + line) * hatching.spacing;
+        const auto met = meetings(outlines, slant, across);
+        for (std::size_t i = 0; i + 1 < met.size(); i += 2)
+            if (met[i + 1] - met[i] > least_length)
+                commands += open_path({slant.at(met[i], across), slant.at(met[i + 1], across)});
+    }
+    return commands;
 }
 
 void Svg::circle(PaperPoint centre, double radius, const Pen& pen, std::string_view figure) {
@@ -67,7 +123,7 @@ void Svg::path(std::string_view commands, const Pen& pen, std::string_view figur
         lines_ += fmt::format("<path d=\"{}\"{}{}/>\n", commands, stroke(pen), carried(figure));
 }
 
-void Svg::cover(const std::vector<PaperPoint>& shape, const Pen& pen) {
+void Svg::cover(const PaperPoints& shape, const Pen& pen) {
     lines_ += fmt::format("<path d=\"{}\" fill=\"#fff\"{}{}/>\n", closed_path(shape), stroke(pen),
                           pen.width > 0 ? "" : " stroke=\"none\"");
 }

@@ -13,6 +13,10 @@ struct PaperPoint {
     double x = 0;
     double y = 0;
 };
+using PaperPoints = std::vector<PaperPoint>;
+
+/// Every drawing is this wide [mm of paper].
+inline constexpr double paper_width = 85;
 
 /// A number in a drawing, at most so many decimals, without zeros at its end; 0 never has a sign. Throws
 /// std::logic_error when it is not finite.
@@ -24,6 +28,7 @@ struct Pen {
     std::string_view dashes;
 };
 
+inline constexpr Pen no_pen{0, {}};
 inline constexpr Pen outline_pen{0.5, {}};             ///< an edge that is seen
 inline constexpr Pen thin_pen{0.25, {}};               ///< dimension, leader, layer
 inline constexpr Pen hatch_pen{0.13, {}};              ///< cut metal
@@ -39,8 +44,27 @@ inline constexpr double letter_size = 2.8;
 inline constexpr double line_step = 3.5;
 
 /// Commands of a path, "M1,2L3,4…".
-std::string open_path(const std::vector<PaperPoint>& points);
-std::string closed_path(const std::vector<PaperPoint>& points);
+std::string open_path(const PaperPoints& points);
+std::string closed_path(const PaperPoints& points);
+
+/// Hatching of cut metal as an explicit path, so that it looks alike on screen and in print.
+struct Hatching {
+    double spacing; ///< between two lines [mm of paper]
+    double degrees; ///< of the lines, counter-clockwise from the horizontal
+};
+
+inline constexpr Hatching weld_hatching{0.9, 45};  ///< close, rising to the right
+inline constexpr Hatching boss_hatching{2.4, 135}; ///< wide, falling to the right
+
+/// The hatching of weld that is crossed by layer boundaries so far apart [mm of paper]: wider where they lie
+/// close, so that both are seen.
+constexpr Hatching weld_hatching_between(double spacing) {
+    return spacing < 1 ? Hatching{1.8, 45} : weld_hatching;
+}
+
+/// The commands of lines through everything that an odd number of the outlines encloses: an outline within
+/// another is a hole in it. Lines of neighbouring shapes meet.
+std::string hatch(const std::vector<PaperPoints>& outlines, const Hatching& hatching);
 
 /// What stands at the head of a drawing.
 struct DrawingHead {
@@ -56,12 +80,16 @@ struct DrawingHead {
 /// last and break the lines behind them.
 class Svg {
   public:
-    void line(PaperPoint from, PaperPoint to, const Pen& pen);
+    void line(PaperPoint from, PaperPoint to, const Pen& pen) { path(open_path({from, to}), pen); }
     /// A circle; `figure` names the figure of the plan that it carries.
     void circle(PaperPoint centre, double radius, const Pen& pen, std::string_view figure = {});
     void path(std::string_view commands, const Pen& pen, std::string_view figure = {});
+    /// Cut metal.
+    void hatched(const std::vector<PaperPoints>& outlines, const Hatching& hatching) {
+        path(hatch(outlines, hatching), hatch_pen);
+    }
     /// A closed shape, white inside, that covers what was drawn before.
-    void cover(const std::vector<PaperPoint>& shape, const Pen& pen);
+    void cover(const PaperPoints& shape, const Pen& pen);
     /// Text of one or several lines, `at` on the base line of the first.
     void text(PaperPoint at, const std::vector<std::string>& lines, Anchor anchor = Anchor::start);
 

@@ -2,8 +2,7 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/report/draw/cross_section.hpp>
-#include <ringfill/report/draw/longitudinal_section.hpp>
+#include <ringfill/report/draw/drawings.hpp>
 #include <ringfill/report/page/figure.hpp>
 #include <ringfill/report/page/sheet_cautions.hpp>
 

@@ -1,6 +1,6 @@
 #include <fmt/format.h>
 
-#include <ringfill/report/draw/curve_drawing.hpp>
+#include <ringfill/report/draw/drawings.hpp>
 #include <ringfill/report/page/figure.hpp>
 #include <ringfill/report/page/page_table.hpp>
 #include <ringfill/report/page/sheet_bore.hpp>

@@ -17,6 +17,9 @@ inline constexpr double letter_hang = 0.3 * letter_size;
 /// Width of a text, on the wide side for the common sans-serif faces [mm]. The size is that of its letters.
 double text_width(std::string_view utf8, double size = letter_size);
 
+/// Height of a text of so many lines, from its highest letter to its lowest [mm].
+double text_height(std::size_t lines);
+
 /// A text broken at blanks so that no line is wider than `width` [mm]. No-break spaces hold; a word that is
 /// too wide stands alone.
 std::vector<std::string> wrap_label(std::string_view text, double width);
@@ -31,13 +34,18 @@ struct Label {
     int rank = 0; ///< where there is no room, those of the highest rank are left out first
 };
 
-/// Where labels may stand.
+/// Where labels may stand [mm of paper].
 struct LabelColumn {
     double left = 0;
     double right = 0;
     double top = 0;
     double bottom = 0;
 };
+
+/// The column to the right of a detail.
+constexpr LabelColumn beside_detail(double top, double height) {
+    return {53.5, 84.3, top, top + height};
+}
 
 /// A label that has its place.
 struct PlacedLabel {
@@ -56,6 +64,22 @@ std::vector<PlacedLabel> place_labels(const std::vector<Label>& labels, const La
 
 /// Places labels and draws those that have a place, with their leaders.
 void draw_labels(Svg& svg, const std::vector<Label>& labels, const LabelColumn& column);
+
+/// Draws a sentence over the whole width of the paper, its highest letter at y. @return its height [mm].
+double draw_note(Svg& svg, const std::string& note, double y);
+
+/// A horizontal dimension under what it measures.
+struct DimensionLine {
+    double from = 0; ///< x of its ends [mm of paper]
+    double to = 0;
+    double y = 0;
+    double begin = 0; ///< y where its extension lines begin
+    std::string text;
+};
+
+/// Draws a dimension, its text over the line, or to the right of it where the line is too short and there is
+/// room. The text stands between 4.1 mm over the line and 2 mm under it.
+void draw_dimension(Svg& svg, const DimensionLine& dimension);
 
 /// Which of 1 … `count` are numbered when each number is `room` steps wide: the first, the last, and between
 /// them all, every 5th, 10th, 50th, …

@@ -1,4 +1,4 @@
-#include <ringfill/report/draw/label_places.hpp>
+#include <ringfill/report/draw/labels.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -14,41 +14,18 @@ constexpr double gap = 0.5;
 
 constexpr std::string_view no_break = "\u00A0";
 
-/// Widths in the widest of the common sans-serif faces [em].
+/// Width in the widest of the common sans-serif faces [em].
 double width_of(std::uint32_t code) {
-    switch (code) {
-    case ' ':
-    case 0xA0:
-    case '.':
-    case ',':
-    case ':':
-    case ';':
-    case 'i':
-    case 'j':
-    case 'l':
-    case '\'':
-    case '|':
+    const auto is_one_of = [code](std::string_view letters) {
+        return code < 0x80 && letters.find(static_cast<char>(code)) != std::string_view::npos;
+    };
+    if (is_one_of(" .,:;ijl'|") || code == 0xA0)
         return 0.36;
-    case 'f':
-    case 't':
-    case 'r':
-    case '-':
-    case '(':
-    case ')':
+    if (is_one_of("ftr-()"))
         return 0.44;
-    case 'm':
-    case 'w':
-    case 'M':
-    case 'W':
-    case '%':
+    if (is_one_of("mwMW%"))
         return 1.0;
-    default:
-        return code >= 0x80 || (code >= 'A' && code <= 'Z') ? 0.8 : 0.65;
-    }
-}
-
-double height_of(std::size_t lines) {
-    return letter_rise + letter_hang + line_step * static_cast<double>(lines - 1);
+    return code >= 0x80 || (code >= 'A' && code <= 'Z') ? 0.8 : 0.65;
 }
 
 double side_of(PaperPoint a, PaperPoint b, PaperPoint c) {
@@ -120,6 +97,10 @@ double height_together(const std::vector<PlacedLabel>& placed) {
 
 } // namespace
 
+double text_height(std::size_t lines) {
+    return letter_rise + letter_hang + line_step * static_cast<double>(lines - 1);
+}
+
 double text_width(std::string_view utf8, double size) {
     double sum = 0;
     for (std::size_t i = 0; i < utf8.size();) {
@@ -146,8 +127,8 @@ std::vector<std::string> wrap_label(std::string_view text, double width) {
 
 std::string held_together(std::string_view shown) {
     std::string held;
-    for (const char c : shown)
-        held += c == ' ' ? std::string(no_break) : std::string(1, c);
+    for (const char& c : shown)
+        held += c == ' ' ? no_break : std::string_view(&c, 1);
     return held;
 }
 
@@ -160,24 +141,22 @@ std::vector<PlacedLabel> place_labels(const std::vector<Label>& labels, const La
     std::vector<PlacedLabel> placed;
     for (std::size_t i = 0; i < labels.size(); ++i) {
         PlacedLabel one{i, wrap_label(labels[i].text, width), 0, 0};
-        if (one.lines.empty() || std::ranges::any_of(one.lines, [width](const std::string& line) {
-                return text_width(line) > width;
-            }))
+        const auto is_too_wide = [width](const std::string& line) { return text_width(line) > width; };
+        if (one.lines.empty() || std::any_of(one.lines.begin(), one.lines.end(), is_too_wide))
             continue;
-        one.height = height_of(one.lines.size());
+        one.height = text_height(one.lines.size());
         placed.push_back(std::move(one));
     }
     while (!placed.empty() && height_together(placed) > column.bottom - column.top)
-        placed.erase(std::ranges::max_element(placed, [&](const auto& a, const auto& b) {
+        placed.erase(std::max_element(placed.begin(), placed.end(), [&](const auto& a, const auto& b) {
             return labels[a.label].rank < labels[b.label].rank;
         }));
-    std::ranges::stable_sort(placed, [&](const auto& a, const auto& b) {
+    std::stable_sort(placed.begin(), placed.end(), [&](const auto& a, const auto& b) {
         return labels[a.label].target.y < labels[b.label].target.y;
     });
     spread(placed, labels, column);
-    constexpr int most_changes = 200;
-    for (int i = 0; i < most_changes && uncross(placed, labels, column); ++i) {
-    }
+    for (int changes = 200; changes > 0 && uncross(placed, labels, column);)
+        --changes;
     return placed;
 }
 
@@ -186,6 +165,34 @@ void draw_labels(Svg& svg, const std::vector<Label>& labels, const LabelColumn& 
         svg.line(labels[one.label].target, one.leader_end(column), thin_pen);
         svg.text({column.left, one.top + letter_rise}, one.lines);
     }
+}
+
+double draw_note(Svg& svg, const std::string& note, double y) {
+    const auto lines = wrap_label(note, paper_width - 2);
+    svg.text({1, y + letter_rise}, lines);
+    return text_height(lines.size());
+}
+
+void draw_dimension(Svg& svg, const DimensionLine& dimension) {
+    constexpr double past = 0.8;    // extension lines go past the line
+    constexpr double outside = 2.6; // from the line to a text beside it
+    constexpr double stroke = 0.7;  // half of an oblique stroke at an end
+    const double y = dimension.y;
+    for (const double x : {dimension.from, dimension.to}) {
+        svg.line({x, dimension.begin}, {x, y + past}, thin_pen);
+        svg.line({x - stroke, y + stroke}, {x + stroke, y - stroke}, outline_pen);
+    }
+    const double width = text_width(dimension.text);
+    const bool fits = width + 2 * past < dimension.to - dimension.from;
+    const bool beside = !fits && dimension.to + outside + width < paper_width - 1;
+    svg.line({dimension.from, y}, {beside ? dimension.to + outside - 0.6 : dimension.to, y}, thin_pen);
+    if (beside) {
+        svg.text({dimension.to + outside, y + 0.36 * letter_size}, {dimension.text});
+        return;
+    }
+    const double middle = std::clamp((dimension.from + dimension.to) / 2, 1 + width / 2,
+                                     std::max(1 + width / 2, paper_width - 1 - width / 2));
+    svg.text({middle, y - 1.1}, {dimension.text}, Anchor::middle);
 }
 
 std::vector<int> numbers_shown(int count, double room) {
