@@ -1,10 +1,9 @@
-#include <ringfill/report/page/sheet_cautions.hpp>
+#include <ringfill/report/page/sheet_parts.hpp>
 
 #include <algorithm>
 
 #include <fmt/format.h>
 
-#include <ringfill/report/page/figure.hpp>
 #include <ringfill/report/text/caution_list.hpp>
 
 namespace ringfill {
@@ -16,13 +15,12 @@ bool is_about_a_bore(const Plan& plan, const Caution& caution) {
 }
 
 Markup caution_item(const Caution& caution, std::size_t index, bool names_what) {
-    const std::string path = fmt::format("cautions[{}]", index);
-    Markup item =
-        element("span", Markup(), {{"class", "tick"}, {"role", "img"}, {"aria-label", "box to tick"}});
+    const Part in = Part{"", UnitSystem::metric}.in("cautions", index);
+    Markup item = tick_box("box to tick");
     if (names_what && caution.about != "the job")
-        item += element("b", as_told(path + ".about", caution.about) + words(": "));
-    item += as_told(path + ".text", caution.text);
-    return element("li", item + words(" (") + as_told(path + ".because", caution.because) +
+        item += element("b", in.text("about", caution.about) + words(": "));
+    item += in.text("text", caution.text);
+    return element("li", item + words(" (") + in.text("because", caution.because) +
                              words(fmt::format(") {}", source_keys(caution))));
 }
 
@@ -62,19 +60,20 @@ Markup by_time(const Plan& plan, std::string_view rank, bool names_what, Wanted 
 /// What may apply because the job does not say: a line for each field, with what to look for.
 Markup open_questions(const Plan& plan) {
     Markup list;
-    const auto told = [&](const Caution* caution, std::string_view member, const std::string& text) {
-        return as_told(fmt::format("cautions[{}].{}", caution - plan.cautions.data(), member), text);
+    const auto part = [&](const Caution* caution, const std::string& member, const std::string& text) {
+        const auto index = static_cast<std::size_t>(caution - plan.cautions.data());
+        return Part{"", plan.units}.in("cautions", index).text(member, text);
     };
     for (const OpenField& open : open_fields(plan.cautions)) {
         Markup line;
         for (const Caution* caution : open.cautions) {
             line += words(line.empty() ? "" : ", ");
             if (caution->about != "the job")
-                line += told(caution, "about", caution->about) + words(": ");
-            line += told(caution, "check", caution->check);
+                line += part(caution, "about", caution->about) + words(": ");
+            line += part(caution, "check", caution->check);
         }
         list +=
-            element("li", line + words(" (") + told(open.cautions.front(), "field", open.field) + words(")"));
+            element("li", line + words(" (") + part(open.cautions.front(), "field", open.field) + words(")"));
     }
     if (list.empty())
         return {};
@@ -83,8 +82,9 @@ Markup open_questions(const Plan& plan) {
 
 } // namespace
 
-Markup bore_cautions(const Plan& plan, const std::string& name) {
-    const Markup list = by_time(plan, "h4", false, [&](const Caution& one) { return one.about == name; });
+Markup bore_cautions(const SheetBore& bore) {
+    const Markup list = by_time(bore.plan, "h4", false,
+                                [&](const Caution& caution) { return caution.about == bore.planned.name; });
     return list.empty() ? list : element("h3", "Cautions for this bore") + list;
 }
 

@@ -1,4 +1,4 @@
-#include <ringfill/report/page/sheet_end.hpp>
+#include <ringfill/report/page/sheet_parts.hpp>
 
 #include <algorithm>
 #include <set>
@@ -6,8 +6,6 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/report/page/figure.hpp>
-#include <ringfill/report/page/page_table.hpp>
 #include <ringfill/report/text/working_text.hpp>
 
 namespace ringfill {
@@ -61,11 +59,12 @@ Markup sheet_blank_lines() {
 }
 
 Markup sheet_sources(const Bibliography& sources, const std::string& printed) {
-    PageTable table{"Sources named in brackets. Known: read in the source, restated in another document that "
-                    "quotes it, or from memory and not looked up; common practice has no source",
-                    {{"key"}, {"title"}, {"edition"}, {"place"}, {"known"}}};
-    table.wide = true;
-    table.kind = "small told";
+    PageTable table{
+        .caption = "Sources named in brackets. Known: read in the source, restated in another document that "
+                   "quotes it, or from memory and not looked up; common practice has no source",
+        .heads = {"key", "title", "edition", "place", "known"},
+        .kind = "small told",
+        .wide = true};
     const std::set<std::string_view> named = in_brackets(printed);
     for (const auto& [key, source] : sources)
         if (named.contains(escape_markup(key)))
@@ -75,36 +74,39 @@ Markup sheet_sources(const Bibliography& sources, const std::string& printed) {
 }
 
 Markup sheet_notes(const Plan& plan) {
+    const Part result{"", plan.units};
     Markup notes;
     for (std::size_t i = 0; i < plan.notes.size(); ++i)
-        notes += element("li", as_told(fmt::format("notes[{}]", i), plan.notes[i]));
+        notes += element("li", result.text(fmt::format("notes[{}]", i), plan.notes[i]));
     Markup all = element("h2", "Notes", {{"id", "notes"}}) + element("ul", notes);
     if (plan.assumed.empty())
         return all;
-    PageTable table{"Values that the job file left out", {{"field"}, {"taken"}, {"source"}}};
-    table.kind = "small";
+    PageTable table{.caption = "Values that the job file left out",
+                    .heads = {"field", "taken", "source"},
+                    .kind = "small"};
     for (std::size_t i = 0; i < plan.assumed.size(); ++i) {
-        const Assumed& one = plan.assumed[i];
-        const std::string path = fmt::format("assumed[{}]", i);
-        table.rows.push_back({as_told(path + ".field", one.path), as_told(path + ".value", one.value),
-                              words(fmt::format("[{}]", one.source))});
+        const Assumed& assumed = plan.assumed[i];
+        const Part in = result.in("assumed", i);
+        table.rows.push_back({in.text("field", assumed.path), in.text("value", assumed.value),
+                              words(fmt::format("[{}]", assumed.source))});
     }
     return all + element("h2", "Assumed") + written(table);
 }
 
 Markup sheet_working(const Plan& plan) {
-    PageTable table{"Every figure of the result: value, formula, what goes into it, source",
-                    {{"figure"}, {"value", true}, {"formula"}, {"inputs"}, {"source"}}};
-    table.wide = true;
-    table.kind = "tiny";
+    PageTable table{.caption = "Every figure of the result: value, formula, what goes into it, source",
+                    .heads = {"figure", "value", "formula", "inputs", "source"},
+                    .numbers = {1, 2},
+                    .kind = "tiny",
+                    .wide = true};
     for (std::size_t i = 0; i < plan.working.size(); ++i) {
         const Working& work = plan.working[i];
-        const std::string path = fmt::format("working[{}]", i);
-        table.rows.push_back({path_of(path + ".figure", work.figure),
-                              figure(path + ".value", fmt::format("{:.7g}{}{}", work.value,
-                                                                  work.unit.empty() ? "" : " ", work.unit)),
-                              as_told(path + ".formula", work.formula),
-                              element("span", inputs_of(work), {{"data-inputs", path + ".inputs"}}),
+        const Part in = Part{"", plan.units}.in("working", i);
+        const std::string unit = work.unit.empty() ? "" : " " + work.unit;
+        table.rows.push_back({path_of(in.at("figure"), work.figure),
+                              in.figure("value", fmt::format("{:.7g}{}", work.value, unit)),
+                              in.text("formula", work.formula),
+                              element("span", inputs_of(work), {{"data-inputs", in.at("inputs")}}),
                               words(fmt::format("[{}]", work.source))});
     }
     return element("section",

@@ -1,8 +1,6 @@
 #include <fmt/format.h>
 
-#include <ringfill/report/page/figure.hpp>
-#include <ringfill/report/page/page_table.hpp>
-#include <ringfill/report/page/sheet_bore.hpp>
+#include <ringfill/report/page/sheet_parts.hpp>
 
 namespace ringfill {
 namespace {
@@ -24,23 +22,17 @@ std::vector<std::string> stages(const SheetBore& bore) {
     return names;
 }
 
-std::string of_piece(int piece, const SheetBore& bore) {
-    return bore.planned.count > 1 ? fmt::format(", piece {}", piece) : std::string();
-}
-
 Markup temperatures(const SheetBore& bore, int pieces) {
-    const std::string degrees = bore.units() == UnitSystem::metric ? "°C" : "°F";
-    PageTable table{"Temperature before each layer, written in on the way", {{"before"}}};
-    table.kind = "form";
-    for (int piece = 1; piece <= pieces; ++piece) {
-        const std::string which = bore.planned.count > 1 ? fmt::format("{}: ", piece) : std::string();
-        table.columns.push_back({which + "time"});
-        table.columns.push_back({which + degrees});
-    }
+    const std::string degrees = bore.units == UnitSystem::metric ? "°C" : "°F";
+    PageTable table{.caption = "Temperature before each layer, written in on the way",
+                    .heads = {"before"},
+                    .kind = "form"};
+    for (int piece = 1; piece <= pieces; ++piece)
+        for (const std::string& head : {std::string("time"), degrees})
+            table.heads.push_back(bore.planned.count > 1 ? fmt::format("{}: {}", piece, head) : head);
     for (const std::string& stage : stages(bore)) {
-        std::vector<Markup> row(table.columns.size());
-        row.front() = words(stage);
-        table.rows.push_back(std::move(row));
+        table.rows.emplace_back(table.heads.size());
+        table.rows.back().front() = words(stage);
     }
     return written(table);
 }
@@ -50,30 +42,24 @@ Markup planned_after_roughing(const SheetBore& bore) {
     const auto& cuts = bore.planned.boring.cuts;
     for (std::size_t i = cuts.size(); i > 0; --i)
         if (cuts[i - 1].kind == CutKind::finish)
-            return figure(bore.at(fmt::format("boring.cuts[{}].diameter_from_mm", i - 1)),
-                          show(cuts[i - 1].from, bore.units()));
+            return bore.in("boring.cuts", i - 1).figure("diameter_from_mm", cuts[i - 1].from);
     return {};
 }
 
 Markup sizes(const SheetBore& bore, int piece) {
-    const UnitSystem units = bore.units();
     const BorePlan& planned = bore.planned;
-    PageTable table{"Size as measured" + of_piece(piece, bore),
-                    {{""}, {"planned"}, {"near 12–6"}, {"near 3–9"}, {"far 12–6"}, {"far 3–9"}}};
-    table.kind = "form";
+    PageTable table{.caption = "Size as measured" +
+                               (planned.count > 1 ? fmt::format(", piece {}", piece) : std::string()),
+                    .heads = {"", "planned", "near 12–6", "near 3–9", "far 12–6", "far 3–9"},
+                    .kind = "form"};
     const auto row = [&](std::string_view stage, const Markup& size) {
         table.rows.push_back({words(stage), size, {}, {}, {}, {}});
     };
-    if (planned.build.skimmed)
-        row("after skim",
-            figure(bore.at("build.skim_diameter_mm"), show(2.0 * planned.build.skim_radius, units)));
-    else
-        row("before weld", words("no skim"));
-    row("after weld", figure(bore.at(fmt::format("layers[{}].radius_after_mm", planned.layers.size() - 1)),
-                             show(2.0 * planned.layers.back().radius_after, units), Shown::twice));
+    row(planned.build.skimmed ? "after skim" : "before weld", skim_figure(bore, planned, "no skim"));
+    row("after weld", weld_figure(bore, planned));
     row("after roughing", planned_after_roughing(bore));
     row("finish",
-        figure(bore.at("boring.final_diameter_mm"), show_fine(planned.boring.final_diameter, units)));
+        bore.figure("boring.final_diameter_mm", show_fine(planned.boring.final_diameter, bore.units)));
     return written(table);
 }
 

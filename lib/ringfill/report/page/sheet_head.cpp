@@ -1,10 +1,9 @@
-#include <ringfill/report/page/sheet_head.hpp>
+#include <ringfill/report/page/sheet_parts.hpp>
 
 #include <fmt/format.h>
 
 #include <ringfill/day/clock.hpp>
-#include <ringfill/report/page/figure.hpp>
-#include <ringfill/report/page/page_table.hpp>
+#include <ringfill/report/text/cautions_text.hpp>
 #include <ringfill/report/text/day_text.hpp>
 #include <ringfill/report/text/heat_head.hpp>
 #include <ringfill/report/text/take_text.hpp>
@@ -15,107 +14,92 @@ namespace {
 /// More pieces than this are not all laid out by the clock on the first page.
 constexpr std::size_t most_pieces_listed = 24;
 
-Markup tick(const std::string& what) {
-    return element("span", Markup(),
-                   {{"class", "tick"}, {"role", "img"}, {"aria-label", "box to tick: " + what}});
-}
-
-/// The wire stands in kilograms or pounds, pieces as a number: the unit of the result's figure.
-Markup amount_of(double value, const Need& need, const std::string& path, UnitSystem units) {
-    return element("span", amount(value, need, units), {{"data-figure", path}, {"data-unit", need.unit}});
-}
-
 /// Wire by its mass, electrodes and rods by their number.
 Markup filler_in_all(const Plan& plan) {
-    Markup told;
+    const Part totals{"totals", plan.units};
+    Markup said;
     if (plan.totals.wire > Mass())
-        told = figure("totals.wire_kg", show(plan.totals.wire, plan.units)) + words(" of wire");
+        said = totals.figure("wire_kg", plan.totals.wire) + words(" of wire");
     if (plan.totals.pieces > 0)
-        told += words(told.empty() ? "" : ", ") +
-                figure("totals.pieces", fmt::format("{}", plan.totals.pieces)) + words(" electrodes or rods");
-    return told;
+        said += words(said.empty() ? "" : ", ") + totals.figure("pieces", plan.totals.pieces) +
+                words(" electrodes or rods");
+    return said;
 }
 
 Markup bores_in_brief(const Plan& plan) {
-    const UnitSystem units = plan.units;
-    PageTable table{"Bores",
-                    {{"bore"},
-                     {"pieces", true},
-                     {"skim to", true},
-                     {"weld to", true},
-                     {"layers × rings", true},
-                     {plan.totals.pieces > 0 ? "filler each" : "wire each", true},
-                     {"arc each", true}}};
-    table.wide = true;
+    PageTable table{.caption = "Bores",
+                    .heads = {"bore", "pieces", "skim to", "weld to", "layers × rings",
+                              plan.totals.pieces > 0 ? "filler each" : "wire each", "arc each"},
+                    .numbers = {1, 7},
+                    .wide = true};
     for (std::size_t i = 0; i < plan.bores.size(); ++i) {
         const BorePlan& bore = plan.bores[i];
-        const auto at = [&](std::string_view name) { return fmt::format("bores[{}].{}", i, name); };
-        const std::string last = fmt::format("layers[{}].radius_after_mm", bore.layers.size() - 1);
-        table.rows.push_back(
-            {as_told(at("name"), bore.name), figure(at("count"), fmt::format("{}", bore.count)),
-             bore.build.skimmed
-                 ? figure(at("build.skim_diameter_mm"), show(2.0 * bore.build.skim_radius, units))
-                 : words("none"),
-             figure(at(last), show(2.0 * bore.layers.back().radius_after, units), Shown::twice),
-             figure(at("layers"), fmt::format("{}", bore.layers.size()), Shown::count) + words(" × ") +
-                 figure(at("layers[0].rings"), fmt::format("{}", bore.layers.front().rings)),
-             filler_figure(fmt::format("bores[{}].metal", i), bore, units),
-             figure(at("metal.arc_s"), show(bore.metal.arc))});
+        const Part in = Part{"", plan.units}.in("bores", i);
+        table.rows.push_back({in.text("name", bore.name), in.figure("count", bore.count),
+                              skim_figure(in, bore, "none"), weld_figure(in, bore), layers_figure(in, bore),
+                              filler_figure(in, bore), in.figure("metal.arc_s", bore.metal.arc)});
     }
     return written(table);
 }
 
-/// Ways to the parts of the page, for a screen.
+/// Links to the parts of the page, for a screen.
 Markup contents(const Plan& plan) {
     Markup list;
-    const auto way = [&](const std::string& id, std::string_view name) {
+    const auto link = [&](const std::string& id, std::string_view name) {
         list += element("li", element("a", name, {{"href", "#" + id}}));
     };
-    way("take", "Take");
+    link("take", "Take");
     if (plan.day)
-        way("day", "Day");
-    way("fire-watch", "Fire watch");
-    way("cautions", "Cautions");
+        link("day", "Day");
+    link("fire-watch", "Fire watch");
+    link("cautions", "Cautions");
     for (std::size_t i = 0; i < plan.bores.size(); ++i)
-        way(fmt::format("bore-{}", i + 1), plan.bores[i].name);
-    way("sources", "Sources");
-    way("notes", "Notes");
-    way("working", "Working");
+        link(fmt::format("bore-{}", i + 1), plan.bores[i].name);
+    link("sources", "Sources");
+    link("notes", "Notes");
+    link("working", "Working");
     return element("nav", element("ul", list), {{"aria-label", "Parts of this page"}});
 }
 
 } // namespace
 
 Markup sheet_head(const Plan& plan) {
+    const Part job{"", plan.units};
     int bores = 0;
     for (const BorePlan& bore : plan.bores)
         bores += bore.count;
     return element("h1", "Hot-work notes, not a permit") +
-           element("p", as_told("title", plan.title), {{"class", "job"}}) +
+           element("p", job.text("title", plan.title), {{"class", "job"}}) +
            element("p",
                    "Reckoned from one job file. These notes give nobody leave to begin hot work and are no "
                    "welding procedure: the permit, the fire watch and the approved procedure come from those "
                    "who answer for the place and the part.") +
            element("p",
                    words(fmt::format("{} {} · ", bores, bores == 1 ? "bore" : "bores")) +
-                       filler_in_all(plan) + words(" · ") + figure("totals.arc_s", show(plan.totals.arc)) +
+                       filler_in_all(plan) + words(" · ") + job.figure("totals.arc_s", plan.totals.arc) +
                        words(" of arc"),
                    {{"class", "sum"}}) +
            paragraphs(head_sentences(plan), "") + bores_in_brief(plan) + contents(plan);
 }
 
 Markup sheet_take(const Plan& plan) {
-    PageTable table{"What to load", {{"what"}, {"need", true}, {"on top", true}, {"load"}}};
-    table.kind = "take";
+    PageTable table{.caption = "What to load",
+                    .heads = {"what", "need", "on top", "load"},
+                    .numbers = {1, 3},
+                    .kind = "take"};
     for (std::size_t i = 0; i < plan.take.size(); ++i) {
         const Need& need = plan.take[i];
-        const std::string path = fmt::format("take[{}]", i);
-        table.rows.push_back({tick(need.item) + as_told(path + ".item", need.item),
-                              amount_of(need.need, need, path + ".need", plan.units),
-                              amount_of(need.reserve, need, path + ".reserve", plan.units),
+        const Part in = Part{"", plan.units}.in("take", i);
+        // The wire stands in kilograms or pounds, pieces as a number: the unit of the result's figure.
+        const auto amount_of = [&](std::string_view name, double value) {
+            return element("span", amount(value, need, plan.units),
+                           {{"data-figure", in.at(std::string(name))}, {"data-unit", need.unit}});
+        };
+        table.rows.push_back({tick_box("box to tick: " + need.item) + in.text("item", need.item),
+                              amount_of("need", need.need), amount_of("reserve", need.reserve),
                               need.unit == "pieces" && need.pack_known && need.cover.empty()
-                                  ? figure(path + ".supplied", load(need))
-                                  : element("span", load(need), {{"data-cover", path + ".cover"}})});
+                                  ? in.figure("supplied", load(need))
+                                  : element("span", load(need), {{"data-cover", in.at("cover")}})});
     }
     return element("h2", "Take", {{"id", "take"}}) + written(table);
 }
@@ -123,31 +107,61 @@ Markup sheet_take(const Plan& plan) {
 Markup sheet_day(const Plan& plan) {
     if (!plan.day)
         return element("p", "The day is not laid out by the clock; the notes say why.");
-    const Markup heading = element("h2", "The day by the clock", {{"id", "day"}});
     const DayPlan& day = *plan.day;
-    PageTable table{
-        "When each piece is begun and ended",
-        {{"piece"}, {"torch on", true}, {"last ring", true}, {"roughing", true}, {"finishing", true}}};
-    table.kind = "day";
+    PageTable table{.caption = "When each piece is begun and ended",
+                    .heads = {"piece", "torch on", "last ring", "roughing", "finishing"},
+                    .numbers = {1, 5},
+                    .kind = "day"};
     std::size_t left = 0;
     const auto at = [&](std::size_t entry, bool ends) {
-        const DayEntry& one = day.day.entries[entry];
-        return figure(fmt::format("day.steps[{}].{}", entry, ends ? "to_s" : "from_s"),
-                      day_and_clock(day.calendar, ends ? one.to : one.from), Shown::clock);
+        const DayEntry& step = day.day.entries[entry];
+        return Part{"day", plan.units}
+            .in("steps", entry)
+            .figure(ends ? "to_s" : "from_s", day_and_clock(day.calendar, ends ? step.to : step.from),
+                    Shown::clock);
     };
     for (const BorePlan& bore : plan.bores)
-        for (const PieceClock& piece : piece_clocks(day.day, bore)) {
-            if (table.rows.size() == most_pieces_listed) {
+        for (const PieceClock& piece : piece_clocks(day.day, bore))
+            if (table.rows.size() == most_pieces_listed)
                 ++left;
-                continue;
-            }
-            table.rows.push_back({words(piece.name), at(piece.torch, false), at(piece.last_ring, true),
-                                  at(piece.rough, false), at(piece.finish, false)});
-        }
+            else
+                table.rows.push_back({words(piece.name), at(piece.torch, false), at(piece.last_ring, true),
+                                      at(piece.rough, false), at(piece.finish, false)});
     Markup more;
     if (left > 0)
         more = element("p", fmt::format("{} pieces more; the day view has them all.", left));
-    return heading + written(table) + more + paragraphs(day_sentences(day), "");
+    return element("h2", "The day by the clock", {{"id", "day"}}) + written(table) + more +
+           paragraphs(day_sentences(day), "");
+}
+
+Markup sheet_fire_watch(const Plan& plan) {
+    const FireWatch& watch = plan.fire_watch;
+    const Part in{"fire_watch", plan.units};
+    const Markup page =
+        element("h2", "Fire watch", {{"id", "fire-watch"}}) +
+        element("p", words("A second person, not the one who welds, from the first flame until ") +
+                         in.figure("after_s", watch.after.value) +
+                         words(fmt::format(" after the last heat; {}.", fire_rule_in_words(watch))));
+    if (watch.periods.empty())
+        return page + element("p", no_watch_by_the_clock());
+    PageTable table{.caption = "When the fire is watched; write in when it was",
+                    .heads = {"from", "until", "looks until", "lit", "last heat", "left"},
+                    .numbers = {0, 3},
+                    .kind = "day"};
+    for (std::size_t i = 0; i < watch.periods.size(); ++i) {
+        const auto at = [&](const std::string& name, Time time) {
+            return in.in("periods", i).figure(name, day_and_clock(plan.day->calendar, time), Shown::clock);
+        };
+        const WatchPeriod& period = watch.periods[i];
+        table.rows.push_back({at("from_s", period.from),
+                              at("until_s", period.until),
+                              at("looked_until_s", period.looked_until),
+                              {},
+                              {},
+                              {}});
+    }
+    return page + written(table) +
+           element("p", in.figure("total_s", watch.total) + words(" ") + words(watch_moves_with_the_heat()));
 }
 
 } // namespace ringfill
