@@ -2,7 +2,7 @@
 
 #include <ringfill/document/write.hpp>
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/job/schema.hpp>
+#include <ringfill/job/format.hpp>
 
 #include "../terminal.hpp"
 #include "commands.hpp"

@@ -1,8 +1,7 @@
 #include <filesystem>
 
 #include <ringfill/fault/fault.hpp>
-#include <ringfill/job/field_guide.hpp>
-#include <ringfill/job/starter.hpp>
+#include <ringfill/job/format.hpp>
 
 #include "../terminal.hpp"
 #include "commands.hpp"

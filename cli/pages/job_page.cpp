@@ -4,8 +4,8 @@
 #include <fmt/ranges.h>
 
 #include <ringfill/job/description.hpp>
-#include <ringfill/job/field_guide.hpp>
 #include <ringfill/job/field_rules.hpp>
+#include <ringfill/job/format.hpp>
 #include <ringfill/units/unit.hpp>
 #include <ringfill/version.hpp>
 

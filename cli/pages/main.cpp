@@ -6,8 +6,8 @@
 #include <fmt/format.h>
 
 #include <ringfill/document/whole_file.hpp>
+#include <ringfill/job/format.hpp>
 #include <ringfill/job/read_job.hpp>
-#include <ringfill/job/schema.hpp>
 
 #include "pages.hpp"
 

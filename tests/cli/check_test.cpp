@@ -3,7 +3,7 @@
 #include <fmt/format.h>
 
 #include <ringfill/document/parse.hpp>
-#include <ringfill/job/starter.hpp>
+#include <ringfill/job/format.hpp>
 
 #include "run_program.hpp"
 

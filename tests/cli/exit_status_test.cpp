@@ -2,7 +2,7 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/job/starter.hpp>
+#include <ringfill/job/format.hpp>
 
 #include "run_program.hpp"
 

@@ -7,7 +7,7 @@
 #include <ringfill/document/parse.hpp>
 #include <ringfill/document/write.hpp>
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/job/starter.hpp>
+#include <ringfill/job/format.hpp>
 
 #include "run_program.hpp"
 

@@ -4,7 +4,7 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/job/starter.hpp>
+#include <ringfill/job/format.hpp>
 
 namespace ringfill::testing {
 

@@ -7,7 +7,7 @@
 #include <fmt/format.h>
 
 #include <ringfill/job/description.hpp>
-#include <ringfill/job/field_guide.hpp>
+#include <ringfill/job/format.hpp>
 
 #include "run_program.hpp"
 

@@ -5,7 +5,7 @@
 #include <catch2/catch.hpp>
 
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/job/starter.hpp>
+#include <ringfill/job/format.hpp>
 
 #include "long_job.hpp"
 #include "run_program.hpp"

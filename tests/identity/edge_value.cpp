@@ -9,7 +9,7 @@
 #include <fmt/format.h>
 
 #include <ringfill/document/parse.hpp>
-#include <ringfill/job/element_symbols.hpp>
+#include <ringfill/job/field_rules.hpp>
 #include <ringfill/units/measure.hpp>
 #include <ringfill/units/unit.hpp>
 

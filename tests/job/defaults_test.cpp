@@ -3,7 +3,7 @@
 #include <catch2/catch.hpp>
 
 #include <ringfill/job/description.hpp>
-#include <ringfill/job/starter.hpp>
+#include <ringfill/job/format.hpp>
 
 #include "full_job.hpp"
 #include "shop_for_tests.hpp"

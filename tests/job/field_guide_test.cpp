@@ -1,7 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/job/field_guide.hpp>
-#include <ringfill/job/starter.hpp>
+#include <ringfill/job/format.hpp>
 
 #include "shop_for_tests.hpp"
 

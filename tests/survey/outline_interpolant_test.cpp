@@ -4,7 +4,7 @@
 
 #include <gsl/gsl_fft_real.h>
 
-#include <ringfill/survey/outline.hpp>
+#include <ringfill/survey/worn_surface.hpp>
 
 #include "survey/judge.hpp"
 

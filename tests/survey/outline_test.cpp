@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/survey/outline.hpp>
+#include <ringfill/survey/worn_surface.hpp>
 
 #include "survey/judge.hpp"
 

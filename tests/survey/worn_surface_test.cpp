@@ -2,7 +2,6 @@
 
 #include <random>
 
-#include <ringfill/survey/eccentric_circle.hpp>
 #include <ringfill/survey/worn_surface.hpp>
 
 #include "survey/judge.hpp"

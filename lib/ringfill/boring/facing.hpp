@@ -3,7 +3,7 @@
 #include <vector>
 
 #include <ringfill/boring/bar_speed.hpp>
-#include <ringfill/job/face.hpp>
+#include <ringfill/job/worn_bore.hpp>
 #include <ringfill/weld/face_pad.hpp>
 
 namespace ringfill {

@@ -3,7 +3,7 @@
 #include <optional>
 #include <vector>
 
-#include <ringfill/job/groove.hpp>
+#include <ringfill/job/worn_bore.hpp>
 #include <ringfill/units/quantity.hpp>
 
 namespace ringfill {

@@ -4,7 +4,7 @@
 #include <vector>
 
 #include <ringfill/caution/caution.hpp>
-#include <ringfill/job/site.hpp>
+#include <ringfill/job/workshop.hpp>
 #include <ringfill/units/show.hpp>
 
 namespace ringfill {

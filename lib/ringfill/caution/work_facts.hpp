@@ -4,8 +4,8 @@
 #include <string>
 #include <vector>
 
-#include <ringfill/job/hole.hpp>
-#include <ringfill/job/site.hpp>
+#include <ringfill/job/workshop.hpp>
+#include <ringfill/job/worn_bore.hpp>
 #include <ringfill/units/show.hpp>
 
 namespace ringfill {

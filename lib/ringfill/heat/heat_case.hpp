@@ -7,7 +7,7 @@
 
 #include <ringfill/heat/preheat_rows.hpp>
 #include <ringfill/job/procedure.hpp>
-#include <ringfill/job/site.hpp>
+#include <ringfill/job/workshop.hpp>
 #include <ringfill/job/worn_bore.hpp>
 #include <ringfill/material/answer.hpp>
 #include <ringfill/material/family.hpp>

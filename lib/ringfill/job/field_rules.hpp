@@ -9,6 +9,9 @@
 
 namespace ringfill {
 
+/// Symbols of the elements that certificates of steel and its fillers print, as they are written: "C", "Mn".
+const std::vector<std::string>& element_symbols();
+
 /// What the reader asks of several fields of one object together, told for the schema and the manual. The
 /// reader has a message of its own for each.
 struct Choice {

@@ -7,7 +7,6 @@
 #include <ringfill/document/assumed.hpp>
 #include <ringfill/job/prices.hpp>
 #include <ringfill/job/procedure.hpp>
-#include <ringfill/job/site.hpp>
 #include <ringfill/job/workshop.hpp>
 #include <ringfill/job/worn_bore.hpp>
 #include <ringfill/units/show.hpp>

@@ -6,7 +6,7 @@
 
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/job/element_symbols.hpp>
+#include <ringfill/job/field_rules.hpp>
 #include <ringfill/job/read_worn.hpp>
 #include <ringfill/units/measured_field.hpp>
 

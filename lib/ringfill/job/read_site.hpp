@@ -1,7 +1,6 @@
 #pragma once
 
 #include <ringfill/document/entry.hpp>
-#include <ringfill/job/site.hpp>
 #include <ringfill/job/workshop.hpp>
 
 namespace ringfill {

@@ -3,7 +3,7 @@
 #include <optional>
 
 #include <ringfill/document/entry.hpp>
-#include <ringfill/job/worn.hpp>
+#include <ringfill/job/worn_bore.hpp>
 
 namespace ringfill {
 

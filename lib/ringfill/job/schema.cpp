@@ -1,4 +1,4 @@
-#include <ringfill/job/schema.hpp>
+#include <ringfill/job/format.hpp>
 
 #include <algorithm>
 #include <set>

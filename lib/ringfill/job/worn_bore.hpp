@@ -1,16 +1,63 @@
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <utility>
+#include <variant>
 #include <vector>
 
-#include <ringfill/job/face.hpp>
-#include <ringfill/job/groove.hpp>
-#include <ringfill/job/hole.hpp>
-#include <ringfill/job/worn.hpp>
+#include <ringfill/units/quantity.hpp>
 
 namespace ringfill {
+
+/// A round bore worn to one side: one diameter, and how far its centre lies off the target axis.
+struct WornDiameter {
+    Length diameter;
+    Length offset;
+    Angle offset_clock; ///< where the wear is deepest, clockwise from 12 o'clock
+};
+
+/// Readings round the bore at one depth from the near face, at equal clock steps from 12 o'clock: radii from
+/// the target axis over the whole turn, or two-point diameters over half a turn.
+struct WornStation {
+    Length depth;
+    std::vector<Length> readings;
+};
+
+struct WornRadii {
+    std::vector<WornStation> stations;
+};
+
+struct WornDiameters {
+    std::vector<WornStation> stations;
+    Length offset;
+    Angle offset_clock;
+};
+
+/// The worn surface in the way the job gives it.
+using Worn = std::variant<WornDiameter, WornRadii, WornDiameters>;
+
+/// A worn boss face to be built up: a ring-shaped pad between two diameters.
+struct Face {
+    Length inner;
+    Length outer;
+    Length build; ///< how far the finished face stands over the worn one
+};
+
+/// A ring groove in the bore, worn or to be filled.
+struct Groove {
+    Length diameter;
+    Length width;
+};
+
+/// A hole that opens into the bore (grease, pin lock) and is plugged before welding.
+struct Hole {
+    Length diameter;
+    Length depth; ///< of its centre from the near face
+    Angle clock;
+    std::optional<std::string> other_end; ///< open, fitting or blind
+};
 
 /// One bore, or several alike, as measured and as it shall be.
 struct WornBore {

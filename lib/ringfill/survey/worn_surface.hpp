@@ -1,12 +1,74 @@
 #pragma once
 
 #include <cstddef>
+#include <vector>
 
-#include <ringfill/job/worn.hpp>
-#include <ringfill/survey/outline.hpp>
-#include <ringfill/survey/station.hpp>
+#include <ringfill/job/worn_bore.hpp>
+#include <ringfill/units/quantity.hpp>
 
 namespace ringfill {
+
+/// Radius from the target axis to a circle of radius r whose centre lies off the axis by e towards a clock
+/// position, e cos φ + √(r² − e² sin² φ) with φ measured from that position [m]. Exact for e < r.
+Length eccentric_radius(Length r, Length e, Angle from_offset);
+
+/// A radius and the clock position it stands at, clockwise from 12 o'clock, seen from the near face.
+struct ClockRadius {
+    Length radius;
+    Angle clock;
+};
+
+/// Section inside an outline given by N radii at equal clock steps, (π/N) Σ r² [m²]: the trapezoid rule on
+/// ½∮r²dθ, exact while the outline has lobes of fewer than N/2 waves.
+Area section(const std::vector<Length>& radii);
+
+/// The trigonometric polynomial through N radii at equal clock steps from 12 o'clock; for even N the Nyquist
+/// term is a pure cosine. It shows the deepest wear between the readings, as far as N readings can.
+class Interpolant {
+  public:
+    /// At least one radius. One reading is a circle.
+    explicit Interpolant(const std::vector<Length>& radii);
+
+    /// The radius at a clock position [m].
+    Length operator()(Angle clock) const;
+
+    /// The mean radius and the coefficients of cos(jθ) and sin(jθ), j = 1, 2, … [m]; the last cosine of an
+    /// even N is the Nyquist term, its sine is 0.
+    Length mean() const { return mean_; }
+    const std::vector<Length>& cosines() const { return cosines_; }
+    const std::vector<Length>& sines() const { return sines_; }
+
+  private:
+    Length mean_;
+    std::vector<Length> cosines_;
+    std::vector<Length> sines_;
+};
+
+/// The equal angles from 12 o'clock that an extreme radius is searched on.
+inline constexpr int search_angles = 720;
+
+/// The extreme radii of an outline [m]: of the interpolant on 720 equal angles from 12 o'clock, and of the
+/// readings.
+struct Extremes {
+    ClockRadius largest;
+    ClockRadius smallest;
+};
+
+/// Both from one search. At least one radius.
+Extremes extremes(const std::vector<Length>& radii);
+
+/// The outline at one depth: radii from the target axis at equal clock steps from 12 o'clock.
+struct Station {
+    Length depth;
+    std::vector<Length> radii;
+};
+
+/// Stations of radii, as read.
+std::vector<Station> stations_of(const WornRadii& worn);
+
+/// Stations of two-point diameters: half of each reading at its clock position and at the one opposite, then
+/// moved by the offset, which is exact for a round outline.
+std::vector<Station> stations_of(const WornDiameters& worn);
 
 /// What the survey of a worn bore says (section 1 of the computation).
 struct Survey {

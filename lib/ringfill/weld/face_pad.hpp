@@ -3,7 +3,7 @@
 #include <optional>
 #include <vector>
 
-#include <ringfill/job/face.hpp>
+#include <ringfill/job/worn_bore.hpp>
 #include <ringfill/weld/bead.hpp>
 #include <ringfill/weld/deposition.hpp>
 #include <ringfill/weld/path.hpp>

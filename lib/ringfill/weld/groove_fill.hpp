@@ -1,6 +1,6 @@
 #pragma once
 
-#include <ringfill/job/groove.hpp>
+#include <ringfill/job/worn_bore.hpp>
 #include <ringfill/weld/bead.hpp>
 
 namespace ringfill {

@@ -7,8 +7,7 @@
 #include <fmt/format.h>
 
 #include <ringfill/report/draw/labels.hpp>
-#include <ringfill/survey/eccentric_circle.hpp>
-#include <ringfill/survey/station.hpp>
+#include <ringfill/survey/worn_surface.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {
