@@ -5,7 +5,7 @@
 #include <ringfill/document/parse.hpp>
 #include <ringfill/document/whole_file.hpp>
 #include <ringfill/table/shelf.hpp>
-#include <ringfill/table/source.hpp>
+#include <ringfill/table/sourced.hpp>
 
 #include "source_tree.hpp"
 

@@ -6,6 +6,7 @@
 
 #include <ringfill/document/parse.hpp>
 #include <ringfill/table/packs.hpp>
+#include <ringfill/table/shelf.hpp>
 
 #include "document/refused.hpp"
 

@@ -16,26 +16,50 @@
 
 namespace ringfill {
 
-Entry::Entry(Reading& reading, const Value& object, const Record& record, std::string path)
-    : reading_(&reading), object_(&object), record_(&record), path_(std::move(path)) {
+std::string Spot::path() const {
+    if (!entry)
+        return whole;
+    std::string text = entry->path();
+    if (!field.empty())
+        text = member_path(text, field);
+    if (index != no_index)
+        return element_path(text, index);
+    return name.data() ? member_path(text, name) : text;
+}
+
+Entry::Entry(Again, Reading& reading, const Value& object, const Record& record, Spot spot)
+    : reading_(&reading), object_(&object), record_(&record), spot_(std::move(spot)) {}
+
+Entry::Entry(Reading& reading, const Value& object, const Record& record, Spot spot)
+    : Entry(Again{}, reading, object, record, std::move(spot)) {
     if (object.object())
         check_names();
     else
-        refuse(object, path_, fmt::format("is {}, not an object in braces", kind_in_words(object)),
+        refuse(fmt::format("is {}, not an object in braces", kind_in_words(object)),
                fmt::format("write the fields of {} in braces", record.name));
 }
 
 void Entry::check_names() const {
-    const auto known = record_->fields |
-                       ranges::views::transform([](const Field& f) { return std::string(f.name); }) |
-                       ranges::to<std::vector>();
+    std::size_t next = 0;
+    const auto is_known = [&](std::string_view name) {
+        for (std::size_t i = 0; i < record_->fields.size(); ++i, ++next) {
+            next = next < record_->fields.size() ? next : 0;
+            if (record_->fields[next].name == name)
+                return true;
+        }
+        return false;
+    };
     for (const Member& member : *object_->object())
-        if (!record_->find(member.name) && reading_->faults.size() < most_faults)
+        if (!is_known(member.name) && reading_->faults.size() < most_faults) {
+            std::vector<std::string> known;
+            for (const Field& field : record_->fields)
+                known.emplace_back(field.name);
             reading_->faults.push_back(fault_at(reading_->document, member.name_begin, path_of(member.name),
                                                 {}, fmt::format("is not a field of {}", record_->name),
                                                 suggest(member.name, known)));
+        }
     for (const Field& wanted : record_->fields)
-        if (wanted.required && !object_->find(wanted.name))
+        if (wanted.required && !find(wanted))
             refuse(*object_, path_of(wanted.name), "is missing",
                    fmt::format("write \"{}\": {}", wanted.name, wanted.sample));
 }
@@ -46,8 +70,22 @@ const Field& Entry::field(std::string_view name) const {
     throw std::logic_error(fmt::format("{} has no field {}", record_->name, name));
 }
 
-const Value* Entry::find(std::string_view name) const {
-    return object_->find(field(name).name);
+const Value* Entry::find(const Field& field) const {
+    const Value::Object* members = object_->object();
+    if (!members)
+        return nullptr;
+    for (std::size_t i = 0; i < members->size(); ++i) {
+        const std::size_t here = (next_member_ + i) % members->size();
+        if ((*members)[here].name == field.name) {
+            next_member_ = here + 1;
+            return &(*members)[here].value;
+        }
+    }
+    return nullptr;
+}
+
+Spot Entry::spot_of(const Field& field, std::size_t index) const {
+    return {.entry = this, .field = field.name, .index = index};
 }
 
 void Entry::refuse(const Value& value, std::string path, std::string reason, std::string remedy) const {
@@ -56,6 +94,14 @@ void Entry::refuse(const Value& value, std::string path, std::string reason, std
     if (reading_->faults.size() < most_faults)
         reading_->faults.push_back(fault_at(reading_->document, value.begin, std::move(path), shown,
                                             std::move(reason), std::move(remedy)));
+}
+
+void Entry::refuse(std::string reason, std::string remedy) const {
+    refuse(*object_, path(), std::move(reason), std::move(remedy));
+}
+
+void Entry::refuse_missing(std::string_view name, std::string remedy) const {
+    refuse(*object_, path_of(name), "is missing", std::move(remedy));
 }
 
 void Entry::refuse(std::string_view name, std::string reason, std::string remedy) const {
@@ -69,11 +115,10 @@ void Entry::assume(const Field& field) const {
 }
 
 /// The value if it has the right JSON type, else a fault that says what was expected.
-const Value* Entry::of_kind(std::string_view name, bool fits, const Value* value) const {
+const Value* Entry::of_kind(const Field& wanted, bool fits, const Value* value) const {
     if (!value || fits)
         return value;
-    const Field& wanted = field(name);
-    refuse(*value, path_of(name),
+    refuse(*value, path_of(wanted.name),
            fmt::format("is {}, not {}", kind_in_words(*value),
                        wanted.shape == Shape::list    ? "a list"
                        : wanted.shape == Shape::named ? kind_in_words(Kind::object)
@@ -82,149 +127,208 @@ const Value* Entry::of_kind(std::string_view name, bool fits, const Value* value
     return nullptr;
 }
 
-std::optional<std::string> Entry::text(std::string_view name) const {
-    const Value* value = find(name);
-    if (const Field& wanted = field(name); !value && !wanted.fallback.empty()) {
+std::optional<std::string> Entry::text(const Field& wanted) const {
+    const Value* value = find(wanted);
+    if (!value && !wanted.fallback.empty()) {
         assume(wanted);
         return std::string(wanted.fallback);
     }
-    value = of_kind(name, value && value->text(), value);
+    value = of_kind(wanted, value && value->text(), value);
     if (!value)
         return std::nullopt;
     if (const double length = static_cast<double>(count_characters(*value->text()));
-        !in_span(length, field(name).span)) {
-        refuse(*value, path_of(name), length == 0 ? "is empty" : "is too long",
-               fmt::format("write 1 to {:.0f} characters", field(name).span.high));
+        !in_span(length, wanted.span)) {
+        refuse(*value, path_of(wanted.name), length == 0 ? "is empty" : "is too long",
+               fmt::format("write 1 to {:.0f} characters", wanted.span.high));
         return std::nullopt;
     }
     return *value->text();
 }
 
-std::optional<std::string> Entry::word(std::string_view name) const {
-    const Field& wanted = field(name);
-    const Value* value = find(name);
+namespace {
+
+std::optional<std::size_t> place_among(std::span<const std::string_view> words, std::string_view word) {
+    const auto found = ranges::find(words, word);
+    if (found == words.end())
+        return std::nullopt;
+    return static_cast<std::size_t>(found - words.begin());
+}
+
+std::string suggest_word(std::string_view typed, std::span<const std::string_view> words) {
+    return suggest(typed, words | ranges::to<std::vector<std::string>>());
+}
+
+} // namespace
+
+std::optional<std::size_t> Entry::word_index(const Field& wanted) const {
+    const Value* value = find(wanted);
     if (!value) {
         if (wanted.fallback.empty())
             return std::nullopt;
         assume(wanted);
-        return std::string(wanted.fallback);
+        return place_among(wanted.words, wanted.fallback);
     }
-    value = of_kind(name, value->text(), value);
+    value = of_kind(wanted, value->text(), value);
     if (!value)
         return std::nullopt;
-    if (ranges::find(wanted.words, *value->text()) != wanted.words.end())
-        return *value->text();
-    refuse(*value, path_of(name), "is not a word used here",
-           suggest(*value->text(), wanted.words | ranges::to<std::vector<std::string>>()));
-    return std::nullopt;
+    const auto place = place_among(wanted.words, *value->text());
+    if (!place)
+        refuse(*value, path_of(wanted.name), "is not a word used here",
+               suggest_word(*value->text(), wanted.words));
+    return place;
 }
 
-std::vector<std::string> Entry::words(std::string_view name) const {
-    const Field& wanted = field(name);
+std::optional<std::string> Entry::word(const Field& wanted) const {
+    const auto place = word_index(wanted);
+    return place ? std::optional(std::string(wanted.words[*place])) : std::nullopt;
+}
+
+std::vector<std::string> Entry::words(const Field& wanted) const {
     std::vector<std::string> found;
-    for (const auto& [path, value] : elements(name)) {
+    for (const auto& [path, value] : elements(wanted)) {
         const std::string* text = value->text();
-        if (text && ranges::find(wanted.words, *text) != wanted.words.end())
+        if (text && place_among(wanted.words, *text))
             found.push_back(*text);
         else
-            refuse(*value, path, "is not a word used here",
-                   suggest(text ? *text : "", wanted.words | ranges::to<std::vector<std::string>>()));
+            refuse(*value, path, "is not a word used here", suggest_word(text ? *text : "", wanted.words));
     }
     return found;
 }
 
-std::optional<bool> Entry::flag(std::string_view name) const {
-    const Value* value = find(name);
-    value = of_kind(name, value && value->flag(), value);
+std::optional<bool> Entry::flag(const Field& wanted) const {
+    const Value* value = find(wanted);
+    value = of_kind(wanted, value && value->flag(), value);
     return value ? std::optional(*value->flag()) : std::nullopt;
 }
 
-std::optional<double> Entry::number_in(const Value& value, const Field& wanted,
-                                       const std::string& path) const {
+std::optional<double> Entry::number_in(const Value& value, const Field& wanted, const Spot& spot) const {
     if (!value.number()) {
-        refuse(value, path, fmt::format("is {}, not a plain number", kind_in_words(value)),
+        refuse(value, spot.path(), fmt::format("is {}, not a plain number", kind_in_words(value)),
                value.text() ? "write it without quotes and unit" : "write a number");
         return std::nullopt;
     }
     if (!in_span(*value.number(), wanted.span)) {
-        refuse(value, path, "is out of range",
+        refuse(value, spot.path(), "is out of range",
                fmt::format("write a number {}", span_in_words(wanted.span, "")));
         return std::nullopt;
     }
     return *value.number();
 }
 
-std::optional<double> Entry::number(std::string_view name) const {
-    const Value* value = find(name);
-    return value ? number_in(*value, field(name), path_of(name)) : std::nullopt;
+std::optional<double> Entry::number(const Field& wanted) const {
+    const Value* value = find(wanted);
+    return value ? number_in(*value, wanted, spot(wanted)) : std::nullopt;
 }
 
-std::optional<int> Entry::count(std::string_view name) const {
-    const auto found = number(name);
+std::optional<int> Entry::count(const Field& wanted) const {
+    const auto found = number(wanted);
     if (!found)
         return std::nullopt;
     if (*found == std::floor(*found))
         return static_cast<int>(*found);
-    refuse(name, "is not a whole number", "write how many there are");
+    refuse(wanted.name, "is not a whole number", "write how many there are");
     return std::nullopt;
 }
 
-std::vector<std::pair<std::string, double>> Entry::named_numbers(std::string_view name) const {
+std::vector<std::pair<std::string, double>> Entry::named_numbers(const Field& wanted) const {
     std::vector<std::pair<std::string, double>> found;
-    const Value* value = find(name);
-    value = of_kind(name, value && value->object(), value);
+    const Value* value = find(wanted);
+    value = of_kind(wanted, value && value->object(), value);
     if (!value)
         return found;
     for (const Member& member : *value->object())
-        if (const auto one = number_in(member.value, field(name), member_path(path_of(name), member.name)))
+        if (const auto one =
+                number_in(member.value, wanted, {.entry = this, .field = wanted.name, .name = member.name}))
             found.emplace_back(member.name, *one);
     return found;
 }
 
-std::optional<Entry> Entry::object(std::string_view name) const {
-    const Value* value = find(name);
-    value = of_kind(name, value && value->object(), value);
-    return value ? std::optional<Entry>(std::in_place, *reading_, *value, *field(name).record, path_of(name))
+std::optional<Entry> Entry::object(const Field& wanted) const {
+    const Value* value = find(wanted);
+    value = of_kind(wanted, value && value->object(), value);
+    return value ? std::optional<Entry>(std::in_place, *reading_, *value, *wanted.record, spot(wanted))
                  : std::nullopt;
 }
 
-std::vector<Entry> Entry::objects(std::string_view name) const {
+std::vector<Entry> Entry::objects(const Field& wanted) const {
     std::vector<Entry> found;
-    for (const auto& [path, value] : elements(name))
-        found.emplace_back(*reading_, *value, *field(name).record, path);
+    const Value* value = find(wanted);
+    if (wanted.shape == Shape::list) {
+        if (value && is_list_of_right_size(wanted, *value))
+            for (std::size_t i = 0; i < value->list()->size(); ++i)
+                found.emplace_back(*reading_, (*value->list())[i], *wanted.record, spot_of(wanted, i));
+        return found;
+    }
+    value = of_kind(wanted, value && value->object(), value);
+    if (!value)
+        return found;
+    if (value->object()->size() < wanted.least)
+        refuse(wanted.name, "is empty", fmt::format("write {}", wanted.sample));
+    for (const Member& member : *value->object())
+        found.emplace_back(*reading_, member.value, *wanted.record,
+                           Spot{.entry = this, .field = wanted.name, .name = member.name});
+    return found;
+}
+
+std::vector<Entry> Entry::objects_again(std::string_view name) const {
+    const Field& wanted = field(name);
+    std::vector<Entry> found;
+    const Value* value = find(wanted);
+    if (value && value->list())
+        for (std::size_t i = 0; i < value->list()->size(); ++i)
+            found.push_back(
+                Entry(Again{}, *reading_, (*value->list())[i], *wanted.record, spot_of(wanted, i)));
+    else if (value && value->object() && wanted.shape == Shape::named)
+        for (const Member& member : *value->object())
+            found.push_back(Entry(Again{}, *reading_, member.value, *wanted.record,
+                                  {.entry = this, .field = wanted.name, .name = member.name}));
     return found;
 }
 
 std::vector<std::pair<std::string, Entry>> Entry::named_objects(std::string_view name) const {
     std::vector<std::pair<std::string, Entry>> found;
-    const Value* value = find(name);
-    value = of_kind(name, value && value->object(), value);
-    if (!value)
-        return found;
-    if (value->object()->size() < field(name).least)
-        refuse(name, "is empty", fmt::format("write {}", field(name).sample));
-    for (const Member& member : *value->object())
-        found.emplace_back(member.name, Entry(*reading_, member.value, *field(name).record,
-                                              member_path(path_of(name), member.name)));
+    for (Entry& one : objects(field(name))) {
+        std::string its_name(one.name());
+        found.emplace_back(std::move(its_name), std::move(one));
+    }
     return found;
 }
 
-std::vector<std::pair<std::string, const Value*>> Entry::elements(std::string_view name) const {
+bool Entry::is_list_of_right_size(const Field& wanted, const Value& value) const {
+    if (!of_kind(wanted, value.list() != nullptr, &value))
+        return false;
+    const std::size_t size = value.list()->size();
+    if (size >= wanted.least && size <= wanted.most)
+        return true;
+    refuse(value, path_of(wanted.name), fmt::format("has {} of them", size),
+           wanted.least == wanted.most ? fmt::format("give {}", wanted.least)
+                                       : fmt::format("give {} to {}", wanted.least, wanted.most));
+    return false;
+}
+
+std::vector<std::pair<std::string, const Value*>> Entry::elements(const Field& wanted) const {
     std::vector<std::pair<std::string, const Value*>> found;
-    const Field& wanted = field(name);
-    const Value* value = find(name);
-    value = of_kind(name, value && value->list(), value);
-    if (!value)
-        return found;
-    if (const std::size_t size = value->list()->size(); size < wanted.least || size > wanted.most) {
-        refuse(*value, path_of(name), fmt::format("has {} of them", size),
-               wanted.least == wanted.most ? fmt::format("give {}", wanted.least)
-                                           : fmt::format("give {} to {}", wanted.least, wanted.most));
-        return found;
-    }
-    for (std::size_t i = 0; i < value->list()->size(); ++i)
-        found.emplace_back(element_path(path_of(name), i), &(*value->list())[i]);
+    const Value* value = find(wanted);
+    if (value && is_list_of_right_size(wanted, *value))
+        for (std::size_t i = 0; i < value->list()->size(); ++i)
+            found.emplace_back(spot_of(wanted, i).path(), &(*value->list())[i]);
     return found;
+}
+
+void Entry::fill(void* row) const {
+    for (std::size_t i = 0; i < record_->fields.size(); ++i) {
+        const Field& field = record_->fields[i];
+        const std::size_t faults = reading_->faults.size();
+        if (field.fill && field.fill(*this, field, row) && reading_->faults.size() == faults)
+            read_ |= std::uint64_t{1} << i;
+    }
+    if (record_->check)
+        record_->check(*this, row);
+}
+
+bool Entry::is_read(std::string_view name) const {
+    const auto place = static_cast<std::size_t>(&field(name) - record_->fields.data());
+    return (read_ >> place & 1U) != 0;
 }
 
 } // namespace ringfill

@@ -6,6 +6,8 @@
 
 namespace ringfill {
 
+class Entry;
+struct Field;
 struct Record;
 
 /// What a field holds. A quantity is a text with its unit; only a length may be a bare number, in the job's
@@ -47,7 +49,11 @@ struct Span {
     bool low_is_open = false; ///< the low end itself is not allowed
 };
 
+/// Reads a field of an entry into its member of a row; whether the member got a value.
+using Fill = bool (*)(const Entry& entry, const Field& field, void* row);
+
 /// One field of a document, described once for the reader, the starter job, the help and the schema.
+/// Described with its member by field() (document/described.hpp), it also fills it.
 struct Field {
     std::string_view name;
     Kind kind = Kind::text;
@@ -63,6 +69,10 @@ struct Field {
     const Record* record = nullptr;               ///< of an object
     std::size_t least = 0;                        ///< of a list
     std::size_t most = 0;
+    Fill fill = nullptr;       ///< null: the record's reader does it by hand
+    const void* row = nullptr; ///< stands for the type of the row that has the member
+    double factor = 1;         ///< of a figure in a table: SI = figure × factor + zero
+    double zero = 0;
 };
 
 /// The fields of one object.
@@ -70,6 +80,8 @@ struct Record {
     std::string_view name;
     std::string_view help;
     std::span<const Field> fields;
+    const void* row = nullptr; ///< stands for the type of the row that the fields fill
+    void (*check)(const Entry& entry, void* row) = nullptr; ///< what several fields must keep together
 
     /// The field of that name, or null.
     const Field* find(std::string_view field) const;

@@ -43,7 +43,8 @@ struct Value {
 struct Member {
     std::string name;
     Value value;
-    std::size_t name_begin = 0;
+    std::size_t name_begin = 0; ///< in the text, its quotes included; both 0 if it was not read
+    std::size_t name_end = 0;
 };
 
 // Here, where both types are whole.

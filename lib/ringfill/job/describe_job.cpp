@@ -2,6 +2,8 @@
 
 #include <ringfill/job/description.hpp>
 #include <ringfill/job/spans.hpp>
+#include <ringfill/job/workshop.hpp>
+#include <ringfill/units/measured_field.hpp>
 
 namespace ringfill {
 namespace {
@@ -12,72 +14,27 @@ constexpr std::array formats = {"ringfill-job/1"sv};
 constexpr std::array unit_words = {"mm"sv, "inch"sv};
 constexpr std::array heaters = {"propane"sv, "acetylene"sv, "resistance"sv, "induction"sv};
 
-constexpr std::array torch_fields = {
-    Field{.name = "smallest_bore",
-          .kind = Kind::length,
-          .span = spans::size,
-          .help = "smallest bore the torch head goes into",
-          .sample = R"("40 mm")"},
-    Field{.name = "reach",
-          .kind = Kind::length,
-          .span = spans::size,
-          .help = "how deep it reaches",
-          .sample = R"("300 mm")"},
+constexpr Field torch_fields[] = {
+    field<&Torch::smallest_bore>("smallest_bore", spans::size, "smallest bore the torch head goes into",
+                                 R"("40 mm")"),
+    field<&Torch::reach>("reach", spans::size, "how deep it reaches", R"("300 mm")"),
 };
 
-constexpr std::array heater_fields = {
-    Field{.name = "kind",
-          .kind = Kind::word,
-          .required = true,
-          .help = "what heats the boss",
-          .sample = R"("propane")",
-          .words = heaters},
-    Field{.name = "power",
-          .kind = Kind::power,
-          .span = spans::power,
-          .help = "what the source gives off",
-          .sample = R"("30 kW")"},
-    Field{.name = "efficiency",
-          .kind = Kind::number,
-          .span = spans::ratio,
-          .help = "share that reaches the metal",
-          .sample = "0.25"},
+constexpr Field heater_fields[] = {
+    field<&Heater::kind>("kind", heaters, "what heats the boss", R"("propane")").required(),
+    field<&Heater::power>("power", spans::power, "what the source gives off", R"("30 kW")"),
+    field<&Heater::efficiency>("efficiency", spans::ratio, "share that reaches the metal", "0.25"),
 };
 
-constexpr std::array boring_fields = {
-    Field{.name = "bar_speeds",
-          .kind = Kind::turning,
-          .shape = Shape::list,
-          .span = spans::turning,
-          .help = "the speeds the bar has",
-          .sample = R"(["80 rev/min", "125 rev/min", "200 rev/min", "315 rev/min"])",
-          .least = 1,
-          .most = 50},
-    Field{.name = "cutting_speed",
-          .kind = Kind::speed,
-          .span = spans::speed,
-          .help = "cutting speed",
-          .sample = R"("60 m/min")"},
-    Field{.name = "feed",
-          .kind = Kind::length,
-          .span = spans::size,
-          .help = "feed per revolution",
-          .sample = R"("0.15 mm")"},
-    Field{.name = "rough_cut",
-          .kind = Kind::length,
-          .span = spans::size,
-          .help = "deepest rough cut, per side",
-          .sample = R"("1.5 mm")"},
-    Field{.name = "edge_life",
-          .kind = Kind::time,
-          .span = spans::time,
-          .help = "cutting time of one edge",
-          .sample = R"("20 min")"},
-    Field{.name = "stroke",
-          .kind = Kind::length,
-          .span = spans::size,
-          .help = "travel of the bar in one set-up",
-          .sample = R"("350 mm")"},
+constexpr Field boring_fields[] = {
+    field<&BoringBar::bar_speeds>("bar_speeds", spans::turning, "the speeds the bar has",
+                                  R"(["80 rev/min", "125 rev/min", "200 rev/min", "315 rev/min"])")
+        .list(1, 50),
+    field<&BoringBar::cutting_speed>("cutting_speed", spans::speed, "cutting speed", R"("60 m/min")"),
+    field<&BoringBar::feed>("feed", spans::size, "feed per revolution", R"("0.15 mm")"),
+    field<&BoringBar::rough_cut>("rough_cut", spans::size, "deepest rough cut, per side", R"("1.5 mm")"),
+    field<&BoringBar::edge_life>("edge_life", spans::time, "cutting time of one edge", R"("20 min")"),
+    field<&BoringBar::stroke>("stroke", spans::size, "travel of the bar in one set-up", R"("350 mm")"),
 };
 
 constexpr std::array job_fields = {
@@ -175,9 +132,9 @@ constexpr std::array job_fields = {
 
 } // namespace
 
-constinit const Record torch_record{"torch", "the torch head", torch_fields};
-constinit const Record heater_record{"heater", "what heats the boss", heater_fields};
-constinit const Record boring_record{"boring", "the boring bar", boring_fields};
+constinit const Record torch_record = record_of<Torch>("torch", "the torch head", torch_fields);
+constinit const Record heater_record = record_of<Heater>("heater", "what heats the boss", heater_fields);
+constinit const Record boring_record = record_of<BoringBar>("boring", "the boring bar", boring_fields);
 constinit const Record job_record{"the job", "a whole job", job_fields};
 
 } // namespace ringfill

@@ -28,11 +28,11 @@ void read_workshop(Job& job, const Entry& entry) {
     if (const auto site = entry.object("site"))
         job.site = read_site(*site);
     if (const auto torch = entry.object("torch"))
-        job.torch = read_torch(*torch);
+        job.torch = read_record<Torch>(*torch);
     if (const auto heater = entry.object("heater"))
-        job.heater = read_heater(*heater);
+        job.heater = read_record<Heater>(*heater);
     if (const auto boring = entry.object("boring"))
-        job.boring = read_boring_bar(*boring);
+        job.boring = read_record<BoringBar>(*boring);
     if (const auto prices = entry.object("prices"))
         job.prices = read_prices(*prices);
 }

@@ -23,23 +23,4 @@ Site read_site(const Entry& entry) {
     return site;
 }
 
-Torch read_torch(const Entry& entry) {
-    return {measured<Length>(entry, "smallest_bore"), measured<Length>(entry, "reach")};
-}
-
-Heater read_heater(const Entry& entry) {
-    return {entry.word("kind").value_or(""), measured<Power>(entry, "power"), entry.number("efficiency")};
-}
-
-BoringBar read_boring_bar(const Entry& entry) {
-    BoringBar bar;
-    bar.bar_speeds = measured_list<Turning>(entry, "bar_speeds");
-    bar.cutting_speed = measured<Speed>(entry, "cutting_speed");
-    bar.feed = measured<Length>(entry, "feed");
-    bar.rough_cut = measured<Length>(entry, "rough_cut");
-    bar.edge_life = measured<Time>(entry, "edge_life");
-    bar.stroke = measured<Length>(entry, "stroke");
-    return bar;
-}
-
 } // namespace ringfill

@@ -6,8 +6,5 @@
 namespace ringfill {
 
 Site read_site(const Entry& entry);
-Torch read_torch(const Entry& entry);
-Heater read_heater(const Entry& entry);
-BoringBar read_boring_bar(const Entry& entry);
 
 } // namespace ringfill

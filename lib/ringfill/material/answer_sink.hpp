@@ -5,7 +5,7 @@
 
 #include <ringfill/material/abi.h>
 #include <ringfill/material/answer.hpp>
-#include <ringfill/table/source.hpp>
+#include <ringfill/table/sourced.hpp>
 
 namespace ringfill {
 

@@ -2,7 +2,7 @@
 
 #include <ringfill/material/answer.hpp>
 #include <ringfill/material/plugin_file.hpp>
-#include <ringfill/table/source.hpp>
+#include <ringfill/table/sourced.hpp>
 
 namespace ringfill {
 

@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include <ringfill/table/source.hpp>
+#include <ringfill/table/sourced.hpp>
 
 namespace ringfill {
 

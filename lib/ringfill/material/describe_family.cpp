@@ -4,8 +4,8 @@
 
 #include <ringfill/material/preheat_table.hpp>
 #include <ringfill/material/usual.hpp>
-#include <ringfill/table/signature.hpp>
-#include <ringfill/table/source.hpp>
+#include <ringfill/table/read_table.hpp>
+#include <ringfill/table/sourced.hpp>
 #include <ringfill/table/suits.hpp>
 
 namespace ringfill {

@@ -4,7 +4,7 @@
 
 #include <ringfill/material/preheat_table.hpp>
 #include <ringfill/table/processes.hpp>
-#include <ringfill/table/signature.hpp>
+#include <ringfill/table/read_table.hpp>
 #include <ringfill/table/suits.hpp>
 
 namespace ringfill {

@@ -9,8 +9,8 @@
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/material/describe_family.hpp>
 #include <ringfill/material/usual.hpp>
-#include <ringfill/table/put_row.hpp>
-#include <ringfill/table/signature.hpp>
+#include <ringfill/document/described.hpp>
+#include <ringfill/table/read_table.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {

@@ -7,6 +7,7 @@
 
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/material/filler_size.hpp>
+#include <ringfill/table/figure.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include <ringfill/fault/printable.hpp>
+#include <ringfill/table/figure.hpp>
 #include <ringfill/units/factor.hpp>
 #include <ringfill/units/metric.hpp>
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include <ringfill/table/figure.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {

@@ -8,6 +8,9 @@
 
 namespace ringfill {
 
+class Entry;
+struct Record;
+
 /// One row of a table of least preheat: it holds for metal within all its limits.
 struct PreheatRow {
     std::optional<Sourced<Length>> up_to;             ///< wall, the limit included

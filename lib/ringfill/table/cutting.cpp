@@ -5,7 +5,7 @@
 
 #include <ringfill/fault/place.hpp>
 #include <ringfill/table/describe_cutting.hpp>
-#include <ringfill/table/signature.hpp>
+#include <ringfill/table/read_table.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {

@@ -2,8 +2,8 @@
 
 #include <array>
 
-#include <ringfill/table/signature.hpp>
-#include <ringfill/table/source.hpp>
+#include <ringfill/table/read_table.hpp>
+#include <ringfill/table/sourced.hpp>
 
 namespace ringfill {
 namespace {

@@ -8,9 +8,9 @@
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
+#include <ringfill/document/described.hpp>
 #include <ringfill/fault/nearest.hpp>
-#include <ringfill/table/put_row.hpp>
-#include <ringfill/table/signature.hpp>
+#include <ringfill/table/read_table.hpp>
 
 namespace ringfill {
 namespace {

@@ -2,8 +2,8 @@
 
 #include <array>
 
-#include <ringfill/table/put_row.hpp>
-#include <ringfill/table/signature.hpp>
+#include <ringfill/document/described.hpp>
+#include <ringfill/table/read_table.hpp>
 
 namespace ringfill {
 namespace {

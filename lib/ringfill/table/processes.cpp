@@ -1,7 +1,7 @@
 #include <ringfill/table/processes.hpp>
 
-#include <ringfill/table/put_row.hpp>
-#include <ringfill/table/signature.hpp>
+#include <ringfill/document/described.hpp>
+#include <ringfill/table/read_table.hpp>
 
 namespace ringfill {
 namespace {

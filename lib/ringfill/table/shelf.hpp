@@ -4,6 +4,7 @@
 #include <vector>
 
 #include <ringfill/document/document.hpp>
+#include <ringfill/table/sourced.hpp>
 
 namespace ringfill {
 
@@ -17,6 +18,9 @@ struct Shelf {
 /// Throws Faulty: Origin::table for broken JSON or when no folder has the file, Origin::file when it cannot
 /// be read.
 std::vector<Document> table_files(const Shelf& shelf, const std::string& name);
+
+/// Reads the bibliography of the tables, file after file. Throws Faulty (Origin::table).
+Bibliography read_sources(const std::vector<Document>& files);
 
 /// The text of one table file, not yet read as JSON.
 struct TableText {

@@ -1,8 +1,5 @@
-#include <ringfill/table/source.hpp>
-
-#include <array>
-
-#include <ringfill/table/signature.hpp>
+#include <ringfill/table/read_table.hpp>
+#include <ringfill/table/shelf.hpp>
 
 namespace ringfill {
 namespace {
@@ -13,29 +10,20 @@ constexpr std::array kinds = {"standard"sv, "textbook"sv, "paper"sv, "regulation
                               "handbook"sv, "practice"sv, "own"sv};
 constexpr std::array ways = {"read"sv, "restated"sv, "memory"sv};
 
-constexpr std::array source_fields = {
-    Field{.name = "title", .required = true, .span = table_words, .sample = R"("EN 1993-1-2")"},
-    Field{.name = "edition", .required = true, .span = table_words, .sample = R"("2005")"},
-    Field{.name = "place", .required = true, .span = table_words, .sample = R"("3.2.2")"},
-    Field{.name = "kind", .kind = Kind::word, .required = true, .sample = R"("standard")", .words = kinds},
-    Field{.name = "seen", .kind = Kind::word, .required = true, .sample = R"("read")", .words = ways},
+constexpr Field source_fields[] = {
+    field<&Source::title>("title", table_words, R"("EN 1993-1-2")").required(),
+    field<&Source::edition>("edition", table_words, R"("2005")").required(),
+    field<&Source::place>("place", table_words, R"("3.2.2")").required(),
+    field<&Source::kind>("kind", kinds, R"("standard")").required(),
+    field<&Source::seen>("seen", ways, R"("read")").required(),
 };
 
-constexpr std::array format = {"ringfill-sources/1"sv};
-constexpr std::array file_fields = {
-    Field{.name = "format",
-          .kind = Kind::word,
-          .required = true,
-          .sample = R"("ringfill-sources/1")",
-          .words = format},
-    Field{.name = "description", .required = true, .span = table_words, .sample = R"("what it holds")"},
-    Field{.name = "sources",
-          .kind = Kind::object,
-          .shape = Shape::named,
-          .required = true,
-          .sample = "{ ... }",
-          .record = &source_record},
-};
+constexpr auto file_fields = [] {
+    auto fields = table_fields<"sources">();
+    fields.back().required = true;
+    fields.back().sample = "{ ... }";
+    return fields;
+}();
 constexpr Record file_record{"the bibliography", "", file_fields};
 
 bool same(const Source& a, const Source& b) {
@@ -45,20 +33,15 @@ bool same(const Source& a, const Source& b) {
 
 } // namespace
 
-constinit const Record source_record{"a source", "where a figure comes from", source_fields};
+constinit const Record source_record =
+    record_of<Source>("a source", "where a figure comes from", source_fields);
 
 void add_sources(Bibliography& sources, const Entry& table) {
-    for (const auto& [key, entry] : table.named_objects("sources")) {
-        Source source;
-        source.title = entry.text("title").value_or("");
-        source.edition = entry.text("edition").value_or("");
-        source.place = entry.text("place").value_or("");
-        source.kind = entry.word("kind").value_or("");
-        source.seen = entry.word("seen").value_or("");
-        const auto [known, is_new] = sources.emplace(key, source);
+    for (const Entry& entry : table.objects("sources")) {
+        Source source = read_record<Source>(entry);
+        const auto [known, is_new] = sources.emplace(entry.name(), source);
         if (!is_new && !same(known->second, source))
-            entry.refuse(entry.value(), entry.path(), "is already the key of another source",
-                         "choose another key");
+            entry.refuse("is already the key of another source", "choose another key");
     }
 }
 

@@ -6,9 +6,9 @@
 
 #include <fmt/format.h>
 
+#include <ringfill/document/described.hpp>
 #include <ringfill/fault/nearest.hpp>
-#include <ringfill/table/put_row.hpp>
-#include <ringfill/table/signature.hpp>
+#include <ringfill/table/read_table.hpp>
 #include <ringfill/units/factor.hpp>
 
 namespace ringfill {

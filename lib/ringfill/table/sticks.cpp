@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <array>
 
-#include <ringfill/table/put_row.hpp>
-#include <ringfill/table/signature.hpp>
+#include <ringfill/document/described.hpp>
+#include <ringfill/table/read_table.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {

@@ -4,9 +4,12 @@
 #include <string_view>
 #include <vector>
 
+#include <ringfill/document/field.hpp>
 #include <ringfill/table/sourced.hpp>
 
 namespace ringfill {
+
+class Entry;
 
 /// Whether a filler may go on a metal.
 enum class Verdict { recommended, with_buffer, not_advised };

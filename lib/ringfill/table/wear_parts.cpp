@@ -2,7 +2,7 @@
 
 #include <array>
 
-#include <ringfill/table/signature.hpp>
+#include <ringfill/table/read_table.hpp>
 #include <ringfill/units/factor.hpp>
 
 namespace ringfill {

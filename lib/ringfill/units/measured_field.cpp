@@ -37,8 +37,8 @@ std::string with_some_unit(std::string_view number, Kind kind) {
     return "write " + as_it_is;
 }
 
-std::optional<double> refuse(const Entry& entry, const Value& value, const Field& field,
-                             const std::string& path, const NotMeasured& fault) {
+std::optional<double> refuse(const Entry& entry, const Value& value, const Field& field, const Spot& spot,
+                             const NotMeasured& fault) {
     const double bare = entry.reading().bare_length;
     std::string remedy = fault.remedy;
     if (fault.bare_length && bare > 0)
@@ -48,7 +48,7 @@ std::optional<double> refuse(const Entry& entry, const Value& value, const Field
     else
         for (const std::string_view word : field.words)
             remedy += fmt::format(", or \"{}\"", word);
-    entry.refuse(value, path, fault.reason, remedy);
+    entry.refuse(value, spot.path(), fault.reason, remedy);
     return std::nullopt;
 }
 
@@ -69,29 +69,30 @@ std::string span_told(const Span& span, Kind kind) {
     return span_in_words(told, unit.symbol, unit.factor);
 }
 
-std::optional<double> in_range(const Entry& entry, const Value& value, const Field& field,
-                               const std::string& path, double si) {
+std::optional<double> in_range(const Entry& entry, const Value& value, const Field& field, const Spot& spot,
+                               double si) {
     if (in_span(si, field.span))
         return si;
-    entry.refuse(value, path, "is out of range",
+    entry.refuse(value, spot.path(), "is out of range",
                  fmt::format("give a value {}", span_told(field.span, field.kind)));
     return std::nullopt;
 }
 
 std::optional<double> measured_value(const Entry& entry, const Value& value, const Field& field,
-                                     const std::string& path) {
+                                     const Spot& spot) {
     if (const std::string* text = value.text()) {
         const auto result = measure(*text, field.kind);
         if (const auto* fault = std::get_if<NotMeasured>(&result))
-            return refuse(entry, value, field, path, *fault);
-        return in_range(entry, value, field, path, std::get<double>(result));
+            return refuse(entry, value, field, spot, *fault);
+        return in_range(entry, value, field, spot, std::get<double>(result));
     }
     if (value.number() && field.kind == Kind::length && entry.reading().bare_length > 0)
-        return in_range(entry, value, field, path, *value.number() * entry.reading().bare_length);
+        return in_range(entry, value, field, spot, *value.number() * entry.reading().bare_length);
     if (value.number())
-        entry.refuse(value, path, "has no unit", with_some_unit(write_number(*value.number()), field.kind));
+        entry.refuse(value, spot.path(), "has no unit",
+                     with_some_unit(write_number(*value.number()), field.kind));
     else
-        entry.refuse(value, path, fmt::format("is {}", kind_in_words(value)),
+        entry.refuse(value, spot.path(), fmt::format("is {}", kind_in_words(value)),
                      fmt::format("write {}", kind_in_words(field.kind)));
     return std::nullopt;
 }
@@ -104,10 +105,9 @@ std::string range_in_words(const Field& field) {
     return symbols_of(field.kind).empty() ? std::string() : span_told(field.span, field.kind);
 }
 
-std::optional<double> measured_si(const Entry& entry, std::string_view name) {
-    const Field& field = entry.field(name);
-    if (const Value* value = entry.find(name))
-        return measured_value(entry, *value, field, entry.path_of(name));
+std::optional<double> measured_si(const Entry& entry, const Field& field) {
+    if (const Value* value = entry.find(field))
+        return measured_value(entry, *value, field, entry.spot(field));
     if (field.fallback.empty())
         return std::nullopt;
     const auto fallback = measure(field.fallback, field.kind);
@@ -115,10 +115,10 @@ std::optional<double> measured_si(const Entry& entry, std::string_view name) {
     return std::get<double>(fallback);
 }
 
-std::vector<double> measured_list_si(const Entry& entry, std::string_view name) {
+std::vector<double> measured_list_si(const Entry& entry, const Field& field) {
     std::vector<double> list;
-    for (const auto& [path, value] : entry.elements(name))
-        if (const auto si = measured_value(entry, *value, entry.field(name), path))
+    for (const auto& [path, value] : entry.elements(field))
+        if (const auto si = measured_value(entry, *value, field, Spot{.whole = path}))
             list.push_back(*si);
     return list;
 }

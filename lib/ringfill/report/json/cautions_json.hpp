@@ -3,7 +3,7 @@
 #include <ringfill/caution/caution.hpp>
 #include <ringfill/caution/fire_watch.hpp>
 #include <ringfill/document/value.hpp>
-#include <ringfill/table/source.hpp>
+#include <ringfill/table/sourced.hpp>
 
 namespace ringfill {
 

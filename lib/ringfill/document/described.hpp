@@ -1,0 +1,324 @@
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <memory>
+#include <optional>
+#include <span>
+#include <stdexcept>
+#include <string>
+#include <string_view>
+#include <type_traits>
+#include <utility>
+#include <vector>
+
+#include <ringfill/document/entry.hpp>
+#include <ringfill/document/field.hpp>
+
+// A record described once, with the members that its fields fill:
+//
+//     constexpr Field face_fields[] = {
+//         field<&Face::inner>("inner", spans::size, "inner diameter of the pad", R"("90 mm")").required(),
+//         field<&Face::name>("name", spans::name, "what it is called", R"("left")").fallback("a",
+//         "practice"), field<&read_skim>("skim", spans::distance, "clean-up cut", R"("0.5
+//         mm")").holds(Kind::length),
+//     };
+//     constexpr Record face_record = record_of<Face, check_face>("a face", "a worn boss face", face_fields);
+//     ...
+//     Face face = read_record<Face>(entry); // fills each member in this order, then check_face(face, entry)
+//
+// The kind follows from the member's type (a text with words is one of them, an enumeration or a bool with
+// words goes by their order); a member whose field is absent or faulty keeps the value it has. Rows in a
+// vector get the name they stand under (member `name`) and the path (member `path`); a name met again takes
+// the place of the row that had it. A reader of one's own, void(Row&, const Entry&, const Field&), does what
+// is no plain member. Quantities: units/measured_field.hpp. Figures of tables: table/figure.hpp.
+
+namespace ringfill {
+
+/// Its address stands for the type of a row.
+template <class Row>
+inline constexpr char row_tag = 0;
+
+/// What may stand in a field: a span of sizes, words, or the fields of an object.
+struct Allowed {
+    constexpr Allowed(Span sizes) : span(sizes) {}
+    constexpr Allowed(std::span<const std::string_view> these) : words(these) {}
+    template <std::size_t N>
+    constexpr Allowed(const std::array<std::string_view, N>& these) : words(these) {}
+    template <std::size_t N>
+    constexpr Allowed(const std::string_view (&these)[N]) : words(these) {}
+    constexpr Allowed(const Record& fields) : record(&fields) {}
+
+    Span span = {};
+    std::span<const std::string_view> words = {};
+    const Record* record = nullptr;
+};
+
+/// How a member of some type is read from a field: its kind and shape, and fill(). Here: an object that fills
+/// a row of its own.
+template <class T>
+struct FieldOf {
+    static constexpr Kind kind = Kind::object;
+    static bool fill(const Entry& entry, const Field& field, T& to);
+};
+
+template <>
+struct FieldOf<std::string> {
+    static constexpr Kind kind = Kind::text;
+    static bool fill(const Entry& entry, const Field& field, std::string& to);
+};
+template <>
+struct FieldOf<bool> {
+    static constexpr Kind kind = Kind::flag;
+    static bool fill(const Entry& entry, const Field& field, bool& to);
+};
+template <>
+struct FieldOf<int> {
+    static constexpr Kind kind = Kind::count;
+    static bool fill(const Entry& entry, const Field& field, int& to);
+};
+template <>
+struct FieldOf<double> {
+    static constexpr Kind kind = Kind::number;
+    static bool fill(const Entry& entry, const Field& field, double& to);
+};
+template <>
+struct FieldOf<std::vector<std::string>> {
+    static constexpr Kind kind = Kind::text;
+    static constexpr Shape shape = Shape::list;
+    static bool fill(const Entry& entry, const Field& field, std::vector<std::string>& to);
+};
+template <>
+struct FieldOf<std::vector<std::pair<std::string, double>>> {
+    static constexpr Kind kind = Kind::number;
+    static constexpr Shape shape = Shape::named;
+    static bool fill(const Entry& entry, const Field& field, std::vector<std::pair<std::string, double>>& to);
+};
+
+template <class T>
+requires std::is_enum_v<T>
+struct FieldOf<T> {
+    static constexpr Kind kind = Kind::word;
+    static bool fill(const Entry& entry, const Field& field, T& to) {
+        const auto word = entry.word_index(field);
+        if (word)
+            to = static_cast<T>(*word);
+        return word.has_value();
+    }
+};
+
+template <class T>
+struct FieldOf<std::optional<T>> : FieldOf<T> {
+    static bool fill(const Entry& entry, const Field& field, std::optional<T>& to) {
+        T value{};
+        const bool read = FieldOf<T>::fill(entry, field, value);
+        if (read)
+            to = std::move(value);
+        return read;
+    }
+};
+
+/// Throws std::logic_error unless an entry's record describes such rows.
+void expect_rows(const Entry& entry, const void* row);
+
+/// Fills a row from an entry whose record describes such rows; what is absent or faulty stays as it is.
+template <class Row>
+void fill_record(Row& row, const Entry& entry) {
+    expect_rows(entry, &row_tag<Row>);
+    entry.fill(&row);
+}
+
+template <class Row>
+Row read_record(const Entry& entry) {
+    Row row{};
+    fill_record(row, entry);
+    return row;
+}
+
+/// Puts a row into a table: in the place of the row of the same name, or at the end.
+template <class Row>
+void put_row(std::vector<Row>& rows, Row row) {
+    for (Row& known : rows)
+        if (known.name == row.name) {
+            known = std::move(row);
+            return;
+        }
+    rows.push_back(std::move(row));
+}
+
+template <class Row>
+Row read_named(const Entry& entry) {
+    Row row{};
+    if constexpr (requires { row.name = std::string(); })
+        row.name = entry.name();
+    if constexpr (requires { row.path = std::string(); })
+        row.path = entry.path();
+    fill_record(row, entry);
+    return row;
+}
+
+template <class T>
+bool FieldOf<T>::fill(const Entry& entry, const Field& field, T& to) {
+    const auto object = entry.object(field);
+    if (object)
+        fill_record(to, *object);
+    return object.has_value();
+}
+
+/// Rows under names of the file's choosing, or in a list.
+template <class Row>
+struct FieldOf<std::vector<Row>> {
+    static constexpr Kind kind = Kind::object;
+    static constexpr Shape shape = Shape::named;
+    static bool fill(const Entry& entry, const Field& field, std::vector<Row>& rows) {
+        for (const Entry& one : entry.objects(field))
+            if constexpr (requires(Row row) { row.name = std::string(); })
+                field.shape == Shape::named ? put_row(rows, read_named<Row>(one))
+                                            : rows.push_back(read_named<Row>(one));
+            else
+                rows.push_back(read_named<Row>(one));
+        return entry.find(field) != nullptr;
+    }
+};
+
+/// The row and the type of a member, or the row that a reader of one's own fills.
+template <class>
+struct Filled;
+template <class R, class T>
+struct Filled<T R::*> {
+    using Row = R;
+    using Type = T;
+};
+template <class R>
+struct Filled<void (*)(R&, const Entry&, const Field&)> {
+    using Row = R;
+};
+
+template <auto Member>
+bool fill_member(const Entry& entry, const Field& field, void* row) {
+    using Whose = Filled<decltype(Member)>;
+    auto& to = *static_cast<typename Whose::Row*>(row);
+    if constexpr (requires { typename Whose::Type; }) {
+        return FieldOf<typename Whose::Type>::fill(entry, field, to.*Member);
+    } else {
+        Member(to, entry, field);
+        return entry.find(field) != nullptr;
+    }
+}
+
+/// A field in the making: what most fields have stands in field(), the rest is said behind it.
+struct MadeField {
+    Field made;
+
+    constexpr operator Field() const { return made; }
+    constexpr MadeField required() const {
+        MadeField next = *this;
+        next.made.required = true;
+        return next;
+    }
+    /// What is taken when the field is absent, as a person would write it, and its source.
+    constexpr MadeField fallback(std::string_view value, std::string_view source) const {
+        MadeField next = *this;
+        next.made.fallback = value;
+        next.made.fallback_source = source;
+        return next;
+    }
+    /// Not required, yet a starter job has it.
+    constexpr MadeField starts() const {
+        MadeField next = *this;
+        next.made.starts = true;
+        return next;
+    }
+    /// A list of so many.
+    constexpr MadeField list(std::size_t least, std::size_t most) const {
+        MadeField next = *this;
+        next.made.shape = Shape::list;
+        next.made.least = least;
+        next.made.most = most;
+        return next;
+    }
+    /// At least one of those that stand under names.
+    constexpr MadeField some() const {
+        MadeField next = *this;
+        next.made.least = 1;
+        return next;
+    }
+    /// Texts that may stand in the place of a quantity.
+    constexpr MadeField or_words(std::span<const std::string_view> words) const {
+        MadeField next = *this;
+        next.made.words = words;
+        return next;
+    }
+    /// The kind and shape of a field that has a reader of its own.
+    constexpr MadeField holds(Kind kind, Shape shape = Shape::one) const {
+        MadeField next = *this;
+        next.made.kind = kind;
+        next.made.shape = shape;
+        return next;
+    }
+    /// SI units in a unit of a figure of a table, where the field's name does not say it.
+    constexpr MadeField times(double factor) const {
+        MadeField next = *this;
+        next.made.factor = factor;
+        return next;
+    }
+};
+
+template <auto Member>
+constexpr MadeField field(std::string_view name, Allowed allowed, std::string_view help,
+                          std::string_view sample) {
+    using Whose = Filled<decltype(Member)>;
+    Field made{.name = name,
+               .span = allowed.span,
+               .help = help,
+               .sample = sample,
+               .words = allowed.words,
+               .record = allowed.record,
+               .fill = &fill_member<Member>,
+               .row = &row_tag<typename Whose::Row>};
+    if constexpr (requires { typename Whose::Type; }) {
+        using How = FieldOf<typename Whose::Type>;
+        made.kind = How::kind;
+        if constexpr (requires { How::shape; })
+            made.shape = How::shape;
+        if constexpr (requires { How::complete(made); })
+            How::complete(made);
+    }
+    if (!allowed.words.empty() && (made.kind == Kind::text || made.kind == Kind::flag))
+        made.kind = Kind::word;
+    if (made.kind == Kind::object && !made.record)
+        throw std::logic_error("an object without the description of its fields");
+    return {made};
+}
+
+/// Without help, as in tables.
+template <auto Member>
+constexpr MadeField field(std::string_view name, Allowed allowed, std::string_view sample = {}) {
+    return field<Member>(name, allowed, {}, sample);
+}
+/// Of what needs no limits, as a flag does.
+template <auto Member>
+constexpr MadeField field(std::string_view name, std::string_view help, std::string_view sample) {
+    return field<Member>(name, Span{}, help, sample);
+}
+template <auto Member>
+constexpr MadeField field(std::string_view name, std::string_view sample) {
+    return field<Member>(name, Span{}, {}, sample);
+}
+
+/// Describes a record whose fields fill a Row; Check, a void(Row&, const Entry&), then judges what several
+/// fields must keep together. Does not compile with a field of another row.
+template <class Row, auto Check = nullptr>
+consteval Record record_of(std::string_view name, std::string_view help, std::span<const Field> fields) {
+    Record record{name, help, fields, &row_tag<Row>};
+    for (const Field& one : fields)
+        if (one.fill && one.row != &row_tag<Row>)
+            throw std::logic_error("a field of another row");
+    if (fields.size() > 64)
+        throw std::logic_error("more fields than Entry::is_read() can tell apart");
+    if constexpr (!std::is_null_pointer_v<decltype(Check)>)
+        record.check = [](const Entry& entry, void* row) { Check(*static_cast<Row*>(row), entry); };
+    return record;
+}
+
+} // namespace ringfill
