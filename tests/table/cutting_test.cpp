@@ -63,12 +63,12 @@ TEST_CASE("the product's figures of cutting are in the order that a bar needs") 
     CHECK(cutting.semi_finish_cut.value < cutting.rough_cut.value);
     CHECK(cutting.feed.value < cutting.nose_radius.value);
     CHECK(cutting.finish_below.value < cutting.rough_below.value);
-    // Common practice, no source: 0.005 in a turn of a facing head, the bit set in 0.001 in.
+    // Common practice, no source: 0.005 in a turn of a facing head, the bit set in 0.001 in, round spans.
     CHECK_THAT(mm(cutting.facing_feed.value), WithinRel(0.005 * 25.4, 1e-12));
     CHECK_THAT(mm(cutting.bit_step.value), WithinRel(0.001 * 25.4, 1e-12));
-    CHECK_THAT(mm_min(cutting.axial_feed.value.second), WithinRel(2.5 * 25.4, 1e-12));
-    CHECK_THAT(mm(cutting.bores.value.first), WithinRel(1.5 * 25.4, 1e-12));
-    CHECK_THAT(mm(cutting.bores.value.second), WithinRel(36 * 25.4, 1e-12));
+    CHECK_THAT(mm_min(cutting.axial_feed.value.second), WithinRel(60, 1e-12));
+    CHECK_THAT(mm(cutting.bores.value.first), WithinRel(40, 1e-12));
+    CHECK_THAT(mm(cutting.bores.value.second), WithinRel(900, 1e-12));
 }
 
 TEST_CASE("a later file corrects figure by figure") {

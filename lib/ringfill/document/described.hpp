@@ -306,6 +306,18 @@ constexpr MadeField field(std::string_view name, std::string_view sample) {
     return field<Member>(name, Span{}, {}, sample);
 }
 
+template <class Row>
+void fill_block(Row& row, const Entry& entry, const Field& field) {
+    if (const auto object = entry.object(field))
+        fill_record(row, *object);
+}
+
+/// An object whose fields fill the row around it.
+template <class Row>
+constexpr MadeField block(std::string_view name, const Record& record, std::string_view sample = {}) {
+    return field<&fill_block<Row>>(name, record, sample).holds(Kind::object);
+}
+
 /// Describes a record whose fields fill a Row; Check, a void(Row&, const Entry&), then judges what several
 /// fields must keep together. Does not compile with a field of another row.
 template <class Row, auto Check = nullptr>

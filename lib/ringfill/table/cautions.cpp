@@ -7,15 +7,22 @@
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
-#include <ringfill/document/described.hpp>
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/table/braces.hpp>
-#include <ringfill/table/describe_cautions.hpp>
 #include <ringfill/table/read_table.hpp>
-#include <ringfill/units/factor.hpp>
 
 namespace ringfill {
 namespace {
+
+constexpr std::string_view whens[] = {"before", "during", "after"};
+constexpr Span any_figure{-1'000, 1e8};
+constexpr Span watch_minutes{0, 10'080, true}; // a week
+
+constexpr Field trigger_fields[] = {
+    field<&Trigger::from>("from", any_figure, R"([160, "key"])"),
+    field<&Trigger::under>("under", any_figure, R"([250, "key"])"),
+};
+constexpr Record trigger_record = record_of<Trigger>("a circumstance", "", trigger_fields);
 
 std::vector<std::string> circumstance_names() {
     return circumstance_words() |
@@ -26,7 +33,7 @@ std::vector<std::string> circumstance_names() {
 /// Whether some figure can lie within the limits, and some outside them.
 void check_limits(const Trigger& trigger, const CircumstanceWord& word, const Entry& entry) {
     const auto refuse = [&](const char* reason, std::string remedy) {
-        entry.refuse(entry.value(), entry.path(), reason, std::move(remedy));
+        entry.refuse(reason, std::move(remedy));
     };
     if (!word.is_figure) {
         if (trigger.from || trigger.under)
@@ -44,50 +51,38 @@ void check_limits(const Trigger& trigger, const CircumstanceWord& word, const En
         refuse("would always apply", fmt::format("set a limit within {} to {}", word.low, word.high));
 }
 
-std::vector<Trigger> read_triggers(const Entry& row, const Bibliography& sources) {
-    std::vector<Trigger> triggers;
-    const auto found = row.named_objects("if");
-    for (const auto& [name, entry] : found) {
-        const CircumstanceWord* word = find_circumstance(name);
+void read_triggers(CautionRow& row, const Entry& caution, const Field& field) {
+    const auto found = caution.objects(field);
+    for (const Entry& entry : found) {
+        const CircumstanceWord* word = find_circumstance(entry.name());
         if (!word) {
-            entry.refuse(entry.value(), entry.path(), "is no circumstance that ringfill knows",
-                         suggest(name, circumstance_names()));
+            entry.refuse("is no circumstance that ringfill knows",
+                         suggest(entry.name(), circumstance_names()));
             continue;
         }
-        const SourcedReader reader(entry, sources);
-        Trigger trigger{word->id, reader.number("from"), reader.number("under")};
+        Trigger trigger = read_record<Trigger>(entry);
+        trigger.circumstance = word->id;
         check_limits(trigger, *word, entry);
         if (word->id == Circumstance::always && found.size() > 1)
-            entry.refuse(entry.value(), entry.path(), "makes the others beside it idle", "leave one of them");
-        triggers.push_back(std::move(trigger));
+            entry.refuse("makes the others beside it idle", "leave one of them");
+        row.triggers.push_back(std::move(trigger));
     }
-    if (found.empty() && row.find("if") && row.find("if")->object())
-        row.refuse("if", "names nothing, so the caution can never apply",
-                   "name a circumstance, or \"always\"");
-    return triggers;
+    if (const Value* value = caution.find(field); found.empty() && value && value->object())
+        caution.refuse("if", "names nothing, so the caution can never apply",
+                       "name a circumstance, or \"always\"");
 }
 
-std::vector<ExposureLimit> read_limits(const Entry& row, const Bibliography& sources) {
-    std::vector<ExposureLimit> limits;
-    for (const Entry& entry : row.objects("limits"))
-        limits.push_back({entry.text("agency").value_or(""), entry.text("year").value_or(""),
-                          SourcedReader(entry, sources).number("mg_m3").value_or(Sourced<double>{}),
-                          entry.text("as").value_or("")});
-    return limits;
-}
+constexpr Field limit_fields[] = {
+    field<&ExposureLimit::agency>("agency", table_words, R"("OSHA")").required(),
+    field<&ExposureLimit::year>("year", table_words, R"("2006")").required(),
+    field<&ExposureLimit::mg_m3>("mg_m3", Span{0, 1'000, true}, R"([0.005, "key"])").required(),
+    field<&ExposureLimit::as>("as", table_words, R"("mean of 8 h")").required(),
+};
+constexpr Record limit_record = record_of<ExposureLimit>("an exposure limit", "", limit_fields);
 
-CautionRow read_row(const std::string& name, const Entry& entry, const Bibliography& sources) {
-    CautionRow row;
-    row.name = name;
-    row.when = entry.word("when").value_or("");
-    row.triggers = read_triggers(entry, sources);
-    row.check = entry.text("check").value_or("");
-    row.text = entry.text("text").value_or("");
+void check_caution(CautionRow& row, const Entry& entry) {
     for (const UnitSystem units : {UnitSystem::metric, UnitSystem::inch})
         row.told[units] = with_measures(row.text, units);
-    row.limits = read_limits(entry, sources);
-    row.source = SourcedReader(entry, sources).source_key("source");
-    row.second_source = SourcedReader(entry, sources).source_key("second_source");
     if (const auto wrong = wrong_brace(row.text))
         entry.refuse("text", fmt::format("has \"{}\" in braces, which is no measure or known word", *wrong),
                      "write a measure such as {35 ft}, {clear} or {watch}");
@@ -97,23 +92,35 @@ CautionRow read_row(const std::string& name, const Entry& entry, const Bibliogra
     if (may_be_unknown && row.check.empty())
         entry.refuse("check", "is missing, yet a job may not say whether the caution applies",
                      "write in a few words what to look for");
-    return row;
 }
 
-FireRule read_rule(const std::string& name, const Entry& entry, const Bibliography& sources) {
-    const SourcedReader reader(entry, sources);
-    FireRule rule{name, reader.quantity<Time>("after_min", factor::minute).value_or(Sourced<Time>{}),
-                  reader.quantity<Length>("clear_m", 1).value_or(Sourced<Length>{}),
-                  reader.quantity<Time>("checks_for_min", factor::minute),
-                  reader.quantity<Time>("checks_every_min", factor::minute)};
+constexpr Field caution_fields[] = {
+    field<&CautionRow::when>("when", whens, R"("before")").required(),
+    field<&read_triggers>("if", trigger_record, R"({ "wet": {} })")
+        .holds(Kind::object, Shape::named)
+        .required(),
+    field<&CautionRow::check>("check", table_words, R"("rain or wet metal")"),
+    field<&CautionRow::text>("text", table_words, R"("Keep the rain off.")").required(),
+    field<&CautionRow::limits>("limits", limit_record).list(1, 20),
+    source_field<&CautionRow::source>("source", R"("practice")").required(),
+    source_field<&CautionRow::second_source>("second_source"),
+};
+constexpr Record caution_record = record_of<CautionRow, check_caution>("a caution", "", caution_fields);
+
+void check_rule(FireRule& rule, const Entry& entry) {
     if (rule.checks_for.has_value() != rule.checks_every.has_value())
-        entry.refuse(entry.value(), entry.path(), "has one of checks_for_min and checks_every_min",
-                     "write both or none");
-    if (name == longest_fire_rule)
-        entry.refuse(entry.value(), entry.path(), "is the word for the longest of all",
-                     "name the document it comes from");
-    return rule;
+        entry.refuse("has one of checks_for_min and checks_every_min", "write both or none");
+    if (rule.name == longest_fire_rule)
+        entry.refuse("is the word for the longest of all", "name the document it comes from");
 }
+
+constexpr Field rule_fields[] = {
+    field<&FireRule::after>("after_min", watch_minutes, R"([60, "key"])").required(),
+    field<&FireRule::clear>("clear_m", Span{0, 1'000, true}, R"([10, "key"])").required(),
+    field<&FireRule::checks_for>("checks_for_min", watch_minutes, R"([60, "key"])"),
+    field<&FireRule::checks_every>("checks_every_min", watch_minutes, R"([20, "key"])"),
+};
+constexpr Record rule_record = record_of<FireRule, check_rule>("a rule of the fire watch", "", rule_fields);
 
 bool is_for_every_job(const CautionRow& row) {
     return !row.triggers.empty() && row.triggers.front().circumstance == Circumstance::always;
@@ -141,31 +148,35 @@ void put_rule(CautionTable& table, FireRule rule, const Entry& entry) {
         if (known.name == rule.name &&
             (known.after.value > rule.after.value || known.clear.value > rule.clear.value ||
              longer(known.checks_for, rule.checks_for) || longer(rule.checks_every, known.checks_every)))
-            entry.refuse(entry.value(), entry.path(), "asks for less than the document of that name",
-                         "give your rule a name of its own");
+            entry.refuse("asks for less than the document of that name", "give your rule a name of its own");
     put_row(table.fire_rules, std::move(rule));
+}
+
+void read_cautions_of(CautionTable& table, const Entry& file, const Field& field) {
+    for (const Entry& row : file.objects(field))
+        put_caution(table, read_named<CautionRow>(row), row, file.reading().document.file);
+}
+
+void read_rules_of(CautionTable& table, const Entry& file, const Field& field) {
+    for (const Entry& row : file.objects(field))
+        put_rule(table, read_named<FireRule>(row), row);
+}
+
+constexpr auto cautions_fields = table_fields<"cautions">(
+    field<&read_rules_of>("fire_rules", rule_record, "{ ... }").holds(Kind::object, Shape::named),
+    field<&read_cautions_of>("cautions", caution_record, "{ ... }").holds(Kind::object, Shape::named));
+constexpr Record cautions_record = record_of<CautionTable>("the table of cautions", "", cautions_fields);
+
+void check_table(const CautionTable& table, const Entry& last) {
+    if (table.fire_rules.empty())
+        last.refuse(last.value(), "fire_rules", "is missing: no rule of the fire watch is known",
+                    "write one with its source");
 }
 
 } // namespace
 
 CautionTable read_cautions(const std::vector<Document>& files, const Bibliography& sources) {
-    CautionTable table{{}, {}, {}, sources};
-    for (const Document& file : files) {
-        Reading reading{file};
-        const Entry entry(reading, file.root, cautions_record, "");
-        if (has_signature(entry)) {
-            add_sources(table.sources, entry);
-            for (const auto& [name, row] : entry.named_objects("fire_rules"))
-                put_rule(table, read_rule(name, row, table.sources), row);
-            for (const auto& [name, row] : entry.named_objects("cautions"))
-                put_caution(table, read_row(name, row, table.sources), row, file.file);
-            if (&file == &files.back() && table.fire_rules.empty() && reading.faults.empty())
-                entry.refuse(entry.value(), "fire_rules", "is missing: no rule of the fire watch is known",
-                             "write one with its source");
-        }
-        refuse_if_any(Origin::table, reading.faults);
-    }
-    return table;
+    return read_table<CautionTable, check_table>(files, sources, cautions_record);
 }
 
 } // namespace ringfill

@@ -1,173 +1,106 @@
 #include <ringfill/table/cutting.hpp>
 
-#include <array>
-#include <optional>
-
-#include <ringfill/fault/place.hpp>
-#include <ringfill/table/describe_cutting.hpp>
 #include <ringfill/table/read_table.hpp>
-#include <ringfill/units/metric.hpp>
 
 namespace ringfill {
 namespace {
 
-constexpr double a_minute = 1 / factor::minute;
+constexpr Span cut{0, 100, true};             // mm
+constexpr Span bore_size{0, 10'000, true};    // mm
+constexpr Span standing_minutes{0, 14'400};   // ten days
+constexpr Span edge_minutes{0, 14'400, true}; // ten days
+constexpr Span temperature_celsius{-60, 700}; // degC
+constexpr Span bar_speed{0, 6'000};           // rev/min
 
-/// Where one figure of a file goes: its field, and how many SI units its unit is.
-template <class Quantity>
-struct Figure {
-    std::string_view field;
-    Sourced<Quantity> Cutting::*place;
-    double factor;
+constexpr Field figure_fields[] = {
+    field<&Cutting::cutting_speed>("cutting_speed_m_min", Span{0, 10'000, true}, R"([60, "practice"])"),
+    field<&Cutting::feed>("feed_mm", cut, R"([0.15, "practice"])"),
+    field<&Cutting::facing_feed>("facing_feed_mm", cut, R"([0.127, "practice"])"),
+    field<&Cutting::rough_cut>("rough_cut_mm", cut, R"([1.5, "practice"])"),
+    field<&Cutting::semi_finish_cut>("semi_finish_cut_mm", cut, R"([0.5, "practice"])"),
+    field<&Cutting::finish_cut>("finish_cut_mm", cut, R"([0.25, "practice"])"),
+    field<&Cutting::nose_radius>("nose_radius_mm", cut, R"([0.8, "practice"])"),
+    field<&Cutting::edge_life>("edge_life_min", edge_minutes, R"([20, "practice"])"),
+    field<&Cutting::expansion>("expansion_per_K", Span{0, 1e-3, true}, R"([12e-6, "practice"])"),
+    field<&Cutting::rough_below>("rough_below_degC", temperature_celsius, R"([60, "practice"])"),
+    field<&Cutting::finish_below>("finish_below_degC", temperature_celsius, R"([30, "practice"])"),
 };
+constexpr Record figures_record = record_of<Cutting>("cutting", "", figure_fields);
 
-template <class Quantity>
-struct Range {
-    std::string_view field;
-    Sourced<std::pair<Quantity, Quantity>> Cutting::*place;
-    double factor;
+constexpr Field bar_fields[] = {
+    field<&Cutting::small_bar>("small_bar_rpm", bar_speed, R"([100, 400, "practice"])"),
+    field<&Cutting::large_bar>("large_bar_rpm", bar_speed, R"([20, 200, "practice"])"),
+    field<&Cutting::axial_feed>("axial_feed_mm_min", Span{0, 100'000}, R"([0, 60, "practice"])"),
+    field<&Cutting::bores>("bores_mm", bore_size, R"([40, 900, "practice"])"),
+    field<&Cutting::bar_drive>("drive_kW", Span{0, 100, true}, R"([1.5, "practice"])"),
+    field<&Cutting::bit_step>("bit_step_mm", cut, R"([0.0254, "practice"])"),
 };
+constexpr Record bars_record = record_of<Cutting>("bars", "", bar_fields);
 
-constexpr std::array speeds = {Figure<Speed>{"cutting_speed_m_min", &Cutting::cutting_speed, a_minute}};
-constexpr std::array lengths = {
-    Figure<Length>{"feed_mm", &Cutting::feed, 1e-3},
-    Figure<Length>{"facing_feed_mm", &Cutting::facing_feed, 1e-3},
-    Figure<Length>{"rough_cut_mm", &Cutting::rough_cut, 1e-3},
-    Figure<Length>{"semi_finish_cut_mm", &Cutting::semi_finish_cut, 1e-3},
-    Figure<Length>{"finish_cut_mm", &Cutting::finish_cut, 1e-3},
-    Figure<Length>{"nose_radius_mm", &Cutting::nose_radius, 1e-3},
+void check_standing(StandingTime& time, const Entry& entry) {
+    if (!time.usual.source.empty() && !time.range.source.empty() &&
+        (time.usual.value < time.range.value.first || time.usual.value > time.range.value.second))
+        entry.refuse("minutes", "lies outside its range", "write both as your shop finds them");
+}
+
+constexpr Field time_fields[] = {
+    field<&StandingTime::usual>("minutes", standing_minutes, R"([3, "practice"])"),
+    field<&StandingTime::range>("range_minutes", standing_minutes, R"([2, 6, "practice"])"),
 };
-constexpr std::array times = {Figure<Time>{"edge_life_min", &Cutting::edge_life, factor::minute}};
-constexpr std::array temperatures = {Figure<Temperature>{"rough_below_degC", &Cutting::rough_below, 1},
-                                     Figure<Temperature>{"finish_below_degC", &Cutting::finish_below, 1}};
-constexpr std::array steps = {Figure<Length>{"bit_step_mm", &Cutting::bit_step, 1e-3}};
-constexpr std::array drives = {Figure<Power>{"drive_kW", &Cutting::bar_drive, 1e3}};
-constexpr std::array turnings = {Range<Turning>{"small_bar_rpm", &Cutting::small_bar, a_minute},
-                                 Range<Turning>{"large_bar_rpm", &Cutting::large_bar, a_minute}};
-constexpr std::array feeds = {Range<Speed>{"axial_feed_mm_min", &Cutting::axial_feed, 1e-3 * a_minute}};
-constexpr std::array bores = {Range<Length>{"bores_mm", &Cutting::bores, 1e-3}};
+constexpr Record time_record = record_of<StandingTime, check_standing>("a standing time", "", time_fields);
 
-constexpr std::array hands = {
-    std::pair{std::string_view("tool_set"), &Cutting::tool_set},
-    std::pair{std::string_view("trim"), &Cutting::trim},
-    std::pair{std::string_view("facing_head"), &Cutting::facing_head},
-    std::pair{std::string_view("groove"), &Cutting::groove},
-    std::pair{std::string_view("hole"), &Cutting::hole},
-    std::pair{std::string_view("chamfer"), &Cutting::chamfer},
-    std::pair{std::string_view("bar_move"), &Cutting::bar_move},
+constexpr Field standing_fields[] = {
+    field<&Cutting::tool_set>("tool_set", time_record),
+    field<&Cutting::trim>("trim", time_record),
+    field<&Cutting::facing_head>("facing_head", time_record),
+    field<&Cutting::groove>("groove", time_record),
+    field<&Cutting::hole>("hole", time_record),
+    field<&Cutting::chamfer>("chamfer", time_record),
+    field<&Cutting::bar_move>("bar_move", time_record),
 };
+constexpr Record standing_record = record_of<Cutting>("standing", "", standing_fields);
 
-template <class Rows>
-void read_figures(Cutting& cutting, const Rows& rows, const SourcedReader& reader) {
-    for (const auto& row : rows)
-        if (auto found = reader.quantity<decltype((cutting.*row.place).value)>(row.field, row.factor))
-            cutting.*row.place = std::move(*found);
+constexpr auto cutting_fields =
+    table_fields<"cutting">(block<Cutting>("cutting", figures_record), block<Cutting>("bars", bars_record),
+                            block<Cutting>("standing", standing_record));
+constexpr Record cutting_record = record_of<Cutting>("the table of cutting", "", cutting_fields);
+
+/// Both figures of a standing time have a source, or the one that has none is told.
+const std::string* source_of(const StandingTime& time) {
+    return time.usual.source.empty() ? &time.usual.source : &time.range.source;
 }
 
-template <class Quantity>
-std::optional<Sourced<std::pair<Quantity, Quantity>>> range_of(const SourcedReader& reader,
-                                                               std::string_view field, double factor) {
-    const auto found = reader.range(field);
-    if (!found)
-        return std::nullopt;
-    return Sourced<std::pair<Quantity, Quantity>>{
-        {in_si<Quantity>(found->value.first * factor), in_si<Quantity>(found->value.second * factor)},
-        found->source};
-}
-
-template <class Rows>
-void read_ranges(Cutting& cutting, const Rows& rows, const SourcedReader& reader) {
-    for (const auto& row : rows)
-        if (auto found = range_of<decltype((cutting.*row.place).value.first)>(reader, row.field, row.factor))
-            cutting.*row.place = std::move(*found);
-}
-
-void read_cutting_block(Cutting& cutting, const SourcedReader& reader) {
-    read_figures(cutting, speeds, reader);
-    read_figures(cutting, lengths, reader);
-    read_figures(cutting, times, reader);
-    if (auto expansion = reader.number("expansion_per_K"))
-        cutting.expansion = std::move(*expansion);
-    for (const auto& row : temperatures)
-        if (const auto found = reader.number(row.field))
-            cutting.*row.place = {celsius(found->value), found->source};
-}
-
-void read_standing(Cutting& cutting, const Entry& standing, const Bibliography& sources) {
-    for (const auto& [name, place] : hands) {
-        const auto entry = standing.object(name);
-        if (!entry)
-            continue;
-        const SourcedReader reader(*entry, sources);
-        if (auto usual = reader.quantity<Time>("minutes", factor::minute))
-            (cutting.*place).usual = std::move(*usual);
-        if (auto range = range_of<Time>(reader, "range_minutes", factor::minute))
-            (cutting.*place).range = std::move(*range);
-        const StandingTime& read = cutting.*place;
-        if (!read.usual.source.empty() && !read.range.source.empty() &&
-            (read.usual.value < read.range.value.first || read.usual.value > read.range.value.second))
-            entry->refuse("minutes", "lies outside its range", "write both as your shop finds them");
-    }
-}
-
-template <class Rows>
-void list_missing(std::vector<std::string>& missing, const Cutting& cutting, const Rows& rows,
-                  std::string_view block) {
-    for (const auto& row : rows)
-        if ((cutting.*row.place).source.empty())
-            missing.push_back(member_path(block, row.field));
-}
-
-void refuse_missing(const Cutting& cutting, Reading& reading, const Entry& entry) {
-    if (!reading.faults.empty())
-        return;
-    std::vector<std::string> missing;
-    list_missing(missing, cutting, speeds, "cutting");
-    list_missing(missing, cutting, lengths, "cutting");
-    list_missing(missing, cutting, times, "cutting");
-    if (cutting.expansion.source.empty())
-        missing.push_back("cutting.expansion_per_K");
-    list_missing(missing, cutting, temperatures, "cutting");
-    list_missing(missing, cutting, turnings, "bars");
-    list_missing(missing, cutting, feeds, "bars");
-    list_missing(missing, cutting, bores, "bars");
-    list_missing(missing, cutting, steps, "bars");
-    list_missing(missing, cutting, drives, "bars");
-    for (const auto& [name, place] : hands)
-        if ((cutting.*place).usual.source.empty() || (cutting.*place).range.source.empty())
-            missing.push_back(member_path("standing", name));
-    for (const std::string& path : missing)
-        entry.refuse(entry.value(), path, "is missing", "write it with its source");
+void check_figures(const Cutting& table, const Entry& last) {
+    refuse_without_source(last, {{"cutting.cutting_speed_m_min", &table.cutting_speed.source},
+                                 {"cutting.feed_mm", &table.feed.source},
+                                 {"cutting.facing_feed_mm", &table.facing_feed.source},
+                                 {"cutting.rough_cut_mm", &table.rough_cut.source},
+                                 {"cutting.semi_finish_cut_mm", &table.semi_finish_cut.source},
+                                 {"cutting.finish_cut_mm", &table.finish_cut.source},
+                                 {"cutting.nose_radius_mm", &table.nose_radius.source},
+                                 {"cutting.edge_life_min", &table.edge_life.source},
+                                 {"cutting.expansion_per_K", &table.expansion.source},
+                                 {"cutting.rough_below_degC", &table.rough_below.source},
+                                 {"cutting.finish_below_degC", &table.finish_below.source},
+                                 {"bars.small_bar_rpm", &table.small_bar.source},
+                                 {"bars.large_bar_rpm", &table.large_bar.source},
+                                 {"bars.axial_feed_mm_min", &table.axial_feed.source},
+                                 {"bars.bores_mm", &table.bores.source},
+                                 {"bars.bit_step_mm", &table.bit_step.source},
+                                 {"bars.drive_kW", &table.bar_drive.source},
+                                 {"standing.tool_set", source_of(table.tool_set)},
+                                 {"standing.trim", source_of(table.trim)},
+                                 {"standing.facing_head", source_of(table.facing_head)},
+                                 {"standing.groove", source_of(table.groove)},
+                                 {"standing.hole", source_of(table.hole)},
+                                 {"standing.chamfer", source_of(table.chamfer)},
+                                 {"standing.bar_move", source_of(table.bar_move)}});
 }
 
 } // namespace
 
 Cutting read_cutting(const std::vector<Document>& files, const Bibliography& sources) {
-    Cutting cutting;
-    for (const Document& file : files) {
-        Reading reading{file};
-        const Entry entry(reading, file.root, cutting_record, "");
-        if (has_signature(entry)) {
-            Bibliography known = sources;
-            add_sources(known, entry);
-            if (const auto block = entry.object("cutting"))
-                read_cutting_block(cutting, SourcedReader(*block, known));
-            if (const auto block = entry.object("bars")) {
-                const SourcedReader reader(*block, known);
-                read_ranges(cutting, turnings, reader);
-                read_ranges(cutting, feeds, reader);
-                read_ranges(cutting, bores, reader);
-                read_figures(cutting, steps, reader);
-                read_figures(cutting, drives, reader);
-            }
-            if (const auto block = entry.object("standing"))
-                read_standing(cutting, *block, known);
-        }
-        if (&file == &files.back())
-            refuse_missing(cutting, reading, entry);
-        refuse_if_any(Origin::table, reading.faults);
-    }
-    return cutting;
+    return read_table<Cutting, check_figures>(files, sources, cutting_record);
 }
 
 } // namespace ringfill

@@ -5,67 +5,66 @@
 namespace ringfill {
 namespace {
 
-using namespace std::string_view_literals;
-
 constexpr Span kilograms{0.001, 2'000};
-constexpr Span litres{1, 1e7};
-constexpr Span share{0, 1, true};
+constexpr Span gas_volume{1, 1e7};
+constexpr Span usable{0, 1, true};
 constexpr Span litres_a_minute{0, 1'000, true};
 constexpr Span kilograms_an_hour{0, 1'000, true};
-constexpr std::array gas_words = {"argon"sv, "argon_mixture"sv, "argon_helium"sv, "carbon_dioxide"sv,
-                                  "oxygen"sv};
-constexpr std::array piece_words = {"electrodes"sv, "rods"sv};
-constexpr std::array fuel_words = {"propane"sv, "acetylene"sv};
+constexpr std::string_view gas_words[] = {"argon", "argon_mixture", "argon_helium", "carbon_dioxide",
+                                          "oxygen"};
+constexpr std::string_view piece_words[] = {"electrodes", "rods"};
+constexpr std::string_view fuel_words[] = {"propane", "acetylene"};
 
-constexpr Field wire_fields[] = {
+constexpr Field wire_pack_fields[] = {
     field<&WirePack::units>("units", unit_words, R"("mm")").required(),
     field<&WirePack::content>("content_kg", kilograms, R"([15, "ISO544"])").required(),
     field<&WirePack::note>("note", table_words),
     field<&WirePack::stocked>("stocked", "true"),
 };
-constexpr Record wire_record = record_of<WirePack>("a spool", "", wire_fields);
+constexpr Record wire_pack_record = record_of<WirePack>("a spool", "", wire_pack_fields);
 
-constexpr Field piece_fields[] = {
+constexpr Field piece_pack_fields[] = {
     field<&PiecePack::units>("units", unit_words, R"("mm")").required(),
     field<&PiecePack::holds>("holds", piece_words, R"("electrodes")").required(),
     field<&PiecePack::content>("content_kg", kilograms, R"([4, "practice"])").required(),
     field<&PiecePack::note>("note", table_words),
     field<&PiecePack::stocked>("stocked", "true"),
 };
-constexpr Record piece_record = record_of<PiecePack>("a packet", "", piece_fields);
+constexpr Record piece_pack_record = record_of<PiecePack>("a packet", "", piece_pack_fields);
 
-constexpr Field gas_fields[] = {
+constexpr Field gas_pack_fields[] = {
     field<&GasPack::units>("units", unit_words, R"("mm")").required(),
     field<&GasPack::holds>("holds", gas_words, R"("argon")").required(),
-    field<&GasPack::content>("content_L", litres, R"([10580, "own"])").required(),
-    field<&GasPack::usable_share>("usable_share", share, R"([0.975, "practice"])").required(),
+    field<&GasPack::content>("content_L", gas_volume, R"([10580, "own"])").required(),
+    field<&GasPack::usable_share>("usable_share", usable, R"([0.975, "practice"])").required(),
     field<&GasPack::draw>("draw_L_min", litres_a_minute, R"([10, "practice"])"),
     field<&GasPack::note>("note", table_words),
     field<&GasPack::stocked>("stocked", "true"),
 };
-constexpr Record gas_record = record_of<GasPack>("a cylinder", "", gas_fields);
+constexpr Record gas_pack_record = record_of<GasPack>("a cylinder", "", gas_pack_fields);
 
-constexpr Field fuel_fields[] = {
+constexpr Field fuel_pack_fields[] = {
     field<&FuelPack::units>("units", unit_words, R"("mm")").required(),
     field<&FuelPack::holds>("holds", fuel_words, R"("propane")").required(),
     field<&FuelPack::content>("content_kg", kilograms, R"([11, "practice"])").required(),
-    field<&FuelPack::usable_share>("usable_share", share, R"([0.85, "practice"])").required(),
+    field<&FuelPack::usable_share>("usable_share", usable, R"([0.85, "practice"])").required(),
     field<&FuelPack::draw>("draw_kg_h", kilograms_an_hour, R"([0.8, "practice"])").required(),
     field<&FuelPack::note>("note", table_words),
     field<&FuelPack::stocked>("stocked", "true"),
 };
-constexpr Record fuel_record = record_of<FuelPack>("a fuel cylinder", "", fuel_fields);
+constexpr Record fuel_pack_record = record_of<FuelPack>("a fuel cylinder", "", fuel_pack_fields);
 
-constexpr auto file_fields = table_fields<"packs">(field<&Packs::wire>("wire", wire_record, "{ ... }"),
-                                                   field<&Packs::pieces>("pieces", piece_record, "{ ... }"),
-                                                   field<&Packs::gas>("gas", gas_record, "{ ... }"),
-                                                   field<&Packs::fuel>("fuel", fuel_record, "{ ... }"));
-constexpr Record file_record = record_of<Packs>("the table of packs", "", file_fields);
+constexpr auto packs_fields =
+    table_fields<"packs">(field<&Packs::wire>("wire", wire_pack_record, "{ ... }"),
+                          field<&Packs::pieces>("pieces", piece_pack_record, "{ ... }"),
+                          field<&Packs::gas>("gas", gas_pack_record, "{ ... }"),
+                          field<&Packs::fuel>("fuel", fuel_pack_record, "{ ... }"));
+constexpr Record packs_record = record_of<Packs>("the table of packs", "", packs_fields);
 
 } // namespace
 
 Packs read_packs(const std::vector<Document>& files, const Bibliography& sources) {
-    return read_table<Packs>(files, sources, file_record);
+    return read_table<Packs>(files, sources, packs_record);
 }
 
 } // namespace ringfill

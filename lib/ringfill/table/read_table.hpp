@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <array>
 #include <cstddef>
+#include <initializer_list>
 #include <string_view>
 #include <type_traits>
+#include <utility>
 #include <vector>
 
 #include <ringfill/document/document.hpp>
@@ -68,6 +70,16 @@ consteval auto table_fields(const Made&... own) {
 
 /// The words of UnitSystem, in its order.
 inline constexpr std::string_view unit_words[] = {"mm", "inch"};
+
+/// A table that is nothing but rows.
+template <class Row>
+struct Rows {
+    std::vector<Row> rows;
+};
+
+/// Notes each figure of a path that is in none of the files: it has no source.
+void refuse_without_source(const Entry& last,
+                           std::initializer_list<std::pair<std::string_view, const std::string*>> figures);
 
 /// Whether a table opens with its format signature (field "format") and says what it holds ("description");
 /// what is missing is noted. An unknown version is refused rather than half understood.

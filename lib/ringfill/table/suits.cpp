@@ -1,81 +1,49 @@
 #include <ringfill/table/suits.hpp>
 
-#include <array>
-
 #include <range/v3/algorithm/find.hpp>
 
-#include <ringfill/document/described.hpp>
 #include <ringfill/table/read_table.hpp>
 
 namespace ringfill {
 namespace {
 
-using namespace std::string_view_literals;
+constexpr std::string_view verdict_words[] = {"recommended", "with_buffer", "not_advised"};
 
-constexpr std::array verdict_words = {"recommended"sv, "with_buffer"sv, "not_advised"sv};
-
-constexpr std::array suit_fields = {
-    Field{.name = "fillers",
-          .kind = Kind::text,
-          .shape = Shape::list,
-          .required = true,
-          .sample = R"(["carbon_steel"])",
-          .least = 1,
-          .most = 100},
-    Field{.name = "bases",
-          .kind = Kind::text,
-          .shape = Shape::list,
-          .required = true,
-          .sample = R"(["low_carbon_steel"])",
-          .least = 1,
-          .most = 100},
-    Field{.name = "verdict",
-          .kind = Kind::word,
-          .required = true,
-          .sample = R"("recommended")",
-          .words = verdict_words},
-    Field{.name = "buffer",
-          .kind = Kind::text,
-          .shape = Shape::list,
-          .sample = R"(["stainless/ER309L"])",
-          .least = 1,
-          .most = 20},
-    Field{.name = "why", .required = true, .span = table_words, .sample = R"("it is of the same kind")"},
-    Field{.name = "source", .required = true, .span = table_words, .sample = R"("practice")"},
-};
-
-constexpr std::array format = {"ringfill-suits/1"sv};
-constexpr std::array file_fields = {
-    Field{.name = "format",
-          .kind = Kind::word,
-          .required = true,
-          .sample = R"("ringfill-suits/1")",
-          .words = format},
-    Field{.name = "description", .required = true, .span = table_words, .sample = R"("what it holds")"},
-    Field{.name = "sources", .kind = Kind::object, .shape = Shape::named, .record = &source_record},
-    Field{.name = "suits",
-          .kind = Kind::object,
-          .shape = Shape::named,
-          .sample = "{ ... }",
-          .record = &suit_record},
-};
-constexpr Record file_record{"the table of what suits", "", file_fields};
-
-std::vector<std::string> read_names(const Entry& entry, std::string_view field) {
-    std::vector<std::string> names;
+template <std::vector<std::string> Suit::*Names>
+void read_names(Suit& suit, const Entry& entry, const Field& field) {
     for (const auto& [path, value] : entry.elements(field))
         if (value->text() && !value->text()->empty())
-            names.push_back(*value->text());
+            (suit.*Names).push_back(*value->text());
         else
             entry.refuse(*value, path, "is not a name", R"(write a group, or a name such as "steel/C45")");
-    return names;
 }
 
-Verdict verdict_of(std::string_view word) {
-    return word == "recommended"   ? Verdict::recommended
-           : word == "with_buffer" ? Verdict::with_buffer
-                                   : Verdict::not_advised;
+template <std::vector<std::string> Suit::*Names>
+constexpr MadeField names_field(std::string_view name, std::size_t most, std::string_view sample) {
+    return field<&read_names<Names>>(name, sample).holds(Kind::text).list(1, most);
 }
+
+void check_suit(Suit& suit, const Entry& entry) {
+    const bool has_buffer = entry.has("buffer");
+    if (suit.verdict == Verdict::with_buffer && !has_buffer)
+        entry.refuse_missing("buffer", R"(name the fillers of the buffer, such as ["stainless/ER309L"])");
+    if (suit.verdict != Verdict::with_buffer && has_buffer)
+        entry.refuse("buffer", "stands beside a verdict without one",
+                     R"(write the verdict "with_buffer" or take it out)");
+}
+
+constexpr Field suit_fields[] = {
+    names_field<&Suit::fillers>("fillers", 100, R"(["carbon_steel"])").required(),
+    names_field<&Suit::bases>("bases", 100, R"(["low_carbon_steel"])").required(),
+    field<&Suit::verdict>("verdict", verdict_words, R"("recommended")").required(),
+    names_field<&Suit::buffer>("buffer", 20, R"(["stainless/ER309L"])"),
+    field<&Suit::why>("why", table_words, R"("it is of the same kind")").required(),
+    source_field<&Suit::source>("source", R"("practice")").required(),
+};
+
+constexpr auto suits_fields =
+    table_fields<"suits">(field<&Rows<Suit>::rows>("suits", suit_record, "{ ... }"));
+constexpr Record suits_record = record_of<Rows<Suit>>("the table of what suits", "", suits_fields);
 
 /// 2 for its own name, 1 for its group, 0 when a rule does not know it.
 int closeness(const std::vector<std::string>& known, const SuitName& one) {
@@ -86,40 +54,17 @@ int closeness(const std::vector<std::string>& known, const SuitName& one) {
 
 } // namespace
 
-constinit const Record suit_record{"what suits", "", suit_fields};
+constinit const Record suit_record = record_of<Suit, check_suit>("what suits", "", suit_fields);
 
 Suit read_suit(const std::string& name, const Entry& entry, const Bibliography& sources) {
-    Suit suit;
+    entry.reading().sources = &sources;
+    Suit suit = read_record<Suit>(entry);
     suit.name = name;
-    suit.fillers = read_names(entry, "fillers");
-    suit.bases = read_names(entry, "bases");
-    suit.verdict = verdict_of(entry.word("verdict").value_or(""));
-    suit.buffer = read_names(entry, "buffer");
-    suit.why = entry.text("why").value_or("");
-    suit.source = SourcedReader(entry, sources).source_key("source");
-    if (suit.verdict == Verdict::with_buffer && !entry.has("buffer"))
-        entry.refuse(entry.value(), entry.path_of("buffer"), "is missing",
-                     R"(name the fillers of the buffer, such as ["stainless/ER309L"])");
-    if (suit.verdict != Verdict::with_buffer && entry.has("buffer"))
-        entry.refuse("buffer", "stands beside a verdict without one",
-                     R"(write the verdict "with_buffer" or take it out)");
     return suit;
 }
 
 std::vector<Suit> read_suits(const std::vector<Document>& files, const Bibliography& sources) {
-    std::vector<Suit> suits;
-    for (const Document& file : files) {
-        Reading reading{file};
-        const Entry entry(reading, file.root, file_record, "");
-        if (has_signature(entry)) {
-            Bibliography known = sources;
-            add_sources(known, entry);
-            for (const auto& [name, row] : entry.named_objects("suits"))
-                put_row(suits, read_suit(name, row, known));
-        }
-        refuse_if_any(Origin::table, reading.faults);
-    }
-    return suits;
+    return read_table<Rows<Suit>>(files, sources, suits_record).rows;
 }
 
 const Suit* find_suit(const std::vector<Suit>& rules, const SuitName& filler, const SuitName& base) {
