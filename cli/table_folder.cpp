@@ -12,9 +12,9 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// A folder of an installed product, by its path under the prefix, or else the one of the build; an installed
-/// program knows none of a build.
-std::string own_folder(const fs::path& under_prefix, std::string_view built) {
+/// A folder or file of an installed product, by its path under the prefix, or else the one of the build; an
+/// installed program knows none of a build.
+std::string own_place(const fs::path& under_prefix, std::string_view built) {
     std::error_code error;
     const fs::path program = fs::read_symlink("/proc/self/exe", error);
     if (error && built.empty())
@@ -22,14 +22,21 @@ std::string own_folder(const fs::path& under_prefix, std::string_view built) {
                      fault_in_file("/proc/self/exe", "cannot be read, and it tells where the tables are",
                                    "run the program where /proc is mounted"));
     const fs::path installed = program.parent_path().parent_path() / under_prefix;
-    const bool stands = !error && fs::is_directory(installed, error);
+    const bool stands = !error && fs::exists(installed, error);
     return stands || built.empty() ? installed.string() : std::string(built);
 }
 
 } // namespace
 
 std::string table_folder() {
-    return own_folder(fs::path("share") / "ringfill" / "tables", RINGFILL_TABLES);
+    return own_place(fs::path("share") / "ringfill" / "tables", RINGFILL_TABLES);
+}
+
+std::string workbook_part() {
+    const std::string file = "ringfill_workbook.so";
+    const fs::path families = RINGFILL_PLUGIN_FOLDER; // of a build, which makes the part beside them
+    return own_place(fs::path(RINGFILL_PARTS_UNDER_PREFIX) / file,
+                     families.empty() ? std::string() : (families.parent_path() / file).string());
 }
 
 Shelf shelf_for(const std::string& users_folder) {
@@ -52,7 +59,7 @@ std::vector<std::string> plugin_folders(const std::string& users_folder) {
     for (const std::string& folder : folders)
         if (!fs::is_directory(folder, ignored))
             throw Faulty(Origin::file, fault_in_file(folder, "is not a folder of plugins", "check the name"));
-    folders.push_back(own_folder(RINGFILL_PLUGINS_UNDER_PREFIX, RINGFILL_PLUGIN_FOLDER));
+    folders.push_back(own_place(RINGFILL_PLUGINS_UNDER_PREFIX, RINGFILL_PLUGIN_FOLDER));
     return folders;
 }
 

@@ -6,9 +6,11 @@ import decimal
 import json
 import os
 import random
+import re
 import subprocess
 import sys
 import tempfile
+import zipfile
 
 import openpyxl
 
@@ -219,10 +221,37 @@ def try_text(folder):
                 check("cmd" not in cell.value and "SUM(A1)" not in cell.value, f"{cell.coordinate} is ours")
 
 
+def try_names(folder):
+    """The workbook names the program that wrote it and its version, no other, and no font but ours."""
+    version = subprocess.run([PROGRAM, "--version"], check=True, capture_output=True, text=True).stdout.split()[-1]
+    with zipfile.ZipFile(folder.workbook(demo("dredger-pivots.json"))) as package:
+        check(package.testzip() is None, "the package is whole")
+        parts = {name: package.read(name).decode("utf-8") for name in package.namelist()}
+
+    def all_of(part, pattern):
+        return re.findall(pattern, parts[part])
+
+    properties, book, theme = "docProps/app.xml", "xl/workbook.xml", "xl/theme/theme1.xml"
+    check(all_of(properties, "<Application>(.*?)</Application>") == ["ringfill"], "the program in the properties")
+    major, minor_part, patch = (int(number) for number in version.split("."))
+    check(all_of(properties, "<AppVersion>(.*?)</AppVersion>") == [f"{major}.{minor_part:02}{patch:02}"], "its version")
+    check(all_of(properties, "<Company>(.*?)</Company>") == [""], "no company")
+    check(all_of("docProps/core.xml", "<dc:creator>(.*?)</dc:creator>") == [f"ringfill {version}"], "who made it")
+    check(all_of(book, 'appName="(.*?)"') == ["ringfill"], "the program in the book")
+    check(set(all_of("xl/styles.xml", '<name val="(.*?)"/>')) == {"Liberation Sans"}, "the fonts of the cells")
+    check(not all_of("xl/styles.xml", "<scheme "), "no font comes from the theme")
+    check(set(all_of(theme, ' name="(.*?)"')) == {"ringfill"}, "the names in the theme")
+    check(set(all_of(theme, 'typeface="(.*?)"')) == {"Liberation Sans", ""}, "the fonts of the theme")
+    foreign = ["micro" + "soft", "exc" + "el", "cali" + "bri", "cam" + "bria", "off" + "ice theme", "libre" + "office"]
+    for name, text in parts.items():
+        for word in foreign:
+            check(not re.search(rf"\b{word}\b", text.lower()), f"{name} names {word}")
+
+
 def main():
     with tempfile.TemporaryDirectory() as path:
         folder = Folder(path)
-        for attempt in (try_totals, try_missing, try_shares, try_halves, try_text):
+        for attempt in (try_totals, try_missing, try_shares, try_halves, try_text, try_names):
             attempt(folder)
     for failure in failures[:40]:
         print("FAILED:", failure)

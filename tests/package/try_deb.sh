@@ -28,6 +28,9 @@ dpkg-deb --info "$deb"
 root=$work/root
 mapfile -t needs < <(dpkg-deb --field "$deb" Depends | tr ',' '\n' | sed 's/^ *//; s/[ (|].*//')
 [ ${#needs[@]} -gt 2 ] || fail "it says it needs only ${needs[*]}"
+for need in libxlsxwriter libzip; do # of the part that is loaded for a workbook alone
+  grep -q "^$need" <(printf '%s\n' "${needs[@]}") || fail "it does not say that it needs $need"
+done
 echo "the root holds:" $(bash "$source/tests/package/clean_root.sh" "$root" "${needs[@]}")
 [ ! -e "$root/usr/bin/bash" ] || fail "the root is not clean"
 dpkg --root="$root" --force-not-root --install "$deb"
@@ -62,6 +65,14 @@ there sheet /tmp/dredger-pivots.json -o /tmp/sheet.html
 grep -q '</html>' "$root/tmp/sheet.html" || fail "no sheet"
 there quote /tmp/dredger-pivots.json -o /tmp/quote.xlsx
 [ "$(head -c 2 "$root/tmp/quote.xlsx")" = PK ] || fail "no workbook"
+part=$(find "$root/usr/lib" -name ringfill_workbook.so)
+mv "$part" "$root/tmp/"
+status=0
+there quote /tmp/dredger-pivots.json -o /tmp/other.xlsx >"$work/there.txt" 2>"$work/errors.txt" || status=$?
+[ "$status" -eq 4 ] && grep -q "^${part#"$root"}: cannot be loaded, and it writes workbooks: " "$work/errors.txt" ||
+  fail "without the part for workbooks it ends with $status: $(cat "$work/errors.txt")"
+mv "$root/tmp/ringfill_workbook.so" "$part"
+if ldd "$root/usr/bin/ringfill" | grep -qE 'xlsxwriter|libzip'; then fail "every run loads what a workbook takes"; fi
 there check --schema | cmp - "$root/usr/share/ringfill/ringfill-job.schema.json" || fail "another schema is packed"
 for file in share/man/man1/ringfill.1 share/man/man5/ringfill-job.5 share/bash-completion/completions/ringfill \
   include/ringfill/plan/plan.hpp share/doc/ringfill/copyright; do
