@@ -1,29 +1,22 @@
 #include "options.hpp"
 
 #include <algorithm>
-#include <filesystem>
 #include <vector>
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
-#include <ringfill/fault/fault.hpp>
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/version.hpp>
 
 #include "command_rows.hpp"
+#include "request_rules.hpp"
 
 namespace ringfill::cli {
 namespace {
 
 constexpr std::string_view example = "Example: ringfill start job.json (then edit it), and ringfill job.json";
-
-[[noreturn]] void refuse(std::string value, std::string reason, std::string remedy) {
-    Fault fault = fault_in_file("ringfill", std::move(reason), std::move(remedy));
-    fault.value = std::move(value);
-    throw Faulty(Origin::command_line, std::move(fault));
-}
 
 /// Where the text of an option goes.
 std::string& text_of(std::string_view names, Request& request) {
@@ -121,52 +114,6 @@ bool is_option_of_a_command(const CLI::App& app, const std::string& word) {
            fmt::format("see ringfill {} --help", used.empty() ? "" : command.get_name()));
 }
 
-[[noreturn]] void refuse_without_job(const std::string& command) {
-    const bool many = command == "batch";
-    refuse(command, many ? "needs a file of jobs" : "needs a job file",
-           fmt::format("write ringfill {} {}, or - for standard input", command, many ? "FILE" : "JOB"));
-}
-
-/// Words that each stand well alone, and not together.
-void check_request(const CLI::App& app, const Request& request) {
-    if (request.command.empty())
-        refuse({}, "no command was given", "see ringfill --help");
-    if (request.working && request.csv)
-        refuse("--working", "stands beside --csv", "leave one out; --json holds the workings");
-    if (request.json && request.csv)
-        refuse("--csv", "stands beside --json", "choose one of the two");
-    if (request.schema && !request.file.empty())
-        refuse(in_quotes(request.file), "stands beside --schema", "leave one out");
-    if (request.command == "check" && !request.schema &&
-        app.get_subcommand("check")->get_option("JOB")->empty())
-        refuse_without_job(request.command);
-    if (request.command != "start" && request.command != "materials" && !request.schema &&
-        request.file.empty())
-        refuse("\"\"", "names no file", "write the name of the job file, or - for standard input");
-    if (!request.check.empty() && !request.file.empty())
-        refuse(in_quotes(request.file), "stands beside --check", "leave one out");
-}
-
-/// The words with "take" put first when the first one names a file.
-std::vector<std::string> with_default_command(int argc, const char* const* argv) {
-    std::vector<std::string> words(argv + std::min(argc, 1), argv + argc);
-    if (words.empty())
-        return {"--help"};
-    std::vector<std::string> commands;
-    for (const CommandRow& row : command_rows())
-        commands.emplace_back(row.name);
-    const std::string& first = words.front();
-    const bool is_command = std::find(commands.begin(), commands.end(), first) != commands.end();
-    std::error_code ignored;
-    if (is_command || (first.starts_with("-") && first != "-"))
-        return words;
-    if (first != "-" && !std::filesystem::exists(first, ignored) &&
-        first.find_first_of("./") == std::string::npos)
-        refuse(in_quotes(first), "is not a command", suggest(first, commands));
-    words.insert(words.begin(), "take");
-    return words;
-}
-
 } // namespace
 
 std::variant<Request, Answer> read_command_line(int argc, const char* const* argv) {
@@ -178,7 +125,8 @@ std::variant<Request, Answer> read_command_line(int argc, const char* const* arg
     app.footer(fmt::format("\n{}\n\n{}", example, exit_statuses));
     for (const CommandRow& row : command_rows())
         add_command(app, row, request);
-    std::vector<std::string> words = with_default_command(argc, argv);
+    std::vector<std::string> words =
+        with_default_command(std::vector<std::string>(argv + std::min(argc, 1), argv + argc));
     std::reverse(words.begin(), words.end()); // CLI11 takes its words from the back
     try {
         app.parse(words);
@@ -195,17 +143,8 @@ std::variant<Request, Answer> read_command_line(int argc, const char* const* arg
     } catch (const CLI::ParseError& error) {
         refuse({}, printable(error.what()), "see ringfill --help");
     }
-    check_request(app, request);
-    for (std::string* name : {&request.output, &request.file})
-        if (*name == "-" && (name == &request.output || request.command == "start"))
-            name->clear(); // - is standard output where a result goes
-    std::error_code ignored;
-    if (!request.output.empty() && std::filesystem::equivalent(request.file, request.output, ignored))
-        refuse(in_quotes(request.output), "is the job file itself and would be overwritten",
-               "choose another name for -o");
-    if (!request.output.empty() && std::filesystem::equivalent(request.check, request.output, ignored))
-        refuse(in_quotes(request.output), "is the plugin itself and would be overwritten",
-               "choose another name for -o");
+    judge_request(request,
+                  request.command == "check" && app.get_subcommand("check")->get_option("JOB")->empty());
     return request;
 }
 

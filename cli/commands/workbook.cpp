@@ -53,16 +53,22 @@ class MemoryFile {
     int number_;
 };
 
+[[noreturn]] void refuse_part(const std::string& part) {
+    std::string why = ::dlerror();
+    if (why.starts_with(part + ": "))
+        why.erase(0, part.size() + 2);
+    throw Faulty(Origin::file,
+                 fault_in_file(part, fmt::format("cannot be loaded, and it writes workbooks: {}", why),
+                               "install the program anew, or write a .csv with --csv"));
+}
+
 /// The function of the part that writes workbooks. It stays loaded until the program ends.
 auto workbook_writer() {
     const std::string part = workbook_part();
     void* const loaded = ::dlopen(part.c_str(), RTLD_NOW | RTLD_LOCAL);
     void* const function = loaded ? ::dlsym(loaded, "ringfill_write_workbook") : nullptr;
     if (!function)
-        throw Faulty(Origin::file,
-                     fault_in_file(part,
-                                   fmt::format("cannot be loaded, and it writes workbooks: {}", ::dlerror()),
-                                   "install the program anew, or write a .csv with --csv"));
+        refuse_part(part);
     return reinterpret_cast<decltype(&ringfill_write_workbook)>(function);
 }
 
