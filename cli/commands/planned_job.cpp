@@ -17,9 +17,7 @@ std::pair<Job, Plan> plan_of(const Document& document, std::optional<UnitSystem>
         Plan planned = plan(job, shop, progress);
         return {std::move(job), std::move(planned)};
     } catch (const Faulty& faulty) {
-        if (faulty.origin() != Origin::job)
-            throw; // it has its file already
-        throw Faulty(faulty.origin(), locate(document, faulty.faults()));
+        throw_located(document, faulty);
     }
 }
 

@@ -40,12 +40,21 @@ std::vector<std::string> faults_of(const SourceFile& file) {
     return faults;
 }
 
+/// The public door stands before the rooms and shows what comes out of the last: it includes them all.
+bool is_public_door(const std::string& path) {
+    return path == "lib/ringfill/ringfill.hpp" || path == "lib/ringfill/ringfill.cpp";
+}
+
 } // namespace
 
-TEST_CASE("a room includes only rooms above it") {
+TEST_CASE("a room includes only rooms above it, and none the public door") {
     std::size_t judged = 0;
     for (const SourceFile& file : sources_under({"lib"})) {
+        if (is_public_door(file.path))
+            continue;
         INFO(file.path);
+        for (const std::string& line : file.lines)
+            CHECK(line != "#include <ringfill/ringfill.hpp>");
         CHECK(rank(room_of(file.path)) < rooms.size());
         CHECK(faults_of(file) == std::vector<std::string>());
         ++judged;

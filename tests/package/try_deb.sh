@@ -75,7 +75,7 @@ mv "$root/tmp/ringfill_workbook.so" "$part"
 if ldd "$root/usr/bin/ringfill" | grep -qE 'xlsxwriter|libzip'; then fail "every run loads what a workbook takes"; fi
 there check --schema | cmp - "$root/usr/share/ringfill/ringfill-job.schema.json" || fail "another schema is packed"
 for file in share/man/man1/ringfill.1 share/man/man5/ringfill-job.5 share/bash-completion/completions/ringfill \
-  include/ringfill/plan/plan.hpp share/doc/ringfill/copyright; do
+  include/ringfill/ringfill.hpp share/doc/ringfill/copyright; do
   [ -s "$root/usr/$file" ] || fail "/usr/$file is missing"
 done
 [ -z "$(find "$root/usr" -path '*ringfill*' -perm /022 ! -type l)" ] || fail "others may write into it"

@@ -88,4 +88,16 @@ Job read_job(const Document& document) {
     return job;
 }
 
+void throw_located(const Document& document, const Faulty& faulty) {
+    const bool is_of_job = faulty.origin() == Origin::job;
+    throw Faulty(faulty.origin(), is_of_job ? locate(document, faulty.faults()) : faulty.faults());
+}
+
+void set_paths(Job& job) {
+    for (Procedure& procedure : job.procedures)
+        procedure.path = member_path("procedures", procedure.name);
+    for (std::size_t i = 0; i < job.bores.size(); ++i)
+        job.bores[i].path = element_path("bores", i);
+}
+
 } // namespace ringfill

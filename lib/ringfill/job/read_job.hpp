@@ -14,4 +14,11 @@ inline constexpr std::size_t job_file_limit = DocumentLimits{}.bytes;
 /// surfaces that do not make sense (section 1 of the computation).
 Job read_job(const Document& document);
 
+/// Throws the faults of a job that was read from a document again, each with its line and a caret; those of
+/// another origin as they are, since they have their file.
+[[noreturn]] void throw_located(const Document& document, const Faulty& faulty);
+
+/// Gives each procedure and bore the path that faults name it by, as read_job() does.
+void set_paths(Job& job);
+
 } // namespace ringfill
