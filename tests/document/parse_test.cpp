@@ -1,6 +1,8 @@
 #include <catch2/catch.hpp>
 
 #include <string>
+#include <utility>
+#include <vector>
 
 #include <ringfill/document/parse.hpp>
 
@@ -67,6 +69,45 @@ TEST_CASE("keys and values know their place through comments, trailing commas an
     CHECK(to_string(place_at(document.text, members[0].name_begin)) == "3:11");
     CHECK(to_string(place_at(document.text, members[1].name_begin)) == "5:3");
     CHECK(to_string(place_at(document.text, members[2].name_begin)) == "5:15");
+}
+
+TEST_CASE("every kind of value and every key begins and ends where it is written") {
+    const std::vector<std::pair<std::string, std::string>> written = {
+        {"\"text\"", "\"a \\\"b\\\" \\u00bd ½\""},
+        {"\"empty\"", "\"\""},
+        {"\"whole\"", "-12"},
+        {"\"zero\"", "0"},
+        {"\"fraction\"", "0.50"},
+        {"\"power\"", "1.5E+3"},
+        {"\"long\"", "0.12345678901234567890"},
+        {"\"yes\"", "true"},
+        {"\"no\"", "false"},
+        {"\"nothing\"", "null"},
+        {"\"list\"", "[ 1, [], ]"},
+        {"\"object\"", "{ \"a\": {} }"},
+        {"\"k\\u00e9y\"", "7"}};
+    for (const std::string between : {"", " ", "/* , */", "\n// x\n\t"}) {
+        std::string text = between + "{" + between;
+        for (const auto& [key, value] : written) {
+            text += key;
+            text += between + ":" + between + value + between + "," + between;
+        }
+        text += "}" + between;
+        const Document document = read(text);
+        const Value::Object& members = *document.root.object();
+        REQUIRE(members.size() == written.size());
+        for (std::size_t i = 0; i < members.size(); ++i) {
+            const Member& member = members[i];
+            CHECK(text.substr(member.name_begin, member.name_end - member.name_begin) == written[i].first);
+            CHECK(text.substr(member.value.begin, member.value.end - member.value.begin) ==
+                  written[i].second);
+        }
+        CHECK(text.substr(document.root.begin, document.root.end - document.root.begin) ==
+              text.substr(between.size(), text.size() - 2 * between.size()));
+        const Value& inner = *document.root.find("list");
+        CHECK(text.substr((*inner.list())[1].begin, 2) == "[]");
+        CHECK((*inner.list())[1].end - (*inner.list())[1].begin == 2);
+    }
 }
 
 TEST_CASE("comments may stand at every place between tokens") {
