@@ -80,8 +80,9 @@ std::vector<std::string> known_options(const CLI::App& command) {
 
 bool is_option_of_a_command(const CLI::App& app, const std::string& word) {
     const auto commands = app.get_subcommands([](const CLI::App*) { return true; });
-    return std::any_of(commands.begin(), commands.end(),
-                       [&](const CLI::App* one) { return one->get_option_no_throw(word) != nullptr; });
+    return std::any_of(commands.begin(), commands.end(), [&](const CLI::App* command) {
+        return command->get_option_no_throw(word) != nullptr;
+    });
 }
 
 /// An option that stands without the value it takes.

@@ -110,7 +110,7 @@ struct Count {
     }
 };
 
-std::string told(const Count& count) {
+std::string summary_of(const Count& count) {
     return fmt::format("ringfill: {} of {} lines cannot be planned; the first: {}\n", count.failed,
                        count.answered, count.first_why);
 }
@@ -152,7 +152,7 @@ ExitCode batch_command(const Request& request) {
                         usable_cores());
     }
     if (count.failed > 0)
-        complain(told(count));
+        complain(summary_of(count));
     if (end.signal() != 0) {
         complain(fmt::format("ringfill: asked to end after line {} of {}{}\n", count.answered, name,
                              request.output.empty() ? "" : "; " + request.output + " was left as it was"));

@@ -105,9 +105,9 @@ lxw_error write(const QuoteCells& cells, const char* file, std::string folder) {
     for (std::size_t row = 0; row < cells.rows.size(); ++row)
         for (std::size_t column = 0; column < cells.rows[row].size(); ++column) {
             const WorkbookCell& cell = cells.rows[row][column];
-            const lxw_error one = put(sheet, static_cast<lxw_row_t>(row), static_cast<lxw_col_t>(column),
-                                      cell, styles.at(cell.style));
-            error = error == LXW_NO_ERROR ? one : error;
+            const lxw_error put_error = put(sheet, static_cast<lxw_row_t>(row),
+                                            static_cast<lxw_col_t>(column), cell, styles.at(cell.style));
+            error = error == LXW_NO_ERROR ? put_error : error;
         }
     const lxw_error closed = workbook_close(book);
     return error == LXW_NO_ERROR ? closed : error;

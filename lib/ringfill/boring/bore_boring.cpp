@@ -76,6 +76,14 @@ void refuse_absurd(const BoringPlan& plan, const WornBore& bore) {
     refuse_if_any(Origin::job, faults);
 }
 
+GaugeReading gauge_reading(const BoringPlan& plan, const Sourced<Temperature>& at) {
+    GaugeReading gauge{at.value, at.source, growth(plan.final_diameter, plan.expansion.value, at.value)};
+    gauge.reading = plan.final_diameter + gauge.growth;
+    if (plan.limits)
+        gauge.limits = {{plan.limits->low + gauge.growth, plan.limits->high + gauge.growth}};
+    return gauge;
+}
+
 } // namespace
 
 BoringPlan bore_boring(const WeldedBore& welded, const BarSettings& settings, const Cutting& cutting,
@@ -98,7 +106,7 @@ BoringPlan bore_boring(const WeldedBore& welded, const BarSettings& settings, co
     plan.roughness = roughness(settings.feed.value, cutting.nose_radius.value);
     plan.expansion = expansion;
     for (const Sourced<Temperature>& at : {cutting.finish_below, cutting.rough_below})
-        plan.gauge.push_back({at.value, at.source, growth(plan.final_diameter, expansion.value, at.value)});
+        plan.gauge.push_back(gauge_reading(plan, at));
     return plan;
 }
 

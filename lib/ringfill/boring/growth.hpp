@@ -1,5 +1,8 @@
 #pragma once
 
+#include <optional>
+#include <utility>
+
 #include <ringfill/table/sourced.hpp>
 #include <ringfill/units/quantity.hpp>
 
@@ -17,6 +20,8 @@ struct GaugeReading {
     Temperature at;
     std::string source; ///< of the temperature
     Length growth;
+    Length reading = {};                                  ///< of the diameter bored to
+    std::optional<std::pair<Length, Length>> limits = {}; ///< of the limits of size, where there are any
 };
 
 } // namespace ringfill

@@ -50,8 +50,8 @@ CurveFrame frame_of(const HeatBalance& balance) {
     frame.low = std::min(balance.ambient, settings.finish_below).value();
     frame.high = std::max(settings.maximum, settings.rough_below).value();
     frame.end_s = 0;
-    for (const BossRun* one : {&balance.hot, &balance.cold()})
-        for (const CurvePoint& point : one->run.curve) {
+    for (const BossRun* boss : {&balance.hot, &balance.cold()})
+        for (const CurvePoint& point : boss->run.curve) {
             frame.end_s = std::max(frame.end_s, point.time.value());
             frame.low = std::min(frame.low, point.temperature.value());
             frame.high = std::max(frame.high, point.temperature.value());
@@ -62,8 +62,8 @@ CurveFrame frame_of(const HeatBalance& balance) {
     return frame;
 }
 
-std::string run_in_words(const BossRun& one, UnitSystem units) {
-    const HeatRun& run = one.run;
+std::string run_in_words(const BossRun& boss, UnitSystem units) {
+    const HeatRun& run = boss.run;
     if (!(run.curve.back().time > Time()))
         return "nothing: it does not come to its minimum. ";
     std::string text = fmt::format("warm-up {}, {} {}, {} {}, peak {}", show(run.warm_up), run.stops,
@@ -72,10 +72,11 @@ std::string run_in_words(const BossRun& one, UnitSystem units) {
     if (run.post_heating > Time())
         text += ", hold " + show(run.post_heating);
     if (run.cooling_to_rough)
-        text += fmt::format(", {} to {}", show(*run.cooling_to_rough), show(one.settings.rough_below, units));
+        text +=
+            fmt::format(", {} to {}", show(*run.cooling_to_rough), show(boss.settings.rough_below, units));
     if (run.cooling_to_finish)
         text += fmt::format(", {} more to {}", show(*run.cooling_to_finish),
-                            show(one.settings.finish_below, units));
+                            show(boss.settings.finish_below, units));
     return text + ". ";
 }
 

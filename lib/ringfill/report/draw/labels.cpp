@@ -90,8 +90,8 @@ bool uncross(std::vector<PlacedLabel>& placed, const std::vector<Label>& labels,
 
 double height_together(const std::vector<PlacedLabel>& placed) {
     double sum = -gap;
-    for (const PlacedLabel& one : placed)
-        sum += one.height + gap;
+    for (const PlacedLabel& label : placed)
+        sum += label.height + gap;
     return sum;
 }
 
@@ -140,12 +140,12 @@ std::vector<PlacedLabel> place_labels(const std::vector<Label>& labels, const La
     const double width = column.right - column.left;
     std::vector<PlacedLabel> placed;
     for (std::size_t i = 0; i < labels.size(); ++i) {
-        PlacedLabel one{i, wrap_label(labels[i].text, width), 0, 0};
+        PlacedLabel label{i, wrap_label(labels[i].text, width), 0, 0};
         const auto is_too_wide = [width](const std::string& line) { return text_width(line) > width; };
-        if (one.lines.empty() || std::any_of(one.lines.begin(), one.lines.end(), is_too_wide))
+        if (label.lines.empty() || std::any_of(label.lines.begin(), label.lines.end(), is_too_wide))
             continue;
-        one.height = text_height(one.lines.size());
-        placed.push_back(std::move(one));
+        label.height = text_height(label.lines.size());
+        placed.push_back(std::move(label));
     }
     while (!placed.empty() && height_together(placed) > column.bottom - column.top)
         placed.erase(std::max_element(placed.begin(), placed.end(), [&](const auto& a, const auto& b) {
@@ -161,9 +161,9 @@ std::vector<PlacedLabel> place_labels(const std::vector<Label>& labels, const La
 }
 
 void draw_labels(Svg& svg, const std::vector<Label>& labels, const LabelColumn& column) {
-    for (const PlacedLabel& one : place_labels(labels, column)) {
-        svg.line(labels[one.label].target, one.leader_end(column), thin_pen);
-        svg.text({column.left, one.top + letter_rise}, one.lines);
+    for (const PlacedLabel& label : place_labels(labels, column)) {
+        svg.line(labels[label.label].target, label.leader_end(column), thin_pen);
+        svg.text({column.left, label.top + letter_rise}, label.lines);
     }
 }
 

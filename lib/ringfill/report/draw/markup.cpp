@@ -26,19 +26,11 @@ Markup Markup::as_written(std::string own) {
     return markup;
 }
 
-Markup words(std::string_view utf8) {
-    return Markup::as_written(escape_markup(utf8));
-}
-
 Markup element(std::string_view name, const Markup& content, const Attributes& attributes) {
     std::string head(name);
     for (const auto& [attribute, value] : attributes)
         head += fmt::format(" {}=\"{}\"", attribute, escape_markup(value));
     return Markup::as_written(fmt::format("<{}>{}</{}>", head, content.written(), name));
-}
-
-Markup element(std::string_view name, std::string_view utf8, const Attributes& attributes) {
-    return element(name, words(utf8), attributes);
 }
 
 } // namespace ringfill

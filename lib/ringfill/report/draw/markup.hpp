@@ -11,10 +11,15 @@ namespace ringfill {
 /// with & < > " ' written out.
 std::string escape_markup(std::string_view utf8);
 
-/// A piece of a page, whole in itself. A text comes into it only through `words` or an attribute, both of
-/// which escape it; the well-formedness of XML is kept, so that any reader can parse the page.
+/// A piece of a page, whole in itself. A text is escaped where it becomes markup or an attribute, and the
+/// markup is well-formed XML, so that any reader can parse the page.
 class Markup {
   public:
+    Markup() = default;
+    Markup(std::string_view text) : written_(escape_markup(text)) {}
+    Markup(const std::string& text) : Markup(std::string_view(text)) {}
+    Markup(const char* text) : Markup(std::string_view(text)) {}
+
     bool empty() const { return written_.empty(); }
     const std::string& written() const { return written_; }
 
@@ -34,13 +39,7 @@ class Markup {
 /// Attributes by their names; values are escaped.
 using Attributes = std::vector<std::pair<std::string_view, std::string>>;
 
-/// A text.
-Markup words(std::string_view utf8);
-
 /// <name attributes>content</name>
 Markup element(std::string_view name, const Markup& content, const Attributes& attributes = {});
-
-/// The same around a text.
-Markup element(std::string_view name, std::string_view utf8, const Attributes& attributes = {});
 
 } // namespace ringfill

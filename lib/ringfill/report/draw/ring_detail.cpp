@@ -32,7 +32,7 @@ struct Sector : EndView {
     PaperPoints arc(double radius) const {
         return curve([radius](double) { return radius; });
     }
-    /// The same in one command, which is short.
+    /// The same arc as a single, short command.
     std::string arc_path(double radius) const {
         const PaperPoint to = edge(radius);
         const std::string r = svg_number(scale * radius);

@@ -55,12 +55,11 @@ Value standing_list(const BoringPlan& boring) {
 Value gauge_list(const BoringPlan& boring) {
     Value::List list;
     for (const GaugeReading& gauge : boring.gauge) {
-        Value::Object object{{"at_degC", deg_c(gauge.at)},
-                             {"growth_mm", mm(gauge.growth)},
-                             {"reading_mm", mm(boring.final_diameter + gauge.growth)}};
-        if (boring.limits) {
-            object.push_back({"low_mm", mm(boring.limits->low + gauge.growth)});
-            object.push_back({"high_mm", mm(boring.limits->high + gauge.growth)});
+        Value::Object object{
+            {"at_degC", deg_c(gauge.at)}, {"growth_mm", mm(gauge.growth)}, {"reading_mm", mm(gauge.reading)}};
+        if (gauge.limits) {
+            object.push_back({"low_mm", mm(gauge.limits->first)});
+            object.push_back({"high_mm", mm(gauge.limits->second)});
         }
         list.push_back(std::move(object));
     }

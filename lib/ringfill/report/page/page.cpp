@@ -80,25 +80,25 @@ Markup framed(std::string_view caption, std::string drawing) {
     return element("figure", element("figcaption", caption) + Markup::as_written(std::move(drawing)));
 }
 
-void PageTable::add_list(std::size_t count, const Ends& ends, const std::function<Row(std::size_t)>& row,
+void PageTable::add_list(std::size_t count, const Ends& ends, const std::function<Row(std::size_t)>& row_at,
                          const std::function<Row(std::size_t, std::size_t)>& left_out) {
     for (std::size_t i = 0; i < count; ++i) {
         if (count > ends.longest && i == ends.at_begin) {
             rows.push_back(left_out(i, count - ends.at_end));
             i = count - ends.at_end;
         }
-        rows.push_back(row(i));
+        rows.push_back(row_at(i));
     }
 }
 
 Markup written(const PageTable& table) {
     Markup heads;
     for (std::size_t i = 0; i < table.heads.size(); ++i)
-        heads += cell(table, "th", words(table.heads[i]), {{"scope", "col"}, {"role", "columnheader"}}, i);
+        heads += cell(table, "th", table.heads[i], {{"scope", "col"}, {"role", "columnheader"}}, i);
     Markup rows;
     for (const PageTable::Row& row : table.rows)
         rows += row_of(table, row);
-    // Roles are said because a table set as blocks is no table any more to a screen reader.
+    // A table set as blocks is no table any more to a screen reader, so its roles are written out.
     const std::string kind = table.wide ? table.kind + (table.kind.empty() ? "wide" : " wide") : table.kind;
     Attributes attributes{{"role", "table"}};
     if (!kind.empty())

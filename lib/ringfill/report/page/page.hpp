@@ -10,7 +10,8 @@
 
 namespace ringfill {
 
-/// How a figure on a page follows from the one of the result, beside the unit and the rounding to its digits.
+/// How a figure on a page follows from the figure of the result, beside the unit and the rounding to its
+/// digits.
 enum class Shown {
     plainly,
     twice, ///< a radius as its diameter
@@ -80,6 +81,16 @@ struct PageTable {
     bool wide = false; ///< on a narrow screen a row is a block, its cells under their heads
     std::vector<Row> rows = {};
 
+    /// A row of texts and figures; "" is an empty cell.
+    template <class... Cells>
+    static Row row(const Cells&... cells) {
+        return {Markup(cells)...};
+    }
+    template <class... Cells>
+    void add(const Cells&... cells) {
+        rows.push_back(row(cells...));
+    }
+
     /// Adds rows of a list; one longer than `longest` is shown by its ends, with the row `left_out` of the
     /// indices from and before between them.
     struct Ends {
@@ -87,7 +98,7 @@ struct PageTable {
         std::size_t at_begin;
         std::size_t at_end;
     };
-    void add_list(std::size_t count, const Ends& ends, const std::function<Row(std::size_t)>& row,
+    void add_list(std::size_t count, const Ends& ends, const std::function<Row(std::size_t)>& row_at,
                   const std::function<Row(std::size_t, std::size_t)>& left_out);
 };
 

@@ -1,3 +1,5 @@
+#include <array>
+
 #include <fmt/format.h>
 
 #include <ringfill/report/page/sheet_parts.hpp>
@@ -11,11 +13,12 @@ PageTable::Row cut_row(const SheetBore& bore, std::size_t i) {
     const Cut& cut = bore.planned.boring.cuts[i];
     const Part in = bore.in("boring.cuts", i);
     const bool to_size = cut.kind == CutKind::finish || cut.kind == CutKind::spring;
-    return {words(words_for(cut.kind)), in.figure("depth_mm", show_pitch(cut.depth, bore.units)),
-            in.figure("diameter_from_mm", cut.kind == CutKind::spring ? show_fine(cut.from, bore.units)
-                                                                      : show(cut.from, bore.units)),
-            in.figure("diameter_to_mm", to_size ? show_fine(cut.to, bore.units) : show(cut.to, bore.units)),
-            in.figure("time_s", cut.time)};
+    return PageTable::row(
+        words_for(cut.kind), in.figure("depth_mm", show_pitch(cut.depth, bore.units)),
+        in.figure("diameter_from_mm",
+                  cut.kind == CutKind::spring ? show_fine(cut.from, bore.units) : show(cut.from, bore.units)),
+        in.figure("diameter_to_mm", to_size ? show_fine(cut.to, bore.units) : show(cut.to, bore.units)),
+        in.figure("time_s", cut.time));
 }
 
 Markup cut_table(const SheetBore& bore) {
@@ -27,18 +30,16 @@ Markup cut_table(const SheetBore& bore) {
     table.add_list(
         boring.cuts.size(), {40, 20, 12}, [&](std::size_t i) { return cut_row(bore, i); },
         [](std::size_t from, std::size_t before) {
-            return PageTable::Row{
-                words(fmt::format("… {} cuts more, in the result file", before - from)), {}, {}, {}, {}};
+            return PageTable::row(fmt::format("… {} cuts more, in the result file", before - from), "", "",
+                                  "", "");
         });
     for (std::size_t i = 0; i < boring.facing.size(); ++i) {
         const Facing& face = boring.facing[i];
         const Part in = bore.in("boring.facing", i);
-        table.rows.push_back({words(fmt::format("face {}, ", i + 1)) + in.figure("cuts", face.cuts) +
-                                  words(" cuts at ") + in.figure("rpm", show_turning(face.bar.used)),
-                              in.figure("depth_mm", show_pitch(face.depth, bore.units)),
-                              {},
-                              {},
-                              in.figure("time_s", face.time)});
+        table.add(fmt::format("face {}, ", i + 1) + in.figure("cuts", face.cuts) + " cuts at " +
+                      in.figure("rpm", show_turning(face.bar.used)),
+                  in.figure("depth_mm", show_pitch(face.depth, bore.units)), "", "",
+                  in.figure("time_s", face.time));
     }
     return written(table);
 }
@@ -52,25 +53,30 @@ Markup gauge_table(const SheetBore& bore) {
                     .heads = {"bore at", "larger by", "from", "to"},
                     .numbers = {1, 4},
                     .kind = "gauge"};
-    /// Both limits, or the one size and that there are none, under their names in a part of the result.
-    const auto add = [&](Markup at, Markup growth, const Part& in, std::vector<std::string> names,
-                         Length grown) {
-        if (boring.limits)
-            table.rows.push_back(
-                {at, growth, in.figure(names[0], show_fine_low(boring.limits->low + grown, units), Shown::up),
-                 in.figure(names[1], show_fine_high(boring.limits->high + grown, units), Shown::down)});
-        else
-            table.rows.push_back({at, growth,
-                                  in.figure(names[2], show_fine(boring.final_diameter + grown, units)),
-                                  words("no limits given")});
+    // The limits under their names in a part of the result, or the one size.
+    using Names = std::array<std::string, 3>;
+    const auto add = [&](const Markup& at, const Markup& growth, const Part& in, const Names& names,
+                         const std::optional<std::pair<Length, Length>>& limits, Length size) {
+        PageTable::Row row{at, growth};
+        if (limits) {
+            row.push_back(in.figure(names[0], show_fine_low(limits->first, units), Shown::up));
+            row.push_back(in.figure(names[1], show_fine_high(limits->second, units), Shown::down));
+        } else {
+            row.push_back(in.figure(names[2], show_fine(size, units)));
+            row.push_back("no limits given");
+        }
+        table.rows.push_back(std::move(row));
     };
-    add(words(at_20), words("–"), bore.in("boring"), {"limits_mm[0]", "limits_mm[1]", "final_diameter_mm"},
-        Length());
+    std::optional<std::pair<Length, Length>> limits;
+    if (boring.limits)
+        limits = {boring.limits->low, boring.limits->high};
+    add(at_20, "–", bore.in("boring"), {"limits_mm[0]", "limits_mm[1]", "final_diameter_mm"}, limits,
+        boring.final_diameter);
     for (std::size_t i = 0; i < boring.gauge.size(); ++i) {
         const GaugeReading& gauge = boring.gauge[i];
         const Part in = bore.in("boring.gauge", i);
         add(in.figure("at_degC", gauge.at), in.figure("growth_mm", show_fine(gauge.growth, units)), in,
-            {"low_mm", "high_mm", "reading_mm"}, gauge.growth);
+            {"low_mm", "high_mm", "reading_mm"}, gauge.limits, gauge.reading);
     }
     return written(table);
 }

@@ -18,10 +18,10 @@ Markup caution_item(const Caution& caution, std::size_t index, bool names_what) 
     const Part in = Part{"", UnitSystem::metric}.in("cautions", index);
     Markup item = tick_box("box to tick");
     if (names_what && caution.about != "the job")
-        item += element("b", in.text("about", caution.about) + words(": "));
+        item += element("b", in.text("about", caution.about) + ": ");
     item += in.text("text", caution.text);
-    return element("li", item + words(" (") + in.text("because", caution.because) +
-                             words(fmt::format(") {}", source_keys(caution))));
+    return element("li", item + " (" + in.text("because", caution.because) +
+                             fmt::format(") {}", source_keys(caution)));
 }
 
 struct When {
@@ -46,7 +46,7 @@ Markup by_time(const Plan& plan, std::string_view rank, bool names_what, Wanted 
     };
     const auto other = [](const std::string& when) {
         return std::none_of(std::begin(times), std::end(times),
-                            [&](const When& one) { return one.word == when; });
+                            [&](const When& time) { return time.word == when; });
     };
     if (const Markup list = listed(other); !list.empty())
         all += element("ul", list, {{"class", "cautions"}});
@@ -67,13 +67,12 @@ Markup open_questions(const Plan& plan) {
     for (const OpenField& open : open_fields(plan.cautions)) {
         Markup line;
         for (const Caution* caution : open.cautions) {
-            line += words(line.empty() ? "" : ", ");
+            line += (line.empty() ? "" : ", ");
             if (caution->about != "the job")
-                line += part(caution, "about", caution->about) + words(": ");
+                line += part(caution, "about", caution->about) + ": ";
             line += part(caution, "check", caution->check);
         }
-        list +=
-            element("li", line + words(" (") + part(open.cautions.front(), "field", open.field) + words(")"));
+        list += element("li", line + " (" + part(open.cautions.front(), "field", open.field) + ")");
     }
     if (list.empty())
         return {};
@@ -90,7 +89,8 @@ Markup bore_cautions(const SheetBore& bore) {
 
 Markup job_cautions(const Plan& plan) {
     return element("h2", "Cautions for the whole job", {{"id", "cautions"}}) +
-           by_time(plan, "h3", true, [&](const Caution& one) { return !is_about_a_bore(plan, one); }) +
+           by_time(plan, "h3", true,
+                   [&](const Caution& caution) { return !is_about_a_bore(plan, caution); }) +
            open_questions(plan);
 }
 

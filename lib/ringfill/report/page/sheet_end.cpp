@@ -21,11 +21,12 @@ std::string seen_of(const std::string& key, const Source& source) {
     return key == "own" || key == "job" || key == "approved" ? std::string("–") : source.seen;
 }
 
-std::string said(const std::string& text) {
+/// A text of a source; "-" stands for none.
+std::string text_or_nothing(const std::string& text) {
     return text == "-" ? std::string() : text;
 }
 
-/// Every text that stands in brackets: one reading of a long page, not one a source.
+/// Every text that stands in brackets: a long page is read once, not once a source.
 std::set<std::string_view> in_brackets(std::string_view printed) {
     std::set<std::string_view> texts;
     for (std::size_t at = printed.find('['); at != std::string_view::npos; at = printed.find('[', at + 1)) {
@@ -37,12 +38,12 @@ std::set<std::string_view> in_brackets(std::string_view printed) {
     return texts;
 }
 
-/// The way of a figure, which may break after its parts.
+/// The path of a figure, which may break after its parts.
 Markup path_of(const std::string& at, const std::string& figure) {
     Markup parts;
     for (std::size_t from = 0; from < figure.size();) {
         const std::size_t end = std::min(figure.find_first_of("._", from), figure.size() - 1) + 1;
-        parts += words(figure.substr(from, end - from)) + Markup::as_written("<wbr/>");
+        parts += figure.substr(from, end - from) + Markup::as_written("<wbr/>");
         from = end;
     }
     return element("span", parts, {{"data-text", at}});
@@ -68,8 +69,8 @@ Markup sheet_sources(const Bibliography& sources, const std::string& printed) {
     const std::set<std::string_view> named = in_brackets(printed);
     for (const auto& [key, source] : sources)
         if (named.contains(escape_markup(key)))
-            table.rows.push_back({words(key), words(source.title), words(said(source.edition)),
-                                  words(said(source.place)), words(seen_of(key, source))});
+            table.rows.push_back({key, source.title, text_or_nothing(source.edition),
+                                  text_or_nothing(source.place), seen_of(key, source)});
     return element("h2", "Sources", {{"id", "sources"}}) + written(table);
 }
 
@@ -87,8 +88,8 @@ Markup sheet_notes(const Plan& plan) {
     for (std::size_t i = 0; i < plan.assumed.size(); ++i) {
         const Assumed& assumed = plan.assumed[i];
         const Part in = result.in("assumed", i);
-        table.rows.push_back({in.text("field", assumed.path), in.text("value", assumed.value),
-                              words(fmt::format("[{}]", assumed.source))});
+        table.add(in.text("field", assumed.path), in.text("value", assumed.value),
+                  fmt::format("[{}]", assumed.source));
     }
     return all + element("h2", "Assumed") + written(table);
 }
@@ -103,11 +104,11 @@ Markup sheet_working(const Plan& plan) {
         const Working& work = plan.working[i];
         const Part in = Part{"", plan.units}.in("working", i);
         const std::string unit = work.unit.empty() ? "" : " " + work.unit;
-        table.rows.push_back({path_of(in.at("figure"), work.figure),
-                              in.figure("value", fmt::format("{:.7g}{}", work.value, unit)),
-                              in.text("formula", work.formula),
-                              element("span", inputs_of(work), {{"data-inputs", in.at("inputs")}}),
-                              words(fmt::format("[{}]", work.source))});
+        table.add(path_of(in.at("figure"), work.figure),
+                  in.figure("value", fmt::format("{:.7g}{}", work.value, unit)),
+                  in.text("formula", work.formula),
+                  element("span", inputs_of(work), {{"data-inputs", in.at("inputs")}}),
+                  fmt::format("[{}]", work.source));
     }
     return element("section",
                    element("h2", "Working", {{"id", "working"}}) +

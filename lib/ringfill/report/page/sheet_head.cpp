@@ -17,13 +17,13 @@ constexpr std::size_t most_pieces_listed = 24;
 /// Wire by its mass, electrodes and rods by their number.
 Markup filler_in_all(const Plan& plan) {
     const Part totals{"totals", plan.units};
-    Markup said;
+    Markup filler;
     if (plan.totals.wire > Mass())
-        said = totals.figure("wire_kg", plan.totals.wire) + words(" of wire");
+        filler = totals.figure("wire_kg", plan.totals.wire) + " of wire";
     if (plan.totals.pieces > 0)
-        said += words(said.empty() ? "" : ", ") + totals.figure("pieces", plan.totals.pieces) +
-                words(" electrodes or rods");
-    return said;
+        filler += (filler.empty() ? "" : ", ") + totals.figure("pieces", plan.totals.pieces) +
+                  " electrodes or rods";
+    return filler;
 }
 
 Markup bores_in_brief(const Plan& plan) {
@@ -35,9 +35,9 @@ Markup bores_in_brief(const Plan& plan) {
     for (std::size_t i = 0; i < plan.bores.size(); ++i) {
         const BorePlan& bore = plan.bores[i];
         const Part in = Part{"", plan.units}.in("bores", i);
-        table.rows.push_back({in.text("name", bore.name), in.figure("count", bore.count),
-                              skim_figure(in, bore, "none"), weld_figure(in, bore), layers_figure(in, bore),
-                              filler_figure(in, bore), in.figure("metal.arc_s", bore.metal.arc)});
+        table.add(in.text("name", bore.name), in.figure("count", bore.count), skim_figure(in, bore, "none"),
+                  weld_figure(in, bore), layers_figure(in, bore), filler_figure(in, bore),
+                  in.figure("metal.arc_s", bore.metal.arc));
     }
     return written(table);
 }
@@ -75,9 +75,8 @@ Markup sheet_head(const Plan& plan) {
                    "welding procedure: the permit, the fire watch and the approved procedure come from those "
                    "who answer for the place and the part.") +
            element("p",
-                   words(fmt::format("{} {} · ", bores, bores == 1 ? "bore" : "bores")) +
-                       filler_in_all(plan) + words(" · ") + job.figure("totals.arc_s", plan.totals.arc) +
-                       words(" of arc"),
+                   fmt::format("{} {} · ", bores, bores == 1 ? "bore" : "bores") + filler_in_all(plan) +
+                       " · " + job.figure("totals.arc_s", plan.totals.arc) + " of arc",
                    {{"class", "sum"}}) +
            paragraphs(head_sentences(plan), "") + bores_in_brief(plan) + contents(plan);
 }
@@ -95,11 +94,11 @@ Markup sheet_take(const Plan& plan) {
             return element("span", amount(value, need, plan.units),
                            {{"data-figure", in.at(std::string(name))}, {"data-unit", need.unit}});
         };
-        table.rows.push_back({tick_box("box to tick: " + need.item) + in.text("item", need.item),
-                              amount_of("need", need.need), amount_of("reserve", need.reserve),
-                              need.unit == "pieces" && need.pack_known && need.cover.empty()
-                                  ? in.figure("supplied", load(need))
-                                  : element("span", load(need), {{"data-cover", in.at("cover")}})});
+        table.add(tick_box("box to tick: " + need.item) + in.text("item", need.item),
+                  amount_of("need", need.need), amount_of("reserve", need.reserve),
+                  need.unit == "pieces" && need.pack_known && need.cover.empty()
+                      ? in.figure("supplied", load(need))
+                      : element("span", load(need), {{"data-cover", in.at("cover")}}));
     }
     return element("h2", "Take", {{"id", "take"}}) + written(table);
 }
@@ -125,8 +124,8 @@ Markup sheet_day(const Plan& plan) {
             if (table.rows.size() == most_pieces_listed)
                 ++left;
             else
-                table.rows.push_back({words(piece.name), at(piece.torch, false), at(piece.last_ring, true),
-                                      at(piece.rough, false), at(piece.finish, false)});
+                table.add(piece.name, at(piece.torch, false), at(piece.last_ring, true),
+                          at(piece.rough, false), at(piece.finish, false));
     Markup more;
     if (left > 0)
         more = element("p", fmt::format("{} pieces more; the day view has them all.", left));
@@ -137,11 +136,10 @@ Markup sheet_day(const Plan& plan) {
 Markup sheet_fire_watch(const Plan& plan) {
     const FireWatch& watch = plan.fire_watch;
     const Part in{"fire_watch", plan.units};
-    const Markup page =
-        element("h2", "Fire watch", {{"id", "fire-watch"}}) +
-        element("p", words("A second person, not the one who welds, from the first flame until ") +
-                         in.figure("after_s", watch.after.value) +
-                         words(fmt::format(" after the last heat; {}.", fire_rule_in_words(watch))));
+    const Markup page = element("h2", "Fire watch", {{"id", "fire-watch"}}) +
+                        element("p", "A second person, not the one who welds, from the first flame until " +
+                                         in.figure("after_s", watch.after.value) +
+                                         fmt::format(" after the last heat; {}.", fire_rule_in_words(watch)));
     if (watch.periods.empty())
         return page + element("p", no_watch_by_the_clock());
     PageTable table{.caption = "When the fire is watched; write in when it was",
@@ -153,15 +151,11 @@ Markup sheet_fire_watch(const Plan& plan) {
             return in.in("periods", i).figure(name, day_and_clock(plan.day->calendar, time), Shown::clock);
         };
         const WatchPeriod& period = watch.periods[i];
-        table.rows.push_back({at("from_s", period.from),
-                              at("until_s", period.until),
-                              at("looked_until_s", period.looked_until),
-                              {},
-                              {},
-                              {}});
+        table.add(at("from_s", period.from), at("until_s", period.until),
+                  at("looked_until_s", period.looked_until), "", "", "");
     }
     return page + written(table) +
-           element("p", in.figure("total_s", watch.total) + words(" ") + words(watch_moves_with_the_heat()));
+           element("p", in.figure("total_s", watch.total) + " " + watch_moves_with_the_heat());
 }
 
 } // namespace ringfill

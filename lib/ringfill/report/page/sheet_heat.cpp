@@ -13,8 +13,8 @@ PageTable::Row step_row(const HeatStep& step, const Part& in) {
     const Markup to = step.stage == HeatStage::warm_up
                           ? in.figure("to_degC", show_minimum(step.to, in.units), Shown::up)
                           : in.figure("to_degC", step.to);
-    return {in.text("step", std::string(step_name(step.stage))), words(place_of(step)),
-            in.figure("s", step.time), in.figure("from_degC", step.from), to};
+    return PageTable::row(in.text("step", std::string(step_name(step.stage))), place_of(step),
+                          in.figure("s", step.time), in.figure("from_degC", step.from), to);
 }
 
 /// The steps of a run in short. @param list its name in the result.
@@ -32,8 +32,8 @@ Markup steps(const SheetBore& bore, const HeatRun& run, const std::string& capti
         run.steps.size(), {20, 13, 6},
         [&](std::size_t i) { return step_row(run.steps[i], bore.in(list, i)); },
         [&](std::size_t from, std::size_t before) {
-            return PageTable::Row{
-                words("…"), element("span", left_out(run, from, before), {{"class", "told"}}), {}, {}, {}};
+            return PageTable::row("…", element("span", left_out(run, from, before), {{"class", "told"}}), "",
+                                  "", "");
         });
     return written(table);
 }

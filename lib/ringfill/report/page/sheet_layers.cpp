@@ -8,13 +8,12 @@ namespace {
 PageTable::Row layer_row(const SheetBore& bore, std::size_t i) {
     const Layer& layer = bore.planned.layers[i];
     const Part in = bore.in("layers", i);
-    return {words("layer ") + in.figure("layer", i + 1),
-            in.figure("radius_before_mm", show(2.0 * layer.radius_before, bore.units), Shown::twice),
-            in.figure("radius_after_mm", show(2.0 * layer.radius_after, bore.units), Shown::twice),
-            in.figure("rings", layer.rings),
-            in.figure("torch_rpm", show_turning(layer.torch)),
-            in.figure("laid_kg", layer.laid),
-            in.figure("arc_s", layer.arc)};
+    return PageTable::row(
+        "layer " + in.figure("layer", i + 1),
+        in.figure("radius_before_mm", show(2.0 * layer.radius_before, bore.units), Shown::twice),
+        in.figure("radius_after_mm", show(2.0 * layer.radius_after, bore.units), Shown::twice),
+        in.figure("rings", layer.rings), in.figure("torch_rpm", show_turning(layer.torch)),
+        in.figure("laid_kg", layer.laid), in.figure("arc_s", layer.arc));
 }
 
 Markup layer_table(const SheetBore& bore) {
@@ -25,7 +24,7 @@ Markup layer_table(const SheetBore& bore) {
     table.add_list(
         bore.planned.layers.size(), {48, 30, 10}, [&](std::size_t i) { return layer_row(bore, i); },
         [](std::size_t from, std::size_t before) {
-            return PageTable::Row{words(fmt::format("… {} layers more, in the result file", before - from))};
+            return PageTable::row(fmt::format("… {} layers more, in the result file", before - from));
         });
     return written(table);
 }
@@ -34,30 +33,26 @@ PageTable::Row groove_row(const SheetBore& bore, std::size_t i) {
     const GrooveFill& fill = bore.planned.grooves[i];
     const Groove& groove = bore.worn.grooves[i];
     const Part in = bore.in("grooves", i);
-    const Markup name = words(fmt::format("groove {}, ", i + 1)) + in.given("diameter", groove.diameter) +
-                        words(" × ") + in.given("width", groove.width);
+    const Markup name = fmt::format("groove {}, ", i + 1) + in.given("diameter", groove.diameter) + " × " +
+                        in.given("width", groove.width);
     if (!(fill.volume > Volume()))
-        return {name, words("the skim takes it away"), {}, {}, {}, {}};
-    return {name,
-            words("fill before layer 1"),
-            in.figure("torch_rpm", show_turning(fill.torch)),
-            in.figure("travel_mm_min", fill.travel),
-            in.figure("laid_kg", fill.laid),
-            in.figure("arc_s", fill.arc)};
+        return PageTable::row(name, "the skim takes it away", "", "", "", "");
+    return PageTable::row(name, "fill before layer 1", in.figure("torch_rpm", show_turning(fill.torch)),
+                          in.figure("travel_mm_min", fill.travel), in.figure("laid_kg", fill.laid),
+                          in.figure("arc_s", fill.arc));
 }
 
 PageTable::Row face_row(const SheetBore& bore, std::size_t i) {
     const FacePad& pad = bore.planned.faces[i];
     const Face& face = bore.worn.faces[i];
     const Part in = bore.in("faces", i);
-    return {words(fmt::format("face {}, ", i + 1)) + in.given("inner", face.inner) + words(" to ") +
-                in.given("outer", face.outer) + words(", build ") + in.given("build", face.build),
-            in.figure("layers", pad.layers) + words(" × ") + in.figure("rings", pad.rings) + words(" rings"),
-            in.figure("torch_first_rpm", show_turning(pad.first_torch())) + words(" to ") +
-                in.figure("torch_last_rpm", show_turning(pad.last_torch())),
-            in.figure("travel_mm_min", pad.bead.travel),
-            in.figure("laid_kg", pad.laid),
-            in.figure("arc_s", pad.arc)};
+    return PageTable::row(fmt::format("face {}, ", i + 1) + in.given("inner", face.inner) + " to " +
+                              in.given("outer", face.outer) + ", build " + in.given("build", face.build),
+                          in.figure("layers", pad.layers) + " × " + in.figure("rings", pad.rings) + " rings",
+                          in.figure("torch_first_rpm", show_turning(pad.first_torch())) + " to " +
+                              in.figure("torch_last_rpm", show_turning(pad.last_torch())),
+                          in.figure("travel_mm_min", pad.bead.travel), in.figure("laid_kg", pad.laid),
+                          in.figure("arc_s", pad.arc));
 }
 
 Markup groove_and_face_table(const SheetBore& bore) {
@@ -81,11 +76,11 @@ Markup hole_list(const SheetBore& bore) {
     for (std::size_t i = 0; i < bore.worn.holes.size(); ++i) {
         const Hole& hole = bore.worn.holes[i];
         const Part in = bore.in("holes", i);
-        list += element("li", words(fmt::format("hole {}: ", i + 1)) + in.given("diameter", hole.diameter) +
-                                  words(", ") + in.given("depth", hole.depth) +
-                                  words(" from the near face, at ") + in.given("clock", hole.clock) +
-                                  words(hole.other_end ? ", other end: " + *hole.other_end
-                                                       : std::string(", other end not stated")));
+        list += element(
+            "li",
+            fmt::format("hole {}: ", i + 1) + in.given("diameter", hole.diameter) + ", " +
+                in.given("depth", hole.depth) + " from the near face, at " + in.given("clock", hole.clock) +
+                (hole.other_end ? ", other end: " + *hole.other_end : std::string(", other end not stated")));
     }
     return element("p", "Holes to plug before the weld and to open after it:") + element("ul", list);
 }

@@ -61,11 +61,9 @@ std::string gauge_line(const BoringPlan& boring, UnitSystem units) {
     std::string text = "the gauge must read";
     for (const GaugeReading& gauge : boring.gauge) {
         text += &gauge == &boring.gauge.front() ? " " : "; ";
-        if (boring.limits)
-            text += fmt::format("{} to {}", show_fine_low(boring.limits->low + gauge.growth, units),
-                                show_fine_high(boring.limits->high + gauge.growth, units));
-        else
-            text += show_fine(boring.final_diameter + gauge.growth, units);
+        text += gauge.limits ? fmt::format("{} to {}", show_fine_low(gauge.limits->first, units),
+                                           show_fine_high(gauge.limits->second, units))
+                             : show_fine(gauge.reading, units);
         text += fmt::format(" at {}", show(gauge.at, units));
     }
     return text + fmt::format(" (gauge at {}).", show(celsius(reference_temperature_degC), units));
