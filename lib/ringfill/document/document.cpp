@@ -1,8 +1,9 @@
 #include <ringfill/document/document.hpp>
 
-#include <charconv>
+#include <algorithm>
 #include <utility>
 
+#include <ringfill/document/number_text.hpp>
 #include <ringfill/fault/excerpt.hpp>
 #include <ringfill/fault/printable.hpp>
 
@@ -14,8 +15,7 @@ namespace {
 const Value* take_step(const Value& here, std::string_view& path) {
     if (path.front() == '[') {
         const std::size_t close = std::min(path.find(']'), path.size());
-        std::size_t index = std::string_view::npos;
-        std::from_chars(path.data() + 1, path.data() + close, index);
+        const auto index = static_cast<std::size_t>(whole_number(path.substr(1, close - 1)).value_or(-1));
         path.remove_prefix(std::min(close + 1, path.size()));
         const auto* list = here.list();
         return list && index < list->size() ? &(*list)[index] : nullptr;

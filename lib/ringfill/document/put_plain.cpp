@@ -2,17 +2,16 @@
 
 #include <algorithm>
 #include <array>
-#include <bit>
-#include <charconv>
 #include <cmath>
 #include <cstdint>
+#include <cstring>
 #include <limits>
 #include <optional>
 #include <stdexcept>
-#include <system_error>
 
 #include <fmt/format.h>
 
+#include <ringfill/document/number_text.hpp>
 #include <ringfill/fault/printable.hpp>
 
 namespace ringfill {
@@ -72,7 +71,9 @@ std::optional<Fifteen> fifteen_at_once(double number) {
     constexpr long double doubtful = 1e-3L;
     if (std::numeric_limits<long double>::digits < 64 || !(number >= 1e-5 && number < 1e15))
         return std::nullopt;
-    const int log2 = static_cast<int>(std::bit_cast<std::uint64_t>(number) >> 52U) - 1023;
+    std::uint64_t bits = 0;
+    std::memcpy(&bits, &number, sizeof bits);
+    const int log2 = static_cast<int>(bits >> 52U) - 1023;
     Fifteen result{0, (log2 * 78'913) >> 18}; // log2 × log10(2), rounded down: the exponent or one less
     const auto scaled = [&] {
         return static_cast<long double>(number) *
@@ -90,18 +91,12 @@ std::optional<Fifteen> fifteen_at_once(double number) {
     return result;
 }
 
-/// The same of any number that is not 0, by the standard library.
+/// The same of any number that is not 0, by the format library.
 Fifteen fifteen_of(double number) {
-    std::array<char, 32> signs = {};
-    const char* const end =
-        std::to_chars(signs.data(), signs.data() + signs.size(), number, std::chars_format::scientific, 14)
-            .ptr;
-    const char* const exponent_at = std::find(signs.data(), signs.data() + signs.size(), 'e');
-    Fifteen result;
-    std::from_chars(exponent_at + (exponent_at[1] == '+' ? 2 : 1), end, result.exponent);
-    signs[1] = signs[0]; // over the point, so that the fifteen digits stand together
-    std::from_chars(signs.data() + 1, exponent_at, result.digits);
-    return result;
+    std::string signs = fmt::format("{:.14e}", number); // d.dddddddddddddde±dd
+    signs.erase(1, 1);
+    const auto power = static_cast<int>(whole_number(std::string_view(signs).substr(17)).value());
+    return {whole_number(std::string_view(signs).substr(0, 15)).value(), signs[16] == '-' ? -power : power};
 }
 
 } // namespace
@@ -149,11 +144,9 @@ void put_number(TextEnd& out, double number) {
     if (number < 0)
         out.put('-');
     if (fifteen.exponent < -5 || fifteen.exponent > 14) {
-        double rounded = 0;
-        const std::string text = fmt::format("{}e{}", digits, fifteen.exponent - 14);
-        if (std::from_chars(text.data(), text.data() + text.size(), rounded).ec != std::errc())
-            rounded = size; // the largest of all, rounded up, would be past all numbers
-        out.put(fmt::format("{}", rounded));
+        const double rounded = nearest_number(fmt::format("{}e{}", digits, fifteen.exponent - 14));
+        // the largest of all, rounded up, would be past all numbers
+        out.put(fmt::format("{}", std::isfinite(rounded) ? rounded : size));
         return;
     }
     lay_out(out, digits.substr(0, digits.find_last_not_of('0') + 1), fifteen.exponent);

@@ -13,6 +13,7 @@
 
 #include <fmt/format.h>
 
+#include <ringfill/document/number_text.hpp>
 #include <ringfill/fault/printable.hpp>
 
 namespace ringfill {
@@ -73,9 +74,6 @@ std::optional<double> long_number(std::string_view typed) {
            : read.is_uint64() ? static_cast<double>(read.get_uint64())
                               : read.get_double();
 }
-
-constexpr std::array exact_powers = {1e0,  1e1,  1e2,  1e3,  1e4,  1e5,  1e6,  1e7,  1e8,  1e9,  1e10, 1e11,
-                                     1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22};
 
 /// Puts a character into a text as UTF-8.
 void put_character(std::string& to, std::uint32_t code) {
@@ -223,50 +221,33 @@ bool Scanner::number(Value& to) {
         ++at_;
     else if (!digits(Broken::ends_early))
         return false;
-    const std::size_t whole_digits = at_ - whole;
-    std::size_t fraction = at_;
-    std::size_t fraction_digits = 0;
+    const std::size_t point = at_;
     if (here_is('.')) {
-        fraction = ++at_;
-        if (!digits(whole_digits > 19 ? Broken::ends_early : Broken::syntax))
-            return false;
-        fraction_digits = at_ - fraction;
-    }
-    std::int64_t exponent = 0;
-    const bool has_exponent = here_is('e') || here_is('E');
-    if (has_exponent) {
         ++at_;
-        const bool is_below_one = here_is('-');
-        const bool is_signed = is_below_one || here_is('+');
+        if (!digits(point - whole > 19 ? Broken::ends_early : Broken::syntax))
+            return false;
+    }
+    if (here_is('e') || here_is('E')) {
+        ++at_;
+        const bool is_signed = here_is('-') || here_is('+');
         at_ += is_signed ? 1 : 0;
         const std::size_t first = at_;
         if (!digits(is_signed ? Broken::syntax : Broken::ends_early))
             return false;
+        std::int64_t exponent = 0;
         for (std::size_t i = first; i < at_; ++i) {
             exponent = 10 * exponent + (text_[i] - '0');
             if (exponent > INT_MAX)
                 return stop(Broken::syntax, i);
         }
-        exponent = is_below_one ? -exponent : exponent;
     }
-    std::optional<double> read;
-    exponent -= static_cast<std::int64_t>(fraction_digits);
-    if (whole_digits + fraction_digits <= 15 && std::abs(exponent) <= 22) {
-        std::int64_t mantissa = 0;
-        for (std::size_t i = whole; i < whole + whole_digits; ++i)
-            mantissa = 10 * mantissa + (text_[i] - '0');
-        for (std::size_t i = fraction; i < fraction + fraction_digits; ++i)
-            mantissa = 10 * mantissa + (text_[i] - '0');
-        const bool is_whole = fraction_digits == 0 && !has_exponent;
-        const double exact = static_cast<double>(mantissa);
-        const double power = exact_powers[static_cast<std::size_t>(std::abs(exponent))];
-        const double size = exponent < 0 ? exact / power : exact * power;
-        read = is_negative && !(is_whole && mantissa == 0) ? -size : size;
-    } else {
+    auto read = short_number(text_.substr(whole, at_ - whole));
+    if (!read)
         read = long_number(text_.substr(begin, at_ - begin));
-        if (!read)
-            return stop(Broken::syntax, at_);
-    }
+    else if (is_negative && (*read != 0 || at_ > point)) // a whole -0 is 0
+        *read = -*read;
+    if (!read)
+        return stop(Broken::syntax, at_);
     if (is_open_comment(text_, at_))
         return stop_at_end();
     if (!std::isfinite(*read) && faults_.size() < most_faults)

@@ -1,7 +1,9 @@
 #include <ringfill/units/decimal.hpp>
 
-#include <charconv>
 #include <cmath>
+#include <limits>
+
+#include <ringfill/document/number_text.hpp>
 
 namespace ringfill {
 namespace {
@@ -39,12 +41,13 @@ std::optional<int> exponent_of(std::string_view text) {
     if (text.front() != 'e' && text.front() != 'E')
         return std::nullopt;
     text.remove_prefix(1);
-    if (text.starts_with('+'))
+    const bool is_below_one = text.starts_with('-');
+    if (is_below_one || text.starts_with('+'))
         text.remove_prefix(1);
-    int exponent = 0;
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), exponent);
-    const bool whole = error == std::errc() && end == text.data() + text.size();
-    return whole ? std::optional(exponent) : std::nullopt;
+    const auto exponent = whole_number(text);
+    if (!exponent || *exponent > std::numeric_limits<int>::max())
+        return std::nullopt;
+    return static_cast<int>(is_below_one ? -*exponent : *exponent);
 }
 
 } // namespace

@@ -1,12 +1,12 @@
 #include <ringfill/units/measure.hpp>
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <optional>
 
 #include <fmt/format.h>
 
+#include <ringfill/document/number_text.hpp>
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/units/factor.hpp>
@@ -30,27 +30,20 @@ void skip_blanks(std::string_view& rest) {
 /// A number without sign at the front of a text: digits, point, exponent. Takes it off. One too large to hold
 /// is infinite, one too small is 0.
 std::optional<double> take_decimal(std::string_view& rest) {
-    if (rest.empty() || (!is_digit(rest.front()) && rest.front() != '.'))
+    const std::string_view typed = rest.substr(0, number_length(rest));
+    if (typed.empty())
         return std::nullopt;
-    double number = 0;
-    const auto [end, error] = std::from_chars(rest.data(), rest.data() + rest.size(), number);
-    if (error == std::errc::invalid_argument)
-        return std::nullopt;
-    const std::string_view typed = rest.substr(0, static_cast<std::size_t>(end - rest.data()));
     rest.remove_prefix(typed.size());
-    if (error == std::errc::result_out_of_range)
-        number = typed.find('-') == std::string_view::npos ? HUGE_VAL : 0.0;
-    return number;
+    return nearest_number(typed);
 }
 
 std::optional<double> take_whole(std::string_view& rest) {
     const std::size_t digits = std::min(rest.find_first_not_of("0123456789"), rest.size());
-    double number = 0;
-    if (digits == 0 || digits > 9)
+    const auto number = digits > 9 ? std::nullopt : whole_number(rest.substr(0, digits));
+    if (!number)
         return std::nullopt;
-    std::from_chars(rest.data(), rest.data() + digits, number);
     rest.remove_prefix(digits);
-    return number;
+    return static_cast<double>(*number);
 }
 
 /// A fraction at the front of a text, n/d with d over 0. Takes it off only if it is one.
