@@ -21,9 +21,11 @@ Time minutes(double number) {
 }
 
 FireWatch watch_by(std::optional<std::string> asked = std::nullopt) {
-    const auto watch = fire_watch(shop().cautions.fire_rules, asked, UnitSystem::metric);
-    REQUIRE(watch);
-    return *watch;
+    std::vector<Fault> faults;
+    const auto rule = watch_rule(shop().cautions.fire_rules, asked, UnitSystem::metric, faults);
+    REQUIRE(rule);
+    REQUIRE(faults.empty());
+    return {*rule, {}, {}};
 }
 
 std::string job_with(const std::string& site, const std::string& bores) {
@@ -57,7 +59,9 @@ TEST_CASE("the fire is watched by the rule set that the job names, or by the lon
     CHECK(watch_by("NFPA51B-2014").after.value == minutes(30));
     CHECK(watch_by("NFPA51B-2019").after.value == minutes(60));
     CHECK(watch_by("JCoP-10").clear.value == in_si<Length>(10));
-    CHECK_FALSE(fire_watch(shop().cautions.fire_rules, "nobody's", UnitSystem::metric));
+    std::vector<Fault> faults;
+    CHECK_FALSE(watch_rule(shop().cautions.fire_rules, "nobody's", UnitSystem::metric, faults));
+    CHECK(faults.size() == 1);
 }
 
 TEST_CASE("a rule set that asks for less than others is told so, in each of its figures") {
@@ -73,7 +77,7 @@ TEST_CASE("no rule set that is added makes the longest watch shorter") {
     auto rules = shop().cautions.fire_rules;
     std::mt19937 dice(7); // NOLINT(cert-msc32-c, cert-msc51-cpp): the same rules each time
     std::uniform_real_distribution<double> minute(1, 300);
-    FireWatch before = watch_by();
+    WatchRule before = watch_by();
     for (int i = 0; i < 200; ++i) {
         FireRule rule{fmt::format("rule {}", i),
                       {minutes(minute(dice)), "own"},
@@ -85,7 +89,8 @@ TEST_CASE("no rule set that is added makes the longest watch shorter") {
             rule.checks_every = Sourced<Time>{minutes(minute(dice)), "own"};
         }
         rules.push_back(rule);
-        const FireWatch after = *fire_watch(rules, std::nullopt, UnitSystem::metric);
+        std::vector<Fault> faults;
+        const WatchRule after = *watch_rule(rules, std::nullopt, UnitSystem::metric, faults);
         CHECK(after.after.value >= before.after.value);
         CHECK(after.clear.value >= before.clear.value);
         CHECK(after.checks_for->value >= before.checks_for->value);
@@ -96,7 +101,8 @@ TEST_CASE("no rule set that is added makes the longest watch shorter") {
 
 TEST_CASE("the watch goes on through pauses that are shorter than its minutes after the last heat") {
     FireWatch watch = watch_by("29CFR1910.252");
-    watch_over(watch, {{minutes(200), minutes(260)}, {minutes(0), minutes(60)}, {minutes(89), minutes(100)}});
+    watch = watch_over(
+        watch, {{minutes(200), minutes(260)}, {minutes(0), minutes(60)}, {minutes(89), minutes(100)}});
     REQUIRE(watch.periods.size() == 2);
     CHECK(watch.periods[0].from == minutes(0));
     CHECK(watch.periods[0].last_heat == minutes(100));
@@ -106,7 +112,7 @@ TEST_CASE("the watch goes on through pauses that are shorter than its minutes af
     CHECK(watch.total == minutes(130 + 90));
 
     watch = watch_by("JCoP-10");
-    watch_over(watch, {{minutes(10), minutes(20)}, {minutes(12), minutes(15)}});
+    watch = watch_over(watch, {{minutes(10), minutes(20)}, {minutes(12), minutes(15)}});
     REQUIRE(watch.periods.size() == 1);
     CHECK(watch.periods[0].last_heat == minutes(20));
     CHECK(watch.periods[0].until == minutes(80));

@@ -24,6 +24,13 @@ Job job_with(const std::string& path) {
       "faces": [{ "inner": "95 mm", "outer": "150 mm", "build": "2 mm" }] }] })");
 }
 
+BoreWeld weld_of(const std::vector<Layer>& layers, const std::vector<GrooveFill>& grooves = {}) {
+    BoreWeld weld;
+    weld.layers = layers;
+    weld.grooves = grooves;
+    return weld;
+}
+
 double sum(const std::vector<Time>& rings) {
     double total = 0;
     for (const Time& ring : rings)
@@ -38,8 +45,7 @@ TEST_CASE("the rings of every pass take as long as the pass, in the sequence of 
         CAPTURE(path);
         const Job job = job_with(path);
         const BorePlan bore = plan(job, testing::shop()).bores.front();
-        const auto passes = ring_times(job.bores[0].grooves, bore.grooves, bore.layers, bore.bead,
-                                       bore.torch_path, bore.faces);
+        const auto passes = ring_times(job.bores[0].grooves, bore);
         REQUIRE(passes.size() == 1 + bore.layers.size() + static_cast<std::size_t>(bore.faces[0].layers));
         CHECK(passes[0].pass == "groove 1");
         CHECK_THAT(sum(passes[0].rings), WithinRel(bore.grooves[0].arc.value(), 1e-9));
@@ -72,7 +78,7 @@ TEST_CASE("far too many rings are not followed") {
     std::vector<Layer> layers(3);
     for (Layer& layer : layers)
         layer.rings = 7'000;
-    CHECK(ring_times({}, {}, layers, Bead{}, TorchPath::ring, {}).empty());
+    CHECK(ring_times({}, weld_of(layers)).empty());
 }
 
 // By hand: two and a half turns on a floor of 98 mm are three rings of 20 s each; a groove without metal is
@@ -85,34 +91,34 @@ TEST_CASE("a groove is one layer of whole turns, named by its place in the bore"
     fill.volume = in_si<Volume>(1e-6);
     fill.path = in_si<Length>(2.5 * std::numbers::pi * 0.098);
     fill.arc = in_si<Time>(60);
-    const auto passes = ring_times({groove, groove}, {empty, fill}, {}, Bead{}, TorchPath::ring, {});
+    const auto passes = ring_times({groove, groove}, weld_of({}, {empty, fill}));
     REQUIRE(passes.size() == 1);
     CHECK(passes[0].pass == "groove 2");
     CHECK(passes[0].layer == 1);
     REQUIRE(passes[0].rings.size() == 3);
     CHECK_THAT(passes[0].rings[0].value(), WithinRel(20, 1e-12));
     fill.path = in_si<Length>(2 * std::numbers::pi * 0.098);
-    CHECK(ring_times({groove}, {fill}, {}, Bead{}, TorchPath::ring, {})[0].rings.size() == 2);
+    CHECK(ring_times({groove}, weld_of({}, {fill}))[0].rings.size() == 2);
     fill.path = in_si<Length>(2.0005 * std::numbers::pi * 0.098);
-    CHECK(ring_times({groove}, {fill}, {}, Bead{}, TorchPath::ring, {})[0].rings.size() == 3);
+    CHECK(ring_times({groove}, weld_of({}, {fill}))[0].rings.size() == 3);
     fill.path = in_si<Length>(0.5 * std::numbers::pi * 0.098);
-    CHECK(ring_times({groove}, {fill}, {}, Bead{}, TorchPath::ring, {})[0].rings.size() == 1);
+    CHECK(ring_times({groove}, weld_of({}, {fill}))[0].rings.size() == 1);
 }
 
 TEST_CASE("twenty thousand rings are followed, one more is too many") {
     std::vector<Layer> layers(2);
     layers[0].rings = 19'000;
     layers[1].rings = 1'000;
-    CHECK(ring_times({}, {}, layers, Bead{}, TorchPath::ring, {}).size() == 2);
+    CHECK(ring_times({}, weld_of(layers)).size() == 2);
     Groove groove;
     groove.diameter = millimetres(98);
-    CHECK(ring_times({groove}, {GrooveFill()}, layers, Bead{}, TorchPath::ring, {}).size() == 2); // empty
+    CHECK(ring_times({groove}, weld_of(layers, {GrooveFill()})).size() == 2); // empty
     GrooveFill fill;
     fill.volume = in_si<Volume>(1e-6);
     fill.path = std::numbers::pi * groove.diameter;
-    CHECK(ring_times({groove}, {fill}, layers, Bead{}, TorchPath::ring, {}).empty());
+    CHECK(ring_times({groove}, weld_of(layers, {fill})).empty());
     layers[1].rings = 1'001;
-    CHECK(ring_times({}, {}, layers, Bead{}, TorchPath::ring, {}).empty());
+    CHECK(ring_times({}, weld_of(layers)).empty());
 }
 
 // By hand: 15 000 rings of the bore and 10 x 1000 of a face.

@@ -17,7 +17,7 @@ TEST_CASE("a second person and an extinguisher are loaded, with the hours that a
     CHECK(lines[0].source == "NFPA51B-2019");
     CHECK(lines[1].item == "extinguisher 2-A:20-B:C");
 
-    watch_over(watch, {{in_si<Time>(0), in_si<Time>(7'200)}});
+    watch = watch_over(watch, {{in_si<Time>(0), in_si<Time>(7'200)}});
     lines = take_fire_watch(watch);
     CHECK(lines[0].why ==
           "not the one who welds; from the first flame to 1 h 00 min after the last heat, 3 h 00 min in all");
@@ -28,7 +28,7 @@ TEST_CASE("a watch of more than eight hours asks for relief") {
     const auto why = [](double seconds) {
         FireWatch watch;
         watch.after = {in_si<Time>(3'600), "NFPA51B-2019"};
-        watch_over(watch, {{in_si<Time>(0), in_si<Time>(seconds - 3'600)}});
+        watch = watch_over(watch, {{in_si<Time>(0), in_si<Time>(seconds - 3'600)}});
         return take_fire_watch(watch)[0].why;
     };
     CHECK_THAT(why(8 * 3'600), Catch::EndsWith("8 h 00 min in all"));

@@ -30,6 +30,15 @@ Build ring() {
     return build;
 }
 
+/// Layers in that ring.
+BoreWeld ring_of(std::vector<Layer> layers, const Deposition& deposition) {
+    BoreWeld weld;
+    weld.build = ring();
+    weld.layers = std::move(layers);
+    weld.deposition = deposition;
+    return weld;
+}
+
 WornBore sixty_long() {
     WornBore bore;
     bore.length = mm(60);
@@ -47,8 +56,7 @@ TEST_CASE("wire is laid metal over efficiency and ten centimetres a start") {
 // Computed case (closed form by hand): of a weld from 51 to 47 mm over 60 mm, 0.580039 kg, boring to 50 mm
 // cuts away 0.430590 kg; the rest is kept.
 TEST_CASE("kept is what stays between skim and finish size") {
-    const Metal sum =
-        metal(sixty_long(), ring(), {layer_of(0.4, 60), layer_of(0.3, 50)}, {}, {}, steel_wire());
+    const Metal sum = metal(sixty_long(), ring_of({layer_of(0.4, 60), layer_of(0.3, 50)}, steel_wire()), 0);
     CHECK_THAT(sum.kept.value(), WithinAbs(0.580039 - 0.430590, 1e-6));
     CHECK_THAT(sum.kept_share, WithinRel(sum.kept.value() / 0.7, 1e-13));
     CHECK_THAT(sum.laid.value(), WithinRel(0.7, 1e-14));
@@ -67,8 +75,10 @@ TEST_CASE("faces and grooves add their metal, time and starts, and not to the ke
     groove.volume = in_si<Volume>(1e-6);
     groove.laid = kg(0.1);
     groove.arc = in_si<Time>(15);
-    const Metal sum = metal(sixty_long(), ring(), {layer_of(0.4, 60), layer_of(0.3, 50)}, {face, face},
-                            {groove, GrooveFill()}, steel_wire());
+    BoreWeld weld = ring_of({layer_of(0.4, 60), layer_of(0.3, 50)}, steel_wire());
+    weld.faces = {face, face};
+    weld.grooves = {groove, GrooveFill()};
+    const Metal sum = metal(sixty_long(), weld, 0);
     CHECK_THAT(sum.laid.value(), WithinRel(1.8, 1e-14));
     CHECK_THAT(sum.arc.value(), WithinRel(265, 1e-14));
     CHECK(sum.starts == 2 + 2 * 3 + 1);
@@ -80,10 +90,8 @@ TEST_CASE("breaks of the arc add their starts and trims") {
     Deposition laid;
     laid.efficiency = 0.8;
     laid.linear_mass = in_si<LinearMass>(0.006);
-    Metal sum;
-    sum.laid = in_si<Mass>(4);
-    sum.starts = 3;
-    add_breaks(sum, 7, laid);
+    const Metal sum =
+        metal(sixty_long(), ring_of({layer_of(1, 60), layer_of(1, 50), layer_of(2, 40)}, laid), 7);
     CHECK(sum.breaks == 7);
     CHECK(sum.starts == 10);
     CHECK_THAT(sum.wire.value(), WithinRel(4 / 0.8 + 10 * 0.1 * 0.006, 1e-12));

@@ -87,7 +87,7 @@ GaugeReading gauge_reading(const BoringPlan& plan, const Sourced<Temperature>& a
 } // namespace
 
 BoringPlan bore_boring(const WeldedBore& welded, const BarSettings& settings, const Cutting& cutting,
-                       const Sourced<double>& expansion, const std::vector<SizeStep>& steps) {
+                       const std::optional<Sourced<double>>& expansion, const std::vector<SizeStep>& steps) {
     std::vector<Fault> faults;
     BoringPlan plan;
     plan.settings = settings;
@@ -104,7 +104,8 @@ BoringPlan bore_boring(const WeldedBore& welded, const BarSettings& settings, co
     add_times(plan, welded, cutting);
     refuse_absurd(plan, welded.bore);
     plan.roughness = roughness(settings.feed.value, cutting.nose_radius.value);
-    plan.expansion = expansion;
+    plan.expansion = expansion.value_or(cutting.expansion);
+    plan.expansion_is_general = !expansion;
     for (const Sourced<Temperature>& at : {cutting.finish_below, cutting.rough_below})
         plan.gauge.push_back(gauge_reading(plan, at));
     return plan;

@@ -55,8 +55,8 @@ struct WeldedBore {
 
 /// Plans the boring of a bore. Throws Faulty (Origin::job): a size class or size that is not known, a rough
 /// cut, stroke or edge life that cannot be meant.
-/// @param expansion α of the base metal, with its source [1/K].
+/// @param expansion α of the base metal, with its source [1/K]; nothing: that of the table counts.
 BoringPlan bore_boring(const WeldedBore& welded, const BarSettings& settings, const Cutting& cutting,
-                       const Sourced<double>& expansion, const std::vector<SizeStep>& steps);
+                       const std::optional<Sourced<double>>& expansion, const std::vector<SizeStep>& steps);
 
 } // namespace ringfill

@@ -5,6 +5,8 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include <ringfill/day/clock.hpp>
+#include <ringfill/fault/nearest.hpp>
 #include <ringfill/table/braces.hpp>
 
 namespace ringfill {
@@ -17,8 +19,8 @@ bool is_more(const std::optional<Sourced<Quantity>>& one, const std::optional<So
 
 /// Of each figure the longest of the sets whose name fits.
 template <class Fits>
-FireWatch longest_of(const std::vector<FireRule>& rules, Fits fits) {
-    FireWatch watch;
+WatchRule longest_of(const std::vector<FireRule>& rules, Fits fits) {
+    WatchRule watch;
     for (const FireRule& rule : rules) {
         if (!fits(rule.name))
             continue;
@@ -38,7 +40,7 @@ FireWatch longest_of(const std::vector<FireRule>& rules, Fits fits) {
     return watch;
 }
 
-std::string more_than(const FireWatch& watch, const FireWatch& longest, UnitSystem units) {
+std::string more_than(const WatchRule& watch, const WatchRule& longest, UnitSystem units) {
     std::string text;
     const auto add = [&](const std::string& one) { text += (text.empty() ? "" : ", ") + one; };
     if (longest.after.value > watch.after.value)
@@ -50,34 +52,75 @@ std::string more_than(const FireWatch& watch, const FireWatch& longest, UnitSyst
     return text;
 }
 
+/// From the first to the last entry of a piece with fire in it.
+std::optional<HotSpan> hot_span(const Schedule& day, const std::string& piece) {
+    std::optional<HotSpan> span;
+    for (const DayEntry& entry : day.entries)
+        if (entry.fire && entry.bore == piece)
+            span = HotSpan{span ? span->from : entry.from, entry.to};
+    return span;
+}
+
+/// One of several alike, from its first flame to where nothing heats it any more.
+struct HotPiece {
+    std::string name;
+    HotSpan span;
+    Time slowed; ///< by a heater, the end of the span
+};
+
+std::vector<HotPiece> hot_pieces(const Schedule& day, const std::vector<BorePlan>& bores) {
+    std::vector<HotPiece> pieces;
+    for (const BorePlan& bore : bores)
+        for (int piece = 1; piece <= bore.count; ++piece) {
+            const std::string name = piece_name(bore, piece);
+            const Time slowed = slowed_by_heater(*bore.heat_balance);
+            if (const auto span = hot_span(day, name))
+                pieces.push_back({name, {span->from, span->to + slowed}, slowed});
+        }
+    return pieces;
+}
+
+Working as_it_is(std::string figure, double value, std::string unit, std::string source) {
+    return {std::move(figure), "1*t", {{"t", value, unit}}, value, unit, std::move(source)};
+}
+
 } // namespace
 
-std::optional<FireWatch> fire_watch(const std::vector<FireRule>& rules,
-                                    const std::optional<std::string>& asked, UnitSystem units) {
-    FireWatch longest = longest_of(rules, [](const std::string&) { return true; });
-    if (!asked || *asked == longest_fire_rule)
-        return longest.rules.empty() ? std::nullopt : std::optional(std::move(longest));
-    FireWatch watch = longest_of(rules, [&](const std::string& name) { return name == *asked; });
-    if (watch.rules.empty())
+std::optional<WatchRule> watch_rule(const std::vector<FireRule>& rules,
+                                    const std::optional<std::string>& asked, UnitSystem units,
+                                    std::vector<Fault>& faults) {
+    WatchRule longest = longest_of(rules, [](const std::string&) { return true; });
+    const bool any = !asked || *asked == longest_fire_rule;
+    WatchRule rule =
+        any ? longest : longest_of(rules, [&](const std::string& name) { return name == *asked; });
+    if (rule.rules.empty()) {
+        std::vector<std::string> known = {std::string(longest_fire_rule)};
+        for (const FireRule& one : rules)
+            known.push_back(one.name);
+        const std::string name = asked.value_or(known.front());
+        faults.push_back(fault_at_path("site.fire_rules", fmt::format("\"{}\"", name),
+                                       "is no rule of the fire watch in the table of cautions",
+                                       suggest(name, known)));
         return std::nullopt;
-    watch.longest = false;
-    watch.others = more_than(watch, longest, units);
-    return watch;
+    }
+    rule.longest = any;
+    if (!any)
+        rule.others = more_than(rule, longest, units);
+    return rule;
 }
 
-std::string fire_rule_in_words(const FireWatch& watch) {
-    if (watch.longest)
-        return fmt::format("the longest of the rule sets known: {}", fmt::join(watch.rules, ", "));
-    return fmt::format("the job asks for {}{}", fmt::join(watch.rules, ", "),
-                       watch.others.empty() ? std::string()
-                                            : fmt::format("; others ask for {}", watch.others));
+std::string fire_rule_in_words(const WatchRule& rule) {
+    if (rule.longest)
+        return fmt::format("the longest of the rule sets known: {}", fmt::join(rule.rules, ", "));
+    return fmt::format("the job asks for {}{}", fmt::join(rule.rules, ", "),
+                       rule.others.empty() ? std::string() : fmt::format("; others ask for {}", rule.others));
 }
 
-void watch_over(FireWatch& watch, std::vector<HotSpan> spans) {
+FireWatch watch_over(const WatchRule& rule, std::vector<HotSpan> spans) {
+    FireWatch watch{rule, {}, {}};
     std::sort(spans.begin(), spans.end(),
               [](const HotSpan& one, const HotSpan& other) { return one.from < other.from; });
     const Time looks = watch.checks_for ? watch.checks_for->value : Time();
-    watch.periods.clear();
     for (const HotSpan& span : spans) {
         const Time last = watch.periods.empty() ? span.to : std::max(watch.periods.back().last_heat, span.to);
         if (watch.periods.empty() || span.from > watch.periods.back().until)
@@ -87,9 +130,78 @@ void watch_over(FireWatch& watch, std::vector<HotSpan> spans) {
             watch.periods.back() = {watch.periods.back().from, last, last + watch.after.value,
                                     last + watch.after.value + looks};
     }
-    watch.total = Time();
     for (const WatchPeriod& period : watch.periods)
         watch.total += period.until - period.from;
+    return watch;
+}
+
+Time slowed_by_heater(const HeatBalance& balance) {
+    const bool by_flame = balance.hot.run.slow_heat > Energy() || balance.cold().run.slow_heat > Energy();
+    return by_flame ? std::max(balance.hot.run.cooling_to_rough.value_or(Time()),
+                               balance.cold().run.cooling_to_rough.value_or(Time()))
+                    : Time();
+}
+
+FireWatch fire_watch(const WatchRule& rule, const std::optional<DayPlan>& day,
+                     const std::vector<BorePlan>& bores) {
+    std::vector<HotSpan> spans;
+    if (day)
+        for (const auto& [piece, span, slowed] : hot_pieces(day->day, bores))
+            spans.push_back(span);
+    return watch_over(rule, std::move(spans));
+}
+
+std::vector<std::string> fire_watch_notes(const FireWatch& watch, const DayPlan& day,
+                                          const std::vector<BorePlan>& bores) {
+    std::vector<std::string> notes;
+    for (const auto& [piece, span, slowed] : hot_pieces(day.day, bores))
+        if (slowed > Time())
+            notes.push_back(fmt::format(
+                "{}: somebody stays with the heater that slows its cooling, to {}; a blanket may do instead.",
+                piece, day_and_clock(day.calendar, span.to)));
+    for (const WatchPeriod& period : watch.periods)
+        if (period.until > working_end(day.calendar, period.from))
+            notes.push_back(fmt::format("fire watch: it goes on to {}, after the working day has ended.",
+                                        day_and_clock(day.calendar, period.until)));
+    return notes;
+}
+
+std::vector<Working> fire_watch_working(const FireWatch& watch) {
+    std::vector<Working> work = {
+        as_it_is("fire_watch.after_s", watch.after.value.value(), "s", watch.after.source),
+        as_it_is("fire_watch.clear_m", watch.clear.value.value(), "m", watch.clear.source)};
+    const double after = watch.after.value.value();
+    double looks = 0;
+    if (watch.checks_for) {
+        looks = watch.checks_for->value.value();
+        work.push_back(as_it_is("fire_watch.checks_for_s", looks, "s", watch.checks_for->source));
+        work.push_back(as_it_is("fire_watch.checks_every_s", watch.checks_every->value.value(), "s",
+                                watch.checks_every->source));
+    }
+    std::vector<double> lengths;
+    for (std::size_t i = 0; i < watch.periods.size(); ++i) {
+        const WatchPeriod& period = watch.periods[i];
+        const std::string figure = fmt::format("fire_watch.periods[{}]", i);
+        const double last = period.last_heat.value();
+        work.push_back(as_it_is(figure + ".from_s", period.from.value(), "s", "own"));
+        work.push_back({figure + ".until_s",
+                        "t_last + t_after",
+                        {{"t_last", last, "s"}, {"t_after", after, "s"}},
+                        period.until.value(),
+                        "s",
+                        watch.after.source});
+        work.push_back({figure + ".looked_until_s",
+                        "t_last + t_after + t_looks",
+                        {{"t_last", last, "s"}, {"t_after", after, "s"}, {"t_looks", looks, "s"}},
+                        period.looked_until.value(),
+                        "s",
+                        watch.checks_for ? watch.checks_for->source : watch.after.source});
+        lengths.push_back((period.until - period.from).value());
+    }
+    if (!lengths.empty())
+        work.push_back(
+            {"fire_watch.total_s", "sum(t)", {{"t", lengths, "s"}}, watch.total.value(), "s", "own"});
+    return work;
 }
 
 } // namespace ringfill

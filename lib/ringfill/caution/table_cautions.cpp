@@ -39,7 +39,7 @@ std::string text_of(const CautionRow& row, const WorkFacts& facts, const FireWat
 }
 
 /// What a row's triggers say together. A bore or procedure that one of them holds for is not open any more.
-struct RowAnswer {
+struct RowJudged {
     Answer answer = Answer::no;
     std::vector<std::string> about; ///< that it applies to, or is open for; empty: the job
     std::string because;
@@ -53,8 +53,8 @@ void add_new(std::vector<std::string>& names, const std::vector<std::string>& mo
             names.push_back(name);
 }
 
-RowAnswer answer_of(const CautionRow& row, const WorkFacts& facts) {
-    RowAnswer all;
+RowJudged answer_of(const CautionRow& row, const WorkFacts& facts) {
+    RowJudged all;
     bool of_job = false;
     for (const Trigger& trigger : row.triggers) {
         const Judged one = judged(trigger, facts);
@@ -117,7 +117,7 @@ std::vector<Caution> table_cautions(const CautionTable& table, const WorkFacts& 
                                     const FireWatch& watch) {
     std::vector<Caution> cautions;
     for (const CautionRow& row : table.rows) {
-        const RowAnswer answer = answer_of(row, facts);
+        const RowJudged answer = answer_of(row, facts);
         if (answer.answer == Answer::no)
             continue;
         Caution caution = caution_of(row, facts, watch);

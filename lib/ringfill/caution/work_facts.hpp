@@ -4,9 +4,7 @@
 #include <string>
 #include <vector>
 
-#include <ringfill/job/workshop.hpp>
-#include <ringfill/job/worn_bore.hpp>
-#include <ringfill/units/show.hpp>
+#include <ringfill/caution/fire_watch.hpp>
 
 namespace ringfill {
 
@@ -61,5 +59,16 @@ struct WorkFacts {
     std::optional<std::vector<FuelFacts>> fuels;
     bool fuel_is_assumed = false; ///< the job names no heater
 };
+
+/// A job whose work is planned, bore by bore in the order of the job.
+struct PlannedWork {
+    const Job& job;
+    const std::vector<Settings>& settings; ///< of the job's procedures, in their order
+    const std::vector<GivenBore>& given;
+    const std::vector<BorePlan>& bores;
+    const FireWatch& fire_watch;
+};
+
+WorkFacts work_facts(const PlannedWork& work, const Fuels& fuels);
 
 } // namespace ringfill

@@ -48,27 +48,25 @@ RingPass face_pass(std::size_t i, int layer, const FacePad& face) {
 
 } // namespace
 
-std::vector<RingPass> ring_times(const std::vector<Groove>& grooves, const std::vector<GrooveFill>& fills,
-                                 const std::vector<Layer>& layers, const Bead& bead, TorchPath path,
-                                 const std::vector<FacePad>& faces) {
+std::vector<RingPass> ring_times(const std::vector<Groove>& grooves, const BoreWeld& weld) {
     std::size_t rings = 0;
-    for (const Layer& layer : layers)
+    for (const Layer& layer : weld.layers)
         rings += static_cast<std::size_t>(layer.rings);
-    for (const FacePad& face : faces)
+    for (const FacePad& face : weld.faces)
         rings += static_cast<std::size_t>(face.layers) * static_cast<std::size_t>(face.rings);
     std::vector<RingPass> passes;
     for (std::size_t i = 0; i < grooves.size(); ++i)
-        rings += groove_rings(grooves[i], fills[i]);
+        rings += groove_rings(grooves[i], weld.grooves[i]);
     if (rings > most_rings_followed)
         return passes;
     for (std::size_t i = 0; i < grooves.size(); ++i)
-        if (fills[i].volume > Volume())
-            passes.push_back(groove_pass(i, grooves[i], fills[i]));
-    for (std::size_t i = 0; i < layers.size(); ++i)
-        passes.push_back(layer_pass(i, layers[i], bead, path));
-    for (std::size_t i = 0; i < faces.size(); ++i)
-        for (int layer = 1; layer <= faces[i].layers; ++layer)
-            passes.push_back(face_pass(i, layer, faces[i]));
+        if (weld.grooves[i].volume > Volume())
+            passes.push_back(groove_pass(i, grooves[i], weld.grooves[i]));
+    for (std::size_t i = 0; i < weld.layers.size(); ++i)
+        passes.push_back(layer_pass(i, weld.layers[i], weld.bead, weld.torch_path));
+    for (std::size_t i = 0; i < weld.faces.size(); ++i)
+        for (int layer = 1; layer <= weld.faces[i].layers; ++layer)
+            passes.push_back(face_pass(i, layer, weld.faces[i]));
     return passes;
 }
 

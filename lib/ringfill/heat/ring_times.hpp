@@ -3,10 +3,7 @@
 #include <string>
 #include <vector>
 
-#include <ringfill/job/procedure.hpp>
-#include <ringfill/weld/face_pad.hpp>
-#include <ringfill/weld/groove_fill.hpp>
-#include <ringfill/weld/passes.hpp>
+#include <ringfill/weld/bore_weld.hpp>
 
 namespace ringfill {
 
@@ -23,8 +20,6 @@ inline constexpr std::size_t most_rings_followed = 20'000;
 /// Every ring of a bore in the sequence of the work: grooves, bore, faces. A helix counts its turns and the
 /// closing ring; a groove its path in turns of its floor, all alike. Empty when there are more than
 /// most_rings_followed.
-std::vector<RingPass> ring_times(const std::vector<Groove>& grooves, const std::vector<GrooveFill>& fills,
-                                 const std::vector<Layer>& layers, const Bead& bead, TorchPath path,
-                                 const std::vector<FacePad>& faces);
+std::vector<RingPass> ring_times(const std::vector<Groove>& grooves, const BoreWeld& weld);
 
 } // namespace ringfill

@@ -6,8 +6,11 @@
 
 #include <range/v3/action/push_back.hpp>
 
+#include <ringfill/boring/boring_notes.hpp>
 #include <ringfill/caution/balance_rules.hpp>
 #include <ringfill/caution/weld_rules.hpp>
+#include <ringfill/plan/heat_uses.hpp>
+#include <ringfill/weld/settings_told.hpp>
 
 namespace ringfill {
 namespace {
@@ -25,8 +28,7 @@ void note_groove(std::vector<std::string>& notes, const WornBore& bore, const Gr
             "{} is so shallow that its metal is less than one ring; the first layer may fill it.", what));
 }
 
-} // namespace
-
+/// What is out of the usual in the weld and the heat of one bore.
 std::vector<std::string> bore_notes(const WornBore& bore, const BorePlan& planned, UnitSystem units) {
     std::vector<std::string> notes;
     if (!bore.boss_diameter)
@@ -59,6 +61,7 @@ std::vector<std::string> bore_notes(const WornBore& bore, const BorePlan& planne
     return notes;
 }
 
+/// Bores of one line share a set-up of the bar.
 std::vector<std::string> line_notes(const Job& job) {
     std::map<std::string, std::pair<int, std::string>> lines;
     for (const WornBore& bore : job.bores)
@@ -73,6 +76,46 @@ std::vector<std::string> line_notes(const Job& job) {
         if (bores.first > 1)
             notes.push_back(fmt::format("line {}: one set-up of the bar for {}.", line, bores.second));
     return notes;
+}
+
+} // namespace
+
+std::vector<std::string> notes(const PlannedWork& work, const PlannedDay& day, const Shop& shop) {
+    const Job& job = work.job;
+    std::vector<std::string> all;
+    const auto add = [&](std::vector<std::string> more) { ranges::push_back(all, std::move(more)); };
+    for (const Settings& one : work.settings)
+        add(one.notes);
+    for (std::size_t i = 0; i < work.bores.size(); ++i)
+        add(bore_notes(job.bores[i], work.bores[i], job.units));
+    add(line_notes(job));
+    for (std::size_t i = 0; i < work.bores.size(); ++i)
+        add(boring_notes(job.bores[i], work.bores[i].boring, shop.cutting, job.units));
+    if (job.boring.bar_speeds.empty())
+        add({"boring: the job lists no bar_speeds, so the revolutions are computed; set the next one down."});
+    add(day_notes(day));
+    if (day.day)
+        add(fire_watch_notes(work.fire_watch, *day.day, work.bores));
+    add(caution_notes(shop.cautions));
+    if (!job.prices.currency)
+        add({"quote: left out, because the job gives no prices.currency."});
+    return all;
+}
+
+std::vector<Assumed> assumed(const PlannedWork& work, const Cutting& cutting) {
+    std::vector<Assumed> all = work.job.assumed;
+    for (const Settings& one : work.settings)
+        leave_out_unfit(all, one);
+    ranges::push_back(all, heat_assumed(work.job, work.bores));
+    for (const Settings& one : work.settings)
+        ranges::push_back(all, one.assumed);
+    NeededFigures needed;
+    for (const BorePlan& bore : work.bores) {
+        needed.facing_feed = needed.facing_feed || !bore.boring.facing.empty();
+        needed.expansion = needed.expansion || bore.boring.expansion_is_general;
+    }
+    ranges::push_back(all, assumed_cutting(work.job.boring, cutting, needed, work.job.units));
+    return all;
 }
 
 } // namespace ringfill

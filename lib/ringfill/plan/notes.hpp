@@ -3,14 +3,17 @@
 #include <string>
 #include <vector>
 
-#include <ringfill/plan/plan.hpp>
+#include <ringfill/caution/cautions.hpp>
+#include <ringfill/day/day_plan.hpp>
+#include <ringfill/document/assumed.hpp>
+#include <ringfill/plan/shop.hpp>
 
 namespace ringfill {
 
-/// What is out of the usual in one bore's plan, in sentences.
-std::vector<std::string> bore_notes(const WornBore& bore, const BorePlan& planned, UnitSystem units);
+/// What is out of the usual in a plan, and what is no part of it, in sentences.
+std::vector<std::string> notes(const PlannedWork& work, const PlannedDay& day, const Shop& shop);
 
-/// Bores of one line share a set-up of the bar.
-std::vector<std::string> line_notes(const Job& job);
+/// The values that a plan counts with because the job leaves them out.
+std::vector<Assumed> assumed(const PlannedWork& work, const Cutting& cutting);
 
 } // namespace ringfill

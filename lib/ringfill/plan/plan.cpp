@@ -1,79 +1,106 @@
 #include <ringfill/plan/plan.hpp>
 
-#include <fmt/format.h>
-
 #include <range/v3/action/push_back.hpp>
+#include <range/v3/algorithm/find_if.hpp>
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/transform.hpp>
 
-#include <ringfill/caution/approved_rules.hpp>
-#include <ringfill/caution/balance_rules.hpp>
-#include <ringfill/caution/cold_rules.hpp>
-#include <ringfill/caution/face_rules.hpp>
-#include <ringfill/caution/ferrite_rules.hpp>
-#include <ringfill/caution/filler_rules.hpp>
-#include <ringfill/caution/form_rules.hpp>
-#include <ringfill/caution/fusion_rules.hpp>
-#include <ringfill/caution/position_rules.hpp>
-#include <ringfill/caution/preheat_rules.hpp>
-#include <ringfill/caution/suits_rules.hpp>
-#include <ringfill/caution/survey_rules.hpp>
-#include <ringfill/caution/weld_rules.hpp>
+#include <ringfill/caution/cautions.hpp>
 #include <ringfill/plan/heat_uses.hpp>
 #include <ringfill/plan/notes.hpp>
-#include <ringfill/plan/plan_balances.hpp>
-#include <ringfill/plan/plan_bore.hpp>
-#include <ringfill/plan/plan_boring.hpp>
-#include <ringfill/plan/plan_cautions.hpp>
-#include <ringfill/plan/plan_day.hpp>
-#include <ringfill/plan/plan_metals.hpp>
 #include <ringfill/plan/plan_quote.hpp>
 #include <ringfill/plan/plan_working.hpp>
-#include <ringfill/plan/settings_told.hpp>
 #include <ringfill/plan/too_much.hpp>
 #include <ringfill/plan/uses.hpp>
 #include <ringfill/take/take.hpp>
 #include <ringfill/take/take_fire_watch.hpp>
+#include <ringfill/take/take_inserts.hpp>
 #include <ringfill/weld/torch_fit.hpp>
 
 namespace ringfill {
 namespace {
 
-SettingsByProcedure all_settings(const Job& job, const Shop& shop, std::vector<Fault>& faults) {
-    SettingsByProcedure found;
+/// The settings of every procedure that stands, in the order of the job.
+std::vector<Settings> all_settings(const Job& job, const WeldTables& tables, std::vector<Fault>& faults) {
+    std::vector<Settings> found;
     for (const Procedure& procedure : job.procedures)
-        if (auto one = settings(procedure, shop, job.units, faults))
-            found.emplace(procedure.name, std::move(*one));
+        if (auto one = settings(procedure, tables, job.units, faults))
+            found.push_back(std::move(*one));
     return found;
+}
+
+/// The bores as given, and what is worked out for each without following its heat.
+struct Figures {
+    std::vector<GivenBore> given;
+    std::vector<BoreFigures> bores;
+};
+
+BoreFigures bore_figures(const GivenBore& given, BoreWeld weld, const Job& job, const Shop& shop,
+                         const WeldTables& tables) {
+    const auto& [bore, settings, base] = given;
+    BoreMetals metals = bore_metals(bore, weld, settings, base, tables);
+    const HeatSettings welding{settings.procedure, settings.filler, settings.deposition.current, weld.bead};
+    BoreHeat heat = bore_heat(bore, welding, job.site, family_of(shop.registry, bore.base), base, weld.build,
+                              weld.faces, weld.grooves);
+    const WeldedBore welded{bore,      weld.survey, weld.build, weld.layering.end_radius, weld.bead.valley,
+                            weld.faces};
+    BoringPlan boring = bore_boring(welded, bar_settings(job.boring, shop.cutting), shop.cutting,
+                                    base.expansion_per_K, shop.size_steps);
+    return {{std::move(weld)}, {std::move(metals)}, std::move(heat), std::move(boring)};
 }
 
 /// Plans every bore whose procedure stands and judges the others as far as it goes; the faults of all are
 /// collected.
-std::vector<BorePlan> plan_bores(const Job& job, const Shop& shop, const SettingsByProcedure& settings,
-                                 std::vector<Fault>& faults, const Progress& progress) {
-    std::vector<BorePlan> bores;
+Figures all_figures(const Job& job, const Shop& shop, const std::vector<Settings>& settings,
+                    const WeldTables& tables, std::vector<Fault>& faults, const Progress& progress) {
+    Figures all;
     std::size_t at = 0;
     for (const WornBore& bore : job.bores) {
         if (progress)
             progress("planning bore", ++at, job.bores.size());
         const Base* base = find_base(shop.registry, bore.base, bore.path + ".base", faults);
-        const auto own = settings.find(bore.procedure);
+        const auto own = ranges::find_if(
+            settings, [&](const Settings& one) { return one.procedure->name == bore.procedure; });
         try {
             if (own == settings.end()) {
                 prepare(bore, survey(bore.worn, bore.length));
                 continue;
             }
-            bores.push_back(plan_bore(bore, own->second));
+            BoreWeld weld = weld_bore(bore, *own);
+            const auto torch = torch_faults(bore, job.torch, weld.build, weld.layering, job.units);
             if (base) {
-                plan_metals(bores.back(), bore, own->second, shop, *base);
-                plan_heat(bores.back(), bore, own->second, job.site, shop.registry, *base);
-                plan_boring(bores.back(), bore, job, shop, *base);
+                all.given.push_back({bore, *own, *base});
+                all.bores.push_back(bore_figures(all.given.back(), std::move(weld), job, shop, tables));
             }
-            ranges::push_back(
-                faults, torch_faults(bore, job.torch, bores.back().build, bores.back().layering, job.units));
+            ranges::push_back(faults, torch);
         } catch (const Faulty& faulty) {
             if (faulty.origin() != Origin::job)
                 throw;
             ranges::push_back(faults, faulty.faults());
         }
+    }
+    return all;
+}
+
+/// Follows the heat of every bore, and counts its metal with the starts that this takes.
+std::vector<BorePlan> follow_bores(Figures figures, const Job& job, const Shop& shop,
+                                   const Progress& progress) {
+    std::vector<std::vector<RingPass>> passes;
+    for (std::size_t i = 0; i < figures.bores.size(); ++i)
+        passes.push_back(ring_times(job.bores[i].grooves, figures.bores[i]));
+    passes = if_followed(std::move(passes));
+    const auto heater = heat_source(job.heater, shop.fuels);
+    const Temperature ambient = job.site.ambient.value_or(usual_ambient);
+    std::vector<BorePlan> bores;
+    for (std::size_t i = 0; i < figures.bores.size(); ++i) {
+        if (progress)
+            progress("following the heat of bore", i + 1, figures.bores.size());
+        BoreFigures& bore = figures.bores[i];
+        FollowedHeat heat =
+            follow_heat({job.bores[i], bore.build, figures.given[i].base, bore.heat, passes[i], ambient,
+                         heater, shop.cutting.rough_below.value, shop.cutting.finish_below.value});
+        const Metal whole = metal(job.bores[i], bore, heat.breaks());
+        bores.push_back({std::move(bore), std::move(heat), whole});
     }
     return bores;
 }
@@ -92,125 +119,60 @@ Totals totals(const std::vector<BorePlan>& bores, const std::vector<GasUse>& gas
     return sum;
 }
 
-/// The largest bead laid in a bore: of its layers, of a face, or of a groove, which is filled unscaled.
-const Bead& largest_bead(const BorePlan& bore, const Settings& settings) {
-    const Bead* largest = &bore.bead;
-    for (const FacePad& face : bore.faces)
-        if (face.bead.section > largest->section)
-            largest = &face.bead;
-    for (const GrooveFill& groove : bore.grooves)
-        if (groove.volume > Volume() && settings.unscaled.section > largest->section)
-            largest = &settings.unscaled;
-    return *largest;
-}
-
-/// Whether every bore of a procedure waits for its metal to be identified, so that nothing rules yet.
-bool is_all_in_doubt(const Plan& plan, const Procedure& procedure) {
-    bool any = false;
-    for (const BorePlan& bore : plan.bores)
-        if (bore.procedure == procedure.name) {
-            if (!bore.heat.doubt)
-                return false;
-            any = true;
-        }
-    return any;
-}
-
-void judge(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
-    for (std::size_t i = 0; i < job.bores.size(); ++i)
-        ranges::push_back(plan.cautions, heat_stops(job.bores[i], plan.bores[i].heat, job.units));
-    std::vector<std::string> in_doubt;
-    for (const BorePlan& bore : plan.bores)
-        if (bore.heat.doubt)
-            in_doubt.push_back(bore.name);
-    ranges::push_back(plan.cautions,
-                      cold_cautions(job.site, job.units, in_doubt, in_doubt.size() == plan.bores.size()));
-    for (const Procedure& procedure : job.procedures)
-        if (const auto approved = approved_caution(procedure, job.units);
-            approved && !is_all_in_doubt(plan, procedure))
-            plan.cautions.push_back(*approved);
-    for (const Procedure& procedure : job.procedures) {
-        ranges::push_back(plan.cautions, form_cautions(procedure, *settings.at(procedure.name).filler));
-        ranges::push_back(plan.notes, settings.at(procedure.name).notes);
-        ranges::push_back(plan.assumed, settings.at(procedure.name).assumed);
-    }
-    for (std::size_t i = 0; i < job.bores.size(); ++i) {
-        const WornBore& bore = job.bores[i];
-        const BorePlan& planned = plan.bores[i];
-        ranges::push_back(plan.cautions, survey_cautions(bore, planned.survey, planned.build, job.units));
-        ranges::push_back(plan.cautions, weld_cautions(bore, planned.build, planned.bead, planned.layering,
-                                                       planned.deposition, job.units));
-        ranges::push_back(plan.cautions,
-                          position_cautions(bore, procedure_of(job, bore),
-                                            largest_bead(planned, settings.at(bore.procedure)), job.units));
-        ranges::push_back(plan.cautions, face_cautions(bore, planned.faces, job.units));
-        ranges::push_back(plan.cautions, filler_cautions(bore, procedure_of(job, bore)));
-        ranges::push_back(plan.cautions,
-                          suit_cautions(bore, procedure_of(job, bore),
-                                        planned.suit ? &*planned.suit : nullptr, planned.buffer));
-        if (planned.dilution)
-            ranges::push_back(plan.cautions,
-                              dilution_cautions(bore, procedure_of(job, bore), *planned.dilution));
-        if (planned.layer_metals)
-            ranges::push_back(plan.cautions,
-                              ferrite_cautions(bore, *planned.dilution, *planned.layer_metals));
-        ranges::push_back(plan.cautions, preheat_cautions(bore, procedure_of(job, bore), planned.heat,
-                                                          planned.build, job.units));
-        if (planned.heat_balance)
-            ranges::push_back(plan.cautions, balance_cautions(bore, *planned.heat_balance, job.units));
-        ranges::push_back(plan.cautions,
-                          fusion_cautions(bore, procedure_of(job, bore).travel, planned.bead, planned.faces));
-        ranges::push_back(plan.notes, bore_notes(bore, planned, job.units));
-    }
-    ranges::push_back(plan.notes, line_notes(job));
+/// Everything to load, line by line.
+std::vector<Need> needs(const PlannedWork& work, const std::vector<GasUse>& gases, const Shop& shop) {
+    const Job& job = work.job;
+    std::vector<Need> all =
+        take(wire_uses(job, work.given, work.bores), piece_uses(job, work.given, work.bores), gases,
+             job.reserve, shop.packs, shop.wear_parts, job.units);
+    const auto add = [&](std::vector<Need> more) { ranges::push_back(all, std::move(more)); };
+    add(take_sticks(stick_uses(work.bores), shop.sticks, job.units));
+    add(heat_needs(job, work.bores, shop));
+    add(take_holes(hole_uses(job), job.units));
+    const auto inserts = work.bores | ranges::views::transform([](const BorePlan& bore) {
+                             return InsertUse{bore.name, bore.count, bore.boring.edges};
+                         }) |
+                         ranges::to<std::vector>();
+    add(take_inserts(inserts, bar_settings(job.boring, shop.cutting).edge_life.source));
+    add(take_fire_watch(work.fire_watch));
+    return all;
 }
 
 } // namespace
 
-std::string piece_name(const BorePlan& bore, int piece) {
-    return bore.count > 1 ? fmt::format("{} {}", bore.name, piece) : bore.name;
-}
-
 Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     std::vector<Fault> faults;
-    const SettingsByProcedure settings = all_settings(job, shop, faults);
-    Plan result;
-    result.bores = plan_bores(job, shop, settings, faults, progress);
+    const WeldTables tables = weld_tables(shop);
+    const std::vector<Settings> settings = all_settings(job, tables, faults);
+    Figures figures = all_figures(job, shop, settings, tables, faults, progress);
     for (const auto& [filler, price] : job.prices.wire_kg)
         find_filler(shop.registry, filler, "prices.wire_kg." + filler, faults);
-    const std::optional<FireWatch> watch = fire_watch_of(job, shop, faults);
+    const auto rule = watch_rule(shop.cautions.fire_rules, job.site.fire_rules, job.units, faults);
     refuse_if_any(Origin::job, faults);
 
-    plan_balances(result.bores, job, shop, progress);
-    result.title = job.title;
-    result.units = job.units;
-    result.reserve = job.reserve;
-    const auto wires = wire_uses(job, result.bores, settings);
-    const auto gases = gas_uses(result.bores, settings);
-    result.totals = totals(result.bores, gases);
-    result.take = take(wires, piece_uses(job, result.bores, settings), gases, job.reserve, shop.packs,
-                       shop.wear_parts, job.units);
-    ranges::push_back(result.take, take_sticks(stick_uses(result.bores), shop.sticks, job.units));
-    ranges::push_back(result.take, heat_needs(job, result.bores, shop));
-    ranges::push_back(result.take, take_holes(hole_uses(job), job.units));
-    ranges::push_back(result.take, take_inserts(insert_uses(result.bores),
-                                                bar_settings(job.boring, shop.cutting).edge_life.source));
-    refuse_if_any(Origin::job, too_much(result.take));
-    result.assumed = job.assumed;
-    for (const auto& [name, one] : settings)
-        leave_out_unfit(result.assumed, one);
-    ranges::push_back(result.assumed, heat_assumed(job, result.bores));
-    judge(result, job, settings);
-    judge_boring(result, job, shop.cutting);
-    plan_day(result, job, shop);
-    result.fire_watch = *watch;
-    plan_fire_watch(result);
-    ranges::push_back(result.take, take_fire_watch(result.fire_watch));
-    judge_by_table(result, job, shop, settings);
-    plan_quote(result, job, shop, faults);
+    Plan plan;
+    plan.title = job.title;
+    plan.units = job.units;
+    plan.reserve = job.reserve;
+    const std::vector<GivenBore> given = figures.given;
+    plan.bores = follow_bores(std::move(figures), job, shop, progress);
+    const PlannedDay day = plan_day(job, plan.bores, shop.standing_times);
+    plan.day = day.day;
+    plan.fire_watch = fire_watch(*rule, plan.day, plan.bores);
+    const PlannedWork work{job, settings, given, plan.bores, plan.fire_watch};
+    const auto gases = gas_uses(given, plan.bores);
+    plan.totals = totals(plan.bores, gases);
+    plan.take = needs(work, gases, shop);
+    refuse_if_any(Origin::job, too_much(plan.take));
+    const CautionTables judged_by{shop.cautions, shop.cutting, shop.fuels, shop.registry};
+    plan.cautions = cautions(work, judged_by);
+    plan.sources = cited(plan.cautions, judged_by);
+    plan.notes = notes(work, day, shop);
+    plan.assumed = assumed(work, shop.cutting);
+    plan.quote = plan_quote(plan, day.no_day, job, shop, faults);
     refuse_if_any(Origin::job, faults);
-    gather_working(result, job, settings);
-    return result;
+    plan.working = plan_working(plan, given, shop.cutting);
+    return plan;
 }
 
 } // namespace ringfill

@@ -9,9 +9,7 @@
 
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/plan/day_work.hpp>
 #include <ringfill/plan/heat_uses.hpp>
-#include <ringfill/plan/plan_cautions.hpp>
 #include <ringfill/units/factor.hpp>
 
 namespace ringfill {
@@ -70,23 +68,18 @@ std::optional<double> energy_kwh(const std::vector<BorePlan>& bores, const Shop&
 
 } // namespace
 
-void plan_quote(Plan& plan, const Job& job, const Shop& shop, std::vector<Fault>& faults) {
-    if (!job.prices.currency) {
-        plan.notes.push_back(fmt::format("quote: left out, because the job gives no {}.", "prices.currency"));
-        return;
-    }
+std::optional<Quote> plan_quote(const Plan& plan, const std::string& no_day, const Job& job, const Shop& shop,
+                                std::vector<Fault>& faults) {
+    if (!job.prices.currency)
+        return std::nullopt;
     const Currency* currency = find_currency(*job.prices.currency, shop, faults);
     if (!currency)
-        return;
-    const QuoteFacts facts{job.prices,
-                           *currency,
-                           plan.take,
-                           shop.packs,
-                           job.units,
-                           plan.day ? std::optional(hours_of(plan)) : std::nullopt,
-                           no_day_because(plan.bores),
-                           energy_kwh(plan.bores, shop)};
-    plan.quote = quote(facts, faults);
+        return std::nullopt;
+    const QuoteFacts facts{job.prices, *currency,
+                           plan.take,  shop.packs,
+                           job.units,  plan.day ? std::optional(hours_of(plan)) : std::nullopt,
+                           no_day,     energy_kwh(plan.bores, shop)};
+    return quote(facts, faults);
 }
 
 } // namespace ringfill

@@ -6,8 +6,10 @@
 
 namespace ringfill {
 
-/// Adds the quote to a plan whose day, fire watch and list of what to take stand. Without a currency there is
-/// none, and a note says so. Noted: a currency that the table does not have, and what quote() notes.
-void plan_quote(Plan& plan, const Job& job, const Shop& shop, std::vector<Fault>& faults);
+/// The quote of a plan whose day, fire watch and list of what to take stand. Without a currency there is
+/// none. Noted: a currency that the table does not have, and what quote() notes.
+/// @param no_day why there is no day.
+std::optional<Quote> plan_quote(const Plan& plan, const std::string& no_day, const Job& job, const Shop& shop,
+                                std::vector<Fault>& faults);
 
 } // namespace ringfill

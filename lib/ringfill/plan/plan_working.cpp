@@ -1,15 +1,12 @@
 #include <ringfill/plan/plan_working.hpp>
 
-#include <ringfill/plan/plan_cautions.hpp>
-#include <ringfill/plan/plan_day.hpp>
-
 #include <functional>
-#include <utility>
 
 #include <range/v3/action/push_back.hpp>
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
+#include <ringfill/boring/boring_working.hpp>
 #include <ringfill/heat/balance_working.hpp>
 #include <ringfill/heat/heat_working.hpp>
 #include <ringfill/quote/quote_working.hpp>
@@ -21,7 +18,9 @@
 namespace ringfill {
 namespace {
 
-std::vector<Working> bore_working(const WornBore& bore, BorePlan& planned, const Settings& settings) {
+std::vector<Working> bore_working(const GivenBore& given, const BorePlan& planned, const Cutting& cutting) {
+    const WornBore& bore = given.bore;
+    const Settings& settings = given.settings;
     const WeldFigures weld{bore,
                            planned.build,
                            planned.deposition,
@@ -46,7 +45,9 @@ std::vector<Working> bore_working(const WornBore& bore, BorePlan& planned, const
                               planned.heat));
     if (planned.heat_balance)
         append(work, balance_working(bore, planned.build, planned.metal.arc, *planned.heat_balance));
-    append(work, std::exchange(planned.boring_working, {}));
+    const WeldedBore welded{
+        bore, planned.survey, planned.build, planned.layering.end_radius, planned.bead.valley, planned.faces};
+    append(work, boring_working(welded, planned.boring, cutting));
     return work;
 }
 
@@ -85,10 +86,11 @@ std::vector<Working> filler_totals(const Plan& plan, const Input& counts) {
     return work;
 }
 
-std::vector<Working> totals_working(const Plan& plan, const SettingsByProcedure& settings) {
+std::vector<Working> totals_working(const Plan& plan, const std::vector<GivenBore>& given) {
     const Input counts{"n", each(plan, [](const BorePlan& bore) { return static_cast<double>(bore.count); })};
     const auto of_gas = [&](const std::function<double(const Settings&)>& value) {
-        return each(plan, [&](const BorePlan& bore) { return value(settings.at(bore.procedure)); });
+        return given | ranges::views::transform([&](const GivenBore& bore) { return value(bore.settings); }) |
+               ranges::to<std::vector>();
     };
     std::vector<Working> work = filler_totals(plan, counts);
     ranges::push_back(
@@ -115,20 +117,20 @@ std::vector<Working> totals_working(const Plan& plan, const SettingsByProcedure&
 
 } // namespace
 
-void gather_working(Plan& plan, const Job& job, const SettingsByProcedure& settings) {
-    std::vector<Working>& work = plan.working;
+std::vector<Working> plan_working(const Plan& plan, const std::vector<GivenBore>& given,
+                                  const Cutting& cutting) {
+    std::vector<Working> work;
     for (std::size_t i = 0; i < plan.bores.size(); ++i)
-        ranges::push_back(
-            work, under(element_path("bores", i),
-                        bore_working(job.bores[i], plan.bores[i], settings.at(plan.bores[i].procedure))));
-    append(work, totals_working(plan, settings));
+        append(work, under(element_path("bores", i), bore_working(given[i], plan.bores[i], cutting)));
+    append(work, totals_working(plan, given));
     if (plan.day)
         append(work, day_working(*plan.day));
     append(work, fire_watch_working(plan.fire_watch));
     for (std::size_t i = 0; i < plan.take.size(); ++i)
-        append(work, under(element_path("take", i), std::exchange(plan.take[i].working, {})));
+        append(work, under(element_path("take", i), plan.take[i].working));
     if (plan.quote)
         append(work, quote_working(*plan.quote));
+    return work;
 }
 
 } // namespace ringfill

@@ -2,12 +2,13 @@
 
 #include <vector>
 
-#include <ringfill/plan/uses.hpp>
+#include <ringfill/plan/plan.hpp>
 
 namespace ringfill {
 
-/// Puts together how every figure of a plan was reached: bore by bore, then the totals and what to take.
-/// What boring and the lines to take had of it is moved there.
-void gather_working(Plan& plan, const Job& job, const SettingsByProcedure& settings);
+/// How every figure of a plan was reached: bore by bore, then the totals, the day, what to take and the
+/// quote.
+std::vector<Working> plan_working(const Plan& plan, const std::vector<GivenBore>& given,
+                                  const Cutting& cutting);
 
 } // namespace ringfill

@@ -16,6 +16,7 @@
 #include <ringfill/table/sticks.hpp>
 #include <ringfill/table/suits.hpp>
 #include <ringfill/table/wear_parts.hpp>
+#include <ringfill/weld/settings.hpp>
 
 namespace ringfill {
 
@@ -36,6 +37,11 @@ struct Shop {
     CautionTable cautions;
     std::vector<Currency> currencies;
 };
+
+/// The part of a shop that a weld is planned with.
+inline WeldTables weld_tables(const Shop& shop) {
+    return {shop.registry, shop.gases, shop.processes, shop.suits};
+}
 
 /// Reads every table on the shelf and loads the plugins in some folders, once. A family that does not load is
 /// told in the registry. Throws Faulty (Origin::table, Origin::file).

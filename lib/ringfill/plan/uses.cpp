@@ -90,12 +90,13 @@ void add_trial(std::vector<TrialRing>& trials, const BorePlan& bore, std::map<st
 
 } // namespace
 
-std::vector<WireUse> wire_uses(const Job& job, const std::vector<BorePlan>& bores,
-                               const SettingsByProcedure& settings) {
+std::vector<WireUse> wire_uses(const Job& job, const std::vector<GivenBore>& given,
+                               const std::vector<BorePlan>& bores) {
     std::vector<WireUse> uses;
     std::map<std::string, Length> largest;
-    for (const BorePlan& bore : bores) {
-        const Settings& own = settings.at(bore.procedure);
+    for (std::size_t i = 0; i < bores.size(); ++i) {
+        const BorePlan& bore = bores[i];
+        const Settings& own = given[i].settings;
         if (own.deposition.piece)
             continue;
         WireUse& use = use_of(uses, own);
@@ -115,12 +116,13 @@ std::vector<WireUse> wire_uses(const Job& job, const std::vector<BorePlan>& bore
     return uses;
 }
 
-std::vector<PieceUse> piece_uses(const Job& job, const std::vector<BorePlan>& bores,
-                                 const SettingsByProcedure& settings) {
+std::vector<PieceUse> piece_uses(const Job& job, const std::vector<GivenBore>& given,
+                                 const std::vector<BorePlan>& bores) {
     std::vector<PieceUse> uses;
     std::map<std::string, Length> largest;
-    for (const BorePlan& bore : bores) {
-        const Settings& own = settings.at(bore.procedure);
+    for (std::size_t i = 0; i < bores.size(); ++i) {
+        const BorePlan& bore = bores[i];
+        const Settings& own = given[i].settings;
         if (!own.deposition.piece)
             continue;
         PieceUse& use = use_of_pieces(uses, own);
@@ -144,10 +146,11 @@ std::vector<HoleUse> hole_uses(const Job& job) {
     return uses;
 }
 
-std::vector<GasUse> gas_uses(const std::vector<BorePlan>& bores, const SettingsByProcedure& settings) {
+std::vector<GasUse> gas_uses(const std::vector<GivenBore>& given, const std::vector<BorePlan>& bores) {
     std::vector<GasUse> uses;
-    for (const BorePlan& bore : bores) {
-        const Settings& own = settings.at(bore.procedure);
+    for (std::size_t i = 0; i < bores.size(); ++i) {
+        const BorePlan& bore = bores[i];
+        const Settings& own = given[i].settings;
         if (!own.gas)
             continue;
         GasUse& use = use_of(uses, *own.gas);

@@ -11,31 +11,24 @@ Mass wire_for(Mass laid, int starts, const Deposition& deposition) {
            static_cast<double>(starts) * in_si<Length>(trim_a_start) * deposition.linear_mass;
 }
 
-void add_breaks(Metal& metal, int breaks, const Deposition& deposition) {
-    metal.breaks += breaks;
-    metal.starts += breaks;
-    metal.wire = wire_for(metal.laid, metal.starts, deposition);
-}
-
-Metal metal(const WornBore& bore, const Build& build, const std::vector<Layer>& layers,
-            const std::vector<FacePad>& faces, const std::vector<GrooveFill>& grooves,
-            const Deposition& deposition) {
+Metal metal(const WornBore& bore, const BoreWeld& weld, int breaks) {
+    const Deposition& deposition = weld.deposition;
     Metal sum;
-    for (const Layer& layer : layers) {
+    for (const Layer& layer : weld.layers) {
         sum.laid += layer.laid;
         sum.arc += layer.arc;
         ++sum.starts;
     }
-    const Length r_f = build.finish_radius;
-    sum.kept = deposition.density * std::numbers::pi * (build.mean_radius * build.mean_radius - r_f * r_f) *
-               bore.length;
+    const Length r_f = weld.build.finish_radius;
+    sum.kept = deposition.density * std::numbers::pi *
+               (weld.build.mean_radius * weld.build.mean_radius - r_f * r_f) * bore.length;
     sum.kept_share = (sum.kept / sum.laid).value();
-    for (const FacePad& face : faces) {
+    for (const FacePad& face : weld.faces) {
         sum.laid += face.laid;
         sum.arc += face.arc;
         sum.starts += face.layers;
     }
-    for (const GrooveFill& groove : grooves) {
+    for (const GrooveFill& groove : weld.grooves) {
         sum.laid += groove.laid;
         sum.arc += groove.arc;
         sum.starts += groove.volume > Volume() ? 1 : 0;
@@ -45,6 +38,8 @@ Metal metal(const WornBore& bore, const Build& build, const std::vector<Layer>& 
         if (deposition.piece->form == FillerForm::stick)
             sum.starts = sum.pieces;
     }
+    sum.breaks = breaks;
+    sum.starts += breaks;
     sum.wire = wire_for(sum.laid, sum.starts, deposition);
     return sum;
 }

@@ -1,11 +1,6 @@
 #pragma once
 
-#include <vector>
-
-#include <ringfill/survey/skim.hpp>
-#include <ringfill/weld/face_pad.hpp>
-#include <ringfill/weld/groove_fill.hpp>
-#include <ringfill/weld/passes.hpp>
+#include <ringfill/weld/bore_weld.hpp>
 
 namespace ringfill {
 
@@ -24,14 +19,11 @@ struct Metal {
     double kept_share = 0; ///< of the mass of the bore's own layers
 };
 
-/// Adds up the layers, faces and grooves of one bore. Metal kept and its share are of the bore's own layers
-/// only and are 0 or less when boring takes all of it, which can be only without a skim.
-Metal metal(const WornBore& bore, const Build& build, const std::vector<Layer>& layers,
-            const std::vector<FacePad>& faces, const std::vector<GrooveFill>& grooves,
-            const Deposition& deposition);
-
-/// Adds the starts after breaks of the arc, with the wire trimmed off before them.
-void add_breaks(Metal& metal, int breaks, const Deposition& deposition);
+/// Adds up the layers, faces and grooves of one bore, with a start after each break of the arc and the wire
+/// trimmed off before it. Metal kept and its share are of the bore's own layers only and are 0 or less when
+/// boring takes all of it, which can be only without a skim.
+/// @param breaks of the arc, for a stop or a reheat.
+Metal metal(const WornBore& bore, const BoreWeld& weld, int breaks);
 
 /// Wire that lays a mass: the mass over the efficiency, and the trim of each start; of electrodes and rods
 /// whole pieces [kg].

@@ -1,7 +1,7 @@
 #pragma once
 
 #include <ringfill/document/value.hpp>
-#include <ringfill/plan/day_plan.hpp>
+#include <ringfill/day/day_plan.hpp>
 
 namespace ringfill {
 

@@ -1,4 +1,4 @@
-#include <ringfill/plan/day_work.hpp>
+#include <ringfill/day/day_work.hpp>
 
 #include <algorithm>
 #include <map>

@@ -4,8 +4,10 @@
 #include <string>
 #include <vector>
 
+#include <ringfill/boring/bore_plan.hpp>
 #include <ringfill/day/work.hpp>
-#include <ringfill/plan/plan.hpp>
+#include <ringfill/job/job.hpp>
+#include <ringfill/table/standing_times.hpp>
 
 namespace ringfill {
 

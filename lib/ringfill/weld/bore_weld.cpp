@@ -1,7 +1,8 @@
-#include <ringfill/plan/plan_bore.hpp>
+#include <ringfill/weld/bore_weld.hpp>
 
 #include <fmt/format.h>
 
+#include <ringfill/weld/metal.hpp>
 #include <ringfill/weld/piece.hpp>
 #include <ringfill/weld/ring_closes.hpp>
 
@@ -30,41 +31,41 @@ std::vector<FacePad> lay_faces(const WornBore& bore, const Settings& settings) {
 
 } // namespace
 
-BorePlan plan_bore(const WornBore& bore, const Settings& settings) {
-    BorePlan plan;
-    plan.name = bore.name;
-    plan.count = bore.count;
-    plan.procedure = bore.procedure;
-    plan.filler = settings.procedure->filler;
-    plan.torch_path = settings.procedure->torch_path;
-    plan.travel_set = settings.procedure->travel;
-    plan.deposition = settings.deposition;
-    plan.survey = survey(bore.worn, bore.length);
-    if (plan.survey.smallest.radius <= Length()) // else the bore would be worn inside out
+BoreWeld weld_bore(const WornBore& bore, const Settings& settings) {
+    BoreWeld weld;
+    weld.name = bore.name;
+    weld.count = bore.count;
+    weld.procedure = bore.procedure;
+    weld.base = bore.base;
+    weld.filler = settings.procedure->filler;
+    weld.torch_path = settings.procedure->torch_path;
+    weld.travel_set = settings.procedure->travel;
+    weld.deposition = settings.deposition;
+    weld.survey = survey(bore.worn, bore.length);
+    if (weld.survey.smallest.radius <= Length()) // else the bore would be worn inside out
         throw Faulty(Origin::job,
                      fault_at_path(bore.path + ".worn", {},
                                    fmt::format("has readings of {} so far apart that a smooth curve "
                                                "through them passes the target axis",
                                                bore.name),
                                    "check the readings for a slip"));
-    plan.build = prepare(bore, plan.survey);
+    weld.build = prepare(bore, weld.survey);
 
-    const auto layering = lay_layers(plan.build.skim_radius, plan.build.weld_to_radius, settings.unscaled,
+    const auto layering = lay_layers(weld.build.skim_radius, weld.build.weld_to_radius, settings.unscaled,
                                      settings.travel_limit);
     if (!layering ||
-        (plan.build.welded_length / (layering->scale * settings.unscaled.pitch)).value() > most_rings)
+        (weld.build.welded_length / (layering->scale * settings.unscaled.pitch)).value() > most_rings)
         throw Faulty(Origin::job, ring_closes(bore, settings.unscaled));
-    plan.layering = *layering;
-    plan.bead = scaled(settings.unscaled, layering->scale);
-    plan.layers =
-        lay(bore, plan.build, plan.bead, *layering, settings.procedure->torch_path, settings.deposition);
+    weld.layering = *layering;
+    weld.bead = scaled(settings.unscaled, layering->scale);
+    weld.layers =
+        lay(bore, weld.build, weld.bead, *layering, settings.procedure->torch_path, settings.deposition);
 
-    plan.faces = lay_faces(bore, settings);
+    weld.faces = lay_faces(bore, settings);
     for (const Groove& groove : bore.grooves)
-        plan.grooves.push_back(
-            fill_groove(groove, plan.build.mean_radius, settings.unscaled, settings.deposition));
-    plan.metal = metal(bore, plan.build, plan.layers, plan.faces, plan.grooves, settings.deposition);
-    if (plan.metal.pieces > most_pieces)
+        weld.grooves.push_back(
+            fill_groove(groove, weld.build.mean_radius, settings.unscaled, settings.deposition));
+    if (metal(bore, weld, 0).pieces > most_pieces)
         throw Faulty(
             Origin::job,
             fault_at_path(
@@ -73,14 +74,7 @@ BorePlan plan_bore(const WornBore& bore, const Settings& settings) {
                             settings.deposition.piece->form == FillerForm::stick ? "electrodes" : "rods",
                             bore.name),
                 "take thicker ones, and check the bore's size and wear"));
-    return plan;
-}
-
-void plan_heat(BorePlan& plan, const WornBore& bore, const Settings& settings, const Site& site,
-               const Registry& registry, const Base& base) {
-    const HeatSettings heat{settings.procedure, settings.filler, settings.deposition.current, plan.bead};
-    plan.heat = bore_heat(bore, heat, site, family_of(registry, bore.base), base, plan.build, plan.faces,
-                          plan.grooves);
+    return weld;
 }
 
 } // namespace ringfill

@@ -1,4 +1,4 @@
-#include <ringfill/plan/plan_day.hpp>
+#include <ringfill/day/day_plan.hpp>
 
 #include <algorithm>
 
@@ -6,7 +6,7 @@
 
 #include <range/v3/algorithm/any_of.hpp>
 
-#include <ringfill/plan/day_work.hpp>
+#include <ringfill/day/day_work.hpp>
 
 namespace ringfill {
 namespace {
@@ -58,30 +58,16 @@ bool long_bore_is_hot(const std::vector<BorePlan>& bores, const std::vector<Line
     return false;
 }
 
-std::string long_bore_note(const std::vector<BorePlan>& bores, const std::vector<LineWork>& lines,
-                           Time working_day) {
-    if (long_bore_is_hot(bores, lines, working_day))
-        return fmt::format("day: one bore is hot for longer than the {} worked a day: have a second "
-                           "pair of hands, or keep it at its preheat over the night.",
-                           show(working_day));
-    return fmt::format("day: one bore is welded for longer than the {} worked a day: have a second pair of "
-                       "hands, or stop for the night; it has no preheat to be kept.",
-                       show(working_day));
-}
-
 } // namespace
 
-void plan_day(Plan& plan, const Job& job, const Shop& shop) {
-    if (const std::string why = no_day_because(plan.bores); !why.empty()) {
-        plan.notes.push_back(fmt::format("day: left out, because {}.", why));
-        return;
-    }
-    const auto& times = shop.standing_times;
+PlannedDay plan_day(const Job& job, const std::vector<BorePlan>& bores, const std::vector<StepTime>& times) {
+    if (std::string why = no_day_because(bores); !why.empty())
+        return {std::nullopt, std::move(why)};
     const auto of = [&](std::string_view step) { return step_time(times, step).time.value; };
     const WorkBlock arrive{{{"unload and make the place safe", of("arrive")}}};
     WorkBlock leave{{{"pack and hand over", of("leave")}}};
     leave.steps.front().phase = Phase::clean_up;
-    const auto lines = line_works(job, plan.bores, times);
+    const auto lines = line_works(job, bores, times);
     DayPlan day;
     day.calendar = {job.workday.start, job.workday.length, late_enough};
     day.change_over = job.workday.change_over;
@@ -89,12 +75,32 @@ void plan_day(Plan& plan, const Job& job, const Shop& shop) {
     day.one_by_one = lay_out(arrive, lines, leave, day.calendar, day.change_over, Turns::one_by_one).ends;
     day.arc = sum_of(seconds_of(day.day, true));
     day.worked = sum_of(seconds_of(day.day, false));
-    if (const auto wait = crack_test_wait(plan.bores))
+    if (const auto wait = crack_test_wait(bores))
         day.back = ReturnVisit{*wait, begin_at(day.calendar, day.day.ends + *wait, of("crack test")),
                                of("crack test")};
     if (day.day.runs_over)
-        plan.notes.push_back(long_bore_note(plan.bores, lines, day.calendar.working_day));
-    plan.day = std::move(day);
+        day.long_bore = long_bore_is_hot(bores, lines, day.calendar.working_day) ? LongBore::with_preheat
+                                                                                 : LongBore::without_preheat;
+    return {std::move(day), {}};
+}
+
+std::vector<std::string> day_notes(const PlannedDay& planned) {
+    if (!planned.day)
+        return {fmt::format("day: left out, because {}.", planned.no_day)};
+    const std::string worked = show(planned.day->calendar.working_day);
+    switch (planned.day->long_bore) {
+    case LongBore::with_preheat:
+        return {fmt::format("day: one bore is hot for longer than the {} worked a day: have a second pair of "
+                            "hands, or keep it at its preheat over the night.",
+                            worked)};
+    case LongBore::without_preheat:
+        return {fmt::format("day: one bore is welded for longer than the {} worked a day: have a second pair "
+                            "of hands, or stop for the night; it has no preheat to be kept.",
+                            worked)};
+    case LongBore::none:
+        break;
+    }
+    return {};
 }
 
 std::vector<Working> day_working(const DayPlan& day) {

@@ -1,4 +1,4 @@
-#include <ringfill/plan/boring_notes.hpp>
+#include <ringfill/boring/boring_notes.hpp>
 
 #include <algorithm>
 

@@ -6,10 +6,21 @@
 
 #include <ringfill/document/assumed.hpp>
 #include <ringfill/job/job.hpp>
-#include <ringfill/plan/shop.hpp>
+#include <ringfill/material/registry.hpp>
+#include <ringfill/table/gases.hpp>
+#include <ringfill/table/processes.hpp>
+#include <ringfill/table/suits.hpp>
 #include <ringfill/weld/bead.hpp>
 
 namespace ringfill {
+
+/// What a weld is planned with, of the shop.
+struct WeldTables {
+    const Registry& registry;
+    const std::vector<Gas>& gases;
+    const Processes& processes;
+    const std::vector<Suit>& suits;
+};
 
 /// A procedure with everything that its filler and gas add to it.
 struct Settings {
@@ -28,6 +39,13 @@ struct Settings {
     std::vector<std::string> notes;
 };
 
+/// A bore of the job with the settings of its procedure and the metal it is made of, each found once.
+struct GivenBore {
+    const WornBore& bore;
+    const Settings& settings;
+    const Base& base;
+};
+
 /// The transfer that the job names, where it is the one there is; else empty.
 std::string transfer_held(const Settings& settings);
 
@@ -37,7 +55,7 @@ inline constexpr double least_heat_share = 0.75;
 
 /// The settings of a procedure, or nothing after noting the faults: a filler or gas that is not known, a wire
 /// feed that cannot be found.
-std::optional<Settings> settings(const Procedure& procedure, const Shop& shop, UnitSystem units,
+std::optional<Settings> settings(const Procedure& procedure, const WeldTables& tables, UnitSystem units,
                                  std::vector<Fault>& faults);
 
 } // namespace ringfill

@@ -1,10 +1,9 @@
-#include <ringfill/plan/work_facts_of.hpp>
+#include <ringfill/caution/work_facts.hpp>
 
 #include <algorithm>
 
 #include <range/v3/algorithm/any_of.hpp>
 #include <range/v3/algorithm/find.hpp>
-#include <range/v3/algorithm/find_if.hpp>
 
 namespace ringfill {
 namespace {
@@ -60,7 +59,9 @@ Arc arc_of(FillerForm form) {
     return form == FillerForm::stick ? Arc::stick : form == FillerForm::rod ? Arc::rod : Arc::wire;
 }
 
-BoreFacts bore_facts(const BorePlan& planned, const WornBore& bore, const Shop& shop, const Filler& filler) {
+BoreFacts bore_facts(const BorePlan& planned, const GivenBore& given) {
+    const WornBore& bore = given.bore;
+    const Filler& filler = *given.settings.filler;
     BoreFacts facts;
     facts.name = bore.name;
     if (planned.heat.preheat.minimum)
@@ -70,10 +71,8 @@ BoreFacts bore_facts(const BorePlan& planned, const WornBore& bore, const Shop& 
     facts.delayed_cracks = ranges::any_of(planned.heat.preheat.values, [](const AnsweredFigure& value) {
         return value.name == "crack_test_wait_s";
     });
-    std::vector<Fault> none; // the name is known: the bore is planned
-    const Base& base = *find_base(shop.registry, bore.base, bore.path, none);
-    facts.metal = {most_of("Mn", bore, base, filler), most_of("Cr", bore, base, filler),
-                   most_of("Ni", bore, base, filler), most_of("Cu", bore, base, filler)};
+    facts.metal = {most_of("Mn", bore, given.base, filler), most_of("Cr", bore, given.base, filler),
+                   most_of("Ni", bore, given.base, filler), most_of("Cu", bore, given.base, filler)};
     facts.holes = bore.holes;
     return facts;
 }
@@ -84,14 +83,15 @@ FuelFacts fuel_facts(const std::string& name, const Fuels& fuels) {
 }
 
 /// The fuels of the heat balances; the heater of the job also where there is none.
-std::optional<std::vector<FuelFacts>> burnt(const Plan& plan, const Job& job, const Fuels& fuels) {
+std::optional<std::vector<FuelFacts>> burnt(const std::vector<BorePlan>& bores, const Job& job,
+                                            const Fuels& fuels) {
     std::vector<FuelFacts> found;
     bool open = false;
     const auto add = [&](const std::string& fuel) {
         if (!fuel.empty() && ranges::find(found, fuel, &FuelFacts::name) == found.end())
             found.push_back(fuel_facts(fuel, fuels));
     };
-    for (const BorePlan& bore : plan.bores)
+    for (const BorePlan& bore : bores)
         if (bore.heat_balance)
             add(bore.heat_balance->heater.fuel);
         else if (job.heater)
@@ -103,26 +103,22 @@ std::optional<std::vector<FuelFacts>> burnt(const Plan& plan, const Job& job, co
 
 } // namespace
 
-WorkFacts work_facts_of(const Plan& plan, const Job& job, const Shop& shop,
-                        const SettingsByProcedure& settings) {
+WorkFacts work_facts(const PlannedWork& work, const Fuels& fuels) {
     WorkFacts facts;
-    facts.site = job.site;
-    facts.units = job.units;
-    for (const Procedure& procedure : job.procedures) {
-        const auto uses = [&](const BorePlan& bore) { return bore.procedure == procedure.name; };
-        const auto bore = ranges::find_if(plan.bores, uses);
-        if (bore == plan.bores.end())
-            continue;
-        const Settings& own = settings.at(procedure.name);
-        facts.procedures.push_back({procedure.name, arc_of(own.filler->form),
-                                    bore->heat.current ? bore->heat.current : procedure.current,
-                                    own.gas != nullptr, carries_flux(own.filler->form)});
+    facts.site = work.job.site;
+    facts.units = work.job.units;
+    for (const Settings& own : work.settings) {
+        const Procedure& procedure = *own.procedure;
+        const auto bore = ranges::find(work.bores, procedure.name, &BorePlan::procedure);
+        if (bore != work.bores.end())
+            facts.procedures.push_back({procedure.name, arc_of(own.filler->form),
+                                        bore->heat.current ? bore->heat.current : procedure.current,
+                                        own.gas != nullptr, carries_flux(own.filler->form)});
     }
-    for (std::size_t i = 0; i < job.bores.size(); ++i)
-        facts.bores.push_back(
-            bore_facts(plan.bores[i], job.bores[i], shop, *settings.at(plan.bores[i].procedure).filler));
-    facts.fuels = burnt(plan, job, shop.fuels);
-    facts.fuel_is_assumed = !job.heater;
+    for (std::size_t i = 0; i < work.bores.size(); ++i)
+        facts.bores.push_back(bore_facts(work.bores[i], work.given[i]));
+    facts.fuels = burnt(work.bores, work.job, fuels);
+    facts.fuel_is_assumed = !work.job.heater;
     return facts;
 }
 

@@ -1,4 +1,4 @@
-#include <ringfill/plan/settings_told.hpp>
+#include <ringfill/weld/settings_told.hpp>
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>

@@ -1,4 +1,4 @@
-#include <ringfill/plan/settings.hpp>
+#include <ringfill/weld/settings.hpp>
 
 #include <algorithm>
 
@@ -11,8 +11,8 @@
 
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/plan/settings_told.hpp>
 #include <ringfill/weld/gas.hpp>
+#include <ringfill/weld/settings_told.hpp>
 
 namespace ringfill {
 namespace {
@@ -20,10 +20,10 @@ namespace {
 constexpr std::string_view no_gas = "none";
 
 /// The gases of the table with what they are.
-std::string known_gases(const Shop& shop) {
+std::string known_gases(const WeldTables& tables) {
     std::string text = "known here: ";
-    for (const Gas& gas : shop.gases)
-        text += fmt::format("{}{} ({})", &gas == &shop.gases.front() ? "" : ", ", gas.name, gas.words);
+    for (const Gas& gas : tables.gases)
+        text += fmt::format("{}{} ({})", &gas == &tables.gases.front() ? "" : ", ", gas.name, gas.words);
     return text;
 }
 
@@ -46,18 +46,18 @@ bool gas_fits_form(const Settings& found, std::vector<Fault>& faults) {
 }
 
 /// The gas of a procedure; null for none. False after noting that it is not known. The filler may be unknown.
-bool find_gas(Settings& found, const Shop& shop, std::vector<Fault>& faults) {
+bool find_gas(Settings& found, const WeldTables& tables, std::vector<Fault>& faults) {
     if (!gas_fits_form(found, faults))
         return false;
     if (found.procedure->gas.empty())
         return true;
     const std::string& name = found.procedure->gas;
-    for (const Gas& gas : shop.gases)
+    for (const Gas& gas : tables.gases)
         if (gas.name == name)
             found.gas = &gas;
     if (found.gas || (name == no_gas && (!found.filler || found.filler->gases.empty())))
         return true;
-    const auto known = shop.gases | ranges::views::transform(&Gas::name) | ranges::to<std::vector>();
+    const auto known = tables.gases | ranges::views::transform(&Gas::name) | ranges::to<std::vector>();
     const bool needs_gas = name == no_gas;
     faults.push_back(fault_at_path(found.procedure->path + ".gas", in_quotes(name),
                                    needs_gas ? fmt::format("does not shield {}", found.procedure->filler)
@@ -65,7 +65,7 @@ bool find_gas(Settings& found, const Shop& shop, std::vector<Fault>& faults) {
                                    needs_gas
                                        ? fmt::format("use one of {}", fmt::join(found.filler->gases, ", "))
                                    : nearest(name, known) ? suggest(name, known)
-                                                          : known_gases(shop)));
+                                                          : known_gases(tables)));
     return false;
 }
 
@@ -104,12 +104,12 @@ std::string transfer_held(const Settings& settings) {
     return named ? settings.procedure->transfer : std::string();
 }
 
-std::optional<Settings> settings(const Procedure& procedure, const Shop& shop, UnitSystem units,
+std::optional<Settings> settings(const Procedure& procedure, const WeldTables& tables, UnitSystem units,
                                  std::vector<Fault>& faults) {
     Settings found;
     found.procedure = &procedure;
-    found.filler = find_filler(shop.registry, procedure.filler, procedure.path + ".filler", faults);
-    const bool gas_known = find_gas(found, shop, faults);
+    found.filler = find_filler(tables.registry, procedure.filler, procedure.path + ".filler", faults);
+    const bool gas_known = find_gas(found, tables, faults);
     if (!found.filler)
         return std::nullopt;
     const auto laid = deposition(procedure, *found.filler, faults, found.gas);
@@ -125,7 +125,7 @@ std::optional<Settings> settings(const Procedure& procedure, const Shop& shop, U
     if (found.gas)
         found.gas_flow = gas_flow(procedure, *found.filler, *found.gas);
     found.assumed = assumed_settings(found, units);
-    found.notes = setting_notes(found, shop.processes, units);
+    found.notes = setting_notes(found, tables.processes, units);
     return found;
 }
 

@@ -1,4 +1,4 @@
-#include <ringfill/plan/plan_metals.hpp>
+#include <ringfill/weld/bore_metals.hpp>
 
 #include <fmt/format.h>
 
@@ -26,34 +26,35 @@ std::vector<std::string> buffer_fillers(const Suit& rule, const Registry& regist
 }
 
 std::optional<Sourced<std::pair<double, double>>> efficiency_range(const Settings& settings,
-                                                                   const Shop& shop) {
+                                                                   const WeldTables& tables) {
     const Filler& filler = *settings.filler;
     if (filler.efficiency_range)
         return filler.efficiency_range;
     if (filler.form == FillerForm::stick && !filler.efficiency_of_covered)
         return std::nullopt; // the ranges of processes are of core and covering
     const ProcessRow* row =
-        efficiency_row(shop.processes, filler.process, transfer_held(settings), settings.procedure->gas);
+        efficiency_row(tables.processes, filler.process, transfer_held(settings), settings.procedure->gas);
     return row ? row->efficiency : std::nullopt;
 }
 
 } // namespace
 
-void plan_metals(BorePlan& plan, const WornBore& bore, const Settings& settings, const Shop& shop,
-                 const Base& base) {
+BoreMetals bore_metals(const WornBore& bore, const BoreWeld& weld, const Settings& settings, const Base& base,
+                       const WeldTables& tables) {
     const Filler& filler = *settings.filler;
-    plan.base = bore.base;
-    plan.efficiency_range = efficiency_range(settings, shop);
-    if (const Suit* rule = find_suit(shop.suits, {plan.filler, filler.group}, {bore.base, base.group})) {
-        plan.suit = *rule;
-        plan.buffer = buffer_fillers(*rule, shop.registry);
+    BoreMetals metals;
+    metals.efficiency_range = efficiency_range(settings, tables);
+    if (const Suit* rule = find_suit(tables.suits, {weld.filler, filler.group}, {bore.base, base.group})) {
+        metals.suit = *rule;
+        metals.buffer = buffer_fillers(*rule, tables.registry);
     }
-    plan.dilution =
-        dilution(*settings.procedure, filler, shop.processes, plan.layers, plan.build.finish_radius);
-    if (!plan.dilution)
-        return;
-    plan.layer_metals = layer_metals(bore, base, filler, *plan.dilution);
-    plan.no_ferrite = no_ferrite(bore, base, filler);
+    metals.dilution =
+        dilution(*settings.procedure, filler, tables.processes, weld.layers, weld.build.finish_radius);
+    if (!metals.dilution)
+        return metals;
+    metals.layer_metals = layer_metals(bore, base, filler, *metals.dilution);
+    metals.no_ferrite = no_ferrite(bore, base, filler);
+    return metals;
 }
 
 } // namespace ringfill

@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include <ringfill/plan/settings.hpp>
+#include <ringfill/weld/settings.hpp>
 
 namespace ringfill {
 

@@ -1,0 +1,32 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <ringfill/caution/caution.hpp>
+#include <ringfill/caution/fire_watch.hpp>
+#include <ringfill/caution/work_facts.hpp>
+#include <ringfill/table/cautions.hpp>
+#include <ringfill/table/cutting.hpp>
+#include <ringfill/table/fuels.hpp>
+
+namespace ringfill {
+
+/// What the cautions are judged by, of the shop.
+struct CautionTables {
+    const CautionTable& cautions;
+    const Cutting& cutting;
+    const Fuels& fuels;
+    const Registry& registry;
+};
+
+/// Every caution of the work: those that apply, then those the job leaves open; by time of the work.
+std::vector<Caution> cautions(const PlannedWork& work, const CautionTables& tables);
+
+/// Which cautions a table of the user's replaces, in sentences.
+std::vector<std::string> caution_notes(const CautionTable& table);
+
+/// The sources that some cautions name.
+Bibliography cited(const std::vector<Caution>& cautions, const CautionTables& tables);
+
+} // namespace ringfill
