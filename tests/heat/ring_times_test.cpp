@@ -24,10 +24,12 @@ Job job_with(const std::string& path) {
       "faces": [{ "inner": "95 mm", "outer": "150 mm", "build": "2 mm" }] }] })");
 }
 
-BoreWeld weld_of(const std::vector<Layer>& layers, const std::vector<GrooveFill>& grooves = {}) {
+BoreWeld weld_of(const std::vector<Layer>& layers, const std::vector<GrooveFill>& grooves = {},
+                 const std::vector<FacePad>& faces = {}) {
     BoreWeld weld;
     weld.layers = layers;
     weld.grooves = grooves;
+    weld.faces = faces;
     return weld;
 }
 
@@ -128,7 +130,7 @@ TEST_CASE("the rings of faces count among those followed") {
     FacePad face;
     face.layers = 10;
     face.rings = 1'000;
-    CHECK(ring_times({}, {}, layers, Bead{}, TorchPath::ring, {face}).empty());
+    CHECK(ring_times({}, weld_of(layers, {}, {face})).empty());
     face.layers = 5;
-    CHECK(ring_times({}, {}, layers, Bead{}, TorchPath::ring, {face}).size() == 6);
+    CHECK(ring_times({}, weld_of(layers, {}, {face})).size() == 6);
 }
