@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/boring/bar_speed.hpp>
+#include <ringfill/boring/bar.hpp>
 #include <ringfill/units/metric.hpp>
 
 using namespace ringfill;

@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/boring/cutting_time.hpp>
+#include <ringfill/boring/bar.hpp>
 
 using namespace ringfill;
 using Catch::WithinRel;

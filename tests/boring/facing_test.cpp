@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/boring/facing.hpp>
+#include <ringfill/boring/cuts.hpp>
 #include <ringfill/units/metric.hpp>
 
 using namespace ringfill;

@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/boring/groove_cut.hpp>
+#include <ringfill/boring/cuts.hpp>
 #include <ringfill/units/metric.hpp>
 
 using namespace ringfill;

@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/boring/growth.hpp>
+#include <ringfill/boring/size_limits.hpp>
 #include <ringfill/units/metric.hpp>
 
 using namespace ringfill;

@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/boring/roughness.hpp>
+#include <ringfill/boring/cuts.hpp>
 
 using namespace ringfill;
 using Catch::WithinRel;

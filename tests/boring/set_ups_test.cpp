@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/boring/set_ups.hpp>
+#include <ringfill/boring/bore_boring.hpp>
 
 using namespace ringfill;
 

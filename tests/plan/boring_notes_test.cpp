@@ -4,7 +4,7 @@
 
 #include <filesystem>
 
-#include <ringfill/boring/cutting_time.hpp>
+#include <ringfill/boring/bar.hpp>
 #include <ringfill/document/whole_file.hpp>
 #include <ringfill/units/metric.hpp>
 

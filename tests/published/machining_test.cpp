@@ -1,8 +1,7 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/boring/bar_speed.hpp>
-#include <ringfill/boring/cutting_time.hpp>
-#include <ringfill/boring/roughness.hpp>
+#include <ringfill/boring/bar.hpp>
+#include <ringfill/boring/cuts.hpp>
 #include <ringfill/units/factor.hpp>
 #include <ringfill/units/metric.hpp>
 

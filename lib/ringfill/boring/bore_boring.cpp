@@ -1,59 +1,64 @@
 #include <ringfill/boring/bore_boring.hpp>
 
-#include <range/v3/action/push_back.hpp>
-#include <range/v3/algorithm/any_of.hpp>
+#include <algorithm>
+#include <cmath>
 
 #include <fmt/format.h>
 
-#include <ringfill/boring/cutting_time.hpp>
-#include <ringfill/boring/set_ups.hpp>
+#include <range/v3/action/push_back.hpp>
+#include <range/v3/algorithm/any_of.hpp>
 
 namespace ringfill {
 namespace {
 
-void lay_out_cuts(BoringPlan& plan, const WeldedBore& welded, const Cutting& cutting) {
+void lay_out_cuts(BoringPlan& plan, const WornBore& bore, const BoreWeld& weld, const Cutting& cutting) {
     const Length rough = plan.settings.rough_cut.value;
-    if (welded.build.skimmed)
-        plan.cuts = skim_cuts(welded.survey.smallest.radius, welded.build.skim_radius, rough);
+    if (weld.build.skimmed)
+        plan.cuts = skim_cuts(weld.survey.smallest.radius, weld.build.skim_radius, rough);
     ranges::push_back(plan.cuts, bore_cuts(plan.crown_radius, plan.final_diameter / 2.0,
                                            {rough, cutting.semi_finish_cut.value, cutting.finish_cut.value}));
     for (Cut& cut : plan.cuts) {
-        cut.way = cut.kind == CutKind::skim ? welded.bore.length : welded.build.welded_length;
+        cut.way = cut.kind == CutKind::skim ? bore.length : weld.build.welded_length;
         cut.time = cutting_time(cut.way, plan.settings.feed.value, plan.bar.used);
     }
 }
 
-void face_pads(BoringPlan& plan, const WeldedBore& welded, const Cutting& cutting) {
+void face_pads(BoringPlan& plan, const WornBore& bore, const BoreWeld& weld, const Cutting& cutting) {
     const FacingHead head{plan.settings.cutting_speed.value, cutting.facing_feed.value,
                           plan.settings.rough_cut.value, plan.settings.bar_speeds};
-    for (std::size_t i = 0; i < welded.faces.size(); ++i)
-        plan.facing.push_back(
-            facing(welded.bore.faces[i], welded.faces[i], welded.bore.stock, welded.bore.overhang, head));
+    for (std::size_t i = 0; i < weld.faces.size(); ++i)
+        plan.facing.push_back(facing(bore.faces[i], weld.faces[i], bore.stock, bore.overhang, head));
 }
 
-void add_times(BoringPlan& plan, const WeldedBore& welded, const Cutting& cutting) {
+std::vector<Standing> standing_times(const BoringPlan& plan, const WornBore& bore, const Cutting& cutting) {
+    const auto number = [](const auto& list) { return static_cast<int>(list.size()); };
+    const int spring = 1; // it runs with the bit as it stands
+    const int for_skim = plan.skim_time > Time() ? set_ups(bore.length, plan.settings.stroke) : 1;
+    std::vector<Standing> steps = {
+        {"tool_set", plan.set_ups * (number(plan.cuts) - spring), cutting.tool_set},
+        {"bar_move", plan.set_ups - 1 + for_skim - 1, cutting.bar_move},
+        {"trim", bore.overhang > Length() ? 2 : 0, cutting.trim},
+        {"chamfer", 2, cutting.chamfer},
+        {"groove", number(plan.grooves), cutting.groove},
+        {"hole", number(bore.holes), cutting.hole},
+        {"facing_head", number(plan.facing), cutting.facing_head}};
+    std::erase_if(steps, [](const Standing& step) { return step.count == 0; });
+    return steps;
+}
+
+void add_times(BoringPlan& plan, const WornBore& bore, const Cutting& cutting) {
     Time finish;
-    StandingCounts counts;
     for (const Cut& cut : plan.cuts) {
         plan.cutting_time += cut.time;
         if (cut.kind == CutKind::skim)
             plan.skim_time += cut.time;
-        if (cut.kind == CutKind::finish || cut.kind == CutKind::spring)
+        if (is_last(cut.kind))
             finish += cut.time;
-        if (cut.kind != CutKind::spring)
-            counts.cuts += plan.set_ups;
     }
     for (const Facing& face : plan.facing)
         plan.cutting_time += face.time;
     plan.edges = edges(plan.cutting_time - finish, finish, plan.settings.edge_life.value);
-    counts.trimmed_ends = welded.bore.overhang > Length() ? 2 : 0;
-    counts.faces = static_cast<int>(plan.facing.size());
-    counts.grooves = static_cast<int>(plan.grooves.size());
-    counts.holes = static_cast<int>(welded.bore.holes.size());
-    counts.chamfers = 2;
-    const int for_skim = plan.skim_time > Time() ? set_ups(welded.bore.length, plan.settings.stroke) : 1;
-    counts.bar_moves = plan.set_ups - 1 + for_skim - 1;
-    plan.standing = standing_times(counts, cutting);
+    plan.standing = standing_times(plan, bore, cutting);
     for (const Standing& step : plan.standing)
         plan.standing_time += step.time();
 }
@@ -86,29 +91,37 @@ GaugeReading gauge_reading(const BoringPlan& plan, const Sourced<Temperature>& a
 
 } // namespace
 
-BoringPlan bore_boring(const WeldedBore& welded, const BarSettings& settings, const Cutting& cutting,
-                       const std::optional<Sourced<double>>& expansion, const std::vector<SizeStep>& steps) {
+BoringPlan bore_boring(const WornBore& bore, const BoreWeld& weld, const BarSettings& settings,
+                       const Cutting& cutting, const std::optional<Sourced<double>>& expansion,
+                       const std::vector<SizeStep>& steps) {
     std::vector<Fault> faults;
     BoringPlan plan;
     plan.settings = settings;
-    plan.limits = size_limits(welded.bore, steps, faults);
+    plan.limits = size_limits(bore, steps, faults);
     refuse_if_any(Origin::job, faults);
-    plan.final_diameter = diameter_to_bore(welded.bore.finish_diameter, plan.limits);
-    plan.bar = bar_speed(settings.cutting_speed.value, welded.bore.finish_diameter, settings.bar_speeds);
-    plan.set_ups = set_ups(welded.build.welded_length, settings.stroke);
-    plan.crown_radius = welded.end_radius - welded.valley;
-    plan.valley_radius = welded.end_radius + welded.valley;
-    lay_out_cuts(plan, welded, cutting);
-    face_pads(plan, welded, cutting);
-    plan.grooves = groove_cuts(welded.bore.grooves, welded.build.finish_radius, welded.build.finished_weld);
-    add_times(plan, welded, cutting);
-    refuse_absurd(plan, welded.bore);
+    plan.final_diameter = diameter_to_bore(bore.finish_diameter, plan.limits);
+    plan.bar = bar_speed(settings.cutting_speed.value, bore.finish_diameter, settings.bar_speeds);
+    plan.set_ups = set_ups(weld.build.welded_length, settings.stroke);
+    plan.crown_radius = weld.layering.end_radius - weld.bead.valley;
+    plan.valley_radius = weld.layering.end_radius + weld.bead.valley;
+    lay_out_cuts(plan, bore, weld, cutting);
+    face_pads(plan, bore, weld, cutting);
+    plan.grooves = groove_cuts(bore.grooves, weld.build.finish_radius, weld.build.finished_weld);
+    add_times(plan, bore, cutting);
+    refuse_absurd(plan, bore);
     plan.roughness = roughness(settings.feed.value, cutting.nose_radius.value);
     plan.expansion = expansion.value_or(cutting.expansion);
     plan.expansion_is_general = !expansion;
     for (const Sourced<Temperature>& at : {cutting.finish_below, cutting.rough_below})
         plan.gauge.push_back(gauge_reading(plan, at));
     return plan;
+}
+
+int set_ups(Length welded_length, std::optional<Length> stroke) {
+    if (!stroke)
+        return 1;
+    const double count = std::ceil((welded_length / *stroke).value() - 1e-9);
+    return static_cast<int>(std::clamp<double>(count, 1, most_set_ups + 1));
 }
 
 } // namespace ringfill

@@ -1,22 +1,33 @@
 #pragma once
 
 #include <optional>
+#include <string_view>
 #include <vector>
 
-#include <ringfill/boring/bar_settings.hpp>
-#include <ringfill/boring/bar_speed.hpp>
 #include <ringfill/boring/cuts.hpp>
-#include <ringfill/boring/edges.hpp>
-#include <ringfill/boring/facing.hpp>
-#include <ringfill/boring/groove_cut.hpp>
-#include <ringfill/boring/growth.hpp>
-#include <ringfill/boring/roughness.hpp>
 #include <ringfill/boring/size_limits.hpp>
-#include <ringfill/boring/standing.hpp>
 #include <ringfill/survey/skim.hpp>
-#include <ringfill/weld/layers.hpp>
+#include <ringfill/table/cutting.hpp>
+#include <ringfill/units/quantity.hpp>
+#include <ringfill/weld/bore_weld.hpp>
 
 namespace ringfill {
+
+/// More set-ups of the bar for one bore than this are refused: the stroke cannot be meant.
+inline constexpr int most_set_ups = 100;
+
+/// Set-ups that a welded length needs with the stroke of the bar, ⌈L_w/stroke − 1e-9⌉; 1 where the job gives
+/// no stroke. More than `most_set_ups` come back as `most_set_ups` + 1.
+int set_ups(Length welded_length, std::optional<Length> stroke);
+
+/// Work of the hands beside the chips, some pieces of one kind.
+struct Standing {
+    std::string_view step; ///< as the table names it
+    int count = 0;
+    StandingTime each;
+
+    Time time() const { return static_cast<double>(count) * each.usual.value; }
+};
 
 /// How one bore is cut: the skim before the weld, and back to size after it (section 11).
 struct BoringPlan {
@@ -30,7 +41,7 @@ struct BoringPlan {
     std::vector<Cut> cuts;            ///< skim, then the cuts after the weld
     std::vector<Facing> facing;       ///< beside the bore's faces
     std::vector<GrooveCut> grooves;
-    std::vector<Standing> standing;
+    std::vector<Standing> standing; ///< without the kinds of which there is none
     Edges edges;
     Roughness roughness;
     Sourced<double> expansion;         ///< α [1/K]
@@ -43,20 +54,16 @@ struct BoringPlan {
     Time time() const { return cutting_time + standing_time; }
 };
 
-/// What is known of a bore before it is cut back to size.
-struct WeldedBore {
-    const WornBore& bore;
-    const Survey& survey;
-    const Build& build;
-    Length end_radius; ///< r_end
-    Length valley;     ///< δ, as laid
-    const std::vector<FacePad>& faces;
-};
-
 /// Plans the boring of a bore. Throws Faulty (Origin::job): a size class or size that is not known, a rough
 /// cut, stroke or edge life that cannot be meant.
 /// @param expansion α of the base metal, with its source [1/K]; nothing: that of the table counts.
-BoringPlan bore_boring(const WeldedBore& welded, const BarSettings& settings, const Cutting& cutting,
-                       const std::optional<Sourced<double>>& expansion, const std::vector<SizeStep>& steps);
+BoringPlan bore_boring(const WornBore& bore, const BoreWeld& weld, const BarSettings& settings,
+                       const Cutting& cutting, const std::optional<Sourced<double>>& expansion,
+                       const std::vector<SizeStep>& steps);
+
+/// What is out of the usual in the boring of a bore: speeds, feeds or sizes that portable bars do not have, a
+/// first cut that stays in the skin, more than one set-up, limits closer than the bit can be set.
+std::vector<std::string> boring_notes(const WornBore& bore, const BoringPlan& boring, const Cutting& cutting,
+                                      UnitSystem units);
 
 } // namespace ringfill

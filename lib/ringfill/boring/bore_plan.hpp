@@ -21,6 +21,8 @@ struct BorePlan : BoreFigures, FollowedHeat {
 };
 
 /// The name of one of several alike, "arm root 2"; a bore of its own has the name of the bore.
-std::string piece_name(const BorePlan& bore, int piece);
+inline std::string piece_name(const BorePlan& bore, int piece) {
+    return bore.count > 1 ? bore.name + ' ' + std::to_string(piece) : bore.name;
+}
 
 } // namespace ringfill

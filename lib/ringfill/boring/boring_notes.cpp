@@ -1,10 +1,8 @@
-#include <ringfill/boring/boring_notes.hpp>
+#include <ringfill/boring/bore_boring.hpp>
 
 #include <algorithm>
 
 #include <fmt/format.h>
-
-#include <ringfill/boring/cutting_time.hpp>
 
 namespace ringfill {
 namespace {

@@ -84,4 +84,41 @@ std::vector<Cut> bore_cuts(Length crown_radius, Length final_radius, const CutDe
     return cuts;
 }
 
+Facing facing(const Face& face, const FacePad& pad, Length stock, Length overhang, const FacingHead& head) {
+    Facing cut;
+    cut.depth = stock + pad.extra_build + pad.bead.valley;
+    cut.cuts = rough_cuts(cut.depth, head.rough_cut);
+    cut.way = (face.outer - face.inner) / 2.0 + 2.0 * overhang;
+    cut.bar = bar_speed(head.cutting_speed, face.outer + 2.0 * overhang, head.bar_speeds);
+    cut.feed = head.feed;
+    cut.time = static_cast<double>(cut.cuts) * cutting_time(cut.way, head.feed, cut.bar.used);
+    return cut;
+}
+
+std::vector<GrooveCut> groove_cuts(const std::vector<Groove>& grooves, Length finish_radius,
+                                   Length finished_weld) {
+    std::vector<GrooveCut> cuts;
+    for (std::size_t i = 0; i < grooves.size(); ++i) {
+        const Length depth = grooves[i].diameter / 2.0 - finish_radius;
+        if (depth > Length())
+            cuts.push_back({i, depth, finished_weld - depth});
+    }
+    return cuts;
+}
+
+int edges_for(Time cutting, Time life) {
+    const double count = std::ceil((cutting / life).value() - 1e-9);
+    return static_cast<int>(std::clamp<double>(count, 0, most_edges + 1));
+}
+
+Edges edges(Time rough_time, Time finish_time, Time life) {
+    return {edges_for(rough_time, life), std::max(1, edges_for(finish_time, life)), rough_time, finish_time,
+            life};
+}
+
+Roughness roughness(Length feed, Length nose_radius) {
+    const Length height = feed * feed / (8.0 * nose_radius);
+    return {height, height / 4.0};
+}
+
 } // namespace ringfill

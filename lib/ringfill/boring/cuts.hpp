@@ -1,9 +1,13 @@
 #pragma once
 
+#include <optional>
 #include <string_view>
 #include <vector>
 
+#include <ringfill/boring/bar.hpp>
+#include <ringfill/job/worn_bore.hpp>
 #include <ringfill/units/quantity.hpp>
+#include <ringfill/weld/face_pad.hpp>
 
 namespace ringfill {
 
@@ -12,6 +16,11 @@ namespace ringfill {
 enum class CutKind { skim, skin, rough, semi_finish, finish, spring };
 
 std::string_view name_of(CutKind kind);
+
+/// Whether a cut is one of the last two, which have an edge of their own.
+inline bool is_last(CutKind kind) {
+    return kind == CutKind::finish || kind == CutKind::spring;
+}
 
 /// One cut along the bore.
 struct Cut {
@@ -46,5 +55,67 @@ std::vector<Cut> skim_cuts(Length smallest_radius, Length skim_radius, Length ro
 /// the first of which (under the skin) takes the remainder, so that all add up to the stock, or shares it
 /// with the second where it is less than the semi-finish depth and would only rub; last the spring pass.
 std::vector<Cut> bore_cuts(Length crown_radius, Length final_radius, const CutDepths& depths);
+
+/// A built-up boss face cut flat with a facing head.
+struct Facing {
+    Length depth; ///< from the crowns to the finished face
+    int cuts = 0;
+    Length way; ///< of one cut, across the pad
+    BarSpeed bar;
+    Length feed; ///< per revolution
+    Time time;   ///< of all cuts
+};
+
+/// How a facing head is run.
+struct FacingHead {
+    Speed cutting_speed;
+    Length feed;
+    Length rough_cut;
+    std::vector<Turning> bar_speeds;
+};
+
+/// Faces a pad from its inner to its outer edge, past both by the overhang: the stock, what was built over
+/// it, and the crowns, at most the valley depth over the layer. The speed is that of the outer edge.
+Facing facing(const Face& face, const FacePad& pad, Length stock, Length overhang, const FacingHead& head);
+
+/// A retaining groove cut again after boring.
+struct GrooveCut {
+    std::size_t groove; ///< which of the bore's, from 0
+    Length depth;       ///< of its floor under the finished bore
+    Length weld_left;   ///< under its floor: finished weld − depth; less than nothing: parent metal is met
+};
+
+/// The grooves of a bore that are deeper than its finish; a shallower one is none.
+/// @param finish_radius r_f. @param finished_weld weld per side left after boring, on the thinnest side.
+std::vector<GrooveCut> groove_cuts(const std::vector<Groove>& grooves, Length finish_radius,
+                                   Length finished_weld);
+
+/// Cutting edges that one bore uses up.
+struct Edges {
+    int rough = 0;  ///< skim, rough and semi-finish cuts, facing
+    int finish = 0; ///< the finish cut has a fresh one, which runs the spring pass too
+    Time rough_time;
+    Time finish_time;
+    Time life; ///< cutting time of one edge
+};
+
+/// More edges of one kind a bore than this are refused: the life of an edge cannot be meant.
+inline constexpr int most_edges = 10'000;
+
+/// ⌈cutting time/life − 1e-9⌉; more than `most_edges` come back as `most_edges` + 1.
+int edges_for(Time cutting, Time life);
+
+/// The edges of one bore, rough and finish apart; at least one for the finish cut.
+Edges edges(Time rough_time, Time finish_time, Time life);
+
+/// Roughness that feed and nose radius leave by geometry alone; a real surface is rougher.
+struct Roughness {
+    Length peak_to_valley; ///< Rt = f²/(8 r)
+    Length mean;           ///< Ra ≈ f²/(32 r)
+};
+
+/// The theoretical roughness of a turned or bored surface; holds while the feed is well under the nose
+/// radius [machine shop books].
+Roughness roughness(Length feed, Length nose_radius);
 
 } // namespace ringfill

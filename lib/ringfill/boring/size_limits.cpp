@@ -92,4 +92,8 @@ Length diameter_to_bore(Length finish_diameter, const std::optional<SizeLimits>&
     return limits ? std::clamp(finish_diameter, limits->low, limits->high) : finish_diameter;
 }
 
+Length growth(Length diameter, double expansion, Temperature at) {
+    return expansion * (deg_c(at) - reference_temperature_degC) * diameter;
+}
+
 } // namespace ringfill

@@ -5,7 +5,7 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include <ringfill/day/clock.hpp>
+#include <ringfill/day/calendar.hpp>
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/table/braces.hpp>
 

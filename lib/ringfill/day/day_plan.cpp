@@ -63,10 +63,9 @@ bool long_bore_is_hot(const std::vector<BorePlan>& bores, const std::vector<Line
 PlannedDay plan_day(const Job& job, const std::vector<BorePlan>& bores, const std::vector<StepTime>& times) {
     if (std::string why = no_day_because(bores); !why.empty())
         return {std::nullopt, std::move(why)};
-    const auto of = [&](std::string_view step) { return step_time(times, step).time.value; };
-    const WorkBlock arrive{{{"unload and make the place safe", of("arrive")}}};
-    WorkBlock leave{{{"pack and hand over", of("leave")}}};
-    leave.steps.front().phase = Phase::clean_up;
+    const WorkBlock arrive{{work_step(Step::unload, time_of(times, "arrive"))}};
+    const WorkBlock leave{{work_step(Step::pack, time_of(times, "leave"))}};
+    const Time crack_test = time_of(times, "crack test");
     const auto lines = line_works(job, bores, times);
     DayPlan day;
     day.calendar = {job.workday.start, job.workday.length, late_enough};
@@ -76,8 +75,7 @@ PlannedDay plan_day(const Job& job, const std::vector<BorePlan>& bores, const st
     day.arc = sum_of(seconds_of(day.day, true));
     day.worked = sum_of(seconds_of(day.day, false));
     if (const auto wait = crack_test_wait(bores))
-        day.back = ReturnVisit{*wait, begin_at(day.calendar, day.day.ends + *wait, of("crack test")),
-                               of("crack test")};
+        day.back = ReturnVisit{*wait, begin_at(day.calendar, day.day.ends + *wait, crack_test), crack_test};
     if (day.day.runs_over)
         day.long_bore = long_bore_is_hot(bores, lines, day.calendar.working_day) ? LongBore::with_preheat
                                                                                  : LongBore::without_preheat;
@@ -104,38 +102,19 @@ std::vector<std::string> day_notes(const PlannedDay& planned) {
 }
 
 std::vector<Working> day_working(const DayPlan& day) {
-    const double worked = day.worked.value();
-    const double arc = day.arc.value();
+    const auto end = [](const char* figure, Time at) {
+        return worked(figure, "t_end - t_0", {{"t_end", in_seconds(at)}, {"t_0", in_seconds(Time())}},
+                      in_seconds(at));
+    };
     std::vector<Working> work = {
-        {"totals.elapsed_s",
-         "t_end - t_0",
-         {{"t_end", day.day.ends.value(), "s"}, {"t_0", 0, "s"}},
-         day.day.ends.value(),
-         "s",
-         "own"},
-        {"day.one_by_one_s",
-         "t_end - t_0",
-         {{"t_end", day.one_by_one.value(), "s"}, {"t_0", 0, "s"}},
-         day.one_by_one.value(),
-         "s",
-         "own"},
-        {"day.worked_s", "sum(t)", {{"t", seconds_of(day.day, false), "s"}}, worked, "s", "own"},
-        {"day.arc_share", "t_arc/t", {{"t_arc", arc, "s"}, {"t", worked, "s"}}, day.arc_share(), "", "own"},
-        {"day.start_s",
-         "1*t",
-         {{"t", day.calendar.starts.value(), "s"}},
-         day.calendar.starts.value(),
-         "s",
-         "job"}};
+        end("totals.elapsed_s", day.day.ends), end("day.one_by_one_s", day.one_by_one),
+        worked("day.worked_s", "sum(t)", {{"t", seconds_of(day.day, false), "s"}}, in_seconds(day.worked)),
+        worked("day.arc_share", "t_arc/t", {{"t_arc", in_seconds(day.arc)}, {"t", in_seconds(day.worked)}},
+               day.arc_share()),
+        taken("day.start_s", {"t", in_seconds(day.calendar.starts)}, "job")};
     if (day.back) {
-        work.push_back({"day.return_after_s",
-                        "1*t",
-                        {{"t", day.back->wait.value(), "s"}},
-                        day.back->wait.value(),
-                        "s",
-                        "D10.10"});
-        work.push_back(
-            {"day.return_at_s", "1*t", {{"t", day.back->at.value(), "s"}}, day.back->at.value(), "s", "own"});
+        work.push_back(taken("day.return_after_s", {"t", in_seconds(day.back->wait)}, "D10.10"));
+        work.push_back(taken("day.return_at_s", {"t", in_seconds(day.back->at)}));
     }
     return work;
 }

@@ -166,6 +166,13 @@ Schedule filled(const WorkBlock& arrive, const std::vector<LineWork>& lines, con
 
 } // namespace
 
+Time WorkBlock::length() const {
+    Time sum = {};
+    for (const WorkStep& step : steps)
+        sum += step.length;
+    return sum;
+}
+
 Schedule lay_out(const WorkBlock& arrive, const std::vector<LineWork>& lines, const WorkBlock& leave,
                  const Calendar& calendar, Time change_over, Turns turns) {
     Schedule one_by_one = filled(arrive, lines, leave, calendar, change_over, Turns::one_by_one);

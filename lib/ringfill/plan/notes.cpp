@@ -6,7 +6,7 @@
 
 #include <range/v3/action/push_back.hpp>
 
-#include <ringfill/boring/boring_notes.hpp>
+#include <ringfill/boring/bore_boring.hpp>
 #include <ringfill/caution/balance_rules.hpp>
 #include <ringfill/caution/weld_rules.hpp>
 #include <ringfill/plan/heat_uses.hpp>

@@ -42,9 +42,7 @@ BoreFigures bore_figures(const GivenBore& given, BoreWeld weld, const Job& job, 
     const HeatSettings welding{settings.procedure, settings.filler, settings.deposition.current, weld.bead};
     BoreHeat heat = bore_heat(bore, welding, job.site, family_of(shop.registry, bore.base), base, weld.build,
                               weld.faces, weld.grooves);
-    const WeldedBore welded{bore,      weld.survey, weld.build, weld.layering.end_radius, weld.bead.valley,
-                            weld.faces};
-    BoringPlan boring = bore_boring(welded, bar_settings(job.boring, shop.cutting), shop.cutting,
+    BoringPlan boring = bore_boring(bore, weld, bar_settings(job.boring, shop.cutting), shop.cutting,
                                     base.expansion_per_K, shop.size_steps);
     return {{std::move(weld)}, {std::move(metals)}, std::move(heat), std::move(boring)};
 }

@@ -45,9 +45,7 @@ std::vector<Working> bore_working(const GivenBore& given, const BorePlan& planne
                               planned.heat));
     if (planned.heat_balance)
         append(work, balance_working(bore, planned.build, planned.metal.arc, *planned.heat_balance));
-    const WeldedBore welded{
-        bore, planned.survey, planned.build, planned.layering.end_radius, planned.bead.valley, planned.faces};
-    append(work, boring_working(welded, planned.boring, cutting));
+    append(work, boring_working(bore, planned, planned.boring, cutting));
     return work;
 }
 

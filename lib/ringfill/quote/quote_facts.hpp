@@ -5,7 +5,7 @@
 #include <utility>
 #include <vector>
 
-#include <ringfill/day/work.hpp>
+#include <ringfill/day/schedule.hpp>
 #include <ringfill/job/prices.hpp>
 #include <ringfill/table/currencies.hpp>
 #include <ringfill/table/packs.hpp>

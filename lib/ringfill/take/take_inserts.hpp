@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include <ringfill/boring/edges.hpp>
+#include <ringfill/boring/cuts.hpp>
 #include <ringfill/take/need.hpp>
 
 namespace ringfill {

@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include <ringfill/boring/cutting_time.hpp>
+#include <ringfill/boring/bar.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {

@@ -3,7 +3,7 @@
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
-#include <ringfill/day/clock.hpp>
+#include <ringfill/day/calendar.hpp>
 
 namespace ringfill {
 

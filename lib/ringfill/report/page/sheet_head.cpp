@@ -2,7 +2,7 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/day/clock.hpp>
+#include <ringfill/day/calendar.hpp>
 #include <ringfill/report/text/cautions_text.hpp>
 #include <ringfill/report/text/day_text.hpp>
 #include <ringfill/report/text/heat_head.hpp>

@@ -2,7 +2,7 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/boring/cutting_time.hpp>
+#include <ringfill/boring/bar.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/text/caution_list.hpp>
 #include <ringfill/report/text/closing.hpp>

@@ -6,7 +6,7 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/day/clock.hpp>
+#include <ringfill/day/calendar.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/text/caution_list.hpp>
 #include <ringfill/report/text/closing.hpp>

@@ -1,0 +1,62 @@
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include <ringfill/document/assumed.hpp>
+#include <ringfill/job/workshop.hpp>
+#include <ringfill/table/cutting.hpp>
+#include <ringfill/units/quantity.hpp>
+#include <ringfill/units/show.hpp>
+
+namespace ringfill {
+
+/// How the bar is run: what the job says, and for the rest the table; each with its source.
+struct BarSettings {
+    Sourced<Speed> cutting_speed;
+    Sourced<Length> feed;
+    Sourced<Length> rough_cut;
+    Sourced<Time> edge_life;
+    std::optional<Length> stroke;
+    std::vector<Turning> bar_speeds;
+};
+
+BarSettings bar_settings(const BoringBar& bar, const Cutting& cutting);
+
+/// Which figures of the table only some jobs need.
+struct NeededFigures {
+    bool facing_feed = false; ///< there are faces
+    bool expansion = false;   ///< a base metal gives none
+};
+
+/// The values of the table that a job is planned with because it leaves them out, or cannot give them. The
+/// standing times stand in the plan one by one.
+std::vector<Assumed> assumed_cutting(const BoringBar& bar, const Cutting& cutting, NeededFigures needed,
+                                     UnitSystem units);
+
+/// How fast the bar turns.
+struct BarSpeed {
+    Turning computed;      ///< v_c/(π D), by the cutting speed alone
+    Turning used;          ///< the speed of the bar that is taken
+    bool listed = false;   ///< the job lists the speeds of the bar
+    bool too_fast = false; ///< its lowest speed passes the cutting speed
+};
+
+/// Turning that gives a cutting speed on a diameter, v_c/(π D) [rev/s]; n = 1000 v/(π D) in rev/min of m/min
+/// and mm, every machine shop book.
+Turning turning_for(Speed cutting_speed, Length diameter);
+
+/// Cutting speed on a diameter, π D n [m/s].
+Speed cutting_speed_at(Turning turning, Length diameter);
+
+/// The highest of the bar's speeds that does not pass the cutting speed, within 1e-9 of it; if all pass it
+/// the lowest. Without a list the computed one.
+BarSpeed bar_speed(Speed cutting_speed, Length diameter, const std::vector<Turning>& listed);
+
+/// Feed along the bore, f n [m/s].
+Speed feed_rate(Length feed, Turning turning);
+
+/// Time of one cut, way/(f n) [s]; t = L/(f n), every machine shop book.
+Time cutting_time(Length way, Length feed, Turning turning);
+
+} // namespace ringfill
