@@ -30,16 +30,15 @@ std::vector<Assumed> assumed_cutting(const BoringBar& bar, const Cutting& cuttin
     if (!bar.cutting_speed)
         assumed.push_back({"boring.cutting_speed", show_cutting_speed(cutting.cutting_speed.value, units),
                            cutting.cutting_speed.source});
-    if (!bar.feed)
-        assumed.push_back({"boring.feed", show_pitch(cutting.feed.value, units), cutting.feed.source});
-    if (!bar.rough_cut)
-        assumed.push_back(
-            {"boring.rough_cut", show_pitch(cutting.rough_cut.value, units), cutting.rough_cut.source});
-    if (!bar.edge_life)
-        assumed.push_back({"boring.edge_life", show(cutting.edge_life.value), cutting.edge_life.source});
     const auto from_table = [&](const char* name, const Sourced<Length>& figure) {
         assumed.push_back({name, show_pitch(figure.value, units), figure.source});
     };
+    if (!bar.feed)
+        from_table("boring.feed", cutting.feed);
+    if (!bar.rough_cut)
+        from_table("boring.rough_cut", cutting.rough_cut);
+    if (!bar.edge_life)
+        assumed.push_back({"boring.edge_life", show(cutting.edge_life.value), cutting.edge_life.source});
     from_table("cutting.json semi_finish_cut_mm", cutting.semi_finish_cut);
     from_table("cutting.json finish_cut_mm", cutting.finish_cut);
     from_table("cutting.json nose_radius_mm", cutting.nose_radius);

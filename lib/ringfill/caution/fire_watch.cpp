@@ -80,10 +80,6 @@ std::vector<HotPiece> hot_pieces(const Schedule& day, const std::vector<BorePlan
     return pieces;
 }
 
-Working as_it_is(std::string figure, double value, std::string unit, std::string source) {
-    return {std::move(figure), "1*t", {{"t", value, unit}}, value, unit, std::move(source)};
-}
-
 } // namespace
 
 std::optional<WatchRule> watch_rule(const std::vector<FireRule>& rules,
@@ -167,40 +163,33 @@ std::vector<std::string> fire_watch_notes(const FireWatch& watch, const DayPlan&
 }
 
 std::vector<Working> fire_watch_working(const FireWatch& watch) {
+    const auto as_asked = [](std::string figure, const Sourced<Time>& time) {
+        return taken(std::move(figure), {"t", in_seconds(time.value)}, time.source);
+    };
     std::vector<Working> work = {
-        as_it_is("fire_watch.after_s", watch.after.value.value(), "s", watch.after.source),
-        as_it_is("fire_watch.clear_m", watch.clear.value.value(), "m", watch.clear.source)};
-    const double after = watch.after.value.value();
-    double looks = 0;
-    if (watch.checks_for) {
-        looks = watch.checks_for->value.value();
-        work.push_back(as_it_is("fire_watch.checks_for_s", looks, "s", watch.checks_for->source));
-        work.push_back(as_it_is("fire_watch.checks_every_s", watch.checks_every->value.value(), "s",
-                                watch.checks_every->source));
-    }
+        as_asked("fire_watch.after_s", watch.after),
+        taken("fire_watch.clear_m", {"t", in_metres(watch.clear.value)}, watch.clear.source)};
+    if (watch.checks_for)
+        append(work, {as_asked("fire_watch.checks_for_s", *watch.checks_for),
+                      as_asked("fire_watch.checks_every_s", *watch.checks_every)});
+    const Input after{"t_after", in_seconds(watch.after.value)};
+    const Sourced<Time> looked = watch.checks_for.value_or(Sourced<Time>{Time(), watch.after.source});
     std::vector<double> lengths;
     for (std::size_t i = 0; i < watch.periods.size(); ++i) {
         const WatchPeriod& period = watch.periods[i];
-        const std::string figure = fmt::format("fire_watch.periods[{}]", i);
-        const double last = period.last_heat.value();
-        work.push_back(as_it_is(figure + ".from_s", period.from.value(), "s", "own"));
-        work.push_back({figure + ".until_s",
-                        "t_last + t_after",
-                        {{"t_last", last, "s"}, {"t_after", after, "s"}},
-                        period.until.value(),
-                        "s",
-                        watch.after.source});
-        work.push_back({figure + ".looked_until_s",
-                        "t_last + t_after + t_looks",
-                        {{"t_last", last, "s"}, {"t_after", after, "s"}, {"t_looks", looks, "s"}},
-                        period.looked_until.value(),
-                        "s",
-                        watch.checks_for ? watch.checks_for->source : watch.after.source});
+        const Input last{"t_last", in_seconds(period.last_heat)};
+        append(work, under(fmt::format("fire_watch.periods[{}]", i),
+                           {taken("from_s", {"t", in_seconds(period.from)}),
+                            worked("until_s", "t_last + t_after", {last, after}, in_seconds(period.until),
+                                   watch.after.source),
+                            worked("looked_until_s", "t_last + t_after + t_looks",
+                                   {last, after, {"t_looks", in_seconds(looked.value)}},
+                                   in_seconds(period.looked_until), looked.source)}));
         lengths.push_back((period.until - period.from).value());
     }
     if (!lengths.empty())
         work.push_back(
-            {"fire_watch.total_s", "sum(t)", {{"t", lengths, "s"}}, watch.total.value(), "s", "own"});
+            worked("fire_watch.total_s", "sum(t)", {{"t", lengths, "s"}}, in_seconds(watch.total)));
     return work;
 }
 

@@ -85,16 +85,16 @@ PlannedDay plan_day(const Job& job, const std::vector<BorePlan>& bores, const st
 std::vector<std::string> day_notes(const PlannedDay& planned) {
     if (!planned.day)
         return {fmt::format("day: left out, because {}.", planned.no_day)};
-    const std::string worked = show(planned.day->calendar.working_day);
+    const std::string hours = show(planned.day->calendar.working_day);
     switch (planned.day->long_bore) {
     case LongBore::with_preheat:
         return {fmt::format("day: one bore is hot for longer than the {} worked a day: have a second pair of "
                             "hands, or keep it at its preheat over the night.",
-                            worked)};
+                            hours)};
     case LongBore::without_preheat:
         return {fmt::format("day: one bore is welded for longer than the {} worked a day: have a second pair "
                             "of hands, or stop for the night; it has no preheat to be kept.",
-                            worked)};
+                            hours)};
     case LongBore::none:
         break;
     }

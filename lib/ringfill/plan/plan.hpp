@@ -1,7 +1,6 @@
 #pragma once
 
 #include <cstddef>
-#include <cstdint>
 #include <functional>
 #include <optional>
 #include <string>
@@ -14,20 +13,11 @@
 #include <ringfill/day/day_plan.hpp>
 #include <ringfill/job/job.hpp>
 #include <ringfill/plan/shop.hpp>
+#include <ringfill/plan/totals.hpp>
 #include <ringfill/quote/quote.hpp>
 #include <ringfill/take/need.hpp>
 
 namespace ringfill {
-
-/// All bores together, counts applied.
-struct Totals {
-    Mass laid;
-    Mass wire;
-    Mass piece_mass; ///< of electrodes and rods
-    std::int64_t pieces = 0;
-    Time arc;
-    Volume gas;
-};
 
 /// The whole of what is planned for a job.
 struct Plan {
