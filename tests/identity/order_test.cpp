@@ -10,10 +10,10 @@ using namespace ringfill::testing;
 
 namespace {
 
-std::map<std::string, Need> by_item(const Plan& plan) {
+std::map<std::string, Need> by_id(const Plan& plan) {
     std::map<std::string, Need> lines;
     for (const Need& line : plan.take)
-        lines[line.item] = line;
+        lines[need_id(line)] = line;
     CHECK(lines.size() == plan.take.size());
     return lines;
 }
@@ -46,8 +46,8 @@ TEST_CASE("bores in another order are the same bores, with the same totals and t
         REQUIRE(close(one.totals.wire.value(), other.totals.wire.value(), 1e-12));
         REQUIRE(close(one.totals.arc.value(), other.totals.arc.value(), 1e-12));
         REQUIRE(close(one.totals.gas.value(), other.totals.gas.value(), 1e-12));
-        const auto take = by_item(one);
-        const auto take_other = by_item(other);
+        const auto take = by_id(one);
+        const auto take_other = by_id(other);
         REQUIRE(take.size() == take_other.size());
         for (const auto& [item, line] : take) {
             INFO(item);

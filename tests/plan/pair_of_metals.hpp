@@ -48,8 +48,9 @@ inline bool warns(const Plan& plan, const std::string& words) {
 }
 
 inline bool takes(const Plan& plan, const std::string& item) {
-    return std::any_of(plan.take.begin(), plan.take.end(),
-                       [&](const Need& line) { return line.item.find(item) != std::string::npos; });
+    return std::any_of(plan.take.begin(), plan.take.end(), [&](const Need& line) {
+        return item_text(line, plan.units).find(item) != std::string::npos;
+    });
 }
 
 inline std::string joined(const Sentences& sentences) {

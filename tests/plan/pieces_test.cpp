@@ -27,7 +27,7 @@ Plan plan_of(const std::string& procedure, const std::string& more = "") {
 Lines items(const Plan& planned) {
     Lines found;
     for (const Need& line : planned.take)
-        found.push_back(line.item);
+        found.push_back(item_text(line, planned.units));
     return found;
 }
 

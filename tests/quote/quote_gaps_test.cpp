@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include <ringfill/quote/quote_working.hpp>
-
 #include "small_job.hpp"
 
 using namespace ringfill;
@@ -17,24 +15,16 @@ bool has(const Lines& lines, const std::string& line) {
     return std::count(lines.begin(), lines.end(), line) == 1;
 }
 
-/// A spool of so many kilograms as the table of packs has it.
-WirePack spool(const std::string& name, double kg) {
-    WirePack pack;
-    pack.name = name;
-    pack.content = {in_si<Mass>(kg), "practice"};
-    return pack;
-}
-
 /// Two fillers and two gases in packs of the same names.
 SmallJob two_of_each() {
     SmallJob job;
     job.prices.wire_kg.clear();
     job.prices.packs.clear();
-    job.take = {need_of("wire steel/A 1.0 mm", 3.5, 5, "kg", {{"5 kg spool", 1}}),
-                need_of("wire stainless/B 1.0 mm", 3, 5, "kg", {{"5 kg spool", 1}}),
-                need_of("gas M21", 1'200, 2'242, "L", {{"10 L mixture cylinder", 1}}),
-                need_of("gas M12", 900, 2'242, "L", {{"10 L mixture cylinder", 1}}),
-                need_of("fuel propane", 9, 11, "kg", {{"11 kg propane cylinder", 1}})};
+    job.take = {need_of(NeedKind::wire, "steel/A", 3.5, 5, {{"5 kg spool", 1}}),
+                need_of(NeedKind::wire, "stainless/B", 3, 5, {{"5 kg spool", 1}}),
+                need_of(NeedKind::gas, "M21", 1'200, 2'242, {{"10 L mixture cylinder", 1}}),
+                need_of(NeedKind::gas, "M12", 900, 2'242, {{"10 L mixture cylinder", 1}}),
+                need_of(NeedKind::fuel, "propane", 9, 11, {{"11 kg propane cylinder", 1}})};
     return job;
 }
 
@@ -72,8 +62,7 @@ TEST_CASE("a name that prices more than one filler or gas is told") {
 // 92.00 20 kg are used, 73.60.
 TEST_CASE("a pack without a price of its own goes by the kilogram beside one that has its own") {
     SmallJob job;
-    job.packs.wire = {spool("15 kg spool", 15), spool("5 kg spool", 5)};
-    job.take = {need_of("wire steel/A 1.0 mm", 20, 25, "kg", {{"15 kg spool", 1}, {"5 kg spool", 2}})};
+    job.take = {need_of(NeedKind::wire, "steel/A", 20, 25, {{"15 kg spool", 1, 15}, {"5 kg spool", 2, 5}})};
     job.prices.packs = {{"15 kg spool", {50, 0}}};
     const Quote found = job.quoted();
     const auto& lines = section(found, QuotePart::packs).lines;
@@ -82,7 +71,8 @@ TEST_CASE("a pack without a price of its own goes by the kilogram beside one tha
     CHECK(lines[1].item == "wire steel/A 1.0 mm, 2 × 5 kg spool");
     CHECK(lines[1].amount == 4'200);
     CHECK(section(found, QuotePart::use).sum == 7'360);
-    job.packs.wire.clear(); // its mass is not known: the price of the pack is missing
+    job.take.front().cover.back().filler_kg.reset(); // its mass is not known: the price of the pack is
+                                                     // missing
     CHECK(has(job.quoted().missing, "wire steel/A 1.0 mm, 5 kg spool: price: write \"5 kg spool\" in "
                                     "prices.packs, or its filler in prices.wire_kg"));
 }

@@ -9,15 +9,16 @@
 
 namespace ringfill::testing {
 
-inline Need need_of(const std::string& item, double need, double supplied, const std::string& unit,
-                    std::vector<PackCount> cover = {}, Charge charge = Charge::used_up) {
+inline Need need_of(NeedKind kind, const std::string& substance, double need, double supplied,
+                    std::vector<PackCount> cover = {}) {
     Need line;
-    line.item = item;
+    line.kind = kind;
+    line.substance = substance;
+    if (is_filler(kind) || kind == NeedKind::contact_tip)
+        line.size = millimetres(1);
     line.need = need;
     line.supplied = supplied;
-    line.unit = unit;
     line.cover = std::move(cover);
-    line.charge = charge;
     return line;
 }
 
@@ -25,14 +26,13 @@ inline Need need_of(const std::string& item, double need, double supplied, const
 struct SmallJob {
     Prices prices;
     Currency currency{"EUR", {2, "ISO4217"}};
-    std::vector<Need> take{need_of("wire steel/A 1.0 mm", 3.5, 5, "kg", {{"5 kg spool", 1}}),
-                           need_of("gas M21", 1'200, 4'000, "L", {{"10 L mixture cylinder", 2}}),
-                           need_of("contact tips 1.0 mm A", 1, 2, "pieces"),
-                           need_of("insulating blanket", 1, 1, "pieces", {}, Charge::tool),
-                           need_of("generator fuel", 2.5, 3, "L", {{"3 L in cans", 1}}, Charge::by_hours)};
+    std::vector<Need> take{need_of(NeedKind::wire, "steel/A", 3.5, 5, {{"5 kg spool", 1}}),
+                           need_of(NeedKind::gas, "M21", 1'200, 4'000, {{"10 L mixture cylinder", 2}}),
+                           need_of(NeedKind::contact_tip, "steel/A", 1, 2),
+                           need_of(NeedKind::blanket, "", 1, 1),
+                           need_of(NeedKind::generator_fuel, "", 2.5, 3, {{"3 L in cans", 1}})};
     std::optional<QuoteHours> hours = QuoteHours{{{Phase::set_up, 2}, {Phase::welding, 1.5}}, 4, 1, 2};
     std::optional<double> energy = 8;
-    Packs packs;
     std::vector<Fault> faults;
 
     SmallJob() {
@@ -48,7 +48,7 @@ struct SmallJob {
     }
 
     Quote quoted() {
-        return quote({prices, currency, take, packs, UnitSystem::metric, hours, "no reason", energy}, faults);
+        return quote({prices, currency, take, UnitSystem::metric, hours, "no reason", energy}, faults);
     }
 };
 

@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/take/cylinders.hpp>
+#include <ringfill/take/offers.hpp>
 #include <ringfill/units/factor.hpp>
 
 using namespace ringfill;

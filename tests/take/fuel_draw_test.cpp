@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/take/take_fuel.hpp>
+#include <ringfill/take/needs.hpp>
 
 #include "take/sample.hpp"
 
@@ -27,7 +27,7 @@ Need fuel_line(double burned_kg, std::optional<Temperature> ambient = std::nullo
     packs.fuel = {pack};
     const FuelUse use{"arm root",         bores,     in_si<Energy>(burned_kg * 50e6 * 0.25), 0.25,
                       in_si<Power>(50e3), "wood gas"};
-    return take_fuel({use}, fuels, 0, packs, UnitSystem::metric, ambient)[0];
+    return fuel_needs({use}, fuels, 0, packs, UnitSystem::metric, ambient)[0];
 }
 
 } // namespace
@@ -69,7 +69,7 @@ TEST_CASE("oxygen is taken with its reserve") {
     const FuelUse use{"pin", 1, in_si<Energy>(2.2 * 50e6 * 0.25), 0.25, in_si<Power>(50e3), "town gas"};
     const auto bottles = [&](double reserve) {
         return cover_in_words(
-            take_fuel({use}, fuels, reserve, packs, UnitSystem::metric, std::nullopt).back());
+            fuel_needs({use}, fuels, reserve, packs, UnitSystem::metric, std::nullopt).back());
     };
     CHECK(bottles(0) == "1 x bottle");
     CHECK(bottles(0.1) == "2 x bottle");

@@ -87,6 +87,14 @@ inline GasUse gas_use(const std::string& gas, const std::string& holds) {
     return use;
 }
 
+inline std::string item(const Need& line, UnitSystem units = UnitSystem::metric) {
+    return item_text(line, units);
+}
+
+inline std::string unit(const Need& line) {
+    return unit_text(unit_of(line.kind));
+}
+
 /// A cover in words: "2 x 5 kg spool, 1 x 15 kg spool".
 inline std::string cover_in_words(const Need& line) {
     std::string text;

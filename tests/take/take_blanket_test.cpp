@@ -1,15 +1,18 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/take/take_blanket.hpp>
+#include <ringfill/take/needs.hpp>
+
+#include "take/sample.hpp"
 
 using namespace ringfill;
+using namespace ringfill::testing;
 
 TEST_CASE("a blanket lies on each bore that is preheated or cools slowly") {
-    const auto lines = take_blanket(
+    const auto lines = blanket_needs(
         {{"arm root", true, true}, {"pin", false, false}, {"lug", true, false}, {"eye", false, true}});
     REQUIRE(lines.size() == 1);
-    CHECK(lines[0].item == "insulating blanket");
-    CHECK(lines[0].unit == "pieces");
+    CHECK(item(lines[0]) == "insulating blanket");
+    CHECK(unit(lines[0]) == "pieces");
     CHECK(lines[0].need == 3);
     CHECK(lines[0].reserve == 0);
     CHECK(lines[0].supplied == 3);
@@ -23,6 +26,6 @@ TEST_CASE("a blanket lies on each bore that is preheated or cools slowly") {
 }
 
 TEST_CASE("cold bores take no blanket") {
-    CHECK(take_blanket({{"pin", false, false}}).empty());
-    CHECK(take_blanket({}).empty());
+    CHECK(blanket_needs({{"pin", false, false}}).empty());
+    CHECK(blanket_needs({}).empty());
 }

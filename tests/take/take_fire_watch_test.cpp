@@ -1,24 +1,27 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/take/take_fire_watch.hpp>
+#include <ringfill/take/needs.hpp>
+
+#include "take/sample.hpp"
 
 using namespace ringfill;
+using namespace ringfill::testing;
 
 TEST_CASE("a second person and an extinguisher are loaded, with the hours that are watched") {
     FireWatch watch;
     watch.after = {in_si<Time>(3'600), "NFPA51B-2019"};
     watch.clear = {in_si<Length>(11), "NFPA51B-2019"};
-    auto lines = take_fire_watch(watch);
+    auto lines = fire_watch_needs(watch);
     REQUIRE(lines.size() == 2);
-    CHECK(lines[0].item == "fire watch, a second person");
+    CHECK(item(lines[0]) == "fire watch, a second person");
     CHECK(lines[0].need == 1);
     CHECK(lines[0].supplied == 1);
     CHECK(lines[0].why == "not the one who welds; from the first flame to 1 h 00 min after the last heat");
     CHECK(lines[0].source == "NFPA51B-2019");
-    CHECK(lines[1].item == "extinguisher 2-A:20-B:C");
+    CHECK(item(lines[1]) == "extinguisher 2-A:20-B:C");
 
     watch = watch_over(watch, {{in_si<Time>(0), in_si<Time>(7'200)}});
-    lines = take_fire_watch(watch);
+    lines = fire_watch_needs(watch);
     CHECK(lines[0].why ==
           "not the one who welds; from the first flame to 1 h 00 min after the last heat, 3 h 00 min in all");
 }
@@ -29,14 +32,14 @@ TEST_CASE("a watch of more than eight hours asks for relief") {
         FireWatch watch;
         watch.after = {in_si<Time>(3'600), "NFPA51B-2019"};
         watch = watch_over(watch, {{in_si<Time>(0), in_si<Time>(seconds - 3'600)}});
-        return take_fire_watch(watch)[0].why;
+        return fire_watch_needs(watch)[0].why;
     };
     CHECK_THAT(why(8 * 3'600), Catch::EndsWith("8 h 00 min in all"));
     CHECK_THAT(why(8 * 3'600 + 4), Catch::EndsWith(": more than one can watch, so bring relief"));
 }
 
 TEST_CASE("the one who watches and the extinguisher are counted once") {
-    for (const Need& line : take_fire_watch(FireWatch())) {
+    for (const Need& line : fire_watch_needs(FireWatch())) {
         CHECK(line.reserve == 0);
         for (const Working& work : line.working)
             for (const Input& input : work.inputs)

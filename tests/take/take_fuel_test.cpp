@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include <ringfill/table/shelf.hpp>
-#include <ringfill/take/take_fuel.hpp>
+#include <ringfill/take/needs.hpp>
 #include <ringfill/units/factor.hpp>
 
 #include "take/sample.hpp"
@@ -60,7 +60,7 @@ FuelUse use_of(double heat_MJ, double source_kW, const std::string& fuel = "wood
 
 std::vector<Need> lines_for(const std::vector<FuelUse>& uses, double reserve = 0.1,
                             UnitSystem units = metric) {
-    return take_fuel(uses, round_fuels(), reserve, fuel_packs(), units);
+    return fuel_needs(uses, round_fuels(), reserve, fuel_packs(), units);
 }
 
 const Shelf own{{RINGFILL_TABLES}};
@@ -81,7 +81,7 @@ TEST_CASE("propane for a hundred kilograms of steel follows from two published f
     const Fuels fuels = read_fuels(table_files(own, "fuels.json"), sources);
     const Packs packs = read_packs(table_files(own, "packs.json"), sources);
     const auto propane_kg = [&](double efficiency) {
-        return take_fuel({use_of(heat_MJ, 30, "propane", 1, "pin", efficiency)}, fuels, 0, packs, metric)[0]
+        return fuel_needs({use_of(heat_MJ, 30, "propane", 1, "pin", efficiency)}, fuels, 0, packs, metric)[0]
             .need;
     };
     CHECK_THAT(propane_kg(1), WithinAbs(0.134, 0.0005));
@@ -92,8 +92,8 @@ TEST_CASE("propane for a hundred kilograms of steel follows from two published f
 TEST_CASE("a line of fuel says how much, in what and why") {
     const auto lines = lines_for({use_of(10, 10)});
     REQUIRE(lines.size() == 1);
-    CHECK(lines[0].item == "fuel wood gas");
-    CHECK(lines[0].unit == "kg");
+    CHECK(item(lines[0]) == "fuel wood gas");
+    CHECK(unit(lines[0]) == "kg");
     CHECK_THAT(lines[0].need, WithinAbs(0.8, exact));
     CHECK_THAT(lines[0].reserve, WithinAbs(0.08, exact));
     CHECK(cover_in_words(lines[0]) == "1 x small");
@@ -150,7 +150,7 @@ TEST_CASE("a few grams to take the chill off are burned by a hand torch: one sma
 TEST_CASE("cylinders that give the draw and not the content are not enough") {
     Packs packs = fuel_packs();
     packs.fuel.push_back(fuel_cylinder("wide valve", metric, "wood gas", 1, 5));
-    const Need line = take_fuel({use_of(500, 60)}, round_fuels(), 0, packs, metric)[0]; // 40 kg at 4.32 kg/h
+    const Need line = fuel_needs({use_of(500, 60)}, round_fuels(), 0, packs, metric)[0]; // 40 kg at 4.32 kg/h
     CHECK(line.supplied >= line.need);
     CHECK(cover_in_words(line) == "2 x small, 1 x large");
 }
@@ -164,7 +164,7 @@ TEST_CASE("over many heats and heaters the product's cylinders give both content
             for (double heat_MJ = 0.5; heat_MJ < 3000; heat_MJ *= 1.7)
                 for (double source_kW = 1; source_kW < 300; source_kW *= 1.3) {
                     const Need line =
-                        take_fuel({use_of(heat_MJ, source_kW, fuel.name)}, fuels, 0.1, packs, units)[0];
+                        fuel_needs({use_of(heat_MJ, source_kW, fuel.name)}, fuels, 0.1, packs, units)[0];
                     double draw = 0;
                     double content = 0;
                     for (const PackCount& taken : line.cover)
@@ -187,9 +187,9 @@ TEST_CASE("over many heats and heaters the product's cylinders give both content
 TEST_CASE("a fuel that takes oxygen has its line of it") {
     const auto lines = lines_for({use_of(10, 10, "town gas")});
     REQUIRE(lines.size() == 2);
-    CHECK(lines[0].item == "fuel town gas");
-    CHECK(lines[1].item == "oxygen for town gas");
-    CHECK(lines[1].unit == "L");
+    CHECK(item(lines[0]) == "fuel town gas");
+    CHECK(item(lines[1]) == "oxygen for town gas");
+    CHECK(unit(lines[1]) == "L");
     CHECK_THAT(lines[1].need, WithinAbs(1600, 1e-6));
     CHECK_THAT(lines[1].reserve, WithinAbs(160, 1e-6));
     CHECK(cover_in_words(lines[1]) == "1 x oxygen bottle");
@@ -202,8 +202,8 @@ TEST_CASE("each fuel has its line, electric heat and no heat have none") {
     const auto lines =
         lines_for({use_of(10, 10, "town gas"), use_of(10, 10, ""), use_of(0, 10), use_of(5, 10)});
     REQUIRE(lines.size() == 3);
-    CHECK(lines[0].item == "fuel town gas");
-    CHECK(lines[2].item == "fuel wood gas");
+    CHECK(item(lines[0]) == "fuel town gas");
+    CHECK(item(lines[2]) == "fuel wood gas");
     CHECK(lines_for({use_of(10, 10, "")}).empty());
 }
 
@@ -224,7 +224,7 @@ TEST_CASE("a fuel that no cylinder holds is needed and not covered") {
     Packs packs = fuel_packs();
     for (FuelPack& pack : packs.fuel)
         pack.stocked = false;
-    const Need line = take_fuel({use_of(10, 10)}, round_fuels(), 0.1, packs, metric)[0];
+    const Need line = fuel_needs({use_of(10, 10)}, round_fuels(), 0.1, packs, metric)[0];
     CHECK_FALSE(line.pack_known);
     CHECK(line.cover.empty());
     CHECK_THAT(line.need, WithinAbs(0.8, exact));

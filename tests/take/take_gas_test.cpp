@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/take/take_gas.hpp>
+#include <ringfill/take/needs.hpp>
 
 #include "take/sample.hpp"
 
@@ -12,7 +12,7 @@ namespace {
 
 Need line_for(const GasUse& use, double reserve = 0.1, UnitSystem units = UnitSystem::metric,
               const Packs& packs = round_packs()) {
-    return take_gas(use, reserve, packs, units);
+    return gas_need(use, reserve, packs, units);
 }
 
 const std::string hour_of_mixture =
@@ -24,8 +24,8 @@ const std::string hour_of_mixture =
 // Worked by hand: 1000 L and 10 % are 1100; a small cylinder gives 90 % of 2000 L.
 TEST_CASE("a line of gas says how much, in what and why") {
     const Need line = line_for(gas_use("M21", "argon_mixture"));
-    CHECK(line.item == "gas M21");
-    CHECK(line.unit == "L");
+    CHECK(item(line) == "gas M21");
+    CHECK(unit(line) == "L");
     CHECK_THAT(line.need, WithinAbs(1000, 1e-9));
     CHECK_THAT(line.reserve, WithinAbs(100, 1e-9));
     CHECK(cover_in_words(line) == "1 x small mixture");

@@ -1,20 +1,23 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/take/take_holes.hpp>
+#include <ringfill/take/needs.hpp>
+
+#include "take/sample.hpp"
 
 using namespace ringfill;
+using namespace ringfill::testing;
 
 namespace {
 
 std::vector<std::string> lines_of(const std::vector<HoleUse>& holes, UnitSystem units = UnitSystem::metric) {
     std::vector<std::string> lines;
-    for (const Need& line : take_holes(holes, units)) {
+    for (const Need& line : hole_needs(holes)) {
         CHECK(line.supplied == line.need + line.reserve);
         CHECK(line.spare == 0);
         CHECK(line.source == "practice");
         lines.push_back(std::to_string(static_cast<int>(line.need)) + " + " +
-                        std::to_string(static_cast<int>(line.reserve)) + ' ' + line.unit + " | " + line.item +
-                        " | " + line.why);
+                        std::to_string(static_cast<int>(line.reserve)) + ' ' + unit(line) + " | " +
+                        item(line, units) + " | " + line.why);
     }
     return lines;
 }

@@ -1,8 +1,11 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/take/take_inserts.hpp>
+#include <ringfill/take/needs.hpp>
+
+#include "take/sample.hpp"
 
 using namespace ringfill;
+using namespace ringfill::testing;
 
 namespace {
 
@@ -13,14 +16,14 @@ InsertUse use_of(const std::string& bore, int count, int rough, int finish) {
 } // namespace
 
 TEST_CASE("no bores take no edges") {
-    CHECK(take_inserts({}, "practice").empty());
+    CHECK(insert_needs({}, "practice").empty());
 }
 
 // Worked by hand: 2 × 2 + 1 rough edges, 2 × 1 + 1 finish edges, one spare of each.
 TEST_CASE("edges are taken bore by bore, rough and finish, with one spare of each") {
-    const auto lines = take_inserts({use_of("arm root", 2, 2, 1), use_of("link", 1, 1, 1)}, "practice");
+    const auto lines = insert_needs({use_of("arm root", 2, 2, 1), use_of("link", 1, 1, 1)}, "practice");
     REQUIRE(lines.size() == 2);
-    CHECK(lines[0].item == "boring edges, rough");
+    CHECK(item(lines[0]) == "boring edges, rough");
     CHECK(lines[0].need == 5);
     CHECK(lines[0].reserve == 1);
     CHECK(lines[0].supplied == 6);
@@ -28,7 +31,7 @@ TEST_CASE("edges are taken bore by bore, rough and finish, with one spare of eac
     CHECK(lines[0].why ==
           "skim, rough and semi-finish cuts: arm root × 2, each 2 (15 min); link 1 (15 min); one edge "
           "lasts 20 min; and one spare");
-    CHECK(lines[1].item == "boring edges, finish");
+    CHECK(item(lines[1]) == "boring edges, finish");
     CHECK(lines[1].need == 3);
     CHECK(lines[1].supplied == 4);
     CHECK(lines[1].source == "practice");

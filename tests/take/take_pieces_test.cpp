@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/take/take_pieces.hpp>
+#include <ringfill/take/needs.hpp>
 
 #include "take/sample.hpp"
 
@@ -48,9 +48,9 @@ Packs packets() {
 // By hand: 2 x 45 + 9 = 99; 10 % of it is 9.9, so 10, and 2 for the trial. 2 kg hold floor(2/0.036) = 55, 4
 // kg 111: the 111 are 111 - 0.
 TEST_CASE("electrodes are counted in pieces and packets of whole ones") {
-    const Need line = take_pieces(electrodes(), 0.1, packets(), UnitSystem::metric);
-    CHECK(line.item == "electrodes steel/E1 3.2 mm");
-    CHECK(line.unit == "pieces");
+    const Need line = piece_need(electrodes(), 0.1, packets(), UnitSystem::metric);
+    CHECK(item(line) == "electrodes steel/E1 3.2 mm");
+    CHECK(unit(line) == "pieces");
     CHECK(line.need == 99);
     CHECK(line.reserve == 12);
     CHECK(cover_in_words(line) == "1 x 4 kg packet");
@@ -65,19 +65,19 @@ TEST_CASE("electrodes are counted in pieces and packets of whole ones") {
 TEST_CASE("one more electrode opens another packet") {
     PieceUse use = electrodes();
     use.pieces_each = {45, 10};
-    const Need line = take_pieces(use, 0.1, packets(), UnitSystem::metric);
+    const Need line = piece_need(use, 0.1, packets(), UnitSystem::metric);
     CHECK(line.need + line.reserve == 112);
     CHECK(line.supplied >= 112);
 }
 
 TEST_CASE("packets are those of the user's units and of the form, and none is said") {
-    const Need inch = take_pieces(electrodes(), 0, packets(), UnitSystem::inch);
+    const Need inch = piece_need(electrodes(), 0, packets(), UnitSystem::inch);
     CHECK(cover_in_words(inch) == "2 x 5 lb packet"); // 62 in each
     PieceUse rods = electrodes();
-    rods.rods = true;
-    CHECK(cover_in_words(take_pieces(rods, 0, packets(), UnitSystem::metric)) == "4 x 1 kg tube");
-    const Need none = take_pieces(rods, 0, packets(), UnitSystem::inch);
-    CHECK(none.item == "rods steel/E1 0.126 in");
+    rods.kind = NeedKind::rod;
+    CHECK(cover_in_words(piece_need(rods, 0, packets(), UnitSystem::metric)) == "4 x 1 kg tube");
+    const Need none = piece_need(rods, 0, packets(), UnitSystem::inch);
+    CHECK(item(none, UnitSystem::inch) == "rods steel/E1 0.126 in");
     CHECK_FALSE(none.pack_known);
     CHECK(none.why.ends_with("; no packet that holds them is in the table of packs"));
 }
@@ -88,16 +88,16 @@ TEST_CASE("with a price the cheapest packets are taken") {
     use.counts = {1};
     use.pieces_each = {50};
     use.trials.clear();
-    CHECK(cover_in_words(take_pieces(use, 0, packets(), UnitSystem::metric)) == "1 x 2 kg packet");
+    CHECK(cover_in_words(piece_need(use, 0, packets(), UnitSystem::metric)) == "1 x 2 kg packet");
 }
 
 TEST_CASE("a packet that holds one is offered, a smaller one is not") {
     Packs packs;
     packs.pieces = {packet("single", UnitSystem::metric, "electrodes", 0.04)};
-    const Need line = take_pieces(electrodes(), 0, packs, UnitSystem::metric);
+    const Need line = piece_need(electrodes(), 0, packs, UnitSystem::metric);
     CHECK(cover_in_words(line) == "101 x single"); // 99 and two for the trial
     packs.pieces = {packet("less than one", UnitSystem::metric, "electrodes", 0.035)};
-    CHECK_FALSE(take_pieces(electrodes(), 0, packs, UnitSystem::metric).pack_known);
+    CHECK_FALSE(piece_need(electrodes(), 0, packs, UnitSystem::metric).pack_known);
 }
 
 // By hand: 2 x 45 + 10 = 100, of which 10.0005 % are 10.0005, so 11; a packet that lacks a little of 55 holds
@@ -106,10 +106,10 @@ TEST_CASE("a part of an electrode is one more in the reserve and one less in the
     PieceUse use = electrodes();
     use.pieces_each = {45, 10};
     use.trials.clear();
-    CHECK(take_pieces(use, 0.100005, packets(), UnitSystem::metric).reserve == 11);
+    CHECK(piece_need(use, 0.100005, packets(), UnitSystem::metric).reserve == 11);
     Packs packs;
     packs.pieces = {packet("short packet", UnitSystem::metric, "electrodes", 0.036 * 54.9995)};
-    CHECK(take_pieces(use, 0, packs, UnitSystem::metric).supplied == 108);
+    CHECK(piece_need(use, 0, packs, UnitSystem::metric).supplied == 108);
 }
 
 // By hand: 2.0159 kg hold 55 of 36 g as 2 kg do, and cost 0.14 more at 9 a kilogram.
@@ -122,11 +122,11 @@ TEST_CASE("of packets with as many pieces the cheaper is taken") {
     Packs packs;
     packs.pieces = {packet("heavier packet", UnitSystem::metric, "electrodes", 2.0159),
                     packet("2 kg packet", UnitSystem::metric, "electrodes", 2)};
-    CHECK(cover_in_words(take_pieces(use, 0, packs, UnitSystem::metric)) == "1 x 2 kg packet");
+    CHECK(cover_in_words(piece_need(use, 0, packs, UnitSystem::metric)) == "1 x 2 kg packet");
 }
 
 TEST_CASE("a packet of just two electrodes holds two") {
     Packs packs;
     packs.pieces = {packet("pair", UnitSystem::metric, "electrodes", 0.072)};
-    CHECK(cover_in_words(take_pieces(electrodes(), 0, packs, UnitSystem::metric)) == "51 x pair"); // 101
+    CHECK(cover_in_words(piece_need(electrodes(), 0, packs, UnitSystem::metric)) == "51 x pair"); // 101
 }

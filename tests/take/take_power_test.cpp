@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/take/take_power.hpp>
+#include <ringfill/take/needs.hpp>
 
 #include "take/sample.hpp"
 
@@ -44,10 +44,10 @@ TEST_CASE("the duty is the run's share of ten minutes, rounded up to five per ce
 
 TEST_CASE("one welding set serves the highest current at the highest duty") {
     const auto lines =
-        take_power({power_use("root", 220.4, 24, 4.1), power_use("fill", 180, 26, 12)}, mains(0), 0.1);
+        power_needs({power_use("root", 220.4, 24, 4.1), power_use("fill", 180, 26, 12)}, mains(0), 0.1);
     REQUIRE(lines.size() == 2);
-    CHECK(lines[0].item == "welding set 221 A at 100 % duty");
-    CHECK(lines[0].unit == "pieces");
+    CHECK(item(lines[0]) == "welding set 221 A at 100 % duty");
+    CHECK(unit(lines[0]) == "pieces");
     CHECK(lines[0].need == 1);
     CHECK(lines[0].supplied == 1);
     CHECK(lines[0].source == "IEC60974-1");
@@ -60,9 +60,9 @@ TEST_CASE("one welding set serves the highest current at the highest duty") {
 // of pads 17.05 kW.
 TEST_CASE("the supply gives the strongest arc and the electric heater together") {
     const std::vector<PowerUse> uses{power_use("root", 210, 23, 4), power_use("fill", 200, 25, 4)};
-    const Need alone = take_power(uses, mains(0), 0.1)[1];
-    CHECK(alone.item == "power supply");
-    CHECK(alone.unit == "kW");
+    const Need alone = power_needs(uses, mains(0), 0.1)[1];
+    CHECK(item(alone) == "power supply");
+    CHECK(unit(alone) == "kW");
     CHECK_THAT(alone.need, WithinAbs(6.25, exact));
     CHECK(alone.reserve == 0);
     CHECK(alone.supplied == 7);
@@ -70,7 +70,7 @@ TEST_CASE("the supply gives the strongest arc and the electric heater together")
     CHECK(alone.pack_known);
     CHECK(cover_in_words(alone) == "1 x 7 kW supply");
     CHECK(alone.why == "25 V and 200 A in the arc of fill are 5 kW, of a set that passes on 80 %");
-    const Need heated = take_power(uses, mains(0, 0, 10.8), 0.1)[1];
+    const Need heated = power_needs(uses, mains(0, 0, 10.8), 0.1)[1];
     CHECK_THAT(heated.need, WithinAbs(17.05, exact));
     CHECK(heated.supplied == 18);
     CHECK(heated.why ==
@@ -79,7 +79,7 @@ TEST_CASE("the supply gives the strongest arc and the electric heater together")
 }
 
 TEST_CASE("a demand of whole kilowatts is not rounded up further") {
-    const Need line = take_power({power_use("fill", 200, 24, 4)}, mains(0), 0.1)[1];
+    const Need line = power_needs({power_use("fill", 200, 24, 4)}, mains(0), 0.1)[1];
     CHECK_THAT(line.need, WithinAbs(6, exact)); // 4.8 kW / 0.8
     CHECK(line.supplied == 6);
 }
@@ -87,10 +87,10 @@ TEST_CASE("a demand of whole kilowatts is not rounded up further") {
 // Worked by hand: 86.4 MJ in the arc are 24 kWh, 30 kWh drawn at 80 %; 108 MJ of heating are 30 kWh. At 3 kWh
 // a litre 20 L, and 10 % on top.
 TEST_CASE("a generator burns a litre for three kilowatt hours") {
-    const auto lines = take_power({power_use("fill", 200, 25, 4)}, mains(86.4, 108, 10.8), 0.1);
+    const auto lines = power_needs({power_use("fill", 200, 25, 4)}, mains(86.4, 108, 10.8), 0.1);
     REQUIRE(lines.size() == 3);
-    CHECK(lines[2].item == "generator fuel");
-    CHECK(lines[2].unit == "L");
+    CHECK(item(lines[2]) == "generator fuel");
+    CHECK(unit(lines[2]) == "L");
     CHECK_THAT(lines[2].need, WithinAbs(20, exact));
     CHECK_THAT(lines[2].reserve, WithinAbs(2, exact));
     CHECK(lines[2].supplied == 22);
@@ -104,12 +104,12 @@ TEST_CASE("a generator burns a litre for three kilowatt hours") {
 }
 
 TEST_CASE("without a procedure no power is taken") {
-    CHECK(take_power({}, mains(10), 0.1).empty());
+    CHECK(power_needs({}, mains(10), 0.1).empty());
 }
 
 // By hand: the working multiplies the single set it needs by 0.
 TEST_CASE("no welding set is kept in reserve") {
-    const Need line = take_power({power_use("root", 200, 24, 4)}, mains(0), 0.1)[0];
+    const Need line = power_needs({power_use("root", 200, 24, 4)}, mains(0), 0.1)[0];
     REQUIRE(line.working.size() >= 2);
     CHECK(line.reserve == 0);
     CHECK(line.working[0].value == 1);
@@ -122,7 +122,7 @@ TEST_CASE("no welding set is kept in reserve") {
 // one; 3 kWh to a litre are 11.36 kWh to a gallon.
 TEST_CASE("a generator's fuel is told in whole gallons where the user counts in them") {
     const Need line =
-        take_power({power_use("fill", 200, 25, 4)}, mains(86.4, 108, 10.8), 0.1, UnitSystem::inch)[2];
+        power_needs({power_use("fill", 200, 25, 4)}, mains(86.4, 108, 10.8), 0.1, UnitSystem::inch)[2];
     CHECK_THAT(line.need, WithinAbs(20, exact));
     CHECK_THAT(line.supplied, WithinAbs(6 * 3.785411784, 1e-9));
     CHECK(cover_in_words(line) == "1 x 6 gal in cans");
@@ -133,16 +133,16 @@ TEST_CASE("a generator's fuel is told in whole gallons where the user counts in 
 // step.
 TEST_CASE("what is a little over a step takes the next") {
     CHECK(duty_pct(in_si<Time>(300.01)) == 55);
-    const Need set = take_power({power_use("root", 200.0005, 24, 4)}, mains(0), 0.1)[0];
+    const Need set = power_needs({power_use("root", 200.0005, 24, 4)}, mains(0), 0.1)[0];
     CHECK(set.item == "welding set 201 A at 40 % duty");
-    const Need supply = take_power({power_use("root", 200.01, 24, 4)}, mains(0), 0.1)[1]; // 6.0003 kW
+    const Need supply = power_needs({power_use("root", 200.01, 24, 4)}, mains(0), 0.1)[1]; // 6.0003 kW
     CHECK(supply.supplied == 7);
 }
 
 TEST_CASE("a small boring bar is told beside the arc") {
     MainsUse small = mains(0);
     small.bar_drive = in_si<Power>(800);
-    const Need line = take_power({power_use("root", 200, 25, 4)}, small, 0.1)[1];
+    const Need line = power_needs({power_use("root", 200, 25, 4)}, small, 0.1)[1];
     CHECK_THAT(line.need, WithinAbs(6.25, exact));
     CHECK_THAT(line.why, Catch::EndsWith("; the boring bar at another time 0.8 kW"));
 }
@@ -158,7 +158,7 @@ TEST_CASE("what is drawn from the mains is arc, heating and boring") {
 TEST_CASE("boring alone takes a generator's fuel too") {
     MainsUse use = mains(0);
     use.boring = in_si<Energy>(10.8e6);
-    const auto lines = take_power({power_use("fill", 200, 25, 4)}, use, 0);
+    const auto lines = power_needs({power_use("fill", 200, 25, 4)}, use, 0);
     REQUIRE(lines.size() == 3);
     CHECK_THAT(lines[2].need, WithinAbs(1, exact));
 }

@@ -1,11 +1,13 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/take/take_sticks.hpp>
+#include <ringfill/take/needs.hpp>
 #include <ringfill/units/metric.hpp>
 
 #include "shop_for_tests.hpp"
+#include "take/sample.hpp"
 
 using namespace ringfill;
+using namespace ringfill::testing;
 
 namespace {
 
@@ -69,21 +71,21 @@ TEST_CASE("over all temperatures no maximum's stick is over the maximum, no mini
 TEST_CASE("two of each stick and one thermometer are taken, each with what it is for") {
     const auto sticks = sticks_of({100, 150, 200, 250});
     const auto lines =
-        take_sticks({use_of(110, 210), {"lug", celsius(140), celsius(160)}}, sticks, UnitSystem::metric);
+        stick_needs({use_of(110, 210), {"lug", celsius(140), celsius(160)}}, sticks, UnitSystem::metric);
     REQUIRE(lines.size() == 3);
-    CHECK(lines[0].item == "150 °C stick");
+    CHECK(item(lines[0]) == "150 °C stick");
     CHECK(lines[0].supplied == 2);
     CHECK(lines[0].why == "melts when pin is warm enough (110 °C at least); two of each, one breaks");
-    CHECK(lines[1].item == "200 °C stick");
-    CHECK(lines[2].item == "contact thermometer");
+    CHECK(item(lines[1]) == "200 °C stick");
+    CHECK(item(lines[2]) == "contact thermometer");
     CHECK(lines[2].supplied == 1);
     CHECK(lines[2].reserve == 0);
     CHECK(lines[0].reserve == 1);
     CHECK(lines[2].why == "no pair of sticks serves lug: measure there"); // one stick cannot say both
-    CHECK(take_sticks({use_of(110, 210)}, sticks, UnitSystem::metric).back().why ==
+    CHECK(stick_needs({use_of(110, 210)}, sticks, UnitSystem::metric).back().why ==
           "to check the sticks and to read between their ratings");
-    CHECK(take_sticks({use_of({}, {})}, sticks, UnitSystem::metric).empty());
-    CHECK(take_sticks({use_of(151, 199)}, sticks, UnitSystem::metric).back().why ==
+    CHECK(stick_needs({use_of({}, {})}, sticks, UnitSystem::metric).empty());
+    CHECK(stick_needs({use_of(151, 199)}, sticks, UnitSystem::metric).back().why ==
           "no pair of sticks serves pin: measure there");
 }
 

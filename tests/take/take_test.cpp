@@ -1,28 +1,30 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/take/take.hpp>
+#include <ringfill/document/whole_file.hpp>
 
-#include "take/sample.hpp"
+#include "shop_for_tests.hpp"
 
 using namespace ringfill;
 using namespace ringfill::testing;
 
-TEST_CASE("wires come first, then gases, then what wears out") {
-    WireUse second = wire_use();
-    second.filler = "steel/X2";
-    second.wire = kg(120);
-    const auto lines =
-        take({wire_use(), second}, {}, {gas_use("M21", "argon_mixture"), gas_use("C1", "carbon_dioxide")},
-             0.1, round_packs(), round_lives(), UnitSystem::metric);
-    std::vector<std::string> items;
-    for (const Need& line : lines)
-        items.push_back(line.item);
-    CHECK(items == std::vector<std::string>{"wire steel/X1 1.2 mm", "wire steel/X2 1.2 mm", "gas M21",
-                                            "gas C1", "contact tips 1.2 mm X1", "gas nozzles 1.2 mm X1",
-                                            "contact tips 1.2 mm X2", "gas nozzles 1.2 mm X2",
-                                            "liner 1.2 mm X2"});
-}
-
-TEST_CASE("nothing used is nothing taken") {
-    CHECK(take({}, {}, {}, 0.1, round_packs(), round_lives(), UnitSystem::metric).empty());
+// The job has a bore of each filler: two wires, a rod, three gases.
+TEST_CASE("wires come first, then gases, then what wears out, what heats, what bores, and the fire watch") {
+    const Job job =
+        job_from(read_whole(std::string(RINGFILL_ROOT) + "/cli/demo/every-field.json", job_file_limit));
+    std::vector<NeedKind> kinds;
+    for (const Need& need : plan(job, shop()).take)
+        if (kinds.empty() || kinds.back() != need.kind)
+            kinds.push_back(need.kind);
+    using enum NeedKind;
+    CHECK(kinds == std::vector<NeedKind>{wire,         rod,
+                                         gas,          contact_tip,
+                                         gas_nozzle,   contact_tip,
+                                         gas_nozzle,   temperature_stick,
+                                         thermometer,  fuel,
+                                         blanket,      welding_set,
+                                         power_supply, generator_fuel,
+                                         plug_rod,     drill,
+                                         fitting,      rough_edge,
+                                         finish_edge,  fire_watch,
+                                         extinguisher});
 }

@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/take/take_wire.hpp>
+#include <ringfill/take/needs.hpp>
 
 #include "take/sample.hpp"
 
@@ -12,7 +12,7 @@ namespace {
 
 Need line_for(const WireUse& use, double reserve = 0.1, UnitSystem units = UnitSystem::metric,
               const Packs& packs = round_packs()) {
-    return take_wire(use, reserve, packs, round_lives(), units);
+    return wire_need(use, reserve, packs, round_lives(), units);
 }
 
 } // namespace
@@ -21,8 +21,8 @@ Need line_for(const WireUse& use, double reserve = 0.1, UnitSystem units = UnitS
 // = 0.70 kg. 6.2 kg are one spool of 15 or two of 5, and two leave less over.
 TEST_CASE("a line of wire says how much, in what and why") {
     const Need line = line_for(wire_use());
-    CHECK(line.item == "wire steel/X1 1.2 mm");
-    CHECK(line.unit == "kg");
+    CHECK(item(line) == "wire steel/X1 1.2 mm");
+    CHECK(unit(line) == "kg");
     CHECK_THAT(line.need, WithinAbs(5.5, 1e-12));
     CHECK_THAT(line.reserve, WithinAbs(0.70, 1e-12));
     CHECK(cover_in_words(line) == "2 x 5 kg spool");
@@ -52,7 +52,7 @@ TEST_CASE("each procedure has its trial ring and a job without reserve still fil
 // hold 9.07.
 TEST_CASE("in inch units wire is told in pounds and taken on inch spools") {
     const Need line = line_for(wire_use(), 0.1, UnitSystem::inch);
-    CHECK(line.item == "wire steel/X1 0.047 in");
+    CHECK(item(line, UnitSystem::inch) == "wire steel/X1 0.047 in");
     CHECK(cover_in_words(line) == "2 x 10 lb spool");
     CHECK_THAT(line.supplied, WithinAbs(9.07, 1e-12));
     CHECK(

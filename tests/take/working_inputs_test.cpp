@@ -51,7 +51,7 @@ TEST_CASE("the workings of a line are fed with the figures of the line") {
             for (const Working& work : workings_of_line(plan, i))
                 for (const Input& input : work.inputs)
                     if (const auto expected = own_figure(plan.take[i], input.symbol)) {
-                        INFO(plan.take[i].item << ", " << work.figure << ", " << input.symbol);
+                        INFO(need_id(plan.take[i]) << ", " << work.figure << ", " << input.symbol);
                         REQUIRE(input.values().size() == 1);
                         CHECK(input.values()[0] == *expected);
                         ++compared;

@@ -9,7 +9,6 @@
 #include <ringfill/boring/bore_boring.hpp>
 #include <ringfill/caution/balance_rules.hpp>
 #include <ringfill/caution/weld_rules.hpp>
-#include <ringfill/plan/heat_uses.hpp>
 #include <ringfill/weld/settings_told.hpp>
 
 namespace ringfill {
@@ -76,6 +75,30 @@ std::vector<std::string> line_notes(const Job& job) {
         if (bores.first > 1)
             notes.push_back(fmt::format("line {}: one set-up of the bar for {}.", line, bores.second));
     return notes;
+}
+
+/// What the heat balances of the bores take for granted: heater, air, and what carries heat off. Empty when
+/// no bore has one.
+std::vector<Assumed> heat_assumed(const Job& job, const std::vector<BorePlan>& bores) {
+    std::vector<Assumed> assumed;
+    bool any = false;
+    for (std::size_t i = 0; i < bores.size(); ++i) {
+        if (!bores[i].heat_balance)
+            continue;
+        const HeatBalance& balance = *bores[i].heat_balance;
+        if (!any) {
+            any = true;
+            assumed = balance.heater.assumed;
+            if (!job.site.ambient)
+                assumed.push_back({"site.ambient", show(balance.ambient, job.units), "practice"});
+        }
+        if (balance.plated)
+            assumed.push_back({job.bores[i].path + ".attached",
+                               fmt::format("from nothing to one plate of {}, as thick as the wall",
+                                           show(balance.plated->plates.front(), job.units)),
+                               "practice"});
+    }
+    return assumed;
 }
 
 } // namespace

@@ -3,7 +3,6 @@
 #include <ringfill/boring/boring_working.hpp>
 #include <ringfill/heat/balance_working.hpp>
 #include <ringfill/heat/heat_working.hpp>
-#include <ringfill/quote/quote_working.hpp>
 #include <ringfill/survey/survey_working.hpp>
 #include <ringfill/weld/weld_working.hpp>
 

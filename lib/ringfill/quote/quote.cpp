@@ -4,15 +4,7 @@
 
 #include <fmt/format.h>
 
-#include <range/v3/action/push_back.hpp>
-
-#include <ringfill/quote/pack_notes.hpp>
-#include <ringfill/quote/quote_labour.hpp>
-#include <ringfill/quote/quote_materials.hpp>
-#include <ringfill/quote/quote_power.hpp>
-#include <ringfill/quote/quote_travel.hpp>
-#include <ringfill/units/factor.hpp>
-#include <ringfill/units/show.hpp>
+#include <ringfill/quote/quote_sections.hpp>
 
 namespace ringfill {
 namespace {
@@ -74,64 +66,20 @@ void add_up(Quote& quote, const Prices& prices, std::vector<Fault>& faults) {
     quote.taxed = prices.tax.has_value();
 }
 
-std::string hours_text(double hours) {
-    return show(in_si<Time>(hours * factor::hour));
-}
-
-void add_notes(Quote& quote, const QuoteFacts& facts) {
-    const Prices& prices = facts.prices;
-    quote.notes.push_back(fmt::format("{} of the materials count ({}); the other sum is for comparison.",
-                                      prices.by_use ? "The shares used" : "The whole packs",
-                                      prices.by_use ? "prices.materials is \"use\""
-                                                    : "\"use\" in prices.materials counts what is used"));
-    quote.notes.emplace_back("Each line is its quantity as shown times its price, rounded once to the "
-                             "smallest unit of the currency, halves to the even one; the total is the sum "
-                             "of the amounts shown.");
-    quote.notes.emplace_back("Waiting by day is paid, nights are not, and nobody's lodging is in it but as "
-                             "an extra.");
-    if (facts.hours && facts.hours->heater_after > 0)
-        quote.notes.push_back(fmt::format("Staying with a heater that slows the cooling after the last ring, "
-                                          "{} in all, is in no line: a blanket may do instead, else add it "
-                                          "to the extras.",
-                                          hours_text(facts.hours->heater_after)));
-    if (facts.hours && facts.hours->looks_after > 0)
-        quote.notes.push_back(fmt::format("The looks after the fire watch, from time to time over {} in all, "
-                                          "are in no line.",
-                                          hours_text(facts.hours->looks_after)));
-    if (const auto trips = trips_of(facts); trips && prices.travel && !prices.travel->trips)
-        quote.notes.push_back(fmt::format("Trips: {}, one for each day worked{}; prices.travel.trips says "
-                                          "otherwise.",
-                                          *trips, facts.hours->test ? " and one for the crack test" : ""));
-    const std::pair<const char*, bool> left_out[] = {
-        {"contingency", !prices.contingency}, {"mark-up", !prices.markup}, {"tax", !prices.tax}};
-    for (const auto& [name, is_left_out] : left_out)
-        if (is_left_out)
-            quote.notes.push_back(fmt::format("No {} is in it: the job gives none.", name));
-    if (prices.fuel_litre && prices.power_kwh)
-        quote.notes.emplace_back("The power is a generator's: prices.fuel_litre is given, and power_kwh is "
-                                 "not used.");
-    ranges::push_back(quote.notes, travel_notes(prices));
-    ranges::push_back(quote.notes, pack_notes(facts));
-}
-
 } // namespace
 
 std::string_view in_words(QuotePart part) {
-    switch (part) {
-    case QuotePart::packs:
-        return "materials by pack";
-    case QuotePart::use:
-        return "materials by use";
-    case QuotePart::labour:
-        return "labour";
-    case QuotePart::power:
-        return "power";
-    case QuotePart::travel:
-        return "travel";
-    case QuotePart::extras:
-        break;
-    }
-    return "extras";
+    constexpr std::string_view words[] = {
+        "materials by pack", "materials by use", "labour", "power", "travel", "extras"};
+    return words[static_cast<std::size_t>(part)];
+}
+
+QuoteLine line_without(std::string item, std::string unit, std::string missing) {
+    QuoteLine line;
+    line.item = std::move(item);
+    line.unit = std::move(unit);
+    line.missing = std::move(missing);
+    return line;
 }
 
 Quote quote(const QuoteFacts& facts, std::vector<Fault>& faults) {
@@ -146,7 +94,7 @@ Quote quote(const QuoteFacts& facts, std::vector<Fault>& faults) {
     add_section(result, QuotePart::travel, quote_travel(facts, faults), true, faults);
     add_section(result, QuotePart::extras, extras(facts, faults), true, faults);
     add_up(result, facts.prices, faults);
-    add_notes(result, facts);
+    result.notes = quote_notes(facts);
     return result;
 }
 

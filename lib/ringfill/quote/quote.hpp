@@ -4,13 +4,38 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
-#include <ringfill/quote/quote_facts.hpp>
+#include <ringfill/caution/work_facts.hpp>
+#include <ringfill/day/day_plan.hpp>
+#include <ringfill/job/prices.hpp>
 #include <ringfill/quote/quote_line.hpp>
+#include <ringfill/take/need.hpp>
 #include <ringfill/working/working.hpp>
 
 namespace ringfill {
+
+/// The hours of a job, from its day.
+struct QuoteHours {
+    std::vector<std::pair<Phase, double>> work; ///< h, nights left out; a phase without work has none
+    double watch = 0;                           ///< h, of the fire watch
+    std::optional<double> test;                 ///< h, of the crack test on a second visit
+    int days = 1;                               ///< that are worked on
+    double heater_after = 0;                    ///< h, of staying with heaters that slow the cooling
+    double looks_after = 0;                     ///< h, of looks from time to time after the fire watch
+};
+
+/// What a quote is made from.
+struct QuoteFacts {
+    const Prices& prices;
+    const Currency& currency;
+    const std::vector<Need>& take;
+    UnitSystem units = UnitSystem::metric;
+    std::optional<QuoteHours> hours;  ///< nothing: there is no day
+    std::string no_hours;             ///< why, the end of a sentence
+    std::optional<double> energy_kwh; ///< drawn; nothing: not known
+};
 
 /// What the lines of a quote are gathered by.
 enum class QuotePart { packs, use, labour, power, travel, extras };
@@ -49,5 +74,19 @@ struct Quote {
 
 /// The quote of a job. Noted: prices that cannot be counted exactly in this currency, and amounts too large.
 Quote quote(const QuoteFacts& facts, std::vector<Fault>& faults);
+
+/// What a job is quoted with, of the shop.
+struct QuoteTables {
+    const std::vector<Currency>& currencies;
+    Power bar_drive; ///< of the boring bar
+};
+
+/// The quote of planned work; nothing when the job gives no currency, or one that the table does not have,
+/// which is noted.
+std::optional<Quote> quote(const PlannedWork& work, const std::vector<Need>& take, const PlannedDay& day,
+                           const QuoteTables& tables, std::vector<Fault>& faults);
+
+/// How every figure of a quote was reached, under "quote".
+std::vector<Working> quote_working(const Quote& quote);
 
 } // namespace ringfill

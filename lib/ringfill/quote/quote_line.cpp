@@ -40,7 +40,7 @@ void put_price(QuoteLine& line, const PriceAt& at, const Currency& currency, std
     line.price_path = at.path;
     if (!at.price) {
         line.missing += fmt::format("{}price: write {}", line.missing.empty() ? "" : "; ",
-                                    at.told.empty() ? at.path : at.told);
+                                    at.as_shown.empty() ? at.path : at.as_shown);
         return;
     }
     const int decimals = currency.exponent.value + price_decimals_more;

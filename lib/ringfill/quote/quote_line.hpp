@@ -47,7 +47,7 @@ QuoteLine line_of(std::string item, double quantity, std::string unit);
 struct PriceAt {
     std::string path;
     std::optional<Decimal> price;
-    std::string told = {}; ///< how people are told of it; empty: by its path
+    std::string as_shown = {}; ///< how people read where it is written; empty: by its path
 };
 
 /// Prices a line, rounded half to even, once. What the line lacks besides stays told. Noted: a price with

@@ -1,10 +1,10 @@
-#include <ringfill/quote/quote_working.hpp>
-
 #include <cmath>
 
 #include <fmt/format.h>
 
 #include <range/v3/action/push_back.hpp>
+
+#include <ringfill/quote/quote.hpp>
 
 namespace ringfill {
 namespace {
@@ -19,8 +19,7 @@ double as_number(std::int64_t whole) {
 
 Working rounded(std::string figure, const Input& n, const Input& p, std::int64_t d, Minor amount,
                 const std::string& unit) {
-    return {
-        std::move(figure), half_even_formula, {n, p, {"d", as_number(d)}}, as_number(amount), unit, "own"};
+    return worked(std::move(figure), half_even_formula, {n, p, {"d", d}}, {as_number(amount), unit});
 }
 
 /// "0.01 EUR": so many decimals of a currency.
@@ -32,19 +31,11 @@ std::vector<Working> line_working(const QuoteLine& line, const Currency& currenc
                                   const std::string& smallest) {
     std::vector<Working> work;
     if (line.quantity)
-        work.push_back({"quantity",
-                        "floor(1000*q + 0.5)/1000",
-                        {{"q", line.measured, line.unit}},
-                        as_number(*line.quantity) / 1000,
-                        line.unit,
-                        "own"});
+        work.push_back(worked("quantity", "floor(1000*q + 0.5)/1000", {{"q", line.measured, line.unit}},
+                              {as_number(*line.quantity) / 1000, line.unit}));
     if (line.part && line.part->supplied)
-        work.push_back({"of",
-                        "s/1000",
-                        {{"s", as_number(*line.part->supplied), "0.001 " + line.unit}},
-                        as_number(*line.part->supplied) / 1000,
-                        line.unit,
-                        "own"});
+        work.push_back(worked("of", "s/1000", {{"s", as_number(*line.part->supplied), "0.001 " + line.unit}},
+                              {as_number(*line.part->supplied) / 1000, line.unit}));
     if (!line.amount)
         return work;
     const Input n{"n", as_number(*line.quantity), "0.001 " + line.unit};
@@ -61,7 +52,7 @@ std::vector<Working> line_working(const QuoteLine& line, const Currency& currenc
 
 Working sum_working(std::string figure, const std::vector<double>& amounts, Minor sum,
                     const std::string& smallest) {
-    return {std::move(figure), "sum(a)", {{"a", amounts, smallest}}, as_number(sum), smallest, "own"};
+    return worked(std::move(figure), "sum(a)", {{"a", amounts, smallest}}, {as_number(sum), smallest});
 }
 
 } // namespace

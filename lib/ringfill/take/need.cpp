@@ -1,22 +1,182 @@
 #include <ringfill/take/need.hpp>
 
-namespace ringfill {
+#include <algorithm>
+#include <iterator>
 
-void work_supply(Need& line, std::vector<double> counts, std::vector<double> contents) {
-    line.working.push_back({"supplied",
-                            "sum(n*c)",
-                            {{"n", std::move(counts)}, {"c", std::move(contents), line.unit}},
-                            line.supplied,
-                            line.unit,
-                            "own"});
-    line.working.push_back({"spare",
-                            "supplied - need - reserve",
-                            {{"supplied", line.supplied, line.unit},
-                             {"need", line.need, line.unit},
-                             {"reserve", line.reserve, line.unit}},
-                            line.spare,
-                            line.unit,
-                            "own"});
+#include <fmt/format.h>
+
+#include <ringfill/units/metric.hpp>
+
+namespace ringfill {
+namespace {
+
+struct KindRow {
+    NeedKind kind;
+    std::string_view id;
+    NeedUnit unit;
+    Charge charge;
+    std::string_view called; ///< words, and {name}, {substance}, {served} without its family, {size}
+};
+
+constexpr NeedUnit kilogram = NeedUnit::kilogram;
+constexpr NeedUnit litre = NeedUnit::litre;
+constexpr NeedUnit piece = NeedUnit::piece;
+constexpr Charge used_up = Charge::used_up;
+constexpr Charge tool = Charge::tool;
+constexpr Charge by_hours = Charge::by_hours;
+
+constexpr KindRow kinds[] = {
+    {NeedKind::wire, "wire", kilogram, used_up, "wire {substance} {size}"},
+    {NeedKind::electrode, "electrode", piece, used_up, "electrodes {substance} {size}"},
+    {NeedKind::rod, "rod", piece, used_up, "rods {substance} {size}"},
+    {NeedKind::gas, "gas", litre, used_up, "gas {substance}"},
+    {NeedKind::contact_tip, "contact_tip", piece, used_up, "contact tips {size} {served}"},
+    {NeedKind::gas_nozzle, "gas_nozzle", piece, used_up, "gas nozzles {size} {served}"},
+    {NeedKind::liner, "liner", piece, used_up, "liner {size} {served}"},
+    {NeedKind::temperature_stick, "temperature_stick", piece, used_up, "{name}"},
+    {NeedKind::thermometer, "thermometer", piece, tool, "contact thermometer"},
+    {NeedKind::fuel, "fuel", kilogram, used_up, "fuel {substance}"},
+    {NeedKind::oxygen, "oxygen", litre, used_up, "oxygen for {served}"},
+    {NeedKind::blanket, "blanket", piece, tool, "insulating blanket"},
+    {NeedKind::welding_set, "welding_set", piece, tool, "welding set {size}"},
+    {NeedKind::power_supply, "power_supply", NeedUnit::kilowatt, by_hours, "power supply"},
+    {NeedKind::generator_fuel, "generator_fuel", litre, by_hours, "generator fuel"},
+    {NeedKind::plug_rod, "plug_rod", piece, used_up, "plug rods {size}"},
+    {NeedKind::drill, "drill", piece, tool, "drill {size}"},
+    {NeedKind::fitting, "fitting", piece, used_up, "fittings, hole {size}"},
+    {NeedKind::rough_edge, "rough_edge", piece, used_up, "boring edges, rough"},
+    {NeedKind::finish_edge, "finish_edge", piece, used_up, "boring edges, finish"},
+    {NeedKind::fire_watch, "fire_watch", piece, by_hours, "fire watch, a second person"},
+    {NeedKind::extinguisher, "extinguisher", piece, tool, "extinguisher 2-A:20-B:C"},
+};
+
+const KindRow& row_of(NeedKind kind) {
+    return *std::find_if(std::begin(kinds), std::end(kinds),
+                         [kind](const KindRow& row) { return row.kind == kind; });
+}
+
+/// To a ten-thousandth at most; a size is written with as few digits as it has.
+std::string number_text(double value, std::size_t least_decimals) {
+    std::string text = fmt::format("{:.4f}", value);
+    const std::size_t least = text.find('.') + (least_decimals > 0 ? 1 + least_decimals : 0);
+    return text.substr(0, std::max(least, text.find_last_not_of("0.") + 1));
+}
+
+/// A size in the units of a person, or as an id writes it.
+std::string size_text(const NeedSize& size, std::optional<UnitSystem> units) {
+    if (const auto* diameter = std::get_if<Length>(&size))
+        return units ? show_wire(*diameter, *units) : number_text(mm(*diameter), 1) + " mm";
+    if (const auto* melts = std::get_if<Temperature>(&size))
+        return units ? show_exact(*melts, *units) : number_text(deg_c(*melts), 0) + " degC";
+    if (const auto* set = std::get_if<SetRating>(&size))
+        return fmt::format("{:.0f} A {}{:.0f} %{}", set->amperes, units ? "at " : "", set->duty_pct,
+                           units ? " duty" : "");
+    return {};
+}
+
+} // namespace
+
+NeedUnit unit_of(NeedKind kind) {
+    return row_of(kind).unit;
+}
+
+Charge charge_of(NeedKind kind) {
+    return row_of(kind).charge;
+}
+
+bool is_filler(NeedKind kind) {
+    return kind == NeedKind::wire || kind == NeedKind::electrode || kind == NeedKind::rod;
+}
+
+bool is_for_measuring(NeedKind kind) {
+    return kind == NeedKind::temperature_stick || kind == NeedKind::thermometer;
+}
+
+std::string unit_text(NeedUnit unit) {
+    constexpr const char* units[] = {"kg", "L", "kW", "pieces"};
+    return units[static_cast<std::size_t>(unit)];
+}
+
+bool comes_singly(const Need& need) {
+    return unit_of(need.kind) == NeedUnit::piece && need.cover.empty() && need.pack_known;
+}
+
+std::string need_id(const Need& need) {
+    return fmt::format("{}:{}:{}", row_of(need.kind).id, need.substance, size_text(need.size, std::nullopt));
+}
+
+std::vector<NamePart> name_parts(const Need& need, UnitSystem units) {
+    using Of = NamePart::Of;
+    std::vector<NamePart> parts;
+    std::string_view rest = row_of(need.kind).called;
+    while (!rest.empty()) {
+        const std::string_view token = rest.substr(0, rest.find(' '));
+        rest.remove_prefix(std::min(token.size() + 1, rest.size()));
+        if (token == "{substance}")
+            parts.push_back({Of::substance, need.substance});
+        else if (token == "{served}")
+            parts.push_back({Of::serves, need.substance.substr(need.substance.find('/') + 1)});
+        else if (token == "{size}")
+            parts.push_back({Of::size, size_text(need.size, units)});
+        else
+            parts.push_back({Of::kind, token == "{name}" ? need.name : std::string(token)});
+    }
+    return parts;
+}
+
+std::string item_text(const Need& need, UnitSystem units) {
+    std::string text;
+    for (const NamePart& part : name_parts(need, units))
+        text += (text.empty() ? "" : " ") + part.text;
+    return text;
+}
+
+Reckoned share_on_top(double share, double need, NeedKind kind) {
+    return {
+        share * need, "share*need", {{"share", share}, {"need", need, unit_text(unit_of(kind))}}, "practice"};
+}
+
+Reckoned spares(double need, int count, NeedKind kind) {
+    return {static_cast<double>(count),
+            count > 0 ? fmt::format("0*need + {}", count) : "0*need",
+            {{"need", need, unit_text(unit_of(kind))}},
+            "practice"};
+}
+
+Need need_of(NeedKind kind, std::string substance, NeedSize size, Reckoned need, Reckoned reserve) {
+    const std::string unit = unit_text(unit_of(kind));
+    Need line;
+    line.kind = kind;
+    line.substance = std::move(substance);
+    line.size = size;
+    line.need = need.value;
+    line.reserve = reserve.value;
+    line.working.push_back(
+        {"need", std::move(need.formula), std::move(need.inputs), need.value, unit, std::move(need.source)});
+    line.working.push_back({"reserve", std::move(reserve.formula), std::move(reserve.inputs), reserve.value,
+                            unit, std::move(reserve.source)});
+    return line;
+}
+
+Need by_the_piece(Need line, std::string why, std::string source) {
+    line.supplied = line.need + line.reserve;
+    line.why = std::move(why);
+    line.source = std::move(source);
+    work_supply(line, "sum(n*c)", {{"n", std::vector{line.supplied}}, {"c", std::vector{1.0}, "pieces"}});
+    return line;
+}
+
+void work_supply(Need& line, std::string formula, std::vector<Input> inputs) {
+    const std::string unit = unit_text(unit_of(line.kind));
+    line.spare = line.supplied - (line.need + line.reserve);
+    line.working.push_back({"supplied", std::move(formula), std::move(inputs), line.supplied, unit, "own"});
+    line.working.push_back(
+        {"spare",
+         "supplied - need - reserve",
+         {{"supplied", line.supplied, unit}, {"need", line.need, unit}, {"reserve", line.reserve, unit}},
+         line.spare,
+         unit,
+         "own"});
 }
 
 } // namespace ringfill

@@ -1,46 +1,138 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string>
+#include <string_view>
+#include <variant>
 #include <vector>
 
+#include <ringfill/units/show.hpp>
 #include <ringfill/working/working.hpp>
 
 namespace ringfill {
 
-/// Packs of one kind to load.
-struct PackCount {
-    std::string pack;
-    std::int64_t count = 0;
+/// What kind of thing is needed.
+enum class NeedKind {
+    wire,
+    electrode,
+    rod,
+    gas,
+    contact_tip,
+    gas_nozzle,
+    liner,
+    temperature_stick,
+    thermometer,
+    fuel,
+    oxygen,
+    blanket,
+    welding_set,
+    power_supply,
+    generator_fuel,
+    plug_rod,
+    drill,
+    fitting,
+    rough_edge,
+    finish_edge,
+    fire_watch,
+    extinguisher,
 };
 
-/// How a line comes into a quote.
+/// What an amount of a kind is counted in.
+enum class NeedUnit { kilogram, litre, kilowatt, piece };
+
+/// How a kind comes into a quote.
 enum class Charge {
     used_up,  ///< among the materials
     tool,     ///< comes home again: only where it has a price of its own
     by_hours, ///< with the hours or the energy, not by the piece
 };
 
+NeedUnit unit_of(NeedKind kind);
+Charge charge_of(NeedKind kind);
+/// Wire, electrodes and rods: what a bore is filled with.
+bool is_filler(NeedKind kind);
+/// What the temperature is read with.
+bool is_for_measuring(NeedKind kind);
+/// "kg", "L", "kW", "pieces"
+std::string unit_text(NeedUnit unit);
+
+/// What a welding set must bear at least.
+struct SetRating {
+    double amperes;
+    double duty_pct;
+};
+
+/// A diameter, the temperature at which a stick melts, or a rating; nothing: the kind has no size.
+using NeedSize = std::variant<std::monostate, Length, Temperature, SetRating>;
+
+/// Packs of one kind to load.
+struct PackCount {
+    std::string pack;
+    std::int64_t count = 0;
+    std::optional<double> filler_kg = {}; ///< in one pack; nothing: not known, or it holds no filler
+};
+
 /// One line of what to take: how much, why, and by which rule.
 struct Need {
-    std::string item;
-    double need = 0;    ///< in the unit, without the reserve
+    NeedKind kind = NeedKind::wire;
+    std::string substance; ///< filler "steel/ER70S-6", gas "M21" or fuel "propane" that it is of or for
+    NeedSize size;
+    std::string name;   ///< that the table of sticks gives a temperature stick
+    double need = 0;    ///< in the unit of the kind, without the reserve
     double reserve = 0; ///< taken on top
-    std::string unit;   ///< kg, L or pieces
     std::vector<PackCount> cover;
-    bool pack_known = true;     ///< false: no pack of the table holds it, and the next two mean nothing
-    double supplied = 0;        ///< what the packs hold that can be used
-    double spare = 0;           ///< supplied over need and reserve
-    bool for_measuring = false; ///< a temperature stick or thermometer
-    std::string why;            ///< with the numbers that made it, in the user's units
-    std::string source;         ///< key of the rule's source
-    Charge charge = Charge::used_up;
+    bool pack_known = true; ///< false: no pack of the table holds it, and the next two mean nothing
+    double supplied = 0;    ///< what the packs hold that can be used
+    double spare = 0;       ///< supplied over need and reserve
+    std::string why;        ///< with the numbers that made it, in the user's units
+    std::string source;     ///< key of the rule's source
     std::vector<Working> working =
         {}; ///< of need, reserve, supplied and spare; in a whole plan among its own
 };
 
-/// Adds the workings of what the packs supply and what is spare.
-/// @param counts how many of each pack. @param contents what each holds that can be used, in the line's unit.
-void work_supply(Need& line, std::vector<double> counts, std::vector<double> contents);
+/// Whether it is taken piece by piece, in no pack.
+bool comes_singly(const Need& need);
+
+/// "wire:steel/ER70S-6:1.0 mm", "temperature_stick::260 degC": what a need is of, whatever units the job is
+/// told in. It is kind:substance:size and stays as it is from version to version: the kind is the name of its
+/// enumerator, the size stands in millimetres, degrees Celsius (degC) or amperes and per cent of duty
+/// ("221 A 100 %"), and a part that does not apply is empty. No two needs of a plan share one.
+std::string need_id(const Need& need);
+
+/// A part of what a need is called.
+struct NamePart {
+    enum class Of { kind, substance, serves, size, pack }; ///< serves: the substance that it is used with
+    Of of;
+    std::string text;
+};
+
+/// What a need is called, part by part, in the user's units.
+std::vector<NamePart> name_parts(const Need& need, UnitSystem units);
+
+/// "wire steel/ER70S-6 1.0 mm": the parts one after another.
+std::string item_text(const Need& need, UnitSystem units);
+
+/// A figure and how it was reached.
+struct Reckoned {
+    double value = 0;
+    std::string formula;
+    std::vector<Input> inputs;
+    std::string source = "practice";
+};
+
+/// A reserve that is a share of the need.
+Reckoned share_on_top(double share, double need, NeedKind kind);
+/// So many pieces on top of a need: none, or spares.
+Reckoned spares(double need, int count, NeedKind kind);
+
+/// A need of a kind with the workings of its need and its reserve.
+Need need_of(NeedKind kind, std::string substance, NeedSize size, Reckoned need, Reckoned reserve);
+
+/// Supplies a need by single pieces, just as many as are needed and on top.
+Need by_the_piece(Need line, std::string why, std::string source);
+
+/// Adds how what the packs supply was reached, and what of it is spare.
+void work_supply(Need& line, std::string formula, std::vector<Input> inputs);
 
 } // namespace ringfill

@@ -1,30 +1,51 @@
 #include <ringfill/take/take.hpp>
 
-#include <range/v3/action/push_back.hpp>
-#include <range/v3/range/conversion.hpp>
-#include <range/v3/view/transform.hpp>
+#include <fmt/format.h>
 
-#include <ringfill/take/take_gas.hpp>
-#include <ringfill/take/take_pieces.hpp>
-#include <ringfill/take/take_wear_parts.hpp>
-#include <ringfill/take/take_wire.hpp>
+#include <range/v3/action/push_back.hpp>
+
+#include <ringfill/boring/bar.hpp>
+#include <ringfill/take/uses.hpp>
 
 namespace ringfill {
 
-std::vector<Need> take(const std::vector<WireUse>& wires, const std::vector<PieceUse>& pieces,
-                       const std::vector<GasUse>& gases, double reserve, const Packs& packs,
-                       const WearParts& wear, UnitSystem units) {
-    auto lines = wires | ranges::views::transform([&](const WireUse& wire) {
-                     return take_wire(wire, reserve, packs, wear, units);
-                 }) |
-                 ranges::to<std::vector>();
-    for (const PieceUse& one : pieces)
-        lines.push_back(take_pieces(one, reserve, packs, units));
-    for (const GasUse& gas : gases)
-        lines.push_back(take_gas(gas, reserve, packs, units));
-    for (const WireUse& wire : wires)
-        ranges::push_back(lines, take_wear_parts(wire, wear, units));
-    return lines;
+std::vector<Need> take(const PlannedWork& work, const TakeTables& tables) {
+    const auto& [packs, wear_parts, sticks, fuels, cutting] = tables;
+    const Job& job = work.job;
+    const UnitSystem units = job.units;
+    const auto wires = wire_uses(job, work.given, work.bores);
+    std::vector<Need> all;
+    const auto add = [&](std::vector<Need> more) { ranges::push_back(all, std::move(more)); };
+    for (const WireUse& use : wires)
+        add({wire_need(use, job.reserve, packs, wear_parts, units)});
+    for (const PieceUse& use : piece_uses(job, work.given, work.bores))
+        add({piece_need(use, job.reserve, packs, units)});
+    for (const GasUse& use : gas_uses(work.given, work.bores))
+        add({gas_need(use, job.reserve, packs, units)});
+    for (const WireUse& use : wires)
+        add(wear_part_needs(use, wear_parts, units));
+    add(stick_needs(stick_uses(work.bores), sticks, units));
+    add(fuel_needs(fuel_uses(work.bores), fuels, job.reserve, packs, units, job.site.ambient));
+    add(blanket_needs(blanket_uses(work.bores)));
+    add(power_needs(power_uses(work.bores), mains_use(work.bores, cutting.bar_drive.value), job.reserve,
+                    units));
+    add(hole_needs(hole_uses(job)));
+    add(insert_needs(insert_uses(work.bores), bar_settings(job.boring, cutting).edge_life.source));
+    add(fire_watch_needs(work.fire_watch));
+    refuse_if_any(Origin::job, too_much(all, units));
+    return all;
+}
+
+std::vector<Fault> too_much(const std::vector<Need>& needs, UnitSystem units) {
+    std::vector<Fault> faults;
+    for (const Need& need : needs)
+        if (!(need.need + need.reserve < too_much_of_one_thing))
+            faults.push_back(
+                fault_at_path("bores", {},
+                              fmt::format("need {:.3g} {} of {}, with the reserve", need.need + need.reserve,
+                                          unit_text(unit_of(need.kind)), item_text(need, units)),
+                              "check counts, sizes, speeds, flow and reserve"));
+    return faults;
 }
 
 } // namespace ringfill

@@ -2,18 +2,31 @@
 
 #include <vector>
 
-#include <ringfill/table/packs.hpp>
-#include <ringfill/table/wear_parts.hpp>
-#include <ringfill/take/need.hpp>
-#include <ringfill/take/uses.hpp>
-#include <ringfill/units/show.hpp>
+#include <ringfill/caution/work_facts.hpp>
+#include <ringfill/table/cutting.hpp>
+#include <ringfill/take/needs.hpp>
 
 namespace ringfill {
 
-/// Everything to load, line by line: wire, electrodes and rods, gas, tips, nozzles, liners.
-/// @param reserve the share of wire and gas taken on top.
-std::vector<Need> take(const std::vector<WireUse>& wires, const std::vector<PieceUse>& pieces,
-                       const std::vector<GasUse>& gases, double reserve, const Packs& packs,
-                       const WearParts& wear, UnitSystem units);
+/// What is loaded from, of the shop.
+struct TakeTables {
+    const Packs& packs;
+    const WearParts& wear_parts;
+    const std::vector<Stick>& sticks;
+    const Fuels& fuels;
+    const Cutting& cutting;
+};
+
+/// Everything to load for a job, in the order it is shown: wire, electrodes and rods, gas, tips, nozzles and
+/// liners, sticks, fuel and oxygen, blankets, power, what holes and the boring bar need, the fire watch.
+/// Throws Faulty (Origin::job) with what too_much() finds.
+std::vector<Need> take(const PlannedWork& work, const TakeTables& tables);
+
+/// So much of one thing (kg, L or pieces) is refused: something in the job is far too large, and a quote
+/// could not tell it exactly.
+inline constexpr double too_much_of_one_thing = 1e12;
+
+/// A fault for each thing of which a job needs so much.
+std::vector<Fault> too_much(const std::vector<Need>& needs, UnitSystem units);
 
 } // namespace ringfill

@@ -47,7 +47,7 @@ std::pair<Job, Plan> with_text(const std::string& text) {
     bore.heat.preheat.advice.push_back({"note", text, text});
     bore.boring.limits = SizeLimits{millimetres(90), millimetres(90.1), text};
     for (Need& need : plan.take) {
-        need.item = text;
+        need.substance = need.name = text;
         for (PackCount& pack : need.cover)
             pack.pack = text;
     }

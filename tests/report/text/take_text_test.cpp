@@ -66,9 +66,10 @@ TEST_CASE("each need has its line with what to load, and its reason") {
     CHECK(take[1].ends_with("  need   on top  load"));
     const std::string why = text.substr(text.find("WHY SO MUCH"));
     for (std::size_t i = 0; i < plan.take.size(); ++i) {
-        CAPTURE(plan.take[i].item);
-        CHECK(take[2 + i].starts_with("  " + plan.take[i].item + "  "));
-        CHECK_THAT(why, Contains("- " + plan.take[i].item + ":"));
+        const std::string item = item_text(plan.take[i], plan.units);
+        CAPTURE(item);
+        CHECK(take[2 + i].starts_with("  " + item + "  "));
+        CHECK_THAT(why, Contains("- " + item + ":"));
     }
     CHECK(take[2].ends_with("  1 × 5 kg spool"));
 }

@@ -20,8 +20,8 @@ std::string take_csv(const Plan& plan) {
     std::vector<std::vector<Cell>> rows{
         {"item", "need", "reserve", "unit", "load", "supplied", "spare", "why", "source"}};
     for (const Need& line : plan.take)
-        rows.push_back({line.item, line.need, line.reserve, line.unit, packs(line), line.supplied, line.spare,
-                        line.why, line.source});
+        rows.push_back({item_text(line, plan.units), line.need, line.reserve, unit_text(unit_of(line.kind)),
+                        packs(line), line.supplied, line.spare, line.why, line.source});
     return csv(rows);
 }
 

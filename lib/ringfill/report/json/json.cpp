@@ -157,14 +157,14 @@ Value bore_object(const BorePlan& bore) {
     return object;
 }
 
-Value need_object(const Need& line) {
+Value need_object(const Need& line, UnitSystem units) {
     const auto packs = [](const PackCount& pack) -> Value {
         return Value::Object{{"pack", pack.pack}, {"count", static_cast<double>(pack.count)}};
     };
-    Value::Object object{{"item", line.item},
+    Value::Object object{{"item", item_text(line, units)},
                          {"need", line.need},
                          {"reserve", line.reserve},
-                         {"unit", line.unit},
+                         {"unit", unit_text(unit_of(line.kind))},
                          {"cover", list_of(line.cover, packs)}};
     if (line.pack_known) {
         object.push_back({"supplied", line.supplied});
@@ -172,6 +172,7 @@ Value need_object(const Need& line) {
     }
     object.push_back({"why", line.why});
     object.push_back({"source", line.source});
+    object.push_back({"id", need_id(line)});
     return object;
 }
 
@@ -202,7 +203,8 @@ Value::Object plan_head(const Plan& plan) {
     if (plan.day)
         object.push_back({"day", day_object(*plan.day)});
     object.push_back({"fire_watch", fire_watch_object(plan.fire_watch)});
-    object.push_back({"take", list_of(plan.take, need_object)});
+    object.push_back(
+        {"take", list_of(plan.take, [&](const Need& line) { return need_object(line, plan.units); })});
     if (plan.quote)
         object.push_back({"quote", quote_object(*plan.quote)});
     object.push_back({"cautions", list_of(plan.cautions, caution_object)});

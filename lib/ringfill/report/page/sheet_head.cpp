@@ -89,16 +89,17 @@ Markup sheet_take(const Plan& plan) {
     for (std::size_t i = 0; i < plan.take.size(); ++i) {
         const Need& need = plan.take[i];
         const Part in = Part{"", plan.units}.in("take", i);
+        const std::string item = item_text(need, plan.units);
         // The wire stands in kilograms or pounds, pieces as a number: the unit of the result's figure.
         const auto amount_of = [&](std::string_view name, double value) {
-            return element("span", amount(value, need, plan.units),
-                           {{"data-figure", in.at(std::string(name))}, {"data-unit", need.unit}});
+            return element(
+                "span", amount(value, need, plan.units),
+                {{"data-figure", in.at(std::string(name))}, {"data-unit", unit_text(unit_of(need.kind))}});
         };
-        table.add(tick_box("box to tick: " + need.item) + in.text("item", need.item),
-                  amount_of("need", need.need), amount_of("reserve", need.reserve),
-                  need.unit == "pieces" && need.pack_known && need.cover.empty()
-                      ? in.figure("supplied", load(need))
-                      : element("span", load(need), {{"data-cover", in.at("cover")}}));
+        table.add(tick_box("box to tick: " + item) + in.text("item", item), amount_of("need", need.need),
+                  amount_of("reserve", need.reserve),
+                  comes_singly(need) ? in.figure("supplied", load(need))
+                                     : element("span", load(need), {{"data-cover", in.at("cover")}}));
     }
     return element("h2", "Take", {{"id", "take"}}) + written(table);
 }

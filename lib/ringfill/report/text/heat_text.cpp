@@ -237,8 +237,9 @@ std::string heat_text(const Plan& plan, const Style& style) {
         text += bore_heat_text(plan, bore, style);
     std::string with;
     for (const Need& line : plan.take)
-        if (line.for_measuring)
-            with += wrapped(fmt::format("{} × {}: {}.", line.supplied, line.item, line.why), "- ");
+        if (is_for_measuring(line.kind))
+            with += wrapped(fmt::format("{} × {}: {}.", line.supplied, item_text(line, plan.units), line.why),
+                            "- ");
     if (!with.empty())
         text += fmt::format("{}\n{}\n", style.strong("MEASURE WITH"), with);
     return text + caution_list(plan, style) + "\n" + note_list(plan, style) + closing_line();

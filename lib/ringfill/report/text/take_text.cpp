@@ -21,11 +21,6 @@ namespace {
 constexpr std::size_t page_width = 79;
 constexpr std::size_t longest_title = 120; // three lines at most, so that the wire stays at the top
 
-/// What is poured is told in litres or gallons, to a tenth.
-bool is_poured(const Need& line) {
-    return line.item == "generator fuel";
-}
-
 std::string head(const Plan& plan, const Style& style) {
     int bores = 0;
     for (const BorePlan& bore : plan.bores)
@@ -36,16 +31,12 @@ std::string head(const Plan& plan, const Style& style) {
     return text + heat_head(plan, style);
 }
 
-/// Wire, electrodes and rods stand out: they are what the bore is filled with.
-bool is_filler(std::string_view line) {
-    return line.starts_with("wire ") || line.starts_with("electrodes ") || line.starts_with("rods ");
-}
-
-/// The packs stand at the end of the line, or below it where they would run over the edge of the page.
+/// What the bore is filled with stands out. The packs stand at the end of the line, or below it where they
+/// would run over the edge of the page.
 std::string take_table(const Plan& plan, const Style& style) {
     std::vector<std::vector<std::string>> rows{{"", "need", "on top"}};
     for (const Need& line : plan.take)
-        rows.push_back({printable(line.item, 40), amount(line.need, line, plan.units),
+        rows.push_back({printable(item_text(line, plan.units), 40), amount(line.need, line, plan.units),
                         amount(line.reserve, line, plan.units)});
     std::string text = style.strong("TAKE") + "\n";
     const auto lines = columns(rows, {false, true, true});
@@ -55,7 +46,7 @@ std::string take_table(const Plan& plan, const Style& style) {
         std::string whole = fmt::format("  {}  {}\n", lines[i + 1], packs);
         if (count_characters(whole) > page_width + 1)
             whole = fmt::format("  {}\n{}", lines[i + 1], wrapped(packs, "    load "));
-        text += is_filler(lines[i + 1]) ? style.strong(whole) : whole;
+        text += is_filler(plan.take[i].kind) ? style.strong(whole) : whole;
     }
     return text;
 }
@@ -97,7 +88,7 @@ std::string bore_table(const Plan& plan, const Style& style) {
 std::string reasons(const Plan& plan, const Style& style) {
     std::string text = style.strong("WHY SO MUCH") + "\n";
     for (const Need& line : plan.take)
-        text += wrapped(fmt::format("{}: {}.", printable(line.item, 40), line.why), "- ");
+        text += wrapped(fmt::format("{}: {}.", printable(item_text(line, plan.units), 40), line.why), "- ");
     return text;
 }
 
@@ -114,15 +105,19 @@ std::string assumed_list(const Plan& plan, const Style& style) {
 } // namespace
 
 std::string amount(double value, const Need& line, UnitSystem units) {
-    const std::string& unit = line.unit;
-    if (is_poured(line) && units == UnitSystem::inch)
+    const bool poured = line.kind == NeedKind::generator_fuel; // in litres or gallons, to a tenth
+    if (poured && units == UnitSystem::inch)
         return fmt::format("{:.1f} gal", value * factor::litre / factor::gallon_us);
-    if (unit == "kW" || is_poured(line))
-        return fmt::format("{:.1f} {}", value, unit);
-    if (unit == "kg")
+    switch (unit_of(line.kind)) {
+    case NeedUnit::kilogram:
         return show(in_si<Mass>(value), units);
-    if (unit == "L")
-        return show(in_si<Volume>(value * factor::litre), units);
+    case NeedUnit::litre:
+        return poured ? fmt::format("{:.1f} L", value) : show(in_si<Volume>(value * factor::litre), units);
+    case NeedUnit::kilowatt:
+        return fmt::format("{:.1f} kW", value);
+    case NeedUnit::piece:
+        break;
+    }
     return fmt::format("{:.0f}", value);
 }
 
@@ -144,7 +139,7 @@ std::string filler_of(const Plan& plan) {
 }
 
 std::string load(const Need& line) {
-    if (line.unit == "pieces" && line.cover.empty() && line.pack_known)
+    if (comes_singly(line))
         return fmt::format("{:.0f}", line.supplied);
     std::string text;
     for (const PackCount& pack : line.cover)

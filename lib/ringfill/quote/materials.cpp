@@ -1,0 +1,162 @@
+#include <algorithm>
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <ringfill/quote/price_names.hpp>
+#include <ringfill/quote/quote_sections.hpp>
+#include <ringfill/units/factor.hpp>
+
+namespace ringfill {
+namespace {
+
+/// The price of a kilogram of the filler that a need is of, or null.
+const NamedPrice* filler_price(const Need& need, const NamedPrices& by_filler) {
+    for (const NamedPrice& price : by_filler)
+        if (is_filler(need.kind) && price.first == need.substance)
+            return &price;
+    return nullptr;
+}
+
+/// The mass in the packs of one kind; nothing where that is not known.
+std::optional<double> packs_kg(const PackCount& packs) {
+    return packs.filler_kg ? std::optional(static_cast<double>(packs.count) * *packs.filler_kg)
+                           : std::nullopt;
+}
+
+/// The mass in all packs of a filler; nothing where that is not known.
+std::optional<double> filler_kg(const Need& need) {
+    if (need.kind == NeedKind::wire)
+        return need.supplied;
+    double kg = 0;
+    for (const PackCount& packs : need.cover) {
+        const auto these = packs_kg(packs);
+        if (!these)
+            return std::nullopt;
+        kg += *these;
+    }
+    return kg;
+}
+
+/// What a user writes as the name of a thing: its pack's own, or the full one where there is no pack or the
+/// pack's own would be the price of something else too.
+std::string key_for(const Bought& thing, const QuoteFacts& facts) {
+    const bool by_pack =
+        thing.pack && std::none_of(facts.take.begin(), facts.take.end(), [&](const Need& other) {
+            return &other != &thing.need && names_any_of(thing.pack->pack, other);
+        });
+    return by_pack ? thing.pack->pack : full_name(thing, facts.units);
+}
+
+/// The line of so many kilograms of a filler in some packs, at its price of a kilogram.
+QuoteLine kilogram_line(const Need& need, const std::vector<PackCount>& packs, double kg,
+                        const NamedPrice& price, const QuoteFacts& facts, std::vector<Fault>& faults) {
+    std::string text = item_text(need, facts.units);
+    for (const PackCount& pack : packs)
+        text += fmt::format("{}{} × {}", &pack == &packs.front() ? ", " : " + ", pack.count, pack.pack);
+    QuoteLine line = line_of(text, kg, "kg");
+    put_price(line, {member_path("prices.wire_kg", price.first), price.second}, facts.currency, faults);
+    return line;
+}
+
+/// The line of a need's packs of one kind, or of what comes singly: by its own name's price, else by the
+/// kilogram, where it has one.
+QuoteLine line_by_name(const Bought& thing, const NamedPrice* by_kg, const QuoteFacts& facts,
+                       std::vector<Fault>& faults) {
+    const auto* by_name = price_by_name(facts.prices.packs, thing);
+    if (thing.pack && by_kg && !by_name)
+        if (const auto kg = packs_kg(*thing.pack))
+            return kilogram_line(thing.need, {*thing.pack}, *kg, *by_kg, facts, faults);
+    QuoteLine line =
+        thing.pack ? line_of(full_name(thing, facts.units), static_cast<double>(thing.pack->count), "packs")
+                   : line_of(full_name(thing, facts.units), thing.need.supplied, "pieces");
+    const std::string key = by_name ? by_name->first : key_for(thing, facts);
+    PriceAt at{member_path("prices.packs", key), {}, {}};
+    if (by_name)
+        at.price = by_name->second;
+    else
+        at.as_shown =
+            fmt::format("\"{}\" in prices.packs{}", key,
+                        thing.pack && is_filler(thing.need.kind) ? ", or its filler in prices.wire_kg" : "");
+    put_price(line, at, facts.currency, faults);
+    return line;
+}
+
+/// One line for all packs of a need whose filler is priced by the kilogram, or one a pack.
+std::vector<QuoteLine> pack_lines(const Need& need, const QuoteFacts& facts, std::vector<Fault>& faults) {
+    const Prices& prices = facts.prices;
+    if (!need.pack_known)
+        return {line_without(item_text(need, facts.units), "", "pack: none of the table of packs holds it")};
+    const auto things = bought(need);
+    const auto* by_kg = filler_price(need, prices.wire_kg);
+    const bool any_by_name = std::any_of(things.begin(), things.end(), [&](const Bought& thing) {
+        return price_by_name(prices.packs, thing);
+    });
+    if (by_kg && !any_by_name)
+        if (const auto kg = filler_kg(need))
+            return {kilogram_line(need, need.cover, *kg, *by_kg, facts, faults)};
+    std::vector<QuoteLine> lines;
+    for (const Bought& thing : things)
+        lines.push_back(line_by_name(thing, by_kg, facts, faults));
+    return lines;
+}
+
+/// A unit of a need as the user reads it, and how many of the need's own it is.
+std::pair<std::string, double> unit_for(const Need& need, UnitSystem units) {
+    const NeedUnit unit = unit_of(need.kind);
+    if (units == UnitSystem::inch && unit == NeedUnit::kilogram)
+        return {"lb", factor::pound};
+    if (units == UnitSystem::inch && unit == NeedUnit::litre)
+        return {"ft3", factor::cubic_foot / factor::litre};
+    return {unit_text(unit), 1};
+}
+
+/// What the lines of some packs lack, each lack told once.
+std::string missing_of(const std::vector<QuoteLine>& packs, std::size_t first) {
+    std::vector<std::string> all;
+    for (std::size_t i = first; i < packs.size(); ++i)
+        if (const std::string& one = packs[i].missing;
+            !one.empty() && std::find(all.begin(), all.end(), one) == all.end())
+            all.push_back(one);
+    return all.empty() ? "amount" : fmt::format("{}", fmt::join(all, "; "));
+}
+
+/// What is used of the packs, at its share of their cost.
+QuoteLine use_line(const Need& need, const std::vector<QuoteLine>& packs, std::size_t first, UnitSystem units,
+                   std::vector<Fault>& faults) {
+    const auto [unit, of_own] = unit_for(need, units);
+    QuoteLine line = line_of(item_text(need, units), need.need / of_own, unit);
+    PartOf part{first, packs.size() - first, Minor{0}, std::nullopt};
+    if (need.pack_known)
+        part.supplied = std::max<Thousandths>(1, thousandths(need.supplied / of_own));
+    for (std::size_t i = first; i < packs.size(); ++i)
+        part.cost = part.cost && packs[i].amount ? sum_of({*part.cost, *packs[i].amount}) : std::nullopt;
+    if (part.cost && part.supplied) {
+        line.amount = half_even(*line.quantity, *part.cost, *part.supplied);
+        if (!line.amount) {
+            line.missing = "amount";
+            add_fault(faults, too_large(packs[first].price_path));
+        }
+    } else {
+        line.missing = missing_of(packs, first);
+    }
+    line.part = part;
+    return line;
+}
+
+} // namespace
+
+QuotedMaterials quote_materials(const QuoteFacts& facts, std::vector<Fault>& faults) {
+    QuotedMaterials materials;
+    for (const Need& need : facts.take) {
+        if (!is_material(need, facts.prices.packs))
+            continue;
+        const std::size_t first = materials.packs.size();
+        for (QuoteLine& line : pack_lines(need, facts, faults))
+            materials.packs.push_back(std::move(line));
+        materials.use.push_back(use_line(need, materials.packs, first, facts.units, faults));
+    }
+    return materials;
+}
+
+} // namespace ringfill

@@ -1,0 +1,54 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <ringfill/quote/quote.hpp>
+
+namespace ringfill {
+
+// The sections of a quote, each noting the faults of its prices, and the notes on what is in none.
+
+/// A line that lacks its quantity. @param missing what it lacks, and where it is written.
+QuoteLine line_without(std::string item, std::string unit, std::string missing);
+
+/// The materials of a job, counted twice.
+struct QuotedMaterials {
+    std::vector<QuoteLine> packs; ///< whole, as they are bought
+    std::vector<QuoteLine> use;   ///< of their cost the share that is used, without the reserve
+};
+
+/// What is used up, and each tool that has a price of its own. A pack's price is the one its name has, else
+/// that of a kilogram of its filler.
+QuotedMaterials quote_materials(const QuoteFacts& facts, std::vector<Fault>& faults);
+
+/// The price of an hour of something: its own, or the one of any hour.
+PriceAt hour_price(const Prices& prices, const std::string& field);
+
+/// Hours by phase, of the crack test on a second visit, and of the fire watch. Without a day the hours are
+/// missing, and said to be.
+std::vector<QuoteLine> quote_labour(const QuoteFacts& facts, std::vector<Fault>& faults);
+
+/// The energy of arc, electric heater and boring bar from the mains, or the fuel of a generator where the job
+/// gives the price of that.
+std::vector<QuoteLine> quote_power(const QuoteFacts& facts, std::vector<Fault>& faults);
+
+/// How often somebody drives there and back: as the job says, or once for each day worked and once for the
+/// crack test. Nothing: neither is known.
+std::optional<int> trips_of(const QuoteFacts& facts);
+
+/// The way and the time on the road of all trips. Where the job gives no prices.travel, that is missing, and
+/// so is the one of way and time that has a price of its own but is not given; a job at home says 0 km, which
+/// needs no price.
+std::vector<QuoteLine> quote_travel(const QuoteFacts& facts, std::vector<Fault>& faults);
+
+/// What of the journey is in no line, though nothing asks for it.
+std::vector<std::string> travel_notes(const Prices& prices);
+
+/// How the sums are made, what is in no line, and what the names of prices.packs do that was most likely not
+/// meant: name nothing that is taken, name what is priced elsewhere, or price more than one filler, gas or
+/// fuel.
+std::vector<std::string> quote_notes(const QuoteFacts& facts);
+
+} // namespace ringfill

@@ -1,0 +1,113 @@
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include <range/v3/algorithm/any_of.hpp>
+
+#include <ringfill/take/group.hpp>
+#include <ringfill/take/uses.hpp>
+
+namespace ringfill {
+namespace {
+
+bool burns(const BorePlan& bore) {
+    return bore.heat_balance && bore.heat_balance->cold().is_whole();
+}
+
+/// "warm-up 5.7, reheats 3.6, hold 22.6, slow cooling 25.8 MJ"
+std::string heat_in_parts(const HeatRun& run) {
+    std::string text;
+    const std::pair<const char*, Energy> parts[] = {{"warm-up", run.warm_up_heat},
+                                                    {"reheats", run.reheat_heat},
+                                                    {"hold", run.post_heat_heat},
+                                                    {"slow cooling, less under a blanket", run.slow_heat}};
+    for (const auto& [name, heat] : parts)
+        if (heat > Energy())
+            text += fmt::format("{}{} {:.3g}", text.empty() ? "" : ", ", name, heat.value() / 1e6);
+    return text + " MJ";
+}
+
+} // namespace
+
+std::vector<FuelUse> fuel_uses(const std::vector<BorePlan>& bores) {
+    std::vector<FuelUse> uses;
+    for (const BorePlan& bore : bores)
+        if (burns(bore)) {
+            const HeatBalance& balance = *bore.heat_balance;
+            uses.push_back({bore.name, bore.count, balance.heater_heat(), balance.heater.efficiency,
+                            balance.heater.power, balance.heater.fuel, heat_in_parts(balance.cold().run)});
+        }
+    return uses;
+}
+
+std::vector<BlanketUse> blanket_uses(const std::vector<BorePlan>& bores) {
+    std::vector<BlanketUse> uses;
+    for (const BorePlan& bore : bores) {
+        const Preheat& preheat = bore.heat.preheat;
+        if (is_heated_against_its_rules(bore.heat) || bore.heat.cools_in_the_open || bore.heat.cold_iron)
+            continue; // kept hot it would be harmed
+        const bool preheated =
+            preheat.minimum && (preheat.minimum->value > chill_off || preheat.asked_without_figure);
+        const bool slow = preheat.post_heat || ranges::any_of(preheat.values, [](const auto& value) {
+                              return value.name == "cooling_max_K_per_h";
+                          });
+        uses.push_back({bore.name, preheated, slow});
+    }
+    return uses;
+}
+
+std::vector<PowerUse> power_uses(const std::vector<BorePlan>& bores) {
+    std::vector<PowerUse> uses;
+    for (const BorePlan& bore : bores) {
+        if (!bore.heat.voltage || !bore.heat.current)
+            continue;
+        const Time run =
+            bore.heat_balance ? bore.heat_balance->busiest_arc(in_si<Time>(duty_period)) : bore.metal.arc;
+        PowerUse& use = group_for(
+            uses, [&](const PowerUse& known) { return known.procedure == bore.procedure; },
+            [&] {
+                return PowerUse{bore.procedure, *bore.heat.current, *bore.heat.voltage, run};
+            });
+        use.busiest_arc = std::max(use.busiest_arc, run);
+    }
+    return uses;
+}
+
+MainsUse mains_use(const std::vector<BorePlan>& bores, Power bar_drive) {
+    MainsUse mains;
+    mains.bar_drive = bar_drive;
+    for (const BorePlan& bore : bores) {
+        const auto count = static_cast<double>(bore.count);
+        mains.boring += count * bar_drive * bore.boring.cutting_time;
+        if (bore.heat.voltage && bore.heat.current)
+            mains.arc += count * *bore.heat.voltage * *bore.heat.current * bore.metal.arc;
+        if (!bore.heat_balance || !bore.heat_balance->heater.fuel.empty())
+            continue;
+        const HeatSource& heater = bore.heat_balance->heater;
+        mains.electric_heater = heater.power;
+        if (burns(bore))
+            mains.heating += count * bore.heat_balance->heater_heat() / heater.efficiency;
+    }
+    return mains;
+}
+
+std::vector<StickUse> stick_uses(const std::vector<BorePlan>& bores) {
+    std::vector<StickUse> uses;
+    for (const BorePlan& bore : bores) {
+        const Preheat& preheat = bore.heat.preheat;
+        if (preheat.contradictory || !preheat.minimum)
+            continue;
+        StickUse use{bore.name, {}, {}};
+        const bool never_heated = rings_are_heated_against_its_rules(bore.heat);
+        if (preheat.minimum->value > chill_off && !never_heated)
+            use.minimum = preheat.minimum->value;
+        if (preheat.interpass_max)
+            use.maximum = preheat.interpass_max->value;
+        if (never_heated && preheat.overruled.interpass_max)
+            use.maximum = preheat.overruled.interpass_max->value;
+        uses.push_back(std::move(use));
+    }
+    return uses;
+}
+
+} // namespace ringfill

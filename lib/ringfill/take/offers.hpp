@@ -1,0 +1,77 @@
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <ringfill/take/cover.hpp>
+#include <ringfill/take/need.hpp>
+#include <ringfill/units/quantity.hpp>
+
+namespace ringfill {
+
+inline constexpr double grams = 1e3; ///< in a kilogram
+
+/// One kind of pack on offer, in whole small units: grams, litres or pieces, and grams an hour.
+struct Offer {
+    std::string name;
+    std::int64_t content;
+    std::int64_t draw = 0;                  ///< of a cylinder of fuel
+    std::optional<std::int64_t> price = {}; ///< in whole small units of money
+    std::optional<double> filler_kg = {};   ///< in one
+};
+
+/// The packs of a table that stand in the shop and are sold in these units.
+template <class Pack>
+std::vector<Pack> sold(const std::vector<Pack>& packs, UnitSystem units) {
+    std::vector<Pack> found;
+    for (const Pack& pack : packs)
+        if (pack.stocked && pack.units == units)
+            found.push_back(pack);
+    return found;
+}
+
+/// Those of them that hold one thing.
+template <class Pack>
+std::vector<Pack> sold(const std::vector<Pack>& packs, UnitSystem units, std::string_view holds) {
+    std::vector<Pack> found;
+    for (const Pack& pack : sold(packs, units))
+        if (pack.holds == holds)
+            found.push_back(pack);
+    return found;
+}
+
+/// Rounded down, so that nobody counts on what is not there; at least 1.
+std::int64_t whole_down(double value);
+std::int64_t whole_up(double value);
+
+/// The cover of a need by one figure of what is on offer; supplied is the content.
+Cover cover_by(std::int64_t need, const std::vector<Offer>& offers, std::int64_t Offer::*figure);
+
+/// Cylinders that hold the need and give the flow. Where those for the need do not give it: the fewer of
+/// those that give it, if they hold the need, and of these with others beside them; of as many the lighter.
+Cover enough_for_both(const Cover& for_need, std::int64_t need, std::int64_t flow,
+                      const std::vector<Offer>& offers);
+
+/// What cylinders that stand ready together give.
+MassFlow steady_draw(const Cover& packs, const std::vector<Offer>& offers);
+
+/// "3 × 11 kg propane cylinder + 1 × 5 kg propane cylinder"
+std::string in_words(const Cover& packs, const std::vector<Offer>& offers);
+
+/// Whether anything is on offer; if not the line says what no table holds, such as "spool of wire".
+bool is_offered(Need& line, const std::vector<Offer>& offers, std::string_view what);
+
+/// Need and reserve in whole small units. @param unit small units in one unit of the line.
+std::int64_t whole_amount(const Need& line, double unit);
+
+/// Fills what the packs supply.
+void load(Need& line, const Cover& packs, const std::vector<Offer>& offers, double unit);
+
+/// Fills it with the best cover of need and reserve.
+/// @param what is said to be in no table where nothing is on offer.
+void load_best(Need& line, const std::vector<Offer>& offers, double unit, std::string_view what);
+
+} // namespace ringfill
