@@ -2,18 +2,12 @@
 
 #include <array>
 #include <cstddef>
-#include <memory>
-#include <optional>
 #include <span>
 #include <stdexcept>
-#include <string>
 #include <string_view>
 #include <type_traits>
-#include <utility>
-#include <vector>
 
-#include <ringfill/document/entry.hpp>
-#include <ringfill/document/field.hpp>
+#include <ringfill/document/filled_record.hpp>
 
 // A record described once, with the members that its fields fill:
 //
@@ -35,10 +29,6 @@
 
 namespace ringfill {
 
-/// Its address stands for the type of a row.
-template <class Row>
-inline constexpr char row_tag = 0;
-
 /// What may stand in a field: a span of sizes, words, or the fields of an object.
 struct Allowed {
     constexpr Allowed(Span sizes) : span(sizes) {}
@@ -52,133 +42,6 @@ struct Allowed {
     Span span = {};
     std::span<const std::string_view> words = {};
     const Record* record = nullptr;
-};
-
-/// How a member of some type is read from a field: its kind and shape, and fill(). Here: an object that fills
-/// a row of its own.
-template <class T>
-struct FieldOf {
-    static constexpr Kind kind = Kind::object;
-    static bool fill(const Entry& entry, const Field& field, T& to);
-};
-
-template <>
-struct FieldOf<std::string> {
-    static constexpr Kind kind = Kind::text;
-    static bool fill(const Entry& entry, const Field& field, std::string& to);
-};
-template <>
-struct FieldOf<bool> {
-    static constexpr Kind kind = Kind::flag;
-    static bool fill(const Entry& entry, const Field& field, bool& to);
-};
-template <>
-struct FieldOf<int> {
-    static constexpr Kind kind = Kind::count;
-    static bool fill(const Entry& entry, const Field& field, int& to);
-};
-template <>
-struct FieldOf<double> {
-    static constexpr Kind kind = Kind::number;
-    static bool fill(const Entry& entry, const Field& field, double& to);
-};
-template <>
-struct FieldOf<std::vector<std::string>> {
-    static constexpr Kind kind = Kind::text;
-    static constexpr Shape shape = Shape::list;
-    static bool fill(const Entry& entry, const Field& field, std::vector<std::string>& to);
-};
-template <>
-struct FieldOf<std::vector<std::pair<std::string, double>>> {
-    static constexpr Kind kind = Kind::number;
-    static constexpr Shape shape = Shape::named;
-    static bool fill(const Entry& entry, const Field& field, std::vector<std::pair<std::string, double>>& to);
-};
-
-template <class T>
-requires std::is_enum_v<T>
-struct FieldOf<T> {
-    static constexpr Kind kind = Kind::word;
-    static bool fill(const Entry& entry, const Field& field, T& to) {
-        const auto word = entry.word_index(field);
-        if (word)
-            to = static_cast<T>(*word);
-        return word.has_value();
-    }
-};
-
-template <class T>
-struct FieldOf<std::optional<T>> : FieldOf<T> {
-    static bool fill(const Entry& entry, const Field& field, std::optional<T>& to) {
-        T value{};
-        const bool read = FieldOf<T>::fill(entry, field, value);
-        if (read)
-            to = std::move(value);
-        return read;
-    }
-};
-
-/// Throws std::logic_error unless an entry's record describes such rows.
-void expect_rows(const Entry& entry, const void* row);
-
-/// Fills a row from an entry whose record describes such rows; what is absent or faulty stays as it is.
-template <class Row>
-void fill_record(Row& row, const Entry& entry) {
-    expect_rows(entry, &row_tag<Row>);
-    entry.fill(&row);
-}
-
-template <class Row>
-Row read_record(const Entry& entry) {
-    Row row{};
-    fill_record(row, entry);
-    return row;
-}
-
-/// Puts a row into a table: in the place of the row of the same name, or at the end.
-template <class Row>
-void put_row(std::vector<Row>& rows, Row row) {
-    for (Row& known : rows)
-        if (known.name == row.name) {
-            known = std::move(row);
-            return;
-        }
-    rows.push_back(std::move(row));
-}
-
-template <class Row>
-Row read_named(const Entry& entry) {
-    Row row{};
-    if constexpr (requires { row.name = std::string(); })
-        row.name = entry.name();
-    if constexpr (requires { row.path = std::string(); })
-        row.path = entry.path();
-    fill_record(row, entry);
-    return row;
-}
-
-template <class T>
-bool FieldOf<T>::fill(const Entry& entry, const Field& field, T& to) {
-    const auto object = entry.object(field);
-    if (object)
-        fill_record(to, *object);
-    return object.has_value();
-}
-
-/// Rows under names of the file's choosing, or in a list.
-template <class Row>
-struct FieldOf<std::vector<Row>> {
-    static constexpr Kind kind = Kind::object;
-    static constexpr Shape shape = Shape::named;
-    static bool fill(const Entry& entry, const Field& field, std::vector<Row>& rows) {
-        for (const Entry& one : entry.objects(field))
-            if constexpr (requires(Row row) { row.name = std::string(); })
-                field.shape == Shape::named ? put_row(rows, read_named<Row>(one))
-                                            : rows.push_back(read_named<Row>(one));
-            else
-                rows.push_back(read_named<Row>(one));
-        return entry.find(field) != nullptr;
-    }
 };
 
 /// The row and the type of a member, or the row that a reader of one's own fills.

@@ -10,10 +10,6 @@
 namespace ringfill {
 namespace {
 
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
-
 std::size_t count_digits(std::string_view text) {
     return static_cast<std::size_t>(std::find_if_not(text.begin(), text.end(), is_digit) - text.begin());
 }

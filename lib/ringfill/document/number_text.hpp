@@ -7,6 +7,10 @@
 
 namespace ringfill {
 
+inline bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
+
 // Numbers as they are typed, without a sign: digits, a point and digits, e and a power of ten. No locale.
 
 /// How many bytes at the begin of a text are such a number: 12, .5, 12., 1.2e3; 0: none.

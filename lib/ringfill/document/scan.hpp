@@ -54,6 +54,8 @@ class Scanner {
     };
 
     bool stop(Broken why, std::size_t offset);
+    /// Whether a comment begins there that is not closed.
+    bool is_open_comment(std::size_t begin) const;
     bool skip_blanks();
     bool skip_blanks_before_more() { return skip_blanks() && (at_ < text_.size() || stop_at_end()); }
     bool stop_at_end() { return stop(Broken::ends_early, text_.size()); }

@@ -10,10 +10,6 @@ namespace {
 
 constexpr std::int64_t most_digits = 999'999'999'999'999;
 
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
-
 /// Digits appended one by one; false when they are more than it holds.
 bool append(Decimal& number, std::string_view digits) {
     for (const char c : digits) {

@@ -18,10 +18,6 @@ namespace {
 
 constexpr std::size_t longest_text = 200;
 
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
-
 void skip_blanks(std::string_view& rest) {
     while (!rest.empty() && rest.front() == ' ')
         rest.remove_prefix(1);
