@@ -134,7 +134,7 @@ TEST_CASE("a generator's fuel is told in whole gallons where the user counts in 
 TEST_CASE("what is a little over a step takes the next") {
     CHECK(duty_pct(in_si<Time>(300.01)) == 55);
     const Need set = power_needs({power_use("root", 200.0005, 24, 4)}, mains(0), 0.1)[0];
-    CHECK(set.item == "welding set 201 A at 40 % duty");
+    CHECK(item(set) == "welding set 201 A at 40 % duty");
     const Need supply = power_needs({power_use("root", 200.01, 24, 4)}, mains(0), 0.1)[1]; // 6.0003 kW
     CHECK(supply.supplied == 7);
 }

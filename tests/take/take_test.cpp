@@ -24,7 +24,6 @@ TEST_CASE("wires come first, then gases, then what wears out, what heats, what b
                                          blanket,      welding_set,
                                          power_supply, generator_fuel,
                                          plug_rod,     drill,
-                                         fitting,      rough_edge,
-                                         finish_edge,  fire_watch,
-                                         extinguisher});
+                                         rough_edge,   finish_edge,
+                                         fire_watch,   extinguisher});
 }
