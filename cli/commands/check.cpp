@@ -13,7 +13,7 @@ namespace ringfill::cli {
 void check_command(const Request& request) {
     if (request.schema)
         return deliver(job_schema(), request.output);
-    const Plan plan = planned_job(request);
+    const Plan plan = planned_job(request, FamiliesRead::all);
     const std::string name = request.file == "-" ? "standard input" : request.file;
     const std::string text =
         request.json ? write_json(Value::Object{{"format", "ringfill-check/1"},

@@ -24,14 +24,15 @@ namespace {
 }
 
 const Family& named_family(const Registry& registry, const std::string& name) {
-    for (const Family& family : registry.families)
+    for (const Family& family : registry.families())
         if (family.name == name)
             return family;
-    for (const MissingFamily& missing : registry.missing)
+    for (const MissingFamily& missing : registry.missing())
         if (missing.name == name)
             throw Faulty(Origin::table, missing.why);
-    refuse(name, "family",
-           registry.families | ranges::views::transform(&Family::name) | ranges::to<std::vector>());
+    refuse(name, "family", registry.families() | ranges::views::transform([](const Family& family) {
+                               return family.name;
+                           }) | ranges::to<std::vector>());
 }
 
 std::string entry_text(const Family& family, const std::string& name) {

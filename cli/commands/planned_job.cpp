@@ -21,22 +21,24 @@ std::pair<Job, Plan> plan_of(const Document& document, std::optional<UnitSystem>
     }
 }
 
-PlannedJob plan_with_job(const Request& request) {
+PlannedJob plan_with_job(const Request& request, FamiliesRead read) {
     const std::string name = request.file == "-" ? "standard input" : request.file;
     const Document document = parse(name, read_whole(request.file, job_file_limit), Origin::job);
     const Shop shop = read_shop(shelf_for(request.tables), plugin_folders(request.plugins));
-    Bibliography sources = shop.sources;
-    for (const Family& family : shop.registry.families)
-        sources.insert(family.sources.begin(), family.sources.end());
+    if (read == FamiliesRead::all)
+        (void)shop.registry.families();
     ProgressLine line;
     auto [job, planned] =
         plan_of(document, request.units, shop,
                 [&](std::string_view what, std::size_t at, std::size_t of) { line.show(what, at, of); });
+    Bibliography sources = shop.sources;
+    for (const Family& family : families_of(job, shop.registry))
+        sources.insert(family.sources.begin(), family.sources.end());
     return {std::move(job), std::move(planned), std::move(sources)};
 }
 
-Plan planned_job(const Request& request) {
-    return plan_with_job(request).plan;
+Plan planned_job(const Request& request, FamiliesRead read) {
+    return plan_with_job(request, read).plan;
 }
 
 } // namespace ringfill::cli

@@ -17,15 +17,18 @@ struct PlannedJob {
     Bibliography sources;
 };
 
+/// Which material families are read: those the job names, or all, so that a broken one is found.
+enum class FamiliesRead { named, all };
+
 /// Reads the job and the tables a request names and plans it. Throws Faulty with every fault placed in its
 /// file.
-PlannedJob plan_with_job(const Request& request);
+PlannedJob plan_with_job(const Request& request, FamiliesRead read = FamiliesRead::named);
 
 /// Reads a job from its document, in the units asked for, and plans it. Throws likewise.
 std::pair<Job, Plan> plan_of(const Document& document, std::optional<UnitSystem> units, const Shop& shop,
                              const Progress& progress);
 
 /// The plan alone of a request.
-Plan planned_job(const Request& request);
+Plan planned_job(const Request& request, FamiliesRead read = FamiliesRead::named);
 
 } // namespace ringfill::cli

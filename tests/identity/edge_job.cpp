@@ -128,9 +128,9 @@ void reshape(Value& bore, Draw& draw) {
 
 /// Any metal with any filler in one of its sizes, at settings inside its windows or beside them.
 Value any_pair(const Shop& shop, const ShopNames& names, Draw& draw) {
-    const Family* family = &draw.of(shop.registry.families);
+    const Family* family = &draw.of(shop.registry.families()).get();
     while (family->fillers.empty())
-        family = &draw.of(shop.registry.families);
+        family = &draw.of(shop.registry.families()).get();
     const Filler& filler = draw.of(family->fillers);
     const WireSize& size = draw.of(filler.sizes);
     const double current =

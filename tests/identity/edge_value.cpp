@@ -200,7 +200,7 @@ Value edge_named(const Field& field, const Value* present, const ShopNames& name
 
 ShopNames names_in(const Shop& shop) {
     ShopNames names;
-    for (const Family& family : shop.registry.families) {
+    for (const Family& family : shop.registry.families()) {
         for (const Filler& filler : family.fillers)
             names.fillers.push_back(family.name + '/' + filler.name);
         for (const Base& base : family.bases)

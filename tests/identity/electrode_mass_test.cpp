@@ -13,7 +13,7 @@ using namespace ringfill;
 // more than its core.
 TEST_CASE("no electrode lays more metal than it holds") {
     std::size_t judged = 0;
-    for (const Family& family : testing::shop().registry.families)
+    for (const Family& family : testing::shop().registry.families())
         for (const Filler& filler : family.fillers)
             for (const WireSize& size : filler.sizes) {
                 if (filler.form != FillerForm::stick)

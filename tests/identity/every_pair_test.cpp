@@ -104,9 +104,9 @@ void try_pair(const std::string& base, const std::string& filler_name, const Fil
 
 TEST_CASE("every base metal with every filler gives an answer that holds together, or a reasoned refusal") {
     Tally tally;
-    for (const Family& metals : testing::shop().registry.families)
+    for (const Family& metals : testing::shop().registry.families())
         for (const Base& base : metals.bases)
-            for (const Family& fillers : testing::shop().registry.families)
+            for (const Family& fillers : testing::shop().registry.families())
                 for (const Filler& filler : fillers.fillers)
                     try_pair(named(metals, base.name), named(fillers, filler.name), filler, tally);
     INFO(tally.answered << " answered, " << tally.refused << " refused, " << tally.contradictory
@@ -121,7 +121,7 @@ TEST_CASE("every family has positive densities, ordered windows and shares of th
         if (range)
             CHECK(range->value.first < range->value.second);
     };
-    for (const Family& family : testing::shop().registry.families) {
+    for (const Family& family : testing::shop().registry.families()) {
         for (const Base& base : family.bases) {
             INFO(named(family, base.name));
             CHECK(base.density.value.value() > 2'000);

@@ -13,16 +13,16 @@ namespace {
 Registry registry_with(const std::vector<std::string>& table_folders) {
     Shelf shelf{{RINGFILL_TABLES}};
     shelf.folders.insert(shelf.folders.end(), table_folders.begin(), table_folders.end());
-    return read_registry(shelf, {RINGFILL_PLUGIN_FOLDER}, read_sources(table_files(shelf, "sources.json")));
+    return Registry(shelf, {RINGFILL_PLUGIN_FOLDER}, read_sources(table_files(shelf, "sources.json")));
 }
 
 } // namespace
 
 TEST_CASE("every family of the product stands ready with its plugin, and every steel leads back to its row") {
     const Registry registry = registry_with({});
-    CHECK(registry.missing.empty());
+    CHECK(registry.missing().empty());
     std::vector<std::string> names;
-    for (const Family& family : registry.families)
+    for (const Family& family : registry.families())
         names.push_back(family.name);
     CHECK(names == std::vector<std::string>{"bronze", "cast_iron", "hardfacing", "manganese_steel", "nickel",
                                             "stainless", "steel"});
@@ -45,7 +45,7 @@ TEST_CASE("a table of the shop adds a grade with its practice row to a family wi
                                                               base),
                                                   "steel"));
     const Registry registry = registry_with({folder.path()});
-    CHECK(registry.missing.empty());
+    CHECK(registry.missing().empty());
     std::vector<Fault> faults;
     const Base* ours = find_base(registry, "steel/ours", "", faults);
     REQUIRE(ours);

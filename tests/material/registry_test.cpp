@@ -17,7 +17,7 @@ const Bibliography& sources() {
 
 /// The families that are tables only; those with rules are missing, for no plugin is looked for.
 const Registry& tables_only() {
-    static const Registry read = read_registry(Shelf{{RINGFILL_TABLES}}, {}, sources());
+    static const Registry read = Registry(Shelf{{RINGFILL_TABLES}}, {}, sources());
     return read;
 }
 
@@ -25,9 +25,9 @@ const Registry& tables_only() {
 
 TEST_CASE("every name leads back to its row") {
     const Registry& registry = tables_only();
-    REQUIRE(registry.families.size() == 5); // all but steel and cast iron
+    REQUIRE(registry.families().size() == 5); // all but steel and cast iron
     std::vector<Fault> faults;
-    for (const Family& family : registry.families) {
+    for (const Family& family : registry.families()) {
         for (const Base& one : family.bases) {
             INFO(family.name << '/' << one.name);
             CHECK(find_base(registry, family.name + '/' + one.name, "base", faults) == &one);
@@ -43,13 +43,13 @@ TEST_CASE("every name leads back to its row") {
 
 TEST_CASE("a family with rules is missing without its plugin, and says so when it is asked for") {
     const Registry& registry = tables_only();
-    REQUIRE(registry.missing.size() == 2);
-    CHECK(registry.missing[0].name == "cast_iron");
-    CHECK(registry.missing[1].name == "steel");
+    REQUIRE(registry.missing().size() == 2);
+    CHECK(registry.missing()[0].name == "cast_iron");
+    CHECK(registry.missing()[1].name == "steel");
     const std::string why = std::string(RINGFILL_TABLES) +
                             "/families/steel.json: needs the rules of its plugin, which is not there; "
                             "install steel.family again or name its folder with --plugins";
-    CHECK(to_string(registry.missing[1].why) == why);
+    CHECK(to_string(registry.missing()[1].why) == why);
     std::vector<Fault> faults;
     CHECK(refusal(Origin::table, [&] { find_base(registry, "steel/C45", "bores[0].base", faults); }) == why);
     CHECK(refusal(Origin::table, [&] { find_filler(registry, "steel/ER70S-6", "", faults); }) == why);
@@ -87,7 +87,7 @@ TEST_CASE("a folder of the shop corrects a grade of the product and adds a famil
     folder.put("families/stainless.json",
                family_text(fmt::format("\"bases\": {{\"304\": {{{}}}}}", base), "stainless"));
     folder.put("families/alloy.json", filler_text(solid, R"("1.0": {})"));
-    const Registry registry = read_registry(Shelf{{RINGFILL_TABLES, folder.path()}}, {}, sources());
+    const Registry registry = Registry(Shelf{{RINGFILL_TABLES, folder.path()}}, {}, sources());
     std::vector<Fault> faults;
     REQUIRE(find_base(registry, "stainless/304", "", faults));
     CHECK(find_base(registry, "stainless/304", "", faults)->standard == "s");

@@ -44,9 +44,9 @@ Preheat asked_of(const Family& family, const Base& base, const std::string& fill
 // filler on steel): what a filler asks for itself must change nothing of theirs.
 TEST_CASE("no filler's own practice heats cast iron, bronze, nickel or austenitic metal") {
     int judged = 0;
-    for (const Family& metal : shop().registry.families)
+    for (const Family& metal : shop().registry.families())
         for (const Base& base : metal.bases)
-            for (const Family& wires : shop().registry.families)
+            for (const Family& wires : shop().registry.families())
                 for (const Filler& filler : wires.fillers) {
                     if (base.structure == "ferritic" || base.structure == "martensitic" || !filler.practice)
                         continue;

@@ -21,7 +21,7 @@ using Catch::WithinAbs;
 // source); the CET of 2.775 % of EFeMn-A once made 2013 degC of A36.
 TEST_CASE("no manganese, iron or austenitic filler has its carbon equivalent worked out on steel") {
     int judged = 0;
-    for (const Family& family : testing::shop().registry.families)
+    for (const Family& family : testing::shop().registry.families())
         for (const Filler& filler : family.fillers) {
             const bool never = family.name == "manganese_steel" || family.name == "cast_iron" ||
                                filler.group == "manganese_filler" || filler.group == "buffer_filler";

@@ -44,13 +44,21 @@ inline std::vector<std::string> faults_of(const std::string& procedure, const Sh
     return lines;
 }
 
-/// The filler of that name in a shop, to be changed.
-inline Filler& filler_in(Shop& shop, const std::string& family, const std::string& name) {
-    for (Family& one : shop.registry.families)
+/// The shop with one filler of it changed.
+template <class Change>
+Shop shop_with_filler(const std::string& family, const std::string& name, Change change) {
+    std::vector<Family> families(shop().registry.families().begin(), shop().registry.families().end());
+    bool found = false;
+    for (Family& one : families)
         for (Filler& filler : one.fillers)
-            if (one.name == family && filler.name == name)
-                return filler;
-    throw std::logic_error("no such filler");
+            if (one.name == family && filler.name == name) {
+                change(filler);
+                found = true;
+            }
+    REQUIRE(found);
+    Shop changed = shop();
+    changed.registry = Registry(std::move(families));
+    return changed;
 }
 
 using Lines = std::vector<std::string>;

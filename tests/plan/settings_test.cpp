@@ -86,10 +86,11 @@ TEST_CASE("gas and feed faults of one procedure come together") {
 }
 
 TEST_CASE("a current outside the filler's table is refused with its range") {
-    Shop tabulated = shop();
-    for (WireSize& size : filler_in(tabulated, "steel", "E71T-1").sizes)
-        size.feed_table = {{in_si<Speed>(0.1), in_si<Current>(150), "own"},
-                           {in_si<Speed>(0.2), in_si<Current>(250), "own"}};
+    const Shop tabulated = shop_with_filler("steel", "E71T-1", [](Filler& filler) {
+        for (WireSize& size : filler.sizes)
+            size.feed_table = {{in_si<Speed>(0.1), in_si<Current>(150), "own"},
+                               {in_si<Speed>(0.2), in_si<Current>(250), "own"}};
+    });
     const std::string cored =
         R"("filler": "steel/E71T-1", "wire": "1.2 mm", "gas": "M21", "travel": "350 mm/min")";
     CHECK(faults_of(cored + R"(, "current": "260 A")", tabulated) ==
@@ -100,8 +101,7 @@ TEST_CASE("a current outside the filler's table is refused with its range") {
 }
 
 TEST_CASE("a self-shielded wire needs no gas and takes none") {
-    Shop bare = shop();
-    filler_in(bare, "steel", "E71T-1").gases.clear();
+    const Shop bare = shop_with_filler("steel", "E71T-1", [](Filler& filler) { filler.gases.clear(); });
     const Ready ready(R"("filler": "steel/E71T-1", "wire": "1.2 mm", "gas": "none", "wire_feed": "8 m/min",
                          "travel": "350 mm/min")",
                       bare);

@@ -33,14 +33,14 @@ std::vector<std::string> cautions_with(const Plan& planned, std::string_view wor
 
 TEST_CASE("every filler of the product on every metal of the product has one rule") {
     std::size_t pairs = 0;
-    for (const Family& metals : shop().registry.families)
+    for (const Family& metals : shop().registry.families())
         for (const Base& base : metals.bases)
-            for (const Family& fillers : shop().registry.families)
+            for (const Family& fillers : shop().registry.families())
                 for (const Filler& filler : fillers.fillers) {
                     INFO(fillers.name << '/' << filler.name << " on " << metals.name << '/' << base.name);
-                    const Suit* rule =
-                        find_suit(shop().suits, {fillers.name + "/" + filler.name, filler.group},
-                                  {metals.name + "/" + base.name, base.group});
+                    const std::optional<Suit> rule = suit_of(shop().registry, shop().suits,
+                                                             {fillers.name + "/" + filler.name, filler.group},
+                                                             {metals.name + "/" + base.name, base.group});
                     REQUIRE(rule);
                     CHECK_FALSE(rule->why.empty());
                     CHECK(shop().sources.contains(rule->source));
@@ -51,7 +51,10 @@ TEST_CASE("every filler of the product on every metal of the product has one rul
 
 TEST_CASE("no two rules of the product contradict each other") {
     std::set<std::pair<std::string, std::string>> told;
-    for (const Suit& rule : shop().suits)
+    std::vector<Suit> rules = shop().suits;
+    for (const Family& family : shop().registry.families())
+        rules.insert(rules.end(), family.suits.begin(), family.suits.end());
+    for (const Suit& rule : rules)
         for (const std::string& filler : rule.fillers)
             for (const std::string& base : rule.bases) {
                 INFO(rule.name << ": " << filler << " on " << base);

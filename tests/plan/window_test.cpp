@@ -24,7 +24,7 @@ TEST_CASE("an electrode far over its usual current is noted") {
 }
 
 TEST_CASE("every electrode has a usual current in every diameter") {
-    for (const Family& family : shop().registry.families)
+    for (const Family& family : shop().registry.families())
         for (const Filler& filler : family.fillers)
             for (const WireSize& size : filler.sizes)
                 if (filler.form == FillerForm::stick) {

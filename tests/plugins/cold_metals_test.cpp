@@ -43,7 +43,7 @@ Preheat answer(const std::string& base, const std::string& filler) {
 
 std::vector<std::string> all_fillers() {
     std::vector<std::string> names;
-    for (const Family& family : registry().families)
+    for (const Family& family : registry().families())
         for (const Filler& filler : family.fillers)
             names.push_back(family.name + "/" + filler.name);
     return names;

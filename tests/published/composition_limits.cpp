@@ -39,7 +39,7 @@ std::vector<ElementLimit> parse_limits(std::string_view text) {
 
 std::vector<Stated> all_stated() {
     std::vector<Stated> all;
-    for (const Family& family : shop().registry.families) {
+    for (const Family& family : shop().registry.families()) {
         for (const Base& base : family.bases)
             all.push_back(
                 {family.name + "/" + base.name, &base.composition, &base.composition_min, &base.typical});

@@ -18,7 +18,7 @@ namespace {
 
 std::vector<const Filler*> fillers_of(const std::string& family) {
     std::vector<const Filler*> found;
-    for (const Family& one : testing::shop().registry.families)
+    for (const Family& one : testing::shop().registry.families())
         if (family.empty() || one.name == family)
             for (const Filler& filler : one.fillers)
                 found.push_back(&filler);

@@ -134,14 +134,15 @@ std::vector<std::string> caution_notes(const CautionTable& table) {
     return notes;
 }
 
-Bibliography cited(const std::vector<Caution>& cautions, const CautionTables& tables) {
+Bibliography cited(const std::vector<Caution>& cautions, const Job& job, const CautionTables& tables) {
     Bibliography sources;
+    const auto families = families_of(job, tables.registry);
     const auto add = [&](const std::string& key) {
         if (sources.contains(key))
             return;
         if (const auto own = tables.cautions.sources.find(key); own != tables.cautions.sources.end())
             sources.insert(*own);
-        for (const Family& family : tables.registry.families)
+        for (const Family& family : families)
             if (const auto known = family.sources.find(key); known != family.sources.end())
                 sources.insert(*known);
     };

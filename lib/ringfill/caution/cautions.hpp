@@ -26,7 +26,7 @@ std::vector<Caution> cautions(const PlannedWork& work, const CautionTables& tabl
 /// Which cautions a table of the user's replaces, in sentences.
 std::vector<std::string> caution_notes(const CautionTable& table);
 
-/// The sources that some cautions name.
-Bibliography cited(const std::vector<Caution>& cautions, const CautionTables& tables);
+/// The sources that some cautions of a job name.
+Bibliography cited(const std::vector<Caution>& cautions, const Job& job, const CautionTables& tables);
 
 } // namespace ringfill

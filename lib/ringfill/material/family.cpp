@@ -125,12 +125,12 @@ void read_file(Family& family, const Entry& entry) {
 
 } // namespace
 
-Family read_family(const std::string& name, const std::vector<Document>& files, const Bibliography& sources) {
+Family read_family(const std::string& name, std::vector<Document> files, const Bibliography& sources) {
     Family family;
     family.name = name;
     family.sources = sources;
-    for (const Document& read : files) {
-        const Document file = with_usual(read);
+    for (Document& read : files) {
+        const Document file = with_usual(std::move(read));
         Reading reading{file};
         const Entry entry(reading, file.root, family_record, "");
         family.files.push_back(file.file);

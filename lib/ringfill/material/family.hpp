@@ -57,6 +57,6 @@ struct Family {
 
 /// Reads a family's table, file after file; a later file corrects or adds entry by entry.
 /// Throws Faulty (Origin::table) with every fault, also for a table that names another family.
-Family read_family(const std::string& name, const std::vector<Document>& files, const Bibliography& sources);
+Family read_family(const std::string& name, std::vector<Document> files, const Bibliography& sources);
 
 } // namespace ringfill

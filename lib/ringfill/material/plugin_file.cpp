@@ -19,6 +19,7 @@
 #include <ringfill/material/image.hpp>
 #include <ringfill/material/open_to_all.hpp>
 #include <ringfill/material/plugin_text.hpp>
+#include <ringfill/table/shelf.hpp>
 
 namespace ringfill {
 namespace {

@@ -1,7 +1,5 @@
 #include <ringfill/material/plugin_text.hpp>
 
-#include <algorithm>
-
 #include <ringfill/fault/printable.hpp>
 
 namespace ringfill {
@@ -24,13 +22,6 @@ bool is_clean(std::string_view text) {
         i += character.bytes;
     }
     return true;
-}
-
-bool is_family_name(std::string_view name) {
-    const auto lower = [](char c) { return c >= 'a' && c <= 'z'; };
-    return !name.empty() && name.size() <= 40 && lower(name.front()) &&
-           std::all_of(name.begin(), name.end(),
-                       [&](char c) { return lower(c) || (c >= '0' && c <= '9') || c == '_'; });
 }
 
 } // namespace ringfill

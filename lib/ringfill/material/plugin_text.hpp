@@ -12,7 +12,4 @@ std::optional<std::size_t> not_utf8_at(std::string_view text);
 /// Whether a text is UTF-8 and holds nothing that could disturb a terminal or reorder a line.
 bool is_clean(std::string_view text);
 
-/// Whether a name is one a family may have: [a-z][a-z0-9_]{0,39}.
-bool is_family_name(std::string_view name);
-
 } // namespace ringfill

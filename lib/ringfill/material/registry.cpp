@@ -2,16 +2,14 @@
 
 #include <algorithm>
 #include <filesystem>
-#include <stdexcept>
-
-#include <range/v3/algorithm/sort.hpp>
-#include <range/v3/range/conversion.hpp>
-#include <range/v3/view/transform.hpp>
+#include <map>
+#include <mutex>
+#include <optional>
+#include <variant>
 
 #include <fmt/format.h>
 
 #include <ringfill/document/parse.hpp>
-#include <ringfill/fault/nearest.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/material/search.hpp>
 
@@ -26,166 +24,209 @@ std::string table_name(const std::string& family) {
     return "families/" + family + ".json";
 }
 
-std::vector<Plugin> load_plugins(Registry& registry, const std::vector<std::string>& folders) {
-    const PluginSearch search = find_plugins(folders);
-    for (const Fault& fault : search.refused)
-        registry.missing.push_back({"", fault});
-    std::vector<Plugin> plugins;
-    for (const std::string& file : search.files)
-        try {
-            plugins.push_back(load_plugin(file));
-        } catch (const Faulty& faulty) {
-            registry.missing.push_back({stem_of(file), faulty.faults().front()});
-        }
-    return plugins;
-}
+/// What was read: of one name, or all.
+struct Read {
+    std::vector<std::reference_wrapper<const Family>> ready; ///< by name
+    std::vector<MissingFamily> missing;
+};
 
 /// Which of two plugins of one family is right nobody can tell, so neither is taken.
-void part_with_twins(Registry& registry, std::vector<Plugin>& plugins) {
-    std::vector<Plugin> alone;
-    for (const Plugin& plugin : plugins) {
-        const auto twin = std::find_if(plugins.begin(), plugins.end(), [&](const Plugin& other) {
-            return other.family == plugin.family && other.file != plugin.file;
+std::vector<const Plugin*> without_twins(const std::vector<const Plugin*>& plugins,
+                                         std::vector<MissingFamily>& missing) {
+    std::vector<const Plugin*> alone;
+    for (const Plugin* plugin : plugins) {
+        const auto twin = std::find_if(plugins.begin(), plugins.end(), [&](const Plugin* other) {
+            return other->family == plugin->family && other->file != plugin->file;
         });
         if (twin == plugins.end())
             alone.push_back(plugin);
         else
-            registry.missing.push_back(
-                {plugin.family, fault_in_file(plugin.file,
-                                              fmt::format("is a plugin of the family {}, and so is {}",
-                                                          plugin.family, printable(twin->file)),
-                                              "keep one of the two")});
+            missing.push_back(
+                {plugin->family, fault_in_file(plugin->file,
+                                               fmt::format("is a plugin of the family {}, and so is {}",
+                                                           plugin->family, printable((*twin)->file)),
+                                               "keep one of the two")});
     }
-    plugins = std::move(alone);
+    return alone;
 }
 
-bool is_missing(const Registry& registry, const std::string& name) {
-    return std::any_of(registry.missing.begin(), registry.missing.end(),
-                       [&](const MissingFamily& missing) { return missing.name == name; });
-}
-
-/// The family as its plugin alone brings it; a broken table is told and leaves nothing.
-std::optional<Family> carried_family(Registry& registry, const Plugin& plugin, const Document& carried,
-                                     const Bibliography& sources) {
-    try {
-        return read_family(plugin.family, {carried}, sources);
-    } catch (const Faulty& faulty) {
-        registry.missing.push_back({plugin.family, faulty.faults().front()});
-        return std::nullopt;
-    }
-}
-
-void add_plugin_family(Registry& registry, const Shelf& shelf, Plugin plugin, const Bibliography& sources) {
-    std::vector<Document> files;
-    try {
-        files.push_back(parse(plugin.file + " (its table)", plugin.table, Origin::table));
-    } catch (const Faulty& faulty) {
-        registry.missing.push_back({plugin.family, faulty.faults().front()});
-        return;
-    }
-    std::optional<Family> family = carried_family(registry, plugin, files.front(), sources);
-    if (!family)
-        return;
-    for (TableText& table : table_texts(shelf, table_name(plugin.family)))
-        if (table.text != plugin.table) // the very table that the plugin was built with adds nothing
-            files.push_back(parse(table.file, std::move(table.text), Origin::table));
-    if (files.size() > 1)
-        family = read_family(plugin.family, files, sources);
-    family->plugin = std::move(plugin);
-    registry.families.push_back(std::move(*family));
-}
-
-void add_table_family(Registry& registry, const Shelf& shelf, const std::string& name,
-                      const Bibliography& sources) {
-    Family family = read_family(name, table_files(shelf, table_name(name)), sources);
-    if (!family.has_rules)
-        registry.families.push_back(std::move(family));
-    else if (!is_missing(registry, name))
-        registry.missing.push_back(
-            {name,
-             fault_in_file(family.files.front(), "needs the rules of its plugin, which is not there",
-                           fmt::format("install {}.family again or name its folder with --plugins", name))});
-}
-
-template <class Row>
-std::vector<std::string> full_names(const Registry& registry, std::vector<Row> Family::*rows) {
-    std::vector<std::string> names;
-    for (const Family& family : registry.families)
-        for (const Row& row : family.*rows)
-            names.push_back(fmt::format("{}/{}", family.name, row.name));
-    return names;
-}
-
-std::string family_part(const std::string& name) {
-    return name.substr(0, name.find('/'));
-}
-
-constexpr std::size_t most_told = 12;
-
-/// The one of another family that is called so, or the nearest; of few names all, of many where they are.
-std::string which_meant(const std::string& name, const std::vector<std::string>& known) {
-    const std::string called = '/' + name.substr(name.find('/') + 1);
-    const auto other = std::find_if(known.begin(), known.end(),
-                                    [&](const std::string& one) { return one.ends_with(called); });
-    if (called != "/" && other != known.end())
-        return suggest(*other, known);
-    return nearest(name, known) || known.size() <= most_told
-               ? suggest(name, known)
-               : fmt::format("ringfill materials lists all {}", known.size());
-}
-
-void refuse_missing(const Registry& registry, const std::string& name) {
-    for (const MissingFamily& missing : registry.missing)
-        if (missing.name == family_part(name))
-            throw Faulty(Origin::table, missing.why);
-}
-
-template <class Row>
-const Row* find_row(const Registry& registry, std::vector<Row> Family::*rows, const std::string& name,
-                    std::string_view what, const std::string& path, std::vector<Fault>& faults) {
-    for (const Family& family : registry.families)
-        if (family_part(name) == family.name && name.size() > family.name.size())
-            for (const Row& row : family.*rows)
-                if (name.substr(family.name.size() + 1) == row.name)
-                    return &row;
-    refuse_missing(registry, name);
-    faults.push_back(fault_at_path(path, in_quotes(name), fmt::format("is not a known {}", what),
-                                   which_meant(name, full_names(registry, rows))));
-    return nullptr;
+bool is_among(const std::vector<MissingFamily>& missing, const std::string& name) {
+    return std::any_of(missing.begin(), missing.end(),
+                       [&](const MissingFamily& one) { return one.name == name; });
 }
 
 } // namespace
 
-Registry read_registry(const Shelf& shelf, const std::vector<std::string>& plugin_folders,
-                       const Bibliography& sources) {
-    Registry registry;
-    std::vector<Plugin> plugins = load_plugins(registry, plugin_folders);
-    part_with_twins(registry, plugins);
-    for (Plugin& plugin : plugins)
-        add_plugin_family(registry, shelf, std::move(plugin), sources);
-    for (const std::string& name : family_names(shelf))
-        if (std::none_of(registry.families.begin(), registry.families.end(),
-                         [&](const Family& family) { return family.name == name; }))
-            add_table_family(registry, shelf, name, sources);
-    ranges::sort(registry.families, {}, &Family::name);
-    return registry;
+/// Reads under a lock: what is asked for twice is read once, and a plugin is loaded once.
+class Registry::Reader {
+  public:
+    Reader(Shelf shelf, std::vector<std::string> folders, Bibliography sources)
+        : shelf_(std::move(shelf)), sources_(std::move(sources)), plugins_(find_plugins(folders)),
+          on_shelf_(family_names(shelf_)) {}
+
+    explicit Reader(std::vector<Family> families) {
+        for (Family& family : families) {
+            const std::string name = family.name;
+            const Family& kept = families_.emplace(name, std::move(family)).first->second;
+            attempts_[name].read.ready.push_back(kept);
+        }
+        for (const auto& [name, family] : families_)
+            attempts_[all].read.ready.push_back(family);
+    }
+
+    /// Of one name, or of all. Throws what reading threw, each time.
+    const Read& read(const std::string& name) {
+        const std::lock_guard turn(turn_);
+        auto found = attempts_.find(name);
+        if (found == attempts_.end()) {
+            Attempt attempt = attempted(name);
+            if (!attempt.broken && attempt.read.ready.empty() && attempt.read.missing.empty() && name != all)
+                return nothing_; // not kept: there is no end of names that nobody has
+            found = attempts_.emplace(name, std::move(attempt)).first;
+        }
+        if (found->second.broken)
+            throw Faulty(*found->second.broken);
+        return found->second.read;
+    }
+
+    static constexpr const char* all = "";
+
+  private:
+    struct Attempt {
+        Read read;
+        std::optional<Faulty> broken; ///< a table on the shelf
+    };
+
+    Attempt attempted(const std::string& only) {
+        Attempt attempt;
+        try {
+            read_into(attempt.read, only);
+        } catch (const Faulty& faulty) {
+            attempt.broken = faulty;
+        }
+        return attempt;
+    }
+
+    void read_into(Read& read, const std::string& only) {
+        const auto wanted = [&](const std::string& name) { return only == all || name == only; };
+        if (only == all)
+            for (const Fault& fault : plugins_.refused)
+                read.missing.push_back({"", fault});
+        std::vector<const Plugin*> plugins;
+        for (const std::string& file : plugins_.files)
+            if (const std::string stem = stem_of(file); wanted(stem) || !stands_on_shelf(stem))
+                if (const Plugin* plugin = loaded(file, read))
+                    plugins.push_back(plugin);
+        for (const Plugin* plugin : without_twins(plugins, read.missing))
+            if (wanted(plugin->family))
+                add_plugin_family(read, *plugin);
+        for (const std::string& name : on_shelf_)
+            if (wanted(name) && std::none_of(read.ready.begin(), read.ready.end(),
+                                             [&](const Family& family) { return family.name == name; }))
+                add_table_family(read, name);
+        std::sort(read.ready.begin(), read.ready.end(),
+                  [](const Family& one, const Family& other) { return one.name < other.name; });
+    }
+
+    bool stands_on_shelf(const std::string& name) const {
+        return std::find(on_shelf_.begin(), on_shelf_.end(), name) != on_shelf_.end();
+    }
+
+    const Plugin* loaded(const std::string& file, Read& read) {
+        auto found = loaded_.find(file);
+        if (found == loaded_.end())
+            try {
+                found = loaded_.emplace(file, load_plugin(file)).first;
+            } catch (const Faulty& faulty) {
+                found = loaded_.emplace(file, faulty.faults().front()).first;
+            }
+        if (const Fault* why = std::get_if<Fault>(&found->second))
+            read.missing.push_back({stem_of(file), *why});
+        return std::get_if<Plugin>(&found->second);
+    }
+
+    void add_plugin_family(Read& read, const Plugin& plugin) {
+        if (add_if_kept(read, plugin.file))
+            return;
+        const auto carried = [&] { return parse(plugin.file + " (its table)", plugin.table, Origin::table); };
+        std::optional<Family> family;
+        try {
+            family = read_family(plugin.family, {carried()}, sources_);
+        } catch (const Faulty& faulty) {
+            read.missing.push_back({plugin.family, faulty.faults().front()});
+            return;
+        }
+        std::vector<Document> more;
+        for (TableText& table : table_texts(shelf_, table_name(plugin.family)))
+            if (table.text != plugin.table) // the very table that the plugin was built with adds nothing
+                more.push_back(parse(table.file, std::move(table.text), Origin::table));
+        if (!more.empty()) {
+            more.insert(more.begin(), carried());
+            family = read_family(plugin.family, std::move(more), sources_);
+        }
+        family->plugin = plugin;
+        read.ready.push_back(families_.emplace(plugin.file, std::move(*family)).first->second);
+    }
+
+    void add_table_family(Read& read, const std::string& name) {
+        if (add_if_kept(read, name))
+            return;
+        Family family = read_family(name, table_files(shelf_, table_name(name)), sources_);
+        if (!family.has_rules)
+            read.ready.push_back(families_.emplace(name, std::move(family)).first->second);
+        else if (!is_among(read.missing, name))
+            read.missing.push_back(
+                {name, fault_in_file(
+                           family.files.front(), "needs the rules of its plugin, which is not there",
+                           fmt::format("install {}.family again or name its folder with --plugins", name))});
+    }
+
+    bool add_if_kept(Read& read, const std::string& brought_by) {
+        const auto kept = families_.find(brought_by);
+        if (kept != families_.end())
+            read.ready.push_back(kept->second);
+        return kept != families_.end();
+    }
+
+    const Shelf shelf_;
+    const Bibliography sources_;
+    const PluginSearch plugins_;
+    const std::vector<std::string> on_shelf_;
+    const Read nothing_;
+    std::mutex turn_;
+    std::map<std::string, std::variant<Plugin, Fault>> loaded_; ///< by file
+    std::map<std::string, Family> families_;  ///< by what brings them: a plugin's file, or a name
+    std::map<std::string, Attempt> attempts_; ///< by name
+};
+
+Registry::Registry() : Registry(std::vector<Family>()) {}
+Registry::Registry(std::vector<Family> families) : reader_(std::make_shared<Reader>(std::move(families))) {}
+Registry::Registry(Shelf shelf, std::vector<std::string> plugin_folders, Bibliography sources)
+    : reader_(std::make_shared<Reader>(std::move(shelf), std::move(plugin_folders), std::move(sources))) {}
+
+const Family* Registry::family(const std::string& name) const {
+    if (!is_family_name(name))
+        return nullptr;
+    const Read& named = reader_->read(name);
+    if (!named.ready.empty())
+        return &named.ready.front().get();
+    if (!is_among(named.missing, name))
+        for (const Family& family : families()) // a file named after one family may bring another
+            if (family.name == name)
+                return &family;
+    return nullptr;
 }
 
-const Filler* find_filler(const Registry& registry, const std::string& name, const std::string& path,
-                          std::vector<Fault>& faults) {
-    return find_row(registry, &Family::fillers, name, "filler", path, faults);
+const std::vector<MissingFamily>& Registry::missing(const std::string& name) const {
+    return reader_->read(is_family_name(name) ? name : Reader::all).missing;
 }
 
-const Base* find_base(const Registry& registry, const std::string& name, const std::string& path,
-                      std::vector<Fault>& faults) {
-    return find_row(registry, &Family::bases, name, "base metal", path, faults);
+const std::vector<std::reference_wrapper<const Family>>& Registry::families() const {
+    return reader_->read(Reader::all).ready;
 }
 
-const Family& family_of(const Registry& registry, const std::string& name) {
-    for (const Family& family : registry.families)
-        if (family.name == family_part(name))
-            return family;
-    throw std::logic_error("the family of a base metal that was not found");
+const std::vector<MissingFamily>& Registry::missing() const {
+    return reader_->read(Reader::all).missing;
 }
 
 } // namespace ringfill

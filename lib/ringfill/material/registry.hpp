@@ -1,10 +1,13 @@
 #pragma once
 
+#include <functional>
+#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include <ringfill/fault/fault.hpp>
+#include <ringfill/job/job.hpp>
 #include <ringfill/material/family.hpp>
 #include <ringfill/table/shelf.hpp>
 
@@ -16,21 +19,36 @@ struct MissingFamily {
     Fault why;
 };
 
-/// The material families that stand ready, and those that do not.
-struct Registry {
-    std::vector<Family> families; ///< by name
-    std::vector<MissingFamily> missing;
+/// The material families of the shelf and the plugin folders. Each is read when it is first asked for, once,
+/// and stays as long as the registry or a copy of it; any number of threads may ask.
+///
+/// A table on the shelf adds to or corrects the one a plugin carries. A plugin that breaks a rule, two that
+/// claim one family, and a table that is not whole without rules that did not load are missing; the others
+/// keep working. A broken table on the shelf throws Faulty (Origin::table) where its family is asked for.
+class Registry {
+  public:
+    Registry(); ///< of no families
+    explicit Registry(std::vector<Family> families);
+    Registry(Shelf shelf, std::vector<std::string> plugin_folders, Bibliography sources);
+
+    /// The family of a name, or null when none of that name stands ready. Reads its table and its plugin, and
+    /// loads every plugin whose file is not named after a family of the shelf: it may claim this one.
+    const Family* family(const std::string& name) const;
+
+    /// The families that are missing among those that may have this name.
+    const std::vector<MissingFamily>& missing(const std::string& name) const;
+
+    /// All families that stand ready, by name, and those that do not. These two read everything.
+    const std::vector<std::reference_wrapper<const Family>>& families() const;
+    const std::vector<MissingFamily>& missing() const;
+
+  private:
+    class Reader;
+    std::shared_ptr<Reader> reader_;
 };
 
-/// Loads the plugins in some folders and reads their tables, then the families that are tables only. A table
-/// on the shelf adds to or corrects the one its plugin carries. A plugin that breaks a rule, two that claim
-/// one family, and a table that is not whole without rules that did not load are told in `missing`; the
-/// others keep working. Throws Faulty (Origin::table) for a broken table on the shelf.
-Registry read_registry(const Shelf& shelf, const std::vector<std::string>& plugin_folders,
-                       const Bibliography& sources);
-
-/// The filler of a name family/name, or null after noting why not, with the nearest known name.
-/// Throws Faulty (Origin::table) when its family does not stand ready.
+/// The filler of a name family/name, or null after noting why not, with the nearest known name of all
+/// families. Throws Faulty (Origin::table) when its family does not stand ready.
 const Filler* find_filler(const Registry& registry, const std::string& name, const std::string& path,
                           std::vector<Fault>& faults);
 
@@ -40,5 +58,18 @@ const Base* find_base(const Registry& registry, const std::string& name, const s
 
 /// The family of a name family/grade that find_base has found.
 const Family& family_of(const Registry& registry, const std::string& name);
+
+/// The families of the metals and fillers that a job names, each once, by name. What does not stand ready is
+/// left out.
+std::vector<std::reference_wrapper<const Family>> families_of(const Job& job, const Registry& registry);
+
+/// The rule for a filler on a base metal: of the common ones and those of their two families. Nothing: none
+/// knows the pair.
+std::optional<Suit> suit_of(const Registry& registry, const std::vector<Suit>& common, const SuitName& filler,
+                            const SuitName& base);
+
+/// The fillers that a rule names for the buffer: one by its name, or those of a group, whatever their family;
+/// the name of a group that no filler has stands as it is.
+std::vector<std::string> buffer_fillers(const Suit& rule, const Registry& registry);
 
 } // namespace ringfill

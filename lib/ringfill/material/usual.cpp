@@ -70,10 +70,9 @@ void fill_in_rows(Value& table, std::string_view section, const Value& usual) {
 constinit const Record usual_record{"what is usual of a family", "", usual_fields};
 
 Document with_usual(Document table) {
-    if (const Value* found = table.root.find("usual")) {
-        const Value usual = *found;
-        fill_in_rows(table.root, "bases", usual);
-        fill_in_rows(table.root, "fillers", usual);
+    if (const Value* usual = table.root.find("usual")) {
+        fill_in_rows(table.root, "bases", *usual);
+        fill_in_rows(table.root, "fillers", *usual);
     }
     return table;
 }

@@ -32,7 +32,7 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     plan.take = take(work, {shop.packs, shop.wear_parts, shop.sticks, shop.fuels, shop.cutting});
     const CautionTables judged_by{shop.cautions, shop.cutting, shop.fuels, shop.registry};
     plan.cautions = cautions(work, judged_by);
-    plan.sources = cited(plan.cautions, judged_by);
+    plan.sources = cited(plan.cautions, job, judged_by);
     plan.notes = notes(work, day, shop);
     plan.assumed = assumed(work, shop.cutting);
     plan.quote = quote(work, plan.take, day, {shop.currencies, shop.cutting.bar_drive.value}, faults);

@@ -32,7 +32,7 @@ struct Shop {
     std::vector<StepTime> standing_times;
     Cutting cutting;
     Processes processes;
-    std::vector<Suit> suits; ///< the common rules, then those of the families
+    std::vector<Suit> suits; ///< the common rules; those of a family stand with it
     std::vector<SizeStep> size_steps;
     CautionTable cautions;
     std::vector<Currency> currencies;
@@ -43,8 +43,8 @@ inline WeldTables weld_tables(const Shop& shop) {
     return {shop.registry, shop.gases, shop.processes, shop.suits};
 }
 
-/// Reads every table on the shelf and loads the plugins in some folders, once. A family that does not load is
-/// told in the registry. Throws Faulty (Origin::table, Origin::file).
+/// Reads every table on the shelf but those of the families, once; a family and its plugin are read when a
+/// job first names it (see Registry). Throws Faulty (Origin::table, Origin::file).
 Shop read_shop(const Shelf& shelf, const std::vector<std::string>& plugin_folders);
 
 } // namespace ringfill

@@ -15,13 +15,6 @@ namespace {
 
 namespace fs = std::filesystem;
 
-bool is_family_name(const std::string& name) {
-    const auto lower = [](char c) { return c >= 'a' && c <= 'z'; };
-    return !name.empty() && name.size() <= 40 && lower(name.front()) &&
-           std::all_of(name.begin(), name.end(),
-                       [&](char c) { return lower(c) || (c >= '0' && c <= '9') || c == '_'; });
-}
-
 } // namespace
 
 std::vector<TableText> table_texts(const Shelf& shelf, const std::string& name) {
@@ -55,6 +48,13 @@ void refuse_missing_folders(const Shelf& shelf) {
         if (!fs::is_directory(folder, error))
             faults.push_back(fault_in_file(folder, "is not a folder of tables", "check the name"));
     refuse_if_any(Origin::file, faults);
+}
+
+bool is_family_name(std::string_view name) {
+    const auto lower = [](char c) { return c >= 'a' && c <= 'z'; };
+    return !name.empty() && name.size() <= 40 && lower(name.front()) &&
+           std::all_of(name.begin(), name.end(),
+                       [&](char c) { return lower(c) || (c >= '0' && c <= '9') || c == '_'; });
 }
 
 std::vector<std::string> family_names(const Shelf& shelf) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include <ringfill/document/document.hpp>
@@ -34,6 +35,9 @@ std::vector<TableText> table_texts(const Shelf& shelf, const std::string& name);
 
 /// Throws Faulty (Origin::file) for every folder of the shelf that is not there.
 void refuse_missing_folders(const Shelf& shelf);
+
+/// Whether a name is one a family may have: [a-z][a-z0-9_]{0,39}.
+bool is_family_name(std::string_view name);
 
 /// The names of the material families on the shelf (families/NAME.json), in alphabetical order.
 /// A name that is not [a-z][a-z0-9_]{0,39} is skipped.

@@ -1,29 +1,7 @@
 #include <ringfill/weld/bore_metals.hpp>
 
-#include <fmt/format.h>
-
-#include <range/v3/action/push_back.hpp>
-#include <range/v3/algorithm/find.hpp>
-
 namespace ringfill {
 namespace {
-
-/// The fillers that a rule names for the buffer: those of a group, or one by its name; the name of a group
-/// that no filler here has stands as it is.
-std::vector<std::string> buffer_fillers(const Suit& rule, const Registry& registry) {
-    std::vector<std::string> names;
-    for (const std::string& wanted : rule.buffer) {
-        const std::size_t before = names.size();
-        for (const Family& family : registry.families)
-            for (const Filler& filler : family.fillers)
-                if (const std::string name = fmt::format("{}/{}", family.name, filler.name);
-                    filler.group == wanted || name == wanted)
-                    names.push_back(name);
-        if (names.size() == before)
-            names.push_back(wanted);
-    }
-    return names;
-}
 
 std::optional<Sourced<std::pair<double, double>>> efficiency_range(const Settings& settings,
                                                                    const WeldTables& tables) {
@@ -44,10 +22,10 @@ BoreMetals bore_metals(const WornBore& bore, const BoreWeld& weld, const Setting
     const Filler& filler = *settings.filler;
     BoreMetals metals;
     metals.efficiency_range = efficiency_range(settings, tables);
-    if (const Suit* rule = find_suit(tables.suits, {weld.filler, filler.group}, {bore.base, base.group})) {
-        metals.suit = *rule;
-        metals.buffer = buffer_fillers(*rule, tables.registry);
-    }
+    metals.suit =
+        suit_of(tables.registry, tables.suits, {weld.filler, filler.group}, {bore.base, base.group});
+    if (metals.suit)
+        metals.buffer = buffer_fillers(*metals.suit, tables.registry);
     metals.dilution =
         dilution(*settings.procedure, filler, tables.processes, weld.layers, weld.build.finish_radius);
     if (!metals.dilution)

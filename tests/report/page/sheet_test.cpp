@@ -105,7 +105,7 @@ TEST_CASE("no id stands twice in a page") {
 
 TEST_CASE("every source named in brackets is told with how it is known") {
     Bibliography sources = shop().sources;
-    for (const Family& family : shop().registry.families)
+    for (const Family& family : shop().registry.families())
         sources.insert(family.sources.begin(), family.sources.end());
     const Job job = job_from(small_job());
     const Plan plan = ringfill::plan(job, shop());

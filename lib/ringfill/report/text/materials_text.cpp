@@ -144,16 +144,16 @@ std::string origin_of(const Family& family) {
 
 std::string families_text(const Registry& registry) {
     std::string text;
-    for (const Family& family : registry.families) {
+    for (const Family& family : registry.families()) {
         text += family.name + "\n";
         text += wrapped(fmt::format("from {}", origin_of(family)), "  ");
         if (!family.bases.empty())
             text += wrapped(fmt::format("base metals: {}", names_of(family.bases)), "  ");
         text += wrapped(fmt::format("fillers: {}", names_of(family.fillers)), "  ");
     }
-    if (!registry.missing.empty())
+    if (!registry.missing().empty())
         text += "NOT LOADED\n";
-    for (const MissingFamily& missing : registry.missing)
+    for (const MissingFamily& missing : registry.missing())
         text += wrapped(to_string(missing.why), "! ");
     return text;
 }

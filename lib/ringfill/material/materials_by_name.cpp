@@ -1,0 +1,133 @@
+#include <algorithm>
+#include <set>
+#include <stdexcept>
+
+#include <fmt/format.h>
+
+#include <ringfill/fault/nearest.hpp>
+#include <ringfill/fault/printable.hpp>
+#include <ringfill/material/registry.hpp>
+
+namespace ringfill {
+namespace {
+
+template <class Row>
+std::vector<std::string> full_names(const Registry& registry, std::vector<Row> Family::*rows) {
+    std::vector<std::string> names;
+    for (const Family& family : registry.families())
+        for (const Row& row : family.*rows)
+            names.push_back(fmt::format("{}/{}", family.name, row.name));
+    return names;
+}
+
+std::string family_part(const std::string& name) {
+    return name.substr(0, name.find('/'));
+}
+
+constexpr std::size_t most_told = 12;
+
+/// The one of another family that is called so, or the nearest; of few names all, of many where they are.
+std::string which_meant(const std::string& name, const std::vector<std::string>& known) {
+    const std::string called = '/' + name.substr(name.find('/') + 1);
+    const auto other = std::find_if(known.begin(), known.end(),
+                                    [&](const std::string& one) { return one.ends_with(called); });
+    if (called != "/" && other != known.end())
+        return suggest(*other, known);
+    return nearest(name, known) || known.size() <= most_told
+               ? suggest(name, known)
+               : fmt::format("ringfill materials lists all {}", known.size());
+}
+
+void refuse_missing(const std::vector<MissingFamily>& missing, const std::string& name) {
+    for (const MissingFamily& one : missing)
+        if (one.name == family_part(name))
+            throw Faulty(Origin::table, one.why);
+}
+
+template <class Row>
+const Row* row_of(const Family* family, std::vector<Row> Family::*rows, const std::string& name) {
+    if (family && name.size() > family->name.size())
+        for (const Row& row : family->*rows)
+            if (name.substr(family->name.size() + 1) == row.name)
+                return &row;
+    return nullptr;
+}
+
+std::vector<std::reference_wrapper<const Family>> families_of(const std::set<std::string>& names,
+                                                              const Registry& registry) {
+    std::vector<std::reference_wrapper<const Family>> families;
+    for (const std::string& name : names)
+        if (const Family* family = registry.family(name))
+            families.push_back(*family);
+    return families;
+}
+
+template <class Row>
+const Row* find_row(const Registry& registry, std::vector<Row> Family::*rows, const std::string& name,
+                    std::string_view what, const std::string& path, std::vector<Fault>& faults) {
+    if (const Row* row = row_of(registry.family(family_part(name)), rows, name))
+        return row;
+    refuse_missing(registry.missing(family_part(name)), name);
+    refuse_missing(registry.missing(), name);
+    faults.push_back(fault_at_path(path, in_quotes(name), fmt::format("is not a known {}", what),
+                                   which_meant(name, full_names(registry, rows))));
+    return nullptr;
+}
+
+} // namespace
+
+const Filler* find_filler(const Registry& registry, const std::string& name, const std::string& path,
+                          std::vector<Fault>& faults) {
+    return find_row(registry, &Family::fillers, name, "filler", path, faults);
+}
+
+const Base* find_base(const Registry& registry, const std::string& name, const std::string& path,
+                      std::vector<Fault>& faults) {
+    return find_row(registry, &Family::bases, name, "base metal", path, faults);
+}
+
+const Family& family_of(const Registry& registry, const std::string& name) {
+    if (const Family* family = registry.family(family_part(name)))
+        return *family;
+    throw std::logic_error("the family of a base metal that was not found");
+}
+
+std::vector<std::reference_wrapper<const Family>> families_of(const Job& job, const Registry& registry) {
+    std::set<std::string> names;
+    for (const WornBore& bore : job.bores)
+        names.insert(family_part(bore.base));
+    for (const Procedure& procedure : job.procedures)
+        names.insert(family_part(procedure.filler));
+    return families_of(names, registry);
+}
+
+std::optional<Suit> suit_of(const Registry& registry, const std::vector<Suit>& common, const SuitName& filler,
+                            const SuitName& base) {
+    std::vector<Suit> best;
+    const auto add_best_of = [&](const std::vector<Suit>& rules) {
+        if (const Suit* rule = find_suit(rules, filler, base))
+            best.push_back(*rule);
+    };
+    add_best_of(common);
+    for (const Family& family : families_of({family_part(filler.name), family_part(base.name)}, registry))
+        add_best_of(family.suits);
+    const Suit* rule = find_suit(best, filler, base);
+    return rule ? std::optional(*rule) : std::nullopt;
+}
+
+std::vector<std::string> buffer_fillers(const Suit& rule, const Registry& registry) {
+    std::vector<std::string> names;
+    for (const std::string& wanted : rule.buffer) {
+        const std::size_t before = names.size();
+        if (!row_of(registry.family(family_part(wanted)), &Family::fillers, wanted))
+            for (const Family& family : registry.families())
+                for (const Filler& filler : family.fillers)
+                    if (filler.group == wanted)
+                        names.push_back(fmt::format("{}/{}", family.name, filler.name));
+        if (names.size() == before)
+            names.push_back(wanted);
+    }
+    return names;
+}
+
+} // namespace ringfill
