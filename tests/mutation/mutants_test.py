@@ -8,7 +8,7 @@ from mutants import find_mutants
 from run import ROOMS
 
 TEXT = r'''
-#include <ringfill/weld/wrc_1992.hpp> // 1 + 2
+#include <ringfill/weld/ferrite.hpp> // 1 + 2
 #define nothing 3 + \
     4
 /* 5 * 6

@@ -3,7 +3,7 @@
 #include <numbers>
 
 #include <ringfill/units/factor.hpp>
-#include <ringfill/weld/groove_fill.hpp>
+#include <ringfill/weld/faces_and_grooves.hpp>
 
 using namespace ringfill;
 using Catch::WithinAbs;

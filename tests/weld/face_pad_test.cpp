@@ -2,7 +2,7 @@
 
 #include <cmath>
 
-#include <ringfill/weld/face_pad.hpp>
+#include <ringfill/weld/faces_and_grooves.hpp>
 
 #include "weld/sample.hpp"
 

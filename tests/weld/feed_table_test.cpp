@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/weld/feed_table.hpp>
+#include <ringfill/weld/wire.hpp>
 
 #include "weld/sample.hpp"
 

@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/weld/layer_metal.hpp>
+#include <ringfill/weld/ferrite.hpp>
 
 using namespace ringfill;
 

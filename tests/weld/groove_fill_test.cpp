@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/weld/groove_fill.hpp>
+#include <ringfill/weld/faces_and_grooves.hpp>
 
 #include "weld/sample.hpp"
 

@@ -3,7 +3,7 @@
 #include <cmath>
 
 #include <ringfill/fault/fault.hpp>
-#include <ringfill/weld/passes.hpp>
+#include <ringfill/weld/layers.hpp>
 
 #include "weld/sample.hpp"
 

@@ -1,7 +1,7 @@
 #include <catch2/catch.hpp>
 
 #include <ringfill/weld/deposition.hpp>
-#include <ringfill/weld/spray.hpp>
+#include <ringfill/weld/wire.hpp>
 
 #include "weld/sample.hpp"
 

@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/weld/torch_fit.hpp>
+#include <ringfill/weld/layers.hpp>
 
 #include "weld/sample.hpp"
 

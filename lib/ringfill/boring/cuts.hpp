@@ -7,7 +7,7 @@
 #include <ringfill/boring/bar.hpp>
 #include <ringfill/job/worn_bore.hpp>
 #include <ringfill/units/quantity.hpp>
-#include <ringfill/weld/face_pad.hpp>
+#include <ringfill/weld/faces_and_grooves.hpp>
 
 namespace ringfill {
 

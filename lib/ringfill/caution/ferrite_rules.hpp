@@ -4,7 +4,7 @@
 #include <vector>
 
 #include <ringfill/caution/caution.hpp>
-#include <ringfill/weld/layer_metal.hpp>
+#include <ringfill/weld/ferrite.hpp>
 
 namespace ringfill {
 

@@ -5,7 +5,7 @@
 #include <ringfill/caution/caution.hpp>
 #include <ringfill/job/worn_bore.hpp>
 #include <ringfill/weld/bead.hpp>
-#include <ringfill/weld/face_pad.hpp>
+#include <ringfill/weld/faces_and_grooves.hpp>
 
 namespace ringfill {
 

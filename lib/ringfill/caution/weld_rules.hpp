@@ -4,7 +4,7 @@
 
 #include <ringfill/caution/caution.hpp>
 #include <ringfill/units/show.hpp>
-#include <ringfill/weld/passes.hpp>
+#include <ringfill/weld/layers.hpp>
 
 namespace ringfill {
 

@@ -8,8 +8,7 @@
 #include <ringfill/heat/cooling_time.hpp>
 #include <ringfill/heat/preheat.hpp>
 #include <ringfill/survey/skim.hpp>
-#include <ringfill/weld/face_pad.hpp>
-#include <ringfill/weld/groove_fill.hpp>
+#include <ringfill/weld/faces_and_grooves.hpp>
 
 namespace ringfill {
 

@@ -3,7 +3,7 @@
 #include <range/v3/action/push_back.hpp>
 #include <range/v3/algorithm/find_if.hpp>
 
-#include <ringfill/weld/torch_fit.hpp>
+#include <ringfill/weld/layers.hpp>
 
 namespace ringfill {
 namespace {

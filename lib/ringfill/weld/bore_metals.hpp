@@ -6,7 +6,7 @@
 #include <vector>
 
 #include <ringfill/weld/bore_weld.hpp>
-#include <ringfill/weld/layer_metal.hpp>
+#include <ringfill/weld/ferrite.hpp>
 
 namespace ringfill {
 

@@ -2,9 +2,9 @@
 
 #include <fmt/format.h>
 
+#include <ringfill/weld/layers.hpp>
 #include <ringfill/weld/metal.hpp>
 #include <ringfill/weld/piece.hpp>
-#include <ringfill/weld/ring_closes.hpp>
 
 namespace ringfill {
 namespace {

@@ -3,9 +3,8 @@
 #include <string>
 #include <vector>
 
-#include <ringfill/weld/face_pad.hpp>
-#include <ringfill/weld/groove_fill.hpp>
-#include <ringfill/weld/passes.hpp>
+#include <ringfill/weld/faces_and_grooves.hpp>
+#include <ringfill/weld/layers.hpp>
 #include <ringfill/weld/settings.hpp>
 
 namespace ringfill {

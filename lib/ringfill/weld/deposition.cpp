@@ -1,26 +1,11 @@
 #include <ringfill/weld/deposition.hpp>
 
-#include <cmath>
-#include <numbers>
-
 #include <fmt/format.h>
 
 #include <ringfill/units/factor.hpp>
-#include <ringfill/units/show.hpp>
-#include <ringfill/weld/feed_table.hpp>
-#include <ringfill/weld/spray.hpp>
 
 namespace ringfill {
 namespace {
-
-/// b l of a melting curve in SI: the coefficients are tabulated for millimetres.
-double quadratic_term(Length stick_out, const MeltingCurve& curve) {
-    return curve.b.value * stick_out.value();
-}
-
-double linear_term(const MeltingCurve& curve) {
-    return curve.a.value * 1e-3;
-}
 
 Fault unknown_curve(const Procedure& procedure) {
     return fault_at_path(procedure.path + ".current", {},
@@ -95,51 +80,6 @@ Sourced<double> efficiency_of(const Procedure& procedure, const Filler& filler, 
             if (transfer == procedure.transfer)
                 return efficiency;
     return filler.efficiency;
-}
-
-LinearMass solid_wire_mass(Length diameter, Density density) {
-    return std::numbers::pi / 4 * diameter * diameter * density;
-}
-
-Speed wire_feed_of(Current current, Length stick_out, const MeltingCurve& curve) {
-    const double amps = current.value();
-    return in_si<Speed>(linear_term(curve) * amps + quadratic_term(stick_out, curve) * amps * amps);
-}
-
-Current current_of(Speed wire_feed, Length stick_out, const MeltingCurve& curve) {
-    const double a = linear_term(curve);
-    const double bl = quadratic_term(stick_out, curve);
-    const double f = wire_feed.value();
-    // The root in the form that does not cancel when b l is small.
-    return in_si<Current>(2 * f / (a + std::sqrt(a * a + 4 * bl * f)));
-}
-
-const WireSize& nearest_size(const Filler& filler, Length diameter) {
-    const WireSize* best = &filler.sizes.front();
-    for (const WireSize& size : filler.sizes)
-        if (std::fabs((size.diameter - diameter).value()) < std::fabs((best->diameter - diameter).value()))
-            best = &size;
-    return *best;
-}
-
-bool is_same_wire(Length a, Length b) {
-    return std::fabs((a - b).value()) <= 0.02e-3;
-}
-
-WireSize scaled_to(WireSize size, Length diameter) {
-    if (is_same_wire(size.diameter, diameter))
-        return size;
-    const double sections = (diameter * diameter / (size.diameter * size.diameter)).value();
-    if (size.linear_mass)
-        size.linear_mass->value *= sections;
-    if (size.melting) {
-        size.melting->a.value /= sections;
-        size.melting->b.value /= sections * sections;
-    }
-    if (size.piece && size.piece->mass)
-        size.piece->mass->value *= sections;
-    size.diameter = diameter;
-    return size;
 }
 
 std::optional<Deposition> deposition(const Procedure& procedure, const Filler& filler,

@@ -8,6 +8,7 @@
 #include <ringfill/material/family.hpp>
 #include <ringfill/table/gases.hpp>
 #include <ringfill/weld/piece.hpp>
+#include <ringfill/weld/wire.hpp>
 
 namespace ringfill {
 
@@ -25,27 +26,6 @@ struct Deposition {
     Sourced<Length> stick_out;
     std::optional<PieceLaid> piece; ///< of an electrode or rod; nothing: a wire
 };
-
-/// Linear mass of solid wire, (π/4) d² ρ [kg/m].
-LinearMass solid_wire_mass(Length diameter, Density density);
-
-/// Wire feed that a current melts, f = a I + b l I² [m/s].
-Speed wire_feed_of(Current current, Length stick_out, const MeltingCurve& curve);
-
-/// Current that melts a wire feed, the positive root of the same [A]; for b l = 0 it is f/a.
-Current current_of(Speed wire_feed, Length stick_out, const MeltingCurve& curve);
-
-/// The row of a filler's table for a wire diameter: its own, or else the nearest. A filler has at least one.
-const WireSize& nearest_size(const Filler& filler, Length diameter);
-
-/// Whether two diameters are the same wire to the tables: 0.02 mm apart at most, as 0.040 in and 1.0 mm are.
-bool is_same_wire(Length a, Length b);
-
-/// A row for another diameter; the same wire stays as it is. Otherwise: mass per metre with the section,
-/// melting coefficients a with 1/section and b with 1/section² (the same energy per volume of wire). The
-/// window stays as it is, and so does the rate of an electrode, whose mass goes with the section. Worked out
-/// here, no source.
-WireSize scaled_to(WireSize size, Length diameter);
 
 /// The deposited share that holds: the job's, else the filler's for the gas, else for the transfer where the
 /// job names one that holds, else the filler's.

@@ -8,7 +8,7 @@
 #include <ringfill/job/procedure.hpp>
 #include <ringfill/material/filler.hpp>
 #include <ringfill/table/processes.hpp>
-#include <ringfill/weld/passes.hpp>
+#include <ringfill/weld/layers.hpp>
 
 namespace ringfill {
 

@@ -5,6 +5,11 @@
 
 #include <boost/math/tools/toms748_solve.hpp>
 
+#include <fmt/format.h>
+
+#include <ringfill/fault/place.hpp>
+#include <ringfill/weld/weld_working.hpp>
+
 namespace ringfill {
 namespace {
 
@@ -37,6 +42,24 @@ double even_scale(Length start, Length target, Length layer_height, int layers) 
     const auto [low, high] = boost::math::tools::toms748_solve(
         miss, 0.0, 1.0, boost::math::tools::eps_tolerance<double>(50), steps);
     return (low + high) / 2;
+}
+
+Working radius_before(const WeldFigures& weld, const std::vector<Layer>& layers, std::size_t i) {
+    const Amount value = in_mm(layers[i].radius_before);
+    if (i == 0)
+        return worked("radius_before_mm", "D_m/2", {{"D_m", in_mm(2.0 * weld.build.mean_radius)}}, value);
+    return worked("radius_before_mm", "sqrt(r^2 - 2*h*r)",
+                  {{"r", in_mm(layers[i - 1].radius_before)}, {"h", in_mm(weld.bead.layer_height())}}, value);
+}
+
+Working path(const WeldFigures& weld, const Layer& layer) {
+    const Input rings{"N", layer.rings};
+    const Input r{"r", in_mm(layer.radius_before)};
+    if (weld.torch_path == TorchPath::helix)
+        return worked("path_mm", "N*sqrt((2*pi*r)^2 + p^2) + 2*pi*r",
+                      {rings, r, {"p", in_mm(weld.bead.pitch)}}, in_mm(layer.path));
+    return worked("path_mm", "N*2*pi*r*(1 + omega/360)", {rings, r, {"omega", {closing_overlap_deg, "deg"}}},
+                  in_mm(layer.path), "practice");
 }
 
 } // namespace
@@ -75,6 +98,82 @@ std::optional<Layering> lay_layers(Length start, Length target, const Bead& unsc
         result.end_radius = radii.back();
     }
     return result;
+}
+
+Fault ring_closes(const WornBore& bore, const Bead& bead) {
+    return fault_at_path(
+        bore.path, {},
+        fmt::format("{} closes before it is built up, or takes far too many layers, with layers {} high",
+                    bore.name, show(bead.layer_height(), UnitSystem::metric)),
+        "choose a bead that fits the bore: another wire feed or travel");
+}
+
+std::vector<Layer> lay(const WornBore& bore, const Build& build, const Bead& as_laid,
+                       const Layering& layering, TorchPath path, const Deposition& deposition) {
+    const auto radii = layer_radii(build.mean_radius, as_laid.layer_height(), layering.layers);
+    if (static_cast<int>(radii.size()) <= layering.layers)
+        throw Faulty(Origin::job, ring_closes(bore, as_laid));
+    std::vector<Layer> layers;
+    for (std::size_t j = 0; j + 1 < radii.size(); ++j) {
+        Layer layer;
+        layer.radius_before = radii[j];
+        layer.radius_after = radii[j + 1];
+        layer.rings = rings_a_layer(build.welded_length, as_laid.pitch);
+        layer.path = layer_path(path, layer.rings, radii[j], as_laid.pitch);
+        layer.laid = deposition.density * as_laid.section * layer.path;
+        layer.arc = layer.path / as_laid.travel;
+        layer.torch = torch_speed(as_laid.travel, radii[j]);
+        layers.push_back(layer);
+    }
+    return layers;
+}
+
+std::vector<Fault> torch_faults(const WornBore& bore, const Torch& torch, const Build& build,
+                                const Layering& layering, UnitSystem units) {
+    std::vector<Fault> faults;
+    if (torch.smallest_bore && 2.0 * layering.end_radius < *torch.smallest_bore)
+        faults.push_back(
+            fault_at_path("torch.smallest_bore", {},
+                          fmt::format("is {}, but {} is built up to {}", show(*torch.smallest_bore, units),
+                                      bore.name, show(2.0 * layering.end_radius, units)),
+                          "take a smaller torch head, or leave less stock"));
+    if (torch.reach && build.welded_length > *torch.reach)
+        faults.push_back(
+            fault_at_path("torch.reach", {},
+                          fmt::format("is {}, but {} is welded over {}", show(*torch.reach, units), bore.name,
+                                      show(build.welded_length, units)),
+                          "take a longer torch head, or weld the bore from both ends as two bores"));
+    return faults;
+}
+
+std::vector<Working> pass_working(const WeldFigures& weld, const Bead& bead, Length path, Mass laid,
+                                  Time arc) {
+    const Input way{"l", in_mm(path)};
+    return {worked("laid_kg", "rho*A*l*1e-9",
+                   {{"rho", in_kg_m3(weld.deposition.density)}, {"A", in_mm2(bead.section)}, way},
+                   in_kg(laid)),
+            worked("arc_s", "60*l/v", {way, {"v", in_mm_min(bead.travel)}}, in_seconds(arc))};
+}
+
+std::vector<Working> layers_working(const WeldFigures& weld, const std::vector<Layer>& layers) {
+    std::vector<Working> work;
+    for (std::size_t i = 0; i < layers.size(); ++i) {
+        const Layer& layer = layers[i];
+        const Input r{"r", in_mm(layer.radius_before)};
+        std::vector<Working> one = {
+            radius_before(weld, layers, i),
+            worked("radius_after_mm", "sqrt(r^2 - 2*h*r)", {r, {"h", in_mm(weld.bead.layer_height())}},
+                   in_mm(layer.radius_after)),
+            worked("rings", "ceil(L_w/p - 1e-9)",
+                   {{"L_w", in_mm(weld.build.welded_length)}, {"p", in_mm(weld.bead.pitch)}}, layer.rings),
+            path(weld, layer),
+            worked("torch_rpm", "v/(2*pi*r)", {{"v", in_mm_min(weld.bead.travel)}, r},
+                   in_rev_min(layer.torch)),
+        };
+        append(one, pass_working(weld, weld.bead, layer.path, layer.laid, layer.arc));
+        append(work, under(element_path("layers", i), std::move(one)));
+    }
+    return work;
 }
 
 } // namespace ringfill

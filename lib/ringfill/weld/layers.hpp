@@ -3,7 +3,12 @@
 #include <optional>
 #include <vector>
 
+#include <ringfill/fault/fault.hpp>
+#include <ringfill/job/workshop.hpp>
+#include <ringfill/survey/skim.hpp>
+#include <ringfill/units/show.hpp>
 #include <ringfill/weld/bead.hpp>
+#include <ringfill/weld/path.hpp>
 
 namespace ringfill {
 
@@ -31,5 +36,29 @@ std::vector<Length> layer_radii(Length start, Length layer_height, int layers);
 /// closes or needs more than `most_layers`.
 /// @param unscaled the bead at κ = 1. @param travel_limit v_max, at least v₀.
 std::optional<Layering> lay_layers(Length start, Length target, const Bead& unscaled, Speed travel_limit);
+
+/// One layer as it is laid.
+struct Layer {
+    Length radius_before;
+    Length radius_after;
+    int rings = 0;
+    Length path;
+    Mass laid;
+    Time arc;
+    Turning torch;
+};
+
+/// The layers of a bore, one by one, from the mean radius (r_s, or r̄ without a skim) inwards with the bead as
+/// laid. Throws Faulty (Origin::job) when the ring closes on the way.
+std::vector<Layer> lay(const WornBore& bore, const Build& build, const Bead& as_laid,
+                       const Layering& layering, TorchPath path, const Deposition& deposition);
+
+/// The fault of a bore that its layers close before they reach the size to weld to.
+Fault ring_closes(const WornBore& bore, const Bead& bead);
+
+/// The faults of a torch that does not go into a bore when it is built up (2 r_end under its smallest bore),
+/// or does not reach the far end of the weld (L_w over its reach). Each names both figures.
+std::vector<Fault> torch_faults(const WornBore& bore, const Torch& torch, const Build& build,
+                                const Layering& layering, UnitSystem units);
 
 } // namespace ringfill

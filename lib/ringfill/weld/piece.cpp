@@ -10,8 +10,8 @@
 namespace ringfill {
 namespace {
 
-Working worked(std::string formula, std::vector<Input> inputs, MassFlow rate, std::string source) {
-    return {"deposition_kg_h", std::move(formula), std::move(inputs), kg_h(rate), "kg/h", std::move(source)};
+Working rate_by(std::string formula, std::vector<Input> inputs, MassFlow rate, std::string source) {
+    return worked("deposition_kg_h", std::move(formula), std::move(inputs), in_kg_h(rate), std::move(source));
 }
 
 /// Between the two points of the table that the current lies between.
@@ -23,13 +23,13 @@ std::optional<Working> rate_in_table(Current current, const Piece& piece, const 
         if (current < low.current || current > high.current)
             continue;
         const double share = (current - low.current) / (high.current - low.current);
-        return worked("D_1 + (D_2 - D_1)*(I - I_1)/(I_2 - I_1)",
-                      {{"D_1", kg_h(low.rate), "kg/h"},
-                       {"D_2", kg_h(high.rate), "kg/h"},
-                       {"I", current.value(), "A"},
-                       {"I_1", low.current.value(), "A"},
-                       {"I_2", high.current.value(), "A"}},
-                      low.rate + share * (high.rate - low.rate), low.source);
+        return rate_by("D_1 + (D_2 - D_1)*(I - I_1)/(I_2 - I_1)",
+                       {{"D_1", in_kg_h(low.rate)},
+                        {"D_2", in_kg_h(high.rate)},
+                        {"I", current.value(), "A"},
+                        {"I_1", low.current.value(), "A"},
+                        {"I_2", high.current.value(), "A"}},
+                       low.rate + share * (high.rate - low.rate), low.source);
     }
     faults.push_back(
         fault_at_path(procedure.path + ".current", show(current),
@@ -63,12 +63,12 @@ std::optional<Working> piece_rate(const Procedure& procedure, const Filler& fill
                                   std::vector<Fault>& faults) {
     const Piece& piece = *size.piece;
     if (procedure.deposition_rate)
-        return worked("60*d", {{"d", kg_h(*procedure.deposition_rate) / 60, "kg/min"}},
-                      *procedure.deposition_rate, "job");
+        return rate_by("60*d", {{"d", kg_h(*procedure.deposition_rate) / 60, "kg/min"}},
+                       *procedure.deposition_rate, "job");
     if (filler.form == FillerForm::rod) {
         if (piece.range)
-            return worked("60*d_low", {{"d_low", kg_h(piece.range->value.first) / 60, "kg/min"}},
-                          piece.range->value.first, piece.range->source);
+            return rate_by("60*d_low", {{"d_low", kg_h(piece.range->value.first) / 60, "kg/min"}},
+                           piece.range->value.first, piece.range->source);
         faults.push_back(misplaced(procedure, "deposition_rate",
                                    "is missing, and the table has none of this rod",
                                    R"(write "deposition_rate": "1.0 kg/h" from a trial weld)"));
@@ -82,7 +82,7 @@ std::optional<Working> piece_rate(const Procedure& procedure, const Filler& fill
     if (!piece.per_A)
         return rate_in_table(*procedure.current, piece, procedure, faults);
     const MassFlow rate = in_si<MassFlow>(piece.per_A->value * procedure.current->value());
-    return worked(
+    return rate_by(
         "k*I", {{"k", piece.per_A->value * factor::hour, "kg/(h A)"}, {"I", procedure.current->value(), "A"}},
         rate, piece.per_A->source);
 }

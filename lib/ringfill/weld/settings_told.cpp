@@ -6,7 +6,7 @@
 #include <range/v3/algorithm/find.hpp>
 
 #include <ringfill/units/show.hpp>
-#include <ringfill/weld/spray.hpp>
+#include <ringfill/weld/wire.hpp>
 
 namespace ringfill {
 namespace {

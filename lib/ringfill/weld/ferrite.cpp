@@ -1,6 +1,7 @@
-#include <ringfill/weld/layer_metal.hpp>
+#include <ringfill/weld/ferrite.hpp>
 
 #include <algorithm>
+#include <initializer_list>
 
 #include <fmt/format.h>
 
@@ -50,7 +51,52 @@ std::string told_from(const WornBore& bore, const Base& base) {
     return whole ? "the mill certificate" : "the mill certificate in part, the rest by " + listed;
 }
 
+std::vector<Input> percent_of(std::initializer_list<const char*> elements, const Shares& metal) {
+    std::vector<Input> inputs;
+    for (const char* element : elements)
+        inputs.emplace_back(element, share_of(metal, element), "%");
+    return inputs;
+}
+
 } // namespace
+
+Equivalents schaeffler(const Shares& metal) {
+    const auto of = [&](std::string_view element) { return share_of(metal, element); };
+    return {of("Cr") + of("Mo") + 1.5 * of("Si") + 0.5 * of("Nb"), of("Ni") + 30 * of("C") + 0.5 * of("Mn")};
+}
+
+double ferrite(const Equivalents& equivalents) {
+    return std::max(0.0, 3 * (equivalents.chromium - 0.93 * equivalents.nickel - 6.7));
+}
+
+std::vector<Working> schaeffler_working(const Shares& metal) {
+    const Equivalents found = schaeffler(metal);
+    return {worked("cr_eq_pct", "Cr + Mo + 1.5*Si + 0.5*Nb", percent_of({"Cr", "Mo", "Si", "Nb"}, metal),
+                   {found.chromium, "%"}, "Schaeffler"),
+            worked("ni_eq_pct", "Ni + 30*C + 0.5*Mn", percent_of({"Ni", "C", "Mn"}, metal),
+                   {found.nickel, "%"}, "Schaeffler"),
+            worked("ferrite_pct", "max(0, 3*(Cr_eq - 0.93*Ni_eq - 6.7))",
+                   {{"Cr_eq", found.chromium, "%"}, {"Ni_eq", found.nickel, "%"}}, {ferrite(found), "%"},
+                   "Seferian-ferrite")};
+}
+
+Equivalents wrc_1992(const Shares& metal) {
+    const auto of = [&](std::string_view element) { return share_of(metal, element); };
+    return {of("Cr") + of("Mo") + 0.7 * of("Nb"), of("Ni") + 35 * of("C") + 20 * of("N") + 0.25 * of("Cu")};
+}
+
+bool in_wrc_1992_range(const Shares& metal) {
+    return share_of(metal, "Mn") <= 10 && share_of(metal, "Mo") <= 3 && share_of(metal, "N") <= 0.2 &&
+           share_of(metal, "Si") <= 1;
+}
+
+std::vector<Working> wrc_1992_working(const Shares& metal) {
+    const Equivalents found = wrc_1992(metal);
+    return {worked("wrc_cr_eq_pct", "Cr + Mo + 0.7*Nb", percent_of({"Cr", "Mo", "Nb"}, metal),
+                   {found.chromium, "%"}, "WRC-1992"),
+            worked("wrc_ni_eq_pct", "Ni + 35*C + 20*N + 0.25*Cu", percent_of({"Ni", "C", "N", "Cu"}, metal),
+                   {found.nickel, "%"}, "WRC-1992")};
+}
 
 Shares base_shares(const WornBore& bore, const Base& base) {
     Shares shares;
@@ -100,34 +146,24 @@ std::optional<LayerMetals> layer_metals(const WornBore& bore, const Base& base, 
 
 std::vector<Working> dilution_working(const Dilution& dilution, const std::optional<LayerMetals>& metals) {
     const Input share{"D", dilution.share.value};
-    std::vector<Working> work{{"share",
-                               "d/100",
-                               {{"d", 100 * dilution.share.value, "%"}},
-                               dilution.share.value,
-                               "",
-                               dilution.share.source},
-                              {"base_left_limit",
-                               "x/100",
-                               {{"x", 100 * dilution.limit.value, "%"}},
-                               dilution.limit.value,
-                               "",
-                               dilution.limit.source},
-                              {"layers_needed",
-                               "ceil(log10(x)/log10(D) - 1e-9)",
-                               {{"x", dilution.limit.value}, share},
-                               static_cast<double>(dilution.needed),
-                               "",
-                               "own"}};
+    const auto from_percent = [](std::string figure, const char* symbol, double value,
+                                 const std::string& source) {
+        return worked(std::move(figure), fmt::format("{}/100", symbol), {{symbol, 100 * value, "%"}}, value,
+                      source);
+    };
+    const auto left = [&](const std::string& path, int layer) {
+        return worked(path, "D^n", {share, {"n", layer}}, base_left(dilution.share.value, layer));
+    };
+    std::vector<Working> work{
+        from_percent("share", "d", dilution.share.value, dilution.share.source),
+        from_percent("base_left_limit", "x", dilution.limit.value, dilution.limit.source),
+        worked("layers_needed", "ceil(log10(x)/log10(D) - 1e-9)", {{"x", dilution.limit.value}, share},
+               dilution.needed)};
     if (dilution.range) {
         const auto& [low, high] = dilution.range->value;
-        work.push_back({"share_low", "d/100", {{"d", 100 * low, "%"}}, low, "", dilution.range->source});
-        work.push_back({"share_high", "d/100", {{"d", 100 * high, "%"}}, high, "", dilution.range->source});
+        work.push_back(from_percent("share_low", "d", low, dilution.range->source));
+        work.push_back(from_percent("share_high", "d", high, dilution.range->source));
     }
-    const auto left = [&](const std::string& path, int layer) {
-        return Working{
-            path, "D^n", {share, {"n", static_cast<double>(layer)}}, base_left(dilution.share.value, layer),
-            "",   "own"};
-    };
     if (dilution.finish_layer > 0)
         work.push_back(left("finish.base_left", dilution.finish_layer));
     for (std::size_t i = 0; i < dilution.base_left.size(); ++i) {

@@ -1,0 +1,132 @@
+#include <ringfill/weld/wire.hpp>
+
+#include <cmath>
+#include <numbers>
+
+#include <fmt/format.h>
+
+#include <ringfill/units/show.hpp>
+
+namespace ringfill {
+namespace {
+
+/// b l of a melting curve in SI: the coefficients are tabulated for millimetres.
+double quadratic_term(Length stick_out, const MeltingCurve& curve) {
+    return curve.b.value * stick_out.value();
+}
+
+double linear_term(const MeltingCurve& curve) {
+    return curve.a.value * 1e-3;
+}
+
+/// y at x between the points of a rising table, or nothing outside it.
+template <class X, class Y>
+std::optional<Y> between_points(X x, const std::vector<FeedPoint>& points, X FeedPoint::*xs,
+                                Y FeedPoint::*ys) {
+    for (std::size_t i = 1; i < points.size(); ++i)
+        if (points[i - 1].*xs <= x && x <= points[i].*xs) {
+            const double share = (x - points[i - 1].*xs) / (points[i].*xs - points[i - 1].*xs);
+            return points[i - 1].*ys + share * (points[i].*ys - points[i - 1].*ys);
+        }
+    return std::nullopt;
+}
+
+} // namespace
+
+LinearMass solid_wire_mass(Length diameter, Density density) {
+    return std::numbers::pi / 4 * diameter * diameter * density;
+}
+
+Speed wire_feed_of(Current current, Length stick_out, const MeltingCurve& curve) {
+    const double amps = current.value();
+    return in_si<Speed>(linear_term(curve) * amps + quadratic_term(stick_out, curve) * amps * amps);
+}
+
+Current current_of(Speed wire_feed, Length stick_out, const MeltingCurve& curve) {
+    const double a = linear_term(curve);
+    const double bl = quadratic_term(stick_out, curve);
+    const double f = wire_feed.value();
+    // The root in the form that does not cancel when b l is small.
+    return in_si<Current>(2 * f / (a + std::sqrt(a * a + 4 * bl * f)));
+}
+
+const WireSize& nearest_size(const Filler& filler, Length diameter) {
+    const WireSize* best = &filler.sizes.front();
+    for (const WireSize& size : filler.sizes)
+        if (std::fabs((size.diameter - diameter).value()) < std::fabs((best->diameter - diameter).value()))
+            best = &size;
+    return *best;
+}
+
+bool is_same_wire(Length a, Length b) {
+    return std::fabs((a - b).value()) <= 0.02e-3;
+}
+
+WireSize scaled_to(WireSize size, Length diameter) {
+    if (is_same_wire(size.diameter, diameter))
+        return size;
+    const double sections = (diameter * diameter / (size.diameter * size.diameter)).value();
+    if (size.linear_mass)
+        size.linear_mass->value *= sections;
+    if (size.melting) {
+        size.melting->a.value /= sections;
+        size.melting->b.value /= sections * sections;
+    }
+    if (size.piece && size.piece->mass)
+        size.piece->mass->value *= sections;
+    size.diameter = diameter;
+    return size;
+}
+
+std::optional<Speed> feed_in_table(Current current, const WireSize& size, const std::string& path,
+                                   std::vector<Fault>& faults) {
+    auto feed = between_points(current, size.feed_table, &FeedPoint::current, &FeedPoint::feed);
+    if (!feed)
+        faults.push_back(fault_at_path(path + ".current", show(current),
+                                       fmt::format("is outside the filler's table, {} to {}",
+                                                   show(size.feed_table.front().current),
+                                                   show(size.feed_table.back().current)),
+                                       "choose a current in the table or write \"wire_feed\" too"));
+    return feed;
+}
+
+std::optional<Current> current_in_table(Speed feed, const WireSize& size, const std::string& path,
+                                        std::vector<Fault>& faults) {
+    auto current = between_points(feed, size.feed_table, &FeedPoint::feed, &FeedPoint::current);
+    if (!current)
+        faults.push_back(
+            fault_at_path(path + ".wire_feed", show_feed(feed, UnitSystem::metric),
+                          fmt::format("is outside the filler's table, {} to {}",
+                                      show_feed(size.feed_table.front().feed, UnitSystem::metric),
+                                      show_feed(size.feed_table.back().feed, UnitSystem::metric)),
+                          "choose a feed in the table or write \"current\" too"));
+    return current;
+}
+
+std::optional<SprayFrom> spray_from(const WireSize& size, const Gas* gas) {
+    if (gas && !gas->sprays)
+        return std::nullopt;
+    for (const auto& [transfer, window] : size.windows) {
+        if (transfer != "spray" || !window.spray_from)
+            continue;
+        const Sourced<Current>& printed = *window.spray_from;
+        if (!gas || !gas->spray_times)
+            return SprayFrom{printed.value, printed.value, printed.source};
+        const auto& [low, high] = gas->spray_times->value;
+        return SprayFrom{low * printed.value, high * printed.value,
+                         printed.source + ", " + gas->spray_times->source};
+    }
+    return std::nullopt;
+}
+
+bool transfer_holds(const Procedure& procedure, const WireSize& size, const Gas* gas,
+                    const std::optional<Current>& current) {
+    if (!procedure.transfer_given || procedure.transfer != "spray")
+        return true;
+    if (gas && !gas->sprays)
+        return false;
+    const auto from = spray_from(size, gas);
+    return !from || !current || *current >= from->does;
+}
+
+} // namespace ringfill
