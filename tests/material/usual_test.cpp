@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/material/usual.hpp>
+#include <ringfill/material/family.hpp>
 #include <ringfill/units/metric.hpp>
 
 #include "material/family_text.hpp"

@@ -3,7 +3,7 @@
 #include <filesystem>
 #include <string>
 
-#include <ringfill/material/ask.hpp>
+#include <ringfill/material/answer.hpp>
 
 #include "document/refused.hpp"
 

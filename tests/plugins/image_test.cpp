@@ -12,7 +12,6 @@
 #include <fmt/format.h>
 
 #include <ringfill/document/whole_file.hpp>
-#include <ringfill/material/exports.hpp>
 #include <ringfill/material/image.hpp>
 
 #include "document/own_folder.hpp"

@@ -8,7 +8,7 @@
 #include <ringfill/document/parse.hpp>
 #include <ringfill/document/whole_file.hpp>
 #include <ringfill/material/conformance.hpp>
-#include <ringfill/material/to_the_bit.hpp>
+#include <ringfill/material/trial_answers.hpp>
 #include <ringfill/material/trial_questions.hpp>
 #include <ringfill/table/shelf.hpp>
 

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include <ringfill/material/ask.hpp>
+#include <ringfill/material/answer.hpp>
 
 #include "shop_for_tests.hpp"
 

@@ -8,7 +8,7 @@
 #include <ringfill/heat/interpass.hpp>
 #include <ringfill/heat/preheat_methods.hpp>
 #include <ringfill/heat/spared_metal.hpp>
-#include <ringfill/material/ask.hpp>
+#include <ringfill/material/answer.hpp>
 
 namespace ringfill {
 namespace {

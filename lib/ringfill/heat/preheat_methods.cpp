@@ -7,7 +7,7 @@
 #include <range/v3/algorithm/find.hpp>
 
 #include <ringfill/heat/spared_metal.hpp>
-#include <ringfill/material/ask.hpp>
+#include <ringfill/material/answer.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <optional>
 
-#include <ringfill/material/preheat_table.hpp>
+#include <ringfill/material/filler.hpp>
 
 namespace ringfill {
 

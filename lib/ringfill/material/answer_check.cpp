@@ -1,4 +1,4 @@
-#include <ringfill/material/answer_check.hpp>
+#include <ringfill/material/answer_sink.hpp>
 
 #include <algorithm>
 #include <array>
@@ -9,17 +9,17 @@
 #include <fmt/format.h>
 
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/material/plugin_text.hpp>
+#include <ringfill/material/plugin_file.hpp>
 
 namespace ringfill {
 namespace {
 
 using namespace std::string_view_literals;
 
-constexpr std::uint32_t first_size = 96; ///< of rf_figure in version 1.0
-constexpr std::uint32_t largest_size = 4'096;
+constexpr std::uint32_t first_figure_size = 96; ///< of rf_figure in version 1.0
+constexpr std::uint32_t largest_figure_size = 4'096;
 constexpr std::uint64_t most_inputs = 64;
-static_assert(sizeof(rf_figure) >= first_size);
+static_assert(sizeof(rf_figure) >= first_figure_size);
 
 // Room for every preheat and every hold there is; a figure in degrees Celsius falls below it.
 constexpr double coldest_K = 200;
@@ -65,10 +65,10 @@ rf_figure as_known(const rf_figure* figure, std::string_view kind) {
         broken(fmt::format("gave a {} that is null", kind), "pass the address of an rf_figure");
     std::uint32_t size = 0;
     std::memcpy(&size, figure, sizeof size);
-    if (size < first_size || size > largest_size)
-        broken(
-            fmt::format("gave a {} of {} bytes; it must be {} to {}", kind, size, first_size, largest_size),
-            "set size to sizeof(rf_figure)");
+    if (size < first_figure_size || size > largest_figure_size)
+        broken(fmt::format("gave a {} of {} bytes; it must be {} to {}", kind, size, first_figure_size,
+                           largest_figure_size),
+               "set size to sizeof(rf_figure)");
     rf_figure known = {};
     std::memcpy(&known, figure, std::min<std::size_t>(size, sizeof known));
     return known;

@@ -7,7 +7,7 @@
 #include <fmt/format.h>
 
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/material/answer_check.hpp>
+#include <ringfill/material/answer_sink.hpp>
 
 namespace ringfill {
 namespace {

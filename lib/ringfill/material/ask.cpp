@@ -1,4 +1,4 @@
-#include <ringfill/material/ask.hpp>
+#include <ringfill/material/answer.hpp>
 
 #include <cmath>
 #include <mutex>

@@ -8,11 +8,10 @@
 
 #include <ringfill/document/parse.hpp>
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/material/ask.hpp>
-#include <ringfill/material/exports.hpp>
-#include <ringfill/material/never_lower.hpp>
-#include <ringfill/material/surroundings.hpp>
-#include <ringfill/material/to_the_bit.hpp>
+#include <ringfill/material/answer.hpp>
+#include <ringfill/material/guard.hpp>
+#include <ringfill/material/image.hpp>
+#include <ringfill/material/trial_answers.hpp>
 #include <ringfill/material/trial_questions.hpp>
 
 namespace ringfill {

@@ -7,14 +7,59 @@
 #include <range/v3/view/transform.hpp>
 
 #include <ringfill/fault/nearest.hpp>
-#include <ringfill/material/describe_family.hpp>
-#include <ringfill/material/usual.hpp>
-#include <ringfill/document/described.hpp>
 #include <ringfill/table/read_table.hpp>
-#include <ringfill/units/metric.hpp>
 
 namespace ringfill {
+
+template <>
+inline constexpr NameUnit name_units<SpecificHeat>[] = {{"J_kgK"}};
+template <>
+inline constexpr NameUnit name_units<Conductivity>[] = {{"W_mK"}};
+
 namespace {
+
+constexpr std::string_view structures[] = {"ferritic",  "martensitic", "austenitic",
+                                           "cast_iron", "nickel",      "copper"};
+
+void read_practice_of_grade(Base& base, const Entry& entry, const Field& field) {
+    base.practice =
+        read_practice(base.name == unknown_metal ? std::string("tabulated practice taken for unknown metal")
+                                                 : fmt::format("tabulated practice for {}", base.name),
+                      entry, field);
+}
+
+constexpr Field base_fields[] = {
+    field<&Base::standard>("standard", table_words, R"("EN ISO 683-1")").required(),
+    field<&Base::group>("group", group_name, R"("carbon_steel")"),
+    field<&Base::density>("density_kg_m3", metal_spans::density, R"([7850, "EN1993-1-2"])").required(),
+    field<&Base::composition>("composition_pct", metal_spans::percent, R"({ "C": [0.46, "ISO683-1"] })"),
+    field<&Base::typical>("typical_pct", metal_spans::percent, R"({ "C": [0.20, "practice"] })"),
+    field<&Base::composition_min>("composition_min_pct", metal_spans::percent, R"({ "Cr": [17.5, "A240"] })"),
+    field<&Base::structure>("structure", structures, R"("ferritic")").required(),
+    field<&Base::yield_MPa>("yield_MPa", metal_spans::strength, R"([690, "EN10025-6"])"),
+    field<&Base::tensile_MPa>("tensile_MPa", metal_spans::strength, R"([470, "EN10025-2"])"),
+    field<&Base::specific_heat>("specific_heat_J_kgK", Span{50, 5'000}, R"([500, "EN10088-1"])"),
+    field<&Base::conductivity>("conductivity_W_mK", Span{1, 500}, R"([15, "EN10088-1"])"),
+    field<&Base::expansion_per_K>("expansion_per_K", Span{0, 1e-3}, R"([16e-6, "EN10088-1"])"),
+    field<&Base::never_quenched>("never_quenched", "true"),
+    field<&Base::tempering>("tempering_degC", metal_spans::degC, R"([540, "practice"])"),
+    field<&Base::softens_over>("softens_over_degC", metal_spans::degC, R"([225, "practice"])"),
+    field<&Base::interpass_max>("interpass_max_degC", metal_spans::degC, R"([350, "EN10293"])"),
+    field<&Base::interpass_range_K>("interpass_range_K", Span{0, 500}, R"([50, "practice"])"),
+    field<&read_practice_of_grade>("practice", preheat_group_record,
+                                   R"({ "rows": [{ "practice_degC": [150, 200, "practice"] }] })")
+        .holds(Kind::object),
+    // Both name what else the family holds: read_bases() knows it.
+    Field{.name = "practice_of", .span = table_words, .sample = R"("4140")"},
+    Field{.name = "preheat_groups",
+          .kind = Kind::text,
+          .shape = Shape::list,
+          .sample = R"(["D1.1 B"])",
+          .least = 1,
+          .most = 20},
+    field<&Base::advice>("advice", advice_record).list(1, 10),
+};
+constexpr Record base_record = record_of<Base>("a base metal", "", base_fields);
 
 /// The tables of preheat that list a base metal: of its own family only.
 std::vector<std::string> read_group_names(const Entry& entry, const Family& family) {
@@ -47,11 +92,6 @@ std::vector<std::string> read_group_fillers(const Entry& entry, const Family& fa
     return names;
 }
 
-std::optional<Sourced<Temperature>> temperature_of(const SourcedReader& reader, std::string_view field) {
-    const auto found = reader.number(field);
-    return found ? std::optional(Sourced<Temperature>{celsius(found->value), found->source}) : std::nullopt;
-}
-
 /// The rows of another grade that a grade is treated as, told as such. That grade stands before it.
 std::optional<PreheatGroup> practice_of(const Entry& entry, const std::string& name, const Family& family) {
     const auto other = entry.text("practice_of");
@@ -68,60 +108,79 @@ std::optional<PreheatGroup> practice_of(const Entry& entry, const std::string& n
     return practice;
 }
 
-Base read_base(const std::string& name, const Entry& entry, const Family& family) {
-    const SourcedReader reader(entry, family.sources);
-    Base base;
-    base.name = name;
-    base.standard = entry.text("standard").value_or("");
-    base.group = entry.text("group").value_or("");
-    base.density = reader.quantity<Density>("density_kg_m3", 1).value_or(Sourced<Density>{});
-    base.composition = reader.named("composition_pct");
-    base.typical = reader.named("typical_pct");
-    base.composition_min = reader.named("composition_min_pct");
-    base.structure = entry.word("structure").value_or("");
-    base.yield_MPa = reader.number("yield_MPa");
-    base.tensile_MPa = reader.number("tensile_MPa");
-    base.specific_heat = reader.quantity<SpecificHeat>("specific_heat_J_kgK", 1);
-    base.conductivity = reader.quantity<Conductivity>("conductivity_W_mK", 1);
-    base.expansion_per_K = reader.number("expansion_per_K");
-    base.never_quenched = entry.flag("never_quenched").value_or(false);
-    base.tempering = temperature_of(reader, "tempering_degC");
-    base.softens_over = temperature_of(reader, "softens_over_degC");
-    base.interpass_max = temperature_of(reader, "interpass_max_degC");
-    base.interpass_range_K = reader.number("interpass_range_K");
-    if (const auto practice = entry.object("practice"))
-        base.practice =
-            read_practice(name == unknown_metal ? std::string("tabulated practice taken for unknown metal")
-                                                : fmt::format("tabulated practice for {}", name),
-                          *practice, family.sources);
-    else
-        base.practice = practice_of(entry, name, family);
-    base.preheat_groups = read_group_names(entry, family);
-    base.advice = read_advice(entry, family.sources);
-    return base;
-}
-
-void read_file(Family& family, const Entry& entry) {
-    if (const auto named = entry.text("family"); named && *named != family.name)
-        entry.refuse("family", fmt::format("is not the family of this file, {}", family.name),
-                     "name the file after its family");
-    family.description = entry.text("description").value_or("");
-    if (entry.has("sources"))
-        add_sources(family.sources, entry);
-    family.has_rules = entry.flag("has_rules").value_or(family.has_rules);
-    entry.object("usual"); // its rows have taken it over; this checks its names
-    for (const auto& [filler, row] : entry.named_objects("fillers"))
-        put_row(family.fillers, read_filler(filler, row, family.sources));
-    for (const auto& [name, row] : entry.named_objects("preheat_groups")) {
-        PreheatGroup group = read_preheat_group(name, row, family.sources);
-        group.fillers = read_group_fillers(row, family);
+/// Fillers before the tables of preheat that name them, those and the grades above before the grades that do.
+void read_rows(Family& family, const Entry& entry) {
+    for (const Entry& one : entry.objects("fillers"))
+        put_row(family.fillers, read_named<Filler>(one));
+    for (const Entry& one : entry.objects("preheat_groups")) {
+        auto group = read_named<PreheatGroup>(one);
+        group.fillers = read_group_fillers(one, family);
         put_row(family.preheat_groups, std::move(group));
     }
-    for (const auto& [base, row] : entry.named_objects("bases"))
-        put_row(family.bases, read_base(base, row, family));
-    for (const auto& [suit, row] : entry.named_objects("suits"))
-        put_row(family.suits, read_suit(suit, row, family.sources));
+    for (const Entry& one : entry.objects("bases")) {
+        auto base = read_named<Base>(one);
+        if (!one.has("practice"))
+            base.practice = practice_of(one, base.name, family);
+        base.preheat_groups = read_group_names(one, family);
+        put_row(family.bases, std::move(base));
+    }
+    for (const Entry& one : entry.objects("suits"))
+        put_row(family.suits, read_named<Suit>(one));
 }
+
+void read_name(Family& family, const Entry& entry, const Field& field) {
+    if (const auto named = entry.text(field); named && *named != family.name)
+        entry.refuse("family", fmt::format("is not the family of this file, {}", family.name),
+                     "name the file after its family");
+}
+
+constexpr std::string_view format[] = {"ringfill-family/1"};
+constexpr Field usual_fields[] = {
+    Field{.name = "bases", .kind = Kind::object, .sample = "{ ... }"},
+    Field{.name = "solid", .kind = Kind::object, .sample = "{ ... }"},
+    Field{.name = "cored", .kind = Kind::object, .sample = "{ ... }"},
+    Field{.name = "stick", .kind = Kind::object, .sample = "{ ... }"},
+    Field{.name = "rod", .kind = Kind::object, .sample = "{ ... }"},
+};
+constexpr Record usual_record{"what is usual of a family", "", usual_fields};
+
+void check_usual(Family&, const Entry& entry, const Field& field) {
+    entry.object(field); // the rows have taken it over; this checks its names
+}
+
+constexpr Field family_fields[] = {
+    Field{.name = "format",
+          .kind = Kind::word,
+          .required = true,
+          .sample = R"("ringfill-family/1")",
+          .words = format},
+    field<&read_name>("family", table_words, R"("steel")").required(),
+    field<&Family::description>("description", table_words, R"("what it holds")").required(),
+    Field{.name = "sources", .kind = Kind::object, .shape = Shape::named, .record = &source_record},
+    field<&Family::has_rules>("has_rules", "true"),
+    field<&check_usual>("usual", usual_record, "{ ... }").holds(Kind::object),
+    Field{.name = "preheat_groups",
+          .kind = Kind::object,
+          .shape = Shape::named,
+          .sample = "{ ... }",
+          .record = &preheat_group_record},
+    Field{.name = "bases",
+          .kind = Kind::object,
+          .shape = Shape::named,
+          .sample = "{ ... }",
+          .record = &base_record},
+    Field{.name = "fillers",
+          .kind = Kind::object,
+          .shape = Shape::named,
+          .sample = "{ ... }",
+          .record = &filler_record},
+    Field{.name = "suits",
+          .kind = Kind::object,
+          .shape = Shape::named,
+          .sample = "{ ... }",
+          .record = &suit_record},
+};
+constexpr Record family_record = record_of<Family, read_rows>("a material family", "", family_fields);
 
 } // namespace
 
@@ -131,11 +190,14 @@ Family read_family(const std::string& name, std::vector<Document> files, const B
     family.sources = sources;
     for (Document& read : files) {
         const Document file = with_usual(std::move(read));
-        Reading reading{file};
+        Reading reading{.document = file, .sources = &family.sources};
         const Entry entry(reading, file.root, family_record, "");
         family.files.push_back(file.file);
-        if (has_signature(entry))
-            read_file(family, entry);
+        if (has_signature(entry)) {
+            if (entry.has("sources"))
+                add_sources(family.sources, entry);
+            fill_record(family, entry);
+        }
         refuse_if_any(Origin::table, reading.faults);
     }
     return family;

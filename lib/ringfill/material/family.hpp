@@ -5,9 +5,9 @@
 #include <utility>
 #include <vector>
 
+#include <ringfill/document/document.hpp>
 #include <ringfill/material/filler.hpp>
 #include <ringfill/material/plugin_file.hpp>
-#include <ringfill/material/preheat_table.hpp>
 #include <ringfill/table/sourced.hpp>
 #include <ringfill/table/suits.hpp>
 
@@ -58,5 +58,11 @@ struct Family {
 /// Reads a family's table, file after file; a later file corrects or adds entry by entry.
 /// Throws Faulty (Origin::table) with every fault, also for a table that names another family.
 Family read_family(const std::string& name, std::vector<Document> files, const Bibliography& sources);
+
+/// A family's table with what its rows leave out filled in from its own `usual`: a base metal from
+/// `usual.bases`, a filler from `usual.<form>`, objects in them member by member. Under `diameters_mm` the
+/// members of `any` go into every diameter of the row, those of a diameter into that one; the row's own
+/// figures stand. A document without `usual` comes back as it is.
+Document with_usual(Document table);
 
 } // namespace ringfill

@@ -6,23 +6,29 @@
 #include <fmt/format.h>
 
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/material/filler_size.hpp>
 #include <ringfill/table/figure.hpp>
-#include <ringfill/units/metric.hpp>
+#include <ringfill/table/processes.hpp>
+#include <ringfill/table/suits.hpp>
 
 namespace ringfill {
 namespace {
+
+constexpr Span ratio{0, 1, true};
+constexpr Span recovery{0, 2.5, true}; // covered electrodes with iron powder give more than their core
+constexpr std::string_view forms[] = {"solid", "cored", "stick", "rod"};
+constexpr std::string_view advice_words[] = {"soak", "slow_cooling", "interpass", "technique"};
+constexpr std::string_view efficiency_words[] = {"core", "electrode"};
+constexpr std::string_view covering_words[] = {"iron_powder"};
 
 double grams(Mass mass) {
     return 1e3 * mass.value();
 }
 
-FillerForm form_of(std::string_view word) {
-    return word == "cored"   ? FillerForm::cored
-           : word == "stick" ? FillerForm::stick
-           : word == "rod"   ? FillerForm::rod
-                             : FillerForm::solid;
-}
+constexpr Field advice_fields[] = {
+    field<&TableAdvice::kind>("kind", advice_words, R"("technique")").required(),
+    field<&TableAdvice::text>("text", table_words, R"("Lay short beads.")").required(),
+    source_field<&TableAdvice::source>("source", R"("practice")").required(),
+};
 
 /// The process a form is welded with unless its row says otherwise.
 std::string usual_process(const Filler& filler) {
@@ -39,21 +45,17 @@ std::string usual_process(const Filler& filler) {
     return "gas_metal_arc";
 }
 
-void missing(const Entry& entry, std::string_view field, std::string remedy) {
-    entry.refuse(entry.value(), entry.path_of(field), "is missing", std::move(remedy));
-}
-
 /// Solid wire, rods and the cores of electrodes have a density; only wire sticks out of a tip; only the metal
 /// from a covering makes more than the core.
 void check_form(const Filler& filler, const Entry& entry) {
     if (filler.form == FillerForm::solid && !filler.wire_density)
-        missing(entry, "wire_density_kg_m3", "solid wire needs the density of the wire");
+        entry.refuse_missing("wire_density_kg_m3", "solid wire needs the density of the wire");
     if (filler.form == FillerForm::rod && !filler.wire_density)
-        missing(entry, "wire_density_kg_m3", "a rod needs the density of its metal");
+        entry.refuse_missing("wire_density_kg_m3", "a rod needs the density of its metal");
     if (filler.form == FillerForm::stick && !filler.wire_density)
-        missing(entry, "wire_density_kg_m3", "an electrode needs the density of its core");
+        entry.refuse_missing("wire_density_kg_m3", "an electrode needs the density of its core");
     if (is_wire(filler.form) && !entry.has("stick_out_mm"))
-        missing(entry, "stick_out_mm", R"(write "stick_out_mm": [12, "practice"])");
+        entry.refuse_missing("stick_out_mm", R"(write "stick_out_mm": [12, "practice"])");
     if (!is_wire(filler.form) && entry.has("stick_out_mm"))
         entry.refuse("stick_out_mm", "belongs to wire, not to an electrode or rod", "take it out");
     if (filler.form != FillerForm::stick && filler.efficiency.value > 1)
@@ -88,19 +90,25 @@ void check_laid(const Filler& filler, const Entry& entry) {
     }
 }
 
-std::vector<std::string> read_gases(const Entry& entry) {
-    std::vector<std::string> gases;
-    for (const auto& [path, gas] : entry.elements("gases"))
+void read_gases(Filler& filler, const Entry& entry, const Field& field) {
+    for (const auto& [path, gas] : entry.elements(field))
         if (gas->text())
-            gases.push_back(*gas->text());
+            filler.gases.push_back(*gas->text());
         else
             entry.refuse(*gas, path, "is not a gas", R"(write its designation, such as "M21")");
-    return gases;
 }
 
-void read_sizes(Filler& filler, const Entry& entry, const Bibliography& sources) {
-    for (const auto& [size, row] : entry.named_objects("diameters_mm"))
-        filler.sizes.push_back(read_filler_size(size, row, filler.form, sources));
+void read_covering(Filler& filler, const Entry& entry, const Field& field) {
+    filler.iron_powder = entry.word(field).has_value();
+}
+
+void read_own_practice(Filler& filler, const Entry& entry, const Field& field) {
+    filler.practice = read_practice(fmt::format("what {} asks for itself", filler.name), entry, field);
+}
+
+void read_sizes(Filler& filler, const Entry& entry, const Field& field) {
+    for (const Entry& size : entry.objects(field))
+        filler.sizes.push_back(read_filler_size(size, filler.form));
     std::sort(filler.sizes.begin(), filler.sizes.end(),
               [](const WireSize& a, const WireSize& b) { return a.diameter < b.diameter; });
     for (std::size_t i = 1; i < filler.sizes.size(); ++i)
@@ -115,48 +123,50 @@ void read_sizes(Filler& filler, const Entry& entry, const Bibliography& sources)
                          "cored wire needs its mass per metre");
 }
 
-} // namespace
-
-std::vector<TableAdvice> read_advice(const Entry& entry, const Bibliography& sources) {
-    std::vector<TableAdvice> advice;
-    for (const Entry& one : entry.objects("advice"))
-        advice.push_back({one.word("kind").value_or(""), one.text("text").value_or(""),
-                          SourcedReader(one, sources).source_key("source")});
-    return advice;
-}
-
-Filler read_filler(const std::string& name, const Entry& entry, const Bibliography& sources) {
-    const SourcedReader reader(entry, sources);
-    Filler filler;
-    filler.name = name;
-    filler.standard = entry.text("standard").value_or("");
-    filler.form = form_of(entry.word("form").value_or(""));
-    filler.group = entry.text("group").value_or("");
-    filler.wire_density = reader.quantity<Density>("wire_density_kg_m3", 1);
-    filler.deposit_density =
-        reader.quantity<Density>("deposit_density_kg_m3", 1).value_or(Sourced<Density>{});
-    filler.efficiency = reader.number("efficiency").value_or(Sourced<double>{});
-    filler.efficiency_of_covered = entry.word("efficiency_of") == "electrode";
-    filler.iron_powder = entry.word("covering").has_value();
-    filler.efficiency_range = reader.range("efficiency_range");
-    filler.efficiency_by_gas = reader.named("efficiency_by_gas");
-    filler.efficiency_by_transfer = reader.named("efficiency_by_transfer");
-    filler.bead_ratio = reader.number("bead_ratio").value_or(Sourced<double>{});
-    filler.stick_out = reader.quantity<Length>("stick_out_mm", 1e-3).value_or(Sourced<Length>{});
-    filler.gases = read_gases(entry);
-    filler.process = entry.word("process").value_or(usual_process(filler));
-    filler.composition = reader.named("composition_pct");
-    filler.typical = reader.named("typical_pct");
-    filler.hydrogen_ml_100g = reader.number("hydrogen_ml_100g");
-    if (const auto practice = entry.object("practice"))
-        filler.practice = read_practice(fmt::format("what {} asks for itself", name), *practice, sources);
-    if (const auto most = reader.number("interpass_max_degC"))
-        filler.interpass_max = Sourced<Temperature>{celsius(most->value), most->source};
-    filler.advice = read_advice(entry, sources);
-    read_sizes(filler, entry, sources);
+void check_filler(Filler& filler, const Entry& entry) {
+    if (filler.process.empty())
+        filler.process = usual_process(filler);
     check_form(filler, entry);
     check_laid(filler, entry);
-    return filler;
 }
+
+constexpr Field filler_fields[] = {
+    field<&Filler::standard>("standard", table_words, R"("AWS A5.18")").required(),
+    field<&Filler::form>("form", forms, R"("solid")").required(),
+    field<&Filler::process>("process", process_words, R"("metal_cored_arc")"),
+    field<&Filler::group>("group", group_name, R"("carbon_steel")"),
+    field<&Filler::wire_density>("wire_density_kg_m3", metal_spans::density, R"([7850, "EN1993-1-2"])"),
+    field<&Filler::deposit_density>("deposit_density_kg_m3", metal_spans::density, R"([7850, "EN1993-1-2"])")
+        .required(),
+    field<&Filler::efficiency>("efficiency", recovery, R"([0.92, "efficiency-articles"])").required(),
+    field<&Filler::efficiency_of_covered>("efficiency_of", efficiency_words, R"("core")"),
+    field<&read_covering>("covering", covering_words, R"("iron_powder")").holds(Kind::word),
+    field<&Filler::efficiency_range>("efficiency_range", recovery, R"([0.90, 0.93, "efficiency-articles"])"),
+    field<&Filler::efficiency_by_gas>("efficiency_by_gas", ratio,
+                                      R"({ "C1": [0.90, "efficiency-articles"] })"),
+    field<&Filler::efficiency_by_transfer>("efficiency_by_transfer", ratio,
+                                           R"({ "spray": [0.98, "efficiency-articles"] })"),
+    field<&Filler::bead_ratio>("bead_ratio", metal_spans::positive, R"([3.0, "Suryakumar"])").required(),
+    field<&Filler::stick_out>("stick_out_mm", metal_spans::positive, R"([12, "practice"])"),
+    field<&read_gases>("gases", R"(["M21"])").holds(Kind::text).list(0, 50).required(),
+    field<&Filler::composition>("composition_pct", metal_spans::percent, R"({ "C": [0.15, "A5.18"] })"),
+    field<&Filler::typical>("typical_pct", metal_spans::percent,
+                            R"({ "C": [0.02, "practice"], "Cr": [23.5, "practice"] })"),
+    field<&Filler::hydrogen_ml_100g>("hydrogen_ml_100g", metal_spans::hydrogen, R"([5, "EN1011-2"])"),
+    field<&read_own_practice>("practice", preheat_group_record,
+                              R"({ "rows": [{ "practice_degC": [100, 250, "EN14700"] }] })")
+        .holds(Kind::object),
+    field<&Filler::interpass_max>("interpass_max_degC", metal_spans::degC, R"([150, "practice"])"),
+    field<&Filler::advice>("advice", advice_record).list(1, 10),
+    field<&read_sizes>("diameters_mm", filler_size_record, R"({ "1.0": { ... } })")
+        .holds(Kind::object, Shape::named)
+        .some()
+        .required(),
+};
+
+} // namespace
+
+constinit const Record advice_record = record_of<TableAdvice>("an advice", "", advice_fields);
+constinit const Record filler_record = record_of<Filler, check_filler>("a filler", "", filler_fields);
 
 } // namespace ringfill

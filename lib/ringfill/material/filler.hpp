@@ -5,12 +5,34 @@
 #include <utility>
 #include <vector>
 
-#include <ringfill/material/preheat_table.hpp>
+#include <ringfill/document/entry.hpp>
 #include <ringfill/table/sourced.hpp>
 
 namespace ringfill {
 
 using Composition = std::vector<std::pair<std::string, Sourced<double>>>; ///< percent by mass, by element
+
+class Entry;
+struct Record;
+
+/// One row of a table of least preheat: it holds for metal within all its limits.
+struct PreheatRow {
+    std::optional<Sourced<Length>> up_to;             ///< wall, the limit included
+    std::optional<Sourced<double>> carbon_up_to_pct;  ///< likewise
+    std::optional<Sourced<double>> tensile_up_to_MPa; ///< likewise
+    Sourced<Temperature> minimum; ///< of a range the upper end, of two prints of one figure the higher
+    std::optional<Temperature> range_from; ///< the lower end, where the minimum is the upper one of a range
+    std::optional<Sourced<Temperature>> maximum; ///< interpass
+};
+
+/// A table of least preheat, by a document or by practice: the first row that fits holds.
+struct PreheatGroup {
+    std::string name;
+    std::optional<Sourced<double>> hydrogen_up_to; ///< ml/100 g the table was made for, the limit included
+    std::optional<Sourced<double>> hydrogen_over;  ///< it is for more hydrogen than this
+    std::vector<PreheatRow> rows;
+    std::vector<std::string> fillers = {}; ///< family/name that it is for; empty: all
+};
 
 /// What a filler comes as.
 enum class FillerForm {
@@ -116,10 +138,25 @@ struct Filler {
     bool cored() const { return form == FillerForm::cored; }
 };
 
-/// Reads the list under advice.
-std::vector<TableAdvice> read_advice(const Entry& entry, const Bibliography& sources);
+// How they stand in a family's table.
+namespace metal_spans {
+inline constexpr Span density{500, 25'000};
+inline constexpr Span percent{0, 100};
+inline constexpr Span strength{0, 5'000, true};
+inline constexpr Span positive{0, 1e6, true};
+inline constexpr Span hydrogen{0, 100, true};
+inline constexpr Span degC{-60, 700};
+} // namespace metal_spans
+extern const Record preheat_group_record;
+extern const Record advice_record;
+extern const Record filler_size_record;
+extern const Record filler_record;
 
-/// Reads one filler; what its form asks for and does not find, and what does not go with its form, is noted.
-Filler read_filler(const std::string& name, const Entry& entry, const Bibliography& sources);
+/// Reads what is known of a filler of one diameter, which is its name in mm; what its form asks for and does
+/// not find, and what does not go with its form, is noted.
+WireSize read_filler_size(const Entry& entry, FillerForm form);
+
+/// The practice of a grade or a filler: a table of least preheat for it alone, which names no fillers.
+std::optional<PreheatGroup> read_practice(const std::string& name, const Entry& entry, const Field& field);
 
 } // namespace ringfill

@@ -1,93 +1,135 @@
-#include <ringfill/material/filler_size.hpp>
-
-#include <charconv>
-
 #include <fmt/format.h>
 
-#include <ringfill/fault/printable.hpp>
+#include <ringfill/material/filler.hpp>
 #include <ringfill/table/figure.hpp>
-#include <ringfill/units/factor.hpp>
+#include <ringfill/units/decimal.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {
 namespace {
 
-constexpr double metre_a_minute = 1 / factor::minute;
-constexpr double kilogram_an_hour = 1 / factor::hour;
+constexpr Span not_negative{0, 1e6};
+constexpr Span linear_mass{0, 1, true};
+constexpr Span piece_length{100, 3'000};
+constexpr Span stub_length{0, 500};
+constexpr Span piece_mass{0.1, 5'000};
+constexpr Span rate{0, 50, true};
+constexpr std::string_view transfers[] = {"short", "pulse", "spray", "globular"};
 
-template <class Quantity>
-std::optional<Sourced<std::pair<Quantity, Quantity>>> range_of(const SourcedReader& reader,
-                                                               std::string_view field, double factor) {
-    const auto found = reader.range(field);
-    if (!found)
-        return std::nullopt;
-    return Sourced<std::pair<Quantity, Quantity>>{
-        {in_si<Quantity>(found->value.first * factor), in_si<Quantity>(found->value.second * factor)},
-        found->source};
+constexpr Field melting_fields[] = {
+    field<&MeltingCurve::a>("a_mm_per_A_s", metal_spans::positive, R"([0.3, "Norrish"])").required(),
+    field<&MeltingCurve::b>("b_per_A2_s", not_negative, R"([5e-5, "Norrish"])").required(),
+};
+constexpr Record melting_record = record_of<MeltingCurve>("a melting curve", "", melting_fields);
+
+constexpr Field window_fields[] = {
+    field<&Window::wire_feed>("wire_feed_m_min", metal_spans::positive, R"([2, 12, "practice"])"),
+    field<&Window::current>("current_A", metal_spans::positive, R"([70, 260, "practice"])"),
+    field<&Window::voltage>("voltage_V", metal_spans::positive, R"([15, 22, "practice"])"),
+    field<&Window::travel>("travel_mm_min", metal_spans::positive, R"([100, 1000, "practice"])"),
+    field<&Window::spray_from>("spray_from_A", metal_spans::positive, R"([220, "spray-currents"])"),
+};
+constexpr Record window_record = record_of<Window>("a window of settings", "", window_fields);
+
+using Windows = std::vector<std::pair<std::string, Window>>;
+
+void read_window(Windows& windows, const Entry& entry, const Field& field) {
+    if (const auto window = entry.object(field))
+        windows.emplace_back(field.name, read_record<Window>(*window));
+}
+constexpr Field windows_fields[] = {
+    field<&read_window>(transfers[0], window_record, "{ ... }").holds(Kind::object),
+    field<&read_window>(transfers[1], window_record, "{ ... }").holds(Kind::object),
+    field<&read_window>(transfers[2], window_record, "{ ... }").holds(Kind::object),
+    field<&read_window>(transfers[3], window_record, "{ ... }").holds(Kind::object),
+};
+constexpr Record windows_record = record_of<Windows>("windows of settings by transfer", "", windows_fields);
+
+void read_windows(WireSize& size, const Entry& entry, const Field& field) {
+    if (const auto windows = entry.object(field))
+        fill_record(size.windows, *windows);
 }
 
-Window read_window(const Entry& entry, const Bibliography& sources) {
-    const SourcedReader reader(entry, sources);
-    return {range_of<Speed>(reader, "wire_feed_m_min", metre_a_minute),
-            range_of<Current>(reader, "current_A", 1), range_of<Voltage>(reader, "voltage_V", 1),
-            range_of<Speed>(reader, "travel_mm_min", 1e-3 * metre_a_minute),
-            reader.quantity<Current>("spray_from_A", 1)};
-}
+/// A point of a table as it stands: two figures, of which one gives the source.
+struct TwoFigures {
+    Sourced<Current> current;
+    Sourced<Speed> feed;
+    Sourced<MassFlow> rate;
+};
+constexpr Field feed_point_fields[] = {
+    field<&TwoFigures::feed>("wire_feed_m_min", metal_spans::positive, R"([8, "practice"])").required(),
+    field<&TwoFigures::current>("current_A", metal_spans::positive, R"([180, "practice"])").required(),
+};
+constexpr Field rate_point_fields[] = {
+    field<&TwoFigures::current>("current_A", metal_spans::positive, R"([140, "practice"])").required(),
+    field<&TwoFigures::rate>("rate_kg_h", rate, R"([1.2, "practice"])").required(),
+};
+constexpr Record feed_point_record =
+    record_of<TwoFigures>("a point of the feed table", "", feed_point_fields);
+constexpr Record rate_point_record =
+    record_of<TwoFigures>("a point of the rate table", "", rate_point_fields);
 
-std::vector<std::pair<std::string, Window>> read_windows(const Entry& size, const Bibliography& sources) {
-    std::vector<std::pair<std::string, Window>> windows;
-    if (const auto by_transfer = size.object("windows"))
-        for (const std::string_view transfer : {"short", "pulse", "spray", "globular"})
-            if (const auto window = by_transfer->object(transfer))
-                windows.emplace_back(transfer, read_window(*window, sources));
-    return windows;
-}
-
-std::vector<FeedPoint> read_feed_table(const Entry& size, const Bibliography& sources) {
-    std::vector<FeedPoint> points;
-    for (const Entry& entry : size.objects("feed_table")) {
-        const SourcedReader reader(entry, sources);
-        const auto feed = reader.quantity<Speed>("wire_feed_m_min", metre_a_minute);
-        const auto current = reader.quantity<Current>("current_A", 1);
-        if (!feed || !current)
+/// A table in which both figures rise from point to point.
+template <class Point, class Value>
+void read_rising(std::vector<Point>& points, const Entry& entry, const Field& field,
+                 Sourced<Value> TwoFigures::*figure, Value Point::*member, std::string_view remedy) {
+    for (const Entry& one : entry.objects(field)) {
+        const auto read = read_record<TwoFigures>(one);
+        if ((read.*figure).source.empty() || read.current.source.empty())
             continue;
-        if (!points.empty() && (feed->value <= points.back().feed || current->value <= points.back().current))
-            entry.refuse(entry.value(), entry.path(), "does not rise over the point before it",
-                         "list the points with feed and current rising");
-        points.push_back({feed->value, current->value, feed->source});
+        if (!points.empty() &&
+            ((read.*figure).value <= points.back().*member || read.current.value <= points.back().current))
+            one.refuse("does not rise over the point before it", std::string(remedy));
+        Point point;
+        point.current = read.current.value;
+        point.*member = (read.*figure).value;
+        point.source = (read.*figure).source;
+        points.push_back(std::move(point));
     }
-    return points;
 }
 
-std::vector<RatePoint> read_rates(const Entry& size, const Bibliography& sources) {
-    std::vector<RatePoint> points;
-    for (const Entry& entry : size.objects("rate_table")) {
-        const SourcedReader reader(entry, sources);
-        const auto current = reader.quantity<Current>("current_A", 1);
-        const auto rate = reader.quantity<MassFlow>("rate_kg_h", kilogram_an_hour);
-        if (!current || !rate)
-            continue;
-        if (!points.empty() && (current->value <= points.back().current || rate->value <= points.back().rate))
-            entry.refuse(entry.value(), entry.path(), "does not rise over the point before it",
-                         "list the points with current and rate rising");
-        points.push_back({current->value, rate->value, rate->source});
-    }
-    return points;
+void read_feed_table(WireSize& size, const Entry& entry, const Field& field) {
+    read_rising(size.feed_table, entry, field, &TwoFigures::feed, &FeedPoint::feed,
+                "list the points with feed and current rising");
 }
 
-Piece read_piece(const Entry& entry, const Bibliography& sources) {
-    const SourcedReader reader(entry, sources);
-    Piece piece;
-    piece.length = reader.quantity<Length>("length_mm", 1e-3).value_or(Sourced<Length>{});
-    piece.stub = reader.quantity<Length>("stub_mm", 1e-3).value_or(Sourced<Length>{});
-    piece.mass = reader.quantity<Mass>("mass_g", 1e-3);
-    piece.per_A = reader.number("rate_kg_h_A");
-    if (piece.per_A)
-        piece.per_A->value *= kilogram_an_hour;
-    piece.rates = read_rates(entry, sources);
-    piece.range = range_of<MassFlow>(reader, "rate_kg_h", kilogram_an_hour);
-    return piece;
+void read_rates(WireSize& size, const Entry& entry, const Field& field) {
+    std::vector<RatePoint> rates;
+    read_rising(rates, entry, field, &TwoFigures::rate, &RatePoint::rate,
+                "list the points with current and rate rising");
+    if (size.piece)
+        size.piece->rates = std::move(rates);
 }
+
+/// A figure of an electrode or rod, which wire does not have.
+template <auto Member>
+void of_piece(WireSize& size, const Entry& entry, const Field& field) {
+    if (size.piece)
+        FieldOf<typename Filled<decltype(Member)>::Type>::fill(entry, field, (*size.piece).*Member);
+}
+template <auto Member>
+constexpr Field piece_field(std::string_view name, Span span, std::string_view sample, double factor = 1) {
+    Field made = field<Member>(name, span, sample);
+    const Field filled = field<&of_piece<Member>>(name, span, sample);
+    made.fill = filled.fill;
+    made.row = filled.row;
+    made.factor *= factor;
+    return made;
+}
+
+constexpr Field size_fields[] = {
+    field<&WireSize::linear_mass>("linear_mass_kg_m", linear_mass, R"([0.0072, "practice"])"),
+    field<&WireSize::melting>("melting", melting_record),
+    field<&read_feed_table>("feed_table", feed_point_record).holds(Kind::object).list(2, 100),
+    field<&WireSize::window>("window", window_record),
+    field<&read_windows>("windows", windows_record).holds(Kind::object),
+    piece_field<&Piece::length>("length_mm", piece_length, R"([350, "practice"])"),
+    piece_field<&Piece::stub>("stub_mm", stub_length, R"([50, "practice"])"),
+    piece_field<&Piece::mass>("mass_g", piece_mass, R"([36, "practice"])"),
+    piece_field<&Piece::per_A>("rate_kg_h_A", rate, R"([0.009, "practice"])", 1 / factor::hour),
+    field<&read_rates>("rate_table", rate_point_record).holds(Kind::object).list(2, 100),
+    piece_field<&Piece::range>("rate_kg_h", rate, R"([0.5, 3, "practice"])"),
+};
 
 void refuse_fields(const Entry& entry, std::initializer_list<std::string_view> fields, std::string_view of) {
     for (const std::string_view field : fields)
@@ -99,7 +141,7 @@ void refuse_fields(const Entry& entry, std::initializer_list<std::string_view> f
 void check_fields(const Entry& entry, FillerForm form) {
     const auto need = [&](std::string_view field, std::string_view of) {
         if (!entry.has(field))
-            entry.refuse(entry.value(), entry.path_of(field), "is missing", fmt::format("{} needs it", of));
+            entry.refuse_missing(field, fmt::format("{} needs it", of));
     };
     if (is_wire(form)) {
         refuse_fields(entry, {"length_mm", "stub_mm", "mass_g", "rate_kg_h_A", "rate_table", "rate_kg_h"},
@@ -117,46 +159,32 @@ void check_fields(const Entry& entry, FillerForm form) {
     need("mass_g", of);
     refuse_fields(entry, {"rate_kg_h"}, of);
     if (entry.has("rate_kg_h_A") == entry.has("rate_table"))
-        entry.refuse(entry.value(), entry.path(),
-                     entry.has("rate_table") ? "gives its rate twice" : "gives no rate",
+        entry.refuse(entry.has("rate_table") ? "gives its rate twice" : "gives no rate",
                      R"(write either "rate_kg_h_A" or "rate_table")");
 }
 
-std::optional<Length> read_diameter(const std::string& name) {
-    double mm = 0;
-    const auto [end, error] = std::from_chars(name.data(), name.data() + name.size(), mm);
-    if (error != std::errc() || end != name.data() + name.size() || !(mm > 0 && mm <= 10))
-        return std::nullopt;
-    return millimetres(mm);
+void check_stub(WireSize& size, const Entry& entry) {
+    if (size.piece && size.piece->stub.value >= size.piece->length.value && entry.has("length_mm"))
+        entry.refuse("stub_mm", "is as long as the whole", "write the piece that is thrown away");
 }
 
 } // namespace
 
-WireSize read_filler_size(const std::string& name, const Entry& entry, FillerForm form,
-                          const Bibliography& sources) {
+constinit const Record filler_size_record = record_of<WireSize, check_stub>("a diameter", "", size_fields);
+
+WireSize read_filler_size(const Entry& entry, FillerForm form) {
     WireSize size;
-    size.name = name;
-    if (const auto diameter = read_diameter(name))
-        size.diameter = *diameter;
+    size.name = entry.name();
+    const auto diameter_mm = decimal_of(size.name);
+    if (diameter_mm && as_double(*diameter_mm) > 0 && as_double(*diameter_mm) <= 10)
+        size.diameter = millimetres(as_double(*diameter_mm));
     else
-        entry.refuse(entry.value(), entry.path(), "does not stand under a diameter",
+        entry.refuse("does not stand under a diameter",
                      R"(write the diameter in mm as the name, such as "1.0")");
     check_fields(entry, form);
-    size.linear_mass = SourcedReader(entry, sources).quantity<LinearMass>("linear_mass_kg_m", 1);
-    if (const auto melting = entry.object("melting")) {
-        const SourcedReader reader(*melting, sources);
-        size.melting = MeltingCurve{reader.number("a_mm_per_A_s").value_or(Sourced<double>{}),
-                                    reader.number("b_per_A2_s").value_or(Sourced<double>{})};
-    }
-    size.feed_table = read_feed_table(entry, sources);
-    if (!is_wire(form)) {
-        size.piece = read_piece(entry, sources);
-        if (size.piece->stub.value >= size.piece->length.value && entry.has("length_mm"))
-            entry.refuse("stub_mm", "is as long as the whole", "write the piece that is thrown away");
-    }
-    if (const auto window = entry.object("window"))
-        size.window = read_window(*window, sources);
-    size.windows = read_windows(entry, sources);
+    if (!is_wire(form))
+        size.piece.emplace();
+    fill_record(size, entry);
     return size;
 }
 

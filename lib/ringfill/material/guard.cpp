@@ -1,12 +1,22 @@
 #include <ringfill/material/guard.hpp>
 
+#include <algorithm>
+#include <array>
+#include <clocale>
+#include <csignal>
+#include <cstring>
+#include <filesystem>
 #include <limits>
 
 #include <fenv.h>
+#include <sys/stat.h>
 
 #ifdef __SSE__
 #include <xmmintrin.h>
 #endif
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
 
 namespace ringfill {
 namespace {
@@ -18,6 +28,59 @@ bool keeps_small_numbers() {
     volatile double small = least / 4;
     volatile double back = small * 4;
     return back == least;
+}
+
+namespace fs = std::filesystem;
+
+std::string locale_name() {
+    const char* name = std::setlocale(LC_ALL, nullptr);
+    return name ? name : "unknown";
+}
+
+std::string working_directory() {
+    std::error_code error;
+    const fs::path path = fs::current_path(error);
+    return error ? error.message() : path.string();
+}
+
+std::string rights_of_new_files() {
+    const mode_t mask = ::umask(0);
+    ::umask(mask);
+    return fmt::format("{:03o}", mask);
+}
+
+std::string handler_in_words(int signal) {
+    struct sigaction action = {};
+    if (::sigaction(signal, nullptr, &action) != 0)
+        return "unknown";
+    if (action.sa_handler == SIG_DFL)
+        return "the usual one";
+    if (action.sa_handler == SIG_IGN)
+        return "ignored";
+    return fmt::format("a function ({:x})", reinterpret_cast<std::uintptr_t>(action.sa_handler));
+}
+
+std::string signal_handlers() {
+    constexpr std::array signals = {SIGSEGV, SIGBUS,  SIGFPE,  SIGILL, SIGABRT,
+                                    SIGINT,  SIGTERM, SIGPIPE, SIGALRM};
+    constexpr std::array names = {"SEGV", "BUS", "FPE", "ILL", "ABRT", "INT", "TERM", "PIPE", "ALRM"};
+    std::vector<std::string> all;
+    for (std::size_t i = 0; i < signals.size(); ++i)
+        all.push_back(fmt::format("{} {}", names[i], handler_in_words(signals[i])));
+    return fmt::format("{}", fmt::join(all, ", "));
+}
+
+/// The entries of a folder of /proc, sorted, with what each leads to.
+std::string entries(const char* folder) {
+    std::vector<std::string> all;
+    std::error_code error;
+    for (const auto& entry : fs::directory_iterator(folder, error)) {
+        const fs::path target = fs::read_symlink(entry.path(), error);
+        all.push_back(error ? entry.path().filename().string()
+                            : fmt::format("{} {}", entry.path().filename().string(), target.string()));
+    }
+    std::sort(all.begin(), all.end());
+    return fmt::format("{}", fmt::join(all, ", "));
 }
 
 } // namespace
@@ -50,6 +113,16 @@ bool ArithmeticGuard::put_back() noexcept {
     const bool changed = arithmetic_modes() != before_;
     std::fesetenv(&environment_);
     return changed;
+}
+
+Surroundings surroundings() {
+    return {{"the locale", locale_name()},
+            {"the decimal point", std::localeconv()->decimal_point},
+            {"the working directory", working_directory()},
+            {"the rights of new files", rights_of_new_files()},
+            {"the signal handlers", signal_handlers()},
+            {"the open files", entries("/proc/self/fd")},
+            {"the threads", entries("/proc/self/task")}};
 }
 
 } // namespace ringfill

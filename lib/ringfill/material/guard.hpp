@@ -1,6 +1,9 @@
 #pragma once
 
 #include <cfenv>
+#include <string>
+#include <utility>
+#include <vector>
 
 namespace ringfill {
 
@@ -30,5 +33,12 @@ class ArithmeticGuard {
     std::fenv_t environment_{};
     ArithmeticModes before_;
 };
+
+/// What a plugin must leave alone in the process, each with its state in words, in a fixed order: locale,
+/// decimal point, working directory, rights of new files, signal handlers, open files, threads. (The
+/// arithmetic is guarded around each call.)
+using Surroundings = std::vector<std::pair<std::string, std::string>>;
+
+Surroundings surroundings();
 
 } // namespace ringfill

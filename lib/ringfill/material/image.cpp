@@ -2,20 +2,102 @@
 
 #include <algorithm>
 #include <array>
+#include <cerrno>
+#include <cstdint>
 #include <cstring>
 #include <string_view>
-#include <vector>
 
 #include <elf.h>
+#include <fcntl.h>
 #include <link.h>
+#include <sys/stat.h>
+#include <unistd.h>
 
 #include <fmt/format.h>
 
+#include <ringfill/fault/fault.hpp>
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/material/elf_file.hpp>
 
 namespace ringfill {
 namespace {
+
+/// A file opened to look at its headers; nothing of it is mapped or run, and no offset it states is trusted.
+class ElfFile {
+  public:
+    /// Throws Faulty: Origin::table for a folder or anything else that is no regular file, Origin::file when
+    /// it cannot be read.
+    explicit ElfFile(const std::string& path);
+    ElfFile(const ElfFile&) = delete;
+    ElfFile& operator=(const ElfFile&) = delete;
+    ~ElfFile();
+
+    const std::string& path() const { return path_; }
+    std::uint64_t size() const { return size_; }
+
+    /// Whether a part lies inside the file, whatever its offset and size claim.
+    bool holds(std::uint64_t offset, std::uint64_t bytes) const;
+
+    /// Reads a part; false when it does not lie inside the file.
+    bool read(std::uint64_t offset, void* into, std::size_t bytes) const;
+
+    /// Throws Faulty (Origin::table) of this file.
+    [[noreturn]] void refuse(std::string reason, std::string remedy) const;
+
+  private:
+    std::string path_;
+    int descriptor_ = -1;
+    std::uint64_t size_ = 0;
+};
+
+[[noreturn]] void cannot_read(const std::string& path, int error) {
+    throw Faulty(Origin::file,
+                 fault_in_file(path, fmt::format("cannot be read: {}", std::strerror(error)),
+                               error == ENOENT ? "check the name" : "choose a file that you may read"));
+}
+
+ElfFile::ElfFile(const std::string& path) : path_(path) {
+    struct stat status = {};
+    if (::stat(path.c_str(), &status) != 0) // before opening: a pipe would wait for its other end
+        cannot_read(path, errno);
+    if (S_ISDIR(status.st_mode))
+        refuse("is a folder, not a plugin", "name a file in it, such as steel.family");
+    if (!S_ISREG(status.st_mode))
+        refuse("is not a regular file", "name a plugin, such as steel.family");
+    descriptor_ = ::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK);
+    if (descriptor_ < 0)
+        cannot_read(path, errno);
+    size_ = static_cast<std::uint64_t>(status.st_size);
+}
+
+ElfFile::~ElfFile() {
+    if (descriptor_ >= 0)
+        ::close(descriptor_);
+}
+
+bool ElfFile::holds(std::uint64_t offset, std::uint64_t bytes) const {
+    return offset <= size_ && bytes <= size_ - offset;
+}
+
+bool ElfFile::read(std::uint64_t offset, void* into, std::size_t bytes) const {
+    if (!holds(offset, bytes))
+        return false;
+    auto* place = static_cast<char*>(into);
+    while (bytes > 0) {
+        const ssize_t got = ::pread(descriptor_, place, bytes, static_cast<off_t>(offset));
+        if (got < 0 && errno == EINTR)
+            continue;
+        if (got <= 0)
+            return false;
+        place += got;
+        offset += static_cast<std::uint64_t>(got);
+        bytes -= static_cast<std::size_t>(got);
+    }
+    return true;
+}
+
+void ElfFile::refuse(std::string reason, std::string remedy) const {
+    throw Faulty(Origin::table, fault_in_file(path_, std::move(reason), std::move(remedy)));
+}
 
 using Header = ElfW(Ehdr);
 using Segment = ElfW(Phdr);
@@ -24,25 +106,25 @@ constexpr std::string_view again = "install it again";
 constexpr std::string_view other_build = "build or install it for this machine";
 
 /// What every ELF file begins with, whatever machine it is for.
-struct Kind {
+struct FileKind {
     std::array<unsigned char, EI_NIDENT> ident{};
     std::uint16_t type = 0;
     std::uint16_t machine = 0;
 };
 
-bool read_kind(const ElfFile& file, Kind& kind) {
+bool read_kind(const ElfFile& file, FileKind& kind) {
     return file.read(0, kind.ident.data(), kind.ident.size()) && file.read(EI_NIDENT, &kind.type, 2) &&
            file.read(EI_NIDENT + 2, &kind.machine, 2);
 }
 
-bool is_elf(const Kind& kind) {
+bool is_elf(const FileKind& kind) {
     return std::memcmp(kind.ident.data(), ELFMAG, SELFMAG) == 0;
 }
 
 /// The kind of the running program, which a library must match.
-Kind own_kind() {
+FileKind own_kind() {
     const ElfFile self("/proc/self/exe");
-    Kind kind;
+    FileKind kind;
     if (!read_kind(self, kind) || !is_elf(kind))
         self.refuse("is not understood, so no plugin can be judged", "report this with the system's name");
     return kind;
@@ -69,11 +151,11 @@ void check_kind(const ElfFile& file) {
     if (!file.read(0, magic.data(), magic.size()) || std::memcmp(magic.data(), ELFMAG, SELFMAG) != 0)
         file.refuse(begins_as_text(file) ? "is a text file, not a shared library" : "is not a shared library",
                     "take it out of the folder or install the plugin again");
-    Kind kind;
+    FileKind kind;
     if (!read_kind(file, kind))
         refuse_cut_off(file, sizeof(Header));
-    const Kind own = own_kind();
-    const auto bits = [](const Kind& of) { return of.ident[EI_CLASS] == ELFCLASS32 ? 32 : 64; };
+    const FileKind own = own_kind();
+    const auto bits = [](const FileKind& of) { return of.ident[EI_CLASS] == ELFCLASS32 ? 32 : 64; };
     if (kind.ident[EI_CLASS] != own.ident[EI_CLASS])
         file.refuse(fmt::format("is a {}-bit library; this program is a {}-bit one", bits(kind), bits(own)),
                     std::string(other_build));
@@ -103,6 +185,48 @@ std::vector<Segment> read_segments(const ElfFile& file) {
     return segments;
 }
 
+using Section = ElfW(Shdr);
+using Symbol = ElfW(Sym);
+
+constexpr std::uint64_t most_bytes = 64'000'000; ///< of symbols or names; more is no plugin
+
+[[noreturn]] void unreadable(const ElfFile& file) {
+    file.refuse("has no table of symbols that can be read", "link it again, without stripping its sections");
+}
+
+template <class Row>
+std::vector<Row> read_rows(const ElfFile& file, std::uint64_t offset, std::uint64_t bytes) {
+    if (bytes > most_bytes || bytes % sizeof(Row) != 0 || !file.holds(offset, bytes))
+        unreadable(file);
+    std::vector<Row> rows(static_cast<std::size_t>(bytes / sizeof(Row)));
+    if (!rows.empty() && !file.read(offset, rows.data(), static_cast<std::size_t>(bytes)))
+        unreadable(file);
+    return rows;
+}
+
+std::vector<Section> read_sections(const ElfFile& file) {
+    Header header = {};
+    if (!file.read(0, &header, sizeof header) || header.e_shentsize != sizeof(Section))
+        unreadable(file);
+    return read_rows<Section>(file, header.e_shoff, std::uint64_t{header.e_shnum} * sizeof(Section));
+}
+
+/// Whether others can find a symbol: defined here, and neither local nor hidden. Bits as the ELF format has
+/// them, the same for 32 and 64 bits.
+bool is_exported(const Symbol& symbol) {
+    const unsigned binding = symbol.st_info >> 4U;
+    const unsigned visibility = symbol.st_other & 3U;
+    return symbol.st_shndx != SHN_UNDEF && binding != STB_LOCAL &&
+           (visibility == STV_DEFAULT || visibility == STV_PROTECTED);
+}
+
+std::string name_at(const std::vector<char>& names, std::size_t offset) {
+    if (offset >= names.size())
+        return {};
+    const auto begin = names.begin() + static_cast<std::ptrdiff_t>(offset);
+    return std::string(begin, std::find(begin, names.end(), '\0'));
+}
+
 } // namespace
 
 void check_image(const std::string& path) {
@@ -126,6 +250,23 @@ void check_image(const std::string& path) {
     }
     if (!loads || !linked)
         file.refuse("holds nothing that can be loaded", std::string(again));
+}
+
+std::vector<std::string> exported_names(const std::string& path) {
+    const ElfFile file(path);
+    const std::vector<Section> sections = read_sections(file);
+    const auto table = std::find_if(sections.begin(), sections.end(),
+                                    [](const Section& section) { return section.sh_type == SHT_DYNSYM; });
+    if (table == sections.end() || table->sh_link >= sections.size())
+        unreadable(file);
+    const Section& text = sections[table->sh_link];
+    const auto names = read_rows<char>(file, text.sh_offset, text.sh_size);
+    std::vector<std::string> exported;
+    for (const Symbol& symbol : read_rows<Symbol>(file, table->sh_offset, table->sh_size))
+        if (is_exported(symbol))
+            exported.push_back(name_at(names, symbol.st_name));
+    std::sort(exported.begin(), exported.end());
+    return exported;
 }
 
 } // namespace ringfill

@@ -17,8 +17,7 @@
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/material/guard.hpp>
 #include <ringfill/material/image.hpp>
-#include <ringfill/material/open_to_all.hpp>
-#include <ringfill/material/plugin_text.hpp>
+#include <ringfill/material/search.hpp>
 #include <ringfill/table/shelf.hpp>
 
 namespace ringfill {
@@ -26,11 +25,11 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::size_t first_size = 48; ///< of rf_material_plugin in version 1.0
-constexpr std::size_t largest_size = 4'096;
+constexpr std::size_t first_plugin_size = 48; ///< of rf_material_plugin in version 1.0
+constexpr std::size_t largest_plugin_size = 4'096;
 constexpr std::size_t longest_family = 40;
 constexpr std::size_t longest_version = 40;
-static_assert(sizeof(rf_material_plugin) >= first_size);
+static_assert(sizeof(rf_material_plugin) >= first_plugin_size);
 
 constexpr std::string_view mend = "build the plugin again with that put right";
 
@@ -113,10 +112,10 @@ const void* exported(void* library, const std::string& file) {
 rf_material_plugin copied(const void* data, const std::string& file) {
     std::uint32_t size = 0;
     std::memcpy(&size, data, sizeof size);
-    if (size < first_size || size > largest_size)
+    if (size < first_plugin_size || size > largest_plugin_size)
         refuse(file,
-               fmt::format("gives the size of its struct as {} bytes; it must be {} to {}", size, first_size,
-                           largest_size),
+               fmt::format("gives the size of its struct as {} bytes; it must be {} to {}", size,
+                           first_plugin_size, largest_plugin_size),
                "set size to sizeof(rf_material_plugin)");
     rf_material_plugin plugin = {};
     std::memcpy(&plugin, data, std::min<std::size_t>(size, sizeof plugin));
@@ -164,6 +163,26 @@ std::string table_of(const rf_material_plugin& plugin, const std::string& file) 
 }
 
 } // namespace
+
+std::optional<std::size_t> not_utf8_at(std::string_view text) {
+    for (std::size_t i = 0; i < text.size();) {
+        const Character character = character_at(text, i);
+        if (character.code == Character{}.code && character.bytes == 1)
+            return i + 1;
+        i += character.bytes;
+    }
+    return std::nullopt;
+}
+
+bool is_clean(std::string_view text) {
+    for (std::size_t i = 0; i < text.size();) {
+        const Character character = character_at(text, i);
+        if (disturbs(character.code))
+            return false;
+        i += character.bytes;
+    }
+    return true;
+}
 
 Plugin load_plugin(const std::string& path) {
     const std::string file = canonical(path);

@@ -1,6 +1,9 @@
 #pragma once
 
+#include <cstddef>
+#include <optional>
 #include <string>
+#include <string_view>
 
 #include <ringfill/material/abi.h>
 
@@ -20,5 +23,11 @@ struct Plugin {
 /// cannot be read. Loading runs what constructors the library has: only files from folders the user trusts
 /// may come here.
 Plugin load_plugin(const std::string& path);
+
+/// The first byte of a text that is no UTF-8, counted from 1, if there is one.
+std::optional<std::size_t> not_utf8_at(std::string_view text);
+
+/// Whether a text is UTF-8 and holds nothing that could disturb a terminal or reorder a line.
+bool is_clean(std::string_view text);
 
 } // namespace ringfill

@@ -1,135 +1,103 @@
-#include <ringfill/material/preheat_table.hpp>
-
-#include <algorithm>
-#include <array>
-
+#include <ringfill/material/filler.hpp>
 #include <ringfill/table/figure.hpp>
-#include <ringfill/units/metric.hpp>
 
 namespace ringfill {
 namespace {
 
 constexpr Span wall{0, 10'000, true};
-constexpr Span percent{0, 100};
-constexpr Span strength{0, 5'000, true};
-constexpr Span celsius_span{-60, 700};
-constexpr Span fahrenheit_span{-76, 1'292};
-constexpr Span hydrogen{0, 100, true};
+constexpr Span degrees_fahrenheit{-76, 1'292};
 
-constexpr std::array row_fields = {
-    Field{.name = "up_to_mm", .kind = Kind::sourced, .span = wall, .sample = R"([25, "B31.3-2014"])"},
-    Field{.name = "carbon_up_to_pct",
-          .kind = Kind::sourced,
-          .span = percent,
-          .sample = R"([0.30, "B31.3-2014"])"},
-    Field{.name = "tensile_up_to_MPa",
-          .kind = Kind::sourced,
-          .span = strength,
-          .sample = R"([450, "B31.3-2014"])"},
-    Field{.name = "minimum_degC",
-          .kind = Kind::sourced,
-          .span = celsius_span,
-          .sample = R"([95, "B31.3-2014"])"},
-    Field{
-        .name = "minimum_degF", .kind = Kind::sourced, .span = fahrenheit_span, .sample = R"([150, "D1.1"])"},
-    Field{.name = "practice_degC",
-          .kind = Kind::sourced_range,
-          .span = celsius_span,
-          .sample = R"([150, 200, "practice"])"},
-    Field{.name = "maximum_degC",
-          .kind = Kind::sourced,
-          .span = celsius_span,
-          .sample = R"([315, "B31.3-2014"])"},
-    Field{.name = "maximum_degF",
-          .kind = Kind::sourced,
-          .span = fahrenheit_span,
-          .sample = R"([500, "NAVSEA"])"},
+/// Of two prints of one temperature the one that is safer.
+void take_safer(std::optional<Sourced<Temperature>>& known, const Entry& entry, const Field& field,
+                bool higher) {
+    Sourced<Temperature> other;
+    if (FieldOf<Sourced<Temperature>>::fill(entry, field, other) &&
+        (!known || (higher ? other.value > known->value : other.value < known->value)))
+        known = other;
+}
+
+void take_minimum(PreheatRow& row, const Entry& entry, const Field& field) {
+    std::optional<Sourced<Temperature>> minimum;
+    if (!row.minimum.source.empty())
+        minimum = row.minimum;
+    take_safer(minimum, entry, field, true);
+    row.minimum = minimum.value_or(row.minimum);
+}
+
+void take_maximum(PreheatRow& row, const Entry& entry, const Field& field) {
+    take_safer(row.maximum, entry, field, false);
+}
+
+/// Of a range the upper end counts, where it is over the minimum that is printed.
+void take_range(PreheatRow& row, const Entry& entry, const Field& field) {
+    Sourced<std::pair<Temperature, Temperature>> range;
+    if (!FieldOf<Sourced<std::pair<Temperature, Temperature>>>::fill(entry, field, range) ||
+        (!row.minimum.source.empty() && !(range.value.second > row.minimum.value)))
+        return;
+    row.minimum = {range.value.second, range.source};
+    row.range_from = range.value.first;
+}
+
+/// A figure of a temperature that fills more than a member, in the unit that its name ends in.
+template <auto Reader>
+constexpr Field temperature(std::string_view name, Kind kind, Span span, std::string_view sample) {
+    Field made = field<Reader>(name, span, sample).holds(kind);
+    take_unit_from_name<Temperature>(made);
+    return made;
+}
+
+constexpr Field row_fields[] = {
+    field<&PreheatRow::up_to>("up_to_mm", wall, R"([25, "B31.3-2014"])"),
+    field<&PreheatRow::carbon_up_to_pct>("carbon_up_to_pct", metal_spans::percent, R"([0.30, "B31.3-2014"])"),
+    field<&PreheatRow::tensile_up_to_MPa>("tensile_up_to_MPa", metal_spans::strength,
+                                          R"([450, "B31.3-2014"])"),
+    temperature<&take_minimum>("minimum_degC", Kind::sourced, metal_spans::degC, R"([95, "B31.3-2014"])"),
+    temperature<&take_minimum>("minimum_degF", Kind::sourced, degrees_fahrenheit, R"([150, "D1.1"])"),
+    temperature<&take_range>("practice_degC", Kind::sourced_range, metal_spans::degC,
+                             R"([150, 200, "practice"])"),
+    temperature<&take_maximum>("maximum_degC", Kind::sourced, metal_spans::degC, R"([315, "B31.3-2014"])"),
+    temperature<&take_maximum>("maximum_degF", Kind::sourced, degrees_fahrenheit, R"([500, "NAVSEA"])"),
 };
 
-constexpr std::array group_fields = {
-    Field{.name = "hydrogen_up_to_ml_100g",
-          .kind = Kind::sourced,
-          .span = hydrogen,
-          .sample = R"([8, "practice"])"},
-    Field{.name = "hydrogen_over_ml_100g",
-          .kind = Kind::sourced,
-          .span = hydrogen,
-          .sample = R"([16, "practice"])"},
+void check_row(PreheatRow&, const Entry& entry) {
+    if (!entry.has("minimum_degC") && !entry.has("minimum_degF") && !entry.has("practice_degC"))
+        entry.refuse("has no figure", R"(write "minimum_degC", "minimum_degF" or "practice_degC")");
+}
+
+constexpr Record row_record = record_of<PreheatRow, check_row>("a row of preheat", "", row_fields);
+
+constexpr Field group_fields[] = {
+    field<&PreheatGroup::hydrogen_up_to>("hydrogen_up_to_ml_100g", metal_spans::hydrogen,
+                                         R"([8, "practice"])"),
+    field<&PreheatGroup::hydrogen_over>("hydrogen_over_ml_100g", metal_spans::hydrogen,
+                                        R"([16, "practice"])"),
+    // Only a whole family knows which of its fillers there are.
     Field{.name = "fillers",
           .kind = Kind::text,
           .shape = Shape::list,
           .sample = R"(["ER410NiMo"])",
           .least = 1,
           .most = 50},
-    Field{.name = "rows",
-          .kind = Kind::object,
-          .shape = Shape::list,
-          .required = true,
-          .sample = R"([{ "practice_degC": [150, 200, "practice"] }])",
-          .record = &preheat_row_record,
-          .least = 1,
-          .most = 50},
+    field<&PreheatGroup::rows>("rows", row_record, R"([{ "practice_degC": [150, 200, "practice"] }])")
+        .list(1, 50)
+        .required(),
 };
-
-/// A temperature printed in one scale or in both; of two prints the one that is safer.
-std::optional<Sourced<Temperature>> printed(const SourcedReader& reader, std::string_view celsius_field,
-                                            std::string_view fahrenheit_field, bool higher) {
-    const auto c = reader.number(celsius_field);
-    const auto f = reader.number(fahrenheit_field);
-    std::optional<Sourced<Temperature>> found;
-    if (c)
-        found = Sourced<Temperature>{celsius(c->value), c->source};
-    if (f) {
-        const Temperature other = fahrenheit(f->value);
-        if (!found || (higher ? other > found->value : other < found->value))
-            found = Sourced<Temperature>{other, f->source};
-    }
-    return found;
-}
-
-PreheatRow read_row(const Entry& entry, const Bibliography& sources) {
-    const SourcedReader reader(entry, sources);
-    PreheatRow row;
-    row.up_to = reader.quantity<Length>("up_to_mm", 1e-3);
-    row.carbon_up_to_pct = reader.number("carbon_up_to_pct");
-    row.tensile_up_to_MPa = reader.number("tensile_up_to_MPa");
-    auto minimum = printed(reader, "minimum_degC", "minimum_degF", true);
-    if (const auto practice = reader.range("practice_degC");
-        practice && (!minimum || celsius(practice->value.second) > minimum->value)) {
-        minimum = Sourced<Temperature>{celsius(practice->value.second), practice->source};
-        row.range_from = celsius(practice->value.first);
-    }
-    const bool has_figure =
-        entry.has("minimum_degC") || entry.has("minimum_degF") || entry.has("practice_degC");
-    if (!has_figure)
-        entry.refuse(entry.value(), entry.path(), "has no figure",
-                     R"(write "minimum_degC", "minimum_degF" or "practice_degC")");
-    row.minimum = minimum.value_or(Sourced<Temperature>{celsius(0), ""});
-    row.maximum = printed(reader, "maximum_degC", "maximum_degF", false);
-    return row;
-}
 
 } // namespace
 
-constinit const Record preheat_row_record{"a row of preheat", "", row_fields};
-constinit const Record preheat_group_record{"a table of preheat", "", group_fields};
+constinit const Record preheat_group_record = record_of<PreheatGroup>("a table of preheat", "", group_fields);
 
-PreheatGroup read_preheat_group(const std::string& name, const Entry& entry, const Bibliography& sources) {
-    const SourcedReader reader(entry, sources);
+std::optional<PreheatGroup> read_practice(const std::string& name, const Entry& entry, const Field& field) {
+    const auto practice = entry.object(field);
+    if (!practice)
+        return std::nullopt;
+    if (practice->has("fillers"))
+        practice->refuse("fillers", "is not for practice, which holds whatever the filler",
+                         "write it under preheat_groups");
     PreheatGroup group;
     group.name = name;
-    group.hydrogen_up_to = reader.number("hydrogen_up_to_ml_100g");
-    group.hydrogen_over = reader.number("hydrogen_over_ml_100g");
-    for (const Entry& row : entry.objects("rows"))
-        group.rows.push_back(read_row(row, sources));
+    fill_record(group, *practice);
     return group;
-}
-
-PreheatGroup read_practice(const std::string& name, const Entry& entry, const Bibliography& sources) {
-    if (entry.has("fillers"))
-        entry.refuse("fillers", "is not for practice, which holds whatever the filler",
-                     "write it under preheat_groups");
-    return read_preheat_group(name, entry, sources);
 }
 
 } // namespace ringfill

@@ -24,12 +24,6 @@ std::string table_name(const std::string& family) {
     return "families/" + family + ".json";
 }
 
-/// What was read: of one name, or all.
-struct Read {
-    std::vector<std::reference_wrapper<const Family>> ready; ///< by name
-    std::vector<MissingFamily> missing;
-};
-
 /// Which of two plugins of one family is right nobody can tell, so neither is taken.
 std::vector<const Plugin*> without_twins(const std::vector<const Plugin*>& plugins,
                                          std::vector<MissingFamily>& missing) {
@@ -60,6 +54,12 @@ bool is_among(const std::vector<MissingFamily>& missing, const std::string& name
 /// Reads under a lock: what is asked for twice is read once, and a plugin is loaded once.
 class Registry::Reader {
   public:
+    /// What was read: of one name, or all.
+    struct Read {
+        std::vector<std::reference_wrapper<const Family>> ready; ///< by name
+        std::vector<MissingFamily> missing;
+    };
+
     Reader(Shelf shelf, std::vector<std::string> folders, Bibliography sources)
         : shelf_(std::move(shelf)), sources_(std::move(sources)), plugins_(find_plugins(folders)),
           on_shelf_(family_names(shelf_)) {}
@@ -207,7 +207,7 @@ Registry::Registry(Shelf shelf, std::vector<std::string> plugin_folders, Bibliog
 const Family* Registry::family(const std::string& name) const {
     if (!is_family_name(name))
         return nullptr;
-    const Read& named = reader_->read(name);
+    const Reader::Read& named = reader_->read(name);
     if (!named.ready.empty())
         return &named.ready.front().get();
     if (!is_among(named.missing, name))

@@ -5,9 +5,9 @@
 #include <filesystem>
 #include <system_error>
 
-#include <fmt/format.h>
+#include <sys/stat.h>
 
-#include <ringfill/material/open_to_all.hpp>
+#include <fmt/format.h>
 
 namespace ringfill {
 namespace {
@@ -57,6 +57,11 @@ void look_into(const std::string& folder, PluginSearch& search) {
 }
 
 } // namespace
+
+bool everyone_may_write(const std::string& path) {
+    struct stat status = {};
+    return ::stat(path.c_str(), &status) == 0 && (status.st_mode & S_IWOTH) != 0;
+}
 
 PluginSearch find_plugins(const std::vector<std::string>& folders) {
     PluginSearch search;

@@ -1,18 +1,9 @@
-#include <ringfill/material/usual.hpp>
+#include <ringfill/material/family.hpp>
 
 #include <algorithm>
-#include <array>
 
 namespace ringfill {
 namespace {
-
-constexpr std::array usual_fields = {
-    Field{.name = "bases", .kind = Kind::object, .sample = "{ ... }"},
-    Field{.name = "solid", .kind = Kind::object, .sample = "{ ... }"},
-    Field{.name = "cored", .kind = Kind::object, .sample = "{ ... }"},
-    Field{.name = "stick", .kind = Kind::object, .sample = "{ ... }"},
-    Field{.name = "rod", .kind = Kind::object, .sample = "{ ... }"},
-};
 
 Value* member(Value& object, std::string_view name) {
     auto* members = std::get_if<Value::Object>(&object.held);
@@ -66,8 +57,6 @@ void fill_in_rows(Value& table, std::string_view section, const Value& usual) {
 }
 
 } // namespace
-
-constinit const Record usual_record{"what is usual of a family", "", usual_fields};
 
 Document with_usual(Document table) {
     if (const Value* usual = table.root.find("usual")) {

@@ -7,6 +7,9 @@
 
 namespace ringfill {
 
+/// An answer as a text that is the same for two answers only when they are, to the last bit of every number.
+std::string to_the_bit(const FamilyAnswer& answer);
+
 /// The first case in which a minimum fell where it may not; empty: none was seen.
 struct Lowered {
     std::string by_wall;
