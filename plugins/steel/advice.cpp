@@ -122,8 +122,8 @@ Advised crack_test(const Asked& asked) {
 Advised advice(const Asked& asked) {
     Advised all;
     for (Advised part : {soak(asked), slow_cooling(asked), post_heat(asked), crack_test(asked)}) {
-        std::ranges::move(part.advice, std::back_inserter(all.advice));
-        std::ranges::move(part.values, std::back_inserter(all.values));
+        std::move(part.advice.begin(), part.advice.end(), std::back_inserter(all.advice));
+        std::move(part.values.begin(), part.values.end(), std::back_inserter(all.values));
     }
     return all;
 }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace ringfill::steel {
 namespace {
@@ -33,7 +34,8 @@ Figure ce_figure(const Composition& base) {
 } // namespace
 
 bool residuals_unknown(const Composition& metal) {
-    return std::ranges::none_of(ce_alloys, [&](std::string_view element) { return metal.states(element); });
+    return std::none_of(std::begin(ce_alloys), std::end(ce_alloys),
+                        [&](std::string_view element) { return metal.states(element); });
 }
 
 double ce_iiw(const Composition& metal) {

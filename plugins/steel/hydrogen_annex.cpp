@@ -10,14 +10,14 @@
 namespace ringfill::steel {
 namespace {
 
-constexpr const char* method_name = "AWS D1.1 hydrogen-control annex";
-constexpr const char* source_key = "D1.1-annex";
+constexpr const char* annex_name = "AWS D1.1 hydrogen-control annex";
+constexpr const char* annex_source = "D1.1-annex";
 
 constexpr double grid_limits[] = {0.18, 0.23, 0.28, 0.33, 0.38};       // Pcm is under it
 constexpr double index_limits[] = {3.0, 3.5, 4.0, 4.5, 5.0, 5.5, 7.0}; // the index is up to it
 
 /// Less would take away from the index: common practice, no source [ml/100 g].
-constexpr double least_hydrogen = 1;
+constexpr double annex_least_hydrogen = 1;
 
 constexpr int high_restraint = 3;
 constexpr const char* restraint_words[] = {"low", "medium", "high"};
@@ -57,7 +57,7 @@ struct Grouped {
 };
 
 Grouped by_index(double measured_ml_100g, double pcm_used) {
-    const double hydrogen = std::max(measured_ml_100g, least_hydrogen);
+    const double hydrogen = std::max(measured_ml_100g, annex_least_hydrogen);
     const double index = settled(susceptibility_index(pcm_used, hydrogen));
     const std::string by = fmt::format("by the measured hydrogen{}, index {:.2f}",
                                        hydrogen > measured_ml_100g ? ", taken as 1 ml/100 g" : "", index);
@@ -89,8 +89,8 @@ Figure looked_up(const Asked& asked, double pcm_used, const Grouped& found) {
     const int restraint = restraint_of(asked);
     const double thickness = asked.wall_mm ? settled(*asked.wall_mm / mm_in_inch) : over_the_last_band_in;
     Figure figure;
-    figure.name = method_name;
-    figure.source = source_key;
+    figure.name = annex_name;
+    figure.source = annex_source;
     figure.inputs = {{"Pcm", pcm_used, "%"}, {"restraint", static_cast<double>(restraint), ""}};
     if (asked.hydrogen_ml_100g)
         figure.inputs.push_back({"H", *asked.hydrogen_ml_100g, "ml/100 g"});
@@ -143,7 +143,7 @@ std::optional<double> annex_degF(char group, int restraint, double thickness_in)
 
 std::vector<Figure> hydrogen_annex(const Asked& asked) {
     if (const std::string why = why_not_usable(asked.base); !why.empty())
-        return {not_usable(method_name, source_key, why)};
+        return {not_usable(annex_name, annex_source, why)};
     const double pcm_used = settled(pcm(asked.base));
     const Grouped found =
         asked.hydrogen_is_measured ? by_index(*asked.hydrogen_ml_100g, pcm_used) : by_grid(asked, pcm_used);
@@ -151,9 +151,9 @@ std::vector<Figure> hydrogen_annex(const Asked& asked) {
     if (found.past_the_end.empty())
         return {figure};
     figure.name =
-        fmt::format("{}, at the edge of its {}", method_name, asked.hydrogen_is_measured ? "index" : "grid");
+        fmt::format("{}, at the edge of its {}", annex_name, asked.hydrogen_is_measured ? "index" : "grid");
     figure.flags |= RF_AT_EDGE;
-    return {not_usable(method_name, source_key, found.past_the_end), figure};
+    return {not_usable(annex_name, annex_source, found.past_the_end), figure};
 }
 
 } // namespace ringfill::steel

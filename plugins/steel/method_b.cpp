@@ -10,20 +10,20 @@
 namespace ringfill::steel {
 namespace {
 
-constexpr const char* method_name = "EN 1011-2 method B";
+constexpr const char* method_b_name = "EN 1011-2 method B";
 constexpr const char* edge_name = "EN 1011-2 method B at the edge of its range";
-constexpr const char* source_key = "EN1011-2-B";
+constexpr const char* method_b_source = "EN1011-2-B";
 
 // Range of EN 1011-2:2001 C.3.2 (memory).
-constexpr Range made_for[] = {{"C", 0, 0.32},  {"Si", 0, 0.8},  {"Mn", 0, 1.9},  {"Cr", 0, 1.5},
-                              {"Cu", 0, 0.7},  {"Mo", 0, 0.75}, {"Nb", 0, 0.06}, {"Ni", 0, 2.5},
-                              {"Ti", 0, 0.12}, {"V", 0, 0.18},  {"B", 0, 0.005}};
+constexpr Range method_b_range[] = {{"C", 0, 0.32},  {"Si", 0, 0.8},  {"Mn", 0, 1.9},  {"Cr", 0, 1.5},
+                                    {"Cu", 0, 0.7},  {"Mo", 0, 0.75}, {"Nb", 0, 0.06}, {"Ni", 0, 2.5},
+                                    {"Ti", 0, 0.12}, {"V", 0, 0.18},  {"B", 0, 0.005}};
 constexpr Range made_from[] = {{"C", 0.05, 100}, {"Mn", 0.5, 100}};
 constexpr double least_cet = 0.20;
 constexpr Range cet_made_for = {"CET", 0, 0.50};
 constexpr double thinnest_mm = 10;
 constexpr double thickest_mm = 90;
-constexpr double least_hydrogen = 1;
+constexpr double method_b_least_hydrogen = 1;
 constexpr double most_hydrogen = 20;
 constexpr double least_heat_input = 0.5;
 constexpr double most_heat_input = 4.0;
@@ -81,15 +81,15 @@ void take_wall(Taken& taken, const Asked& asked, bool clamped) {
 }
 
 void take_hydrogen(Taken& taken, const Asked& asked) {
-    taken.hydrogen = std::max(asked.hydrogen_ml_100g.value_or(most_hydrogen), least_hydrogen);
+    taken.hydrogen = std::max(asked.hydrogen_ml_100g.value_or(most_hydrogen), method_b_least_hydrogen);
     if (!asked.hydrogen_ml_100g)
         add_note(taken.note, fmt::format("hydrogen is not known, taken as {} ml/100 g", most_hydrogen));
     else if (*asked.hydrogen_ml_100g > most_hydrogen)
         add_note(taken.note, fmt::format("hydrogen of {:.4g} ml/100 g is over the {} it was made for",
                                          *asked.hydrogen_ml_100g, most_hydrogen));
-    else if (*asked.hydrogen_ml_100g < least_hydrogen)
+    else if (*asked.hydrogen_ml_100g < method_b_least_hydrogen)
         add_note(taken.note, fmt::format("hydrogen of {:.4g} ml/100 g is taken as {}",
-                                         *asked.hydrogen_ml_100g, least_hydrogen));
+                                         *asked.hydrogen_ml_100g, method_b_least_hydrogen));
 }
 
 /// More heat asks for less preheat, so what is unknown is taken as none, and no more than the range allows is
@@ -123,7 +123,7 @@ Figure figure_of(const char* name, std::uint32_t flags, const Taken& taken) {
                      {"d", taken.wall_mm, "mm"},
                      {"HD", taken.hydrogen, "ml/100 g"},
                      {"Q", taken.heat_input, "kJ/mm"}};
-    figure.source = source_key;
+    figure.source = method_b_source;
     figure.note = taken.note;
     const double minimum = method_b_degC(taken.cet, taken.wall_mm, taken.hydrogen, taken.heat_input);
     set_minimum(figure, minimum);
@@ -151,10 +151,10 @@ double method_b_degC(double cet_pct, double wall_mm, double hydrogen_ml_100g, do
 
 std::vector<Figure> method_b(const Asked& asked) {
     if (const std::string why = why_not_usable(asked.base); !why.empty())
-        return {not_usable(method_name, source_key, why)};
+        return {not_usable(method_b_name, method_b_source, why)};
     Governing chosen = governing(asked);
     std::string said;
-    for (const std::string& part : outside(asked.base, made_for))
+    for (const std::string& part : outside(asked.base, method_b_range))
         add_note(said, part);
     for (const std::string& part : outside({{{"CET", chosen.cet}}}, std::span(&cet_made_for, 1)))
         add_note(said, part);
@@ -186,12 +186,12 @@ std::vector<Figure> method_b(const Asked& asked) {
     const double at_edge = std::min(chosen.cet, cet_made_for.most);
     const std::uint32_t thickness_flag = out_of_thickness ? RF_OUT_OF_THICKNESS : 0;
     if (out_of_composition)
-        return {figure_of(method_name, RF_OUT_OF_COMPOSITION | thickness_flag, taken_at(chosen.cet, false)),
+        return {figure_of(method_b_name, RF_OUT_OF_COMPOSITION | thickness_flag, taken_at(chosen.cet, false)),
                 figure_of(edge_name, RF_OUT_OF_COMPOSITION | RF_AT_EDGE | thickness_flag,
                           taken_at(at_edge, true))};
     if (out_of_thickness)
         return {figure_of(edge_name, RF_OUT_OF_THICKNESS | RF_AT_EDGE, taken_at(chosen.cet, true))};
-    return {figure_of(method_name, 0, taken_at(chosen.cet, false))};
+    return {figure_of(method_b_name, 0, taken_at(chosen.cet, false))};
 }
 
 } // namespace ringfill::steel

@@ -18,7 +18,6 @@ constexpr double hours_per_mm = 1.0 / 25;
 constexpr double from_ce_pct = 0.50;
 constexpr double over_wall_mm = 30;
 constexpr double unknown_wall_mm = 90;
-constexpr double ice_point_K = 273.15;
 
 double wall_of(const Asked& asked) {
     return asked.wall_mm.value_or(unknown_wall_mm);

@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include "say.hpp"
+
 namespace ringfill::steel {
 namespace {
 
@@ -37,7 +39,6 @@ double settled(double value) {
 Asked read_question(const rf_question& question) {
     constexpr double mm = 1e3;
     constexpr double kJ_mm = 1e-6;
-    constexpr double ice_point_K = 273.15;
     Asked asked;
     asked.base = read_composition(question, "base_");
     asked.deposit = read_composition(question, "deposit_");

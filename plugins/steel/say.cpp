@@ -5,11 +5,6 @@
 #include <fmt/format.h>
 
 namespace ringfill::steel {
-namespace {
-
-constexpr double ice_point_K = 273.15;
-
-} // namespace
 
 void add_note(std::string& note, std::string_view part) {
     if (!note.empty() && !part.empty())

@@ -14,6 +14,8 @@ using family::Input;
 using family::Refusal;
 using family::view_of;
 
+inline constexpr double ice_point_K = 273.15;
+
 /// Adds a part to a note, after a semicolon; an empty part adds nothing.
 void add_note(std::string& note, std::string_view part);
 

@@ -10,12 +10,12 @@
 namespace ringfill::steel {
 namespace {
 
-constexpr const char* method_name = "EN 1011-2 method A, Table C.1";
-constexpr const char* source_key = "EN1011-2-C1";
+constexpr const char* table_c1_name = "EN 1011-2 method A, Table C.1";
+constexpr const char* table_c1_source = "EN1011-2-C1";
 
 // Range of method A, EN 1011-2:2001 C.2.1 (memory). Less than its 0.05 % C asks for no more.
-constexpr Range made_for[] = {{"C", 0, 0.25}, {"Si", 0, 0.8}, {"Mn", 0, 1.7},  {"Cr", 0, 0.9},
-                              {"Cu", 0, 1.0}, {"Ni", 0, 2.5}, {"Mo", 0, 0.75}, {"V", 0, 0.20}};
+constexpr Range table_c1_range[] = {{"C", 0, 0.25}, {"Si", 0, 0.8}, {"Mn", 0, 1.7},  {"Cr", 0, 0.9},
+                                    {"Cu", 0, 1.0}, {"Ni", 0, 2.5}, {"Mo", 0, 0.75}, {"V", 0, 0.20}};
 
 /// The printed columns: two carbon equivalents, each at two heat inputs.
 constexpr double lower_ce = 0.43;
@@ -40,7 +40,7 @@ constexpr Row rows[] = {{3, "up to 3", 60, 100, 100, 100},
                         {std::numeric_limits<double>::infinity(), "over 15", 25, 50, 40, 80}};
 
 /// What an unknown thickness is taken as: more has no effect (the table ends here).
-constexpr double thickest_mm = 100;
+constexpr double table_c1_thickest_mm = 100;
 
 const Row& row_of(double hydrogen) {
     const Row* row = rows;
@@ -54,7 +54,7 @@ std::string why_not(const Asked& asked) {
     if (std::string why = why_not_usable(asked.base); !why.empty())
         return why;
     std::string why;
-    for (const std::string& part : outside(asked.base, made_for))
+    for (const std::string& part : outside(asked.base, table_c1_range))
         add_note(why, part);
     if (const double ce = settled(ce_iiw(asked.base)); ce > upper_ce)
         add_note(why, fmt::format("CE(IIW) {} % is over its last column of {} %", show_pct(ce),
@@ -81,19 +81,19 @@ std::optional<double> table_c1_mm(double ce_pct, double hydrogen_ml_100g, double
 
 Figure table_c1(const Asked& asked) {
     if (const std::string why = why_not(asked); !why.empty())
-        return not_usable(method_name, source_key, why);
+        return not_usable(table_c1_name, table_c1_source, why);
     const double ce = settled(ce_iiw(asked.base));
     const double hydrogen = asked.hydrogen_ml_100g.value_or(std::numeric_limits<double>::infinity());
-    const double combined = asked.combined_mm.value_or(thickest_mm);
+    const double combined = asked.combined_mm.value_or(table_c1_thickest_mm);
     const double heat_input = *asked.heat_input_kJ_mm;
     const double limit = table_c1_mm(ce, hydrogen, heat_input).value();
     Figure figure;
     figure.flags = combined <= limit ? RF_NONE_NEEDED : RF_NO_FIGURE;
-    figure.name = method_name;
+    figure.name = table_c1_name;
     figure.inputs = {{"CE", ce, "%"}, {"Q", heat_input, "kJ/mm"}, {"combined", combined, "mm"}};
     if (asked.hydrogen_ml_100g)
         figure.inputs.push_back({"HD", hydrogen, "ml/100 g"});
-    figure.source = source_key;
+    figure.source = table_c1_source;
     figure.note = fmt::format("read at {} %, {:.1f} kJ/mm and {} ml/100 g: none up to a combined thickness "
                               "of {} mm, here {:.4g} mm",
                               show_pct(ce <= lower_ce ? lower_ce : upper_ce),
@@ -101,7 +101,7 @@ Figure table_c1(const Asked& asked) {
                               row_of(hydrogen).scale, limit, combined);
     if (!asked.combined_mm)
         add_note(figure.note,
-                 fmt::format("the combined thickness is not known, taken as {} mm", thickest_mm));
+                 fmt::format("the combined thickness is not known, taken as {} mm", table_c1_thickest_mm));
     if (!asked.hydrogen_ml_100g)
         add_note(figure.note, "hydrogen is not known");
     return figure;

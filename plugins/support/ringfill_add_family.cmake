@@ -69,6 +69,9 @@ function(ringfill_add_family name)
     C_STANDARD 11 C_STANDARD_REQUIRED ON CXX_STANDARD 20 CXX_STANDARD_REQUIRED ON CXX_EXTENSIONS OFF
     C_VISIBILITY_PRESET hidden CXX_VISIBILITY_PRESET hidden VISIBILITY_INLINES_HIDDEN ON
     LINK_DEPENDS ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/family.map)
+  if(RINGFILL_UNITY AND TARGET ringfill_build_options) # our own tree alone: a stranger's sources need not bear it
+    set_target_properties(${name}_family PROPERTIES UNITY_BUILD ON UNITY_BUILD_BATCH_SIZE 0)
+  endif()
   target_link_options(${name}_family PRIVATE
     -Wl,--version-script=${CMAKE_CURRENT_FUNCTION_LIST_DIR}/family.map -Wl,-z,nodelete -Wl,-z,now)
   # clang leaves the symbols of its sanitizers to the program.

@@ -37,7 +37,7 @@ constexpr std::uint32_t known_flags = RF_OUT_OF_COMPOSITION | RF_OUT_OF_THICKNES
 constexpr std::uint32_t without_number = RF_NONE_NEEDED | RF_NO_FIGURE | RF_NOT_USABLE;
 
 [[noreturn]] void broken(std::string what, std::string remedy) {
-    throw BrokenRule{std::move(what), std::move(remedy)};
+    throw Breach{std::move(what), std::move(remedy)};
 }
 
 template <class List>

@@ -7,7 +7,6 @@
 #include <fmt/format.h>
 
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/material/answer_sink.hpp>
 
 namespace ringfill {
 namespace {
@@ -18,7 +17,7 @@ constexpr std::size_t most_advice = 64;
 template <class Figure>
 void refuse_twin(const std::vector<Figure>& said, const std::string& name, std::string_view kind) {
     if (std::any_of(said.begin(), said.end(), [&](const Figure& other) { return other.name == name; }))
-        throw BrokenRule{fmt::format("gave the {} {} twice", kind, in_quotes(name)), "give each once"};
+        throw Breach{fmt::format("gave the {} {} twice", kind, in_quotes(name)), "give each once"};
 }
 
 } // namespace
@@ -31,8 +30,8 @@ void AnswerSink::safely(void* context, const Take& take) noexcept {
     try {
         if (!sink.breach_ && !sink.out_of_memory_)
             take(sink);
-    } catch (BrokenRule& rule) {
-        sink.breach_ = Breach{std::move(rule.what), std::move(rule.remedy)};
+    } catch (Breach& breach) {
+        sink.breach_ = std::move(breach);
     } catch (...) { // only std::bad_alloc can come from copying
         sink.out_of_memory_ = true;
     }
@@ -68,14 +67,14 @@ void AnswerSink::take_method(const rf_figure* figure) {
     AnsweredMethod method = checked_method(figure, sources_);
     refuse_twin(answer_.methods, method.name, "method");
     if (answer_.methods.size() == most_methods)
-        throw BrokenRule{fmt::format("gave more than {} methods", most_methods), "give fewer"};
+        throw Breach{fmt::format("gave more than {} methods", most_methods), "give fewer"};
     answer_.methods.push_back(std::move(method));
 }
 
 void AnswerSink::take_advice(const rf_text& kind, const rf_text& text, const rf_text& source) {
     Advice advice = checked_advice(kind, text, source, sources_);
     if (answer_.advice.size() == most_advice)
-        throw BrokenRule{fmt::format("gave more than {} advices", most_advice), "give fewer"};
+        throw Breach{fmt::format("gave more than {} advices", most_advice), "give fewer"};
     answer_.advice.push_back(std::move(advice));
 }
 

@@ -10,13 +10,14 @@
 
 namespace ringfill {
 
-/// Thrown between checking and the sink that keeps it; never into a plugin.
-struct BrokenRule {
-    std::string what;
+/// A rule of the interface that a plugin broke. Thrown between checking and the sink that keeps it; never
+/// into a plugin.
+struct Breach {
+    std::string what; ///< as the rest of the sentence "NAME ..."
     std::string remedy;
 };
 
-/// A copy of a text that a plugin gives; `what` names it in the breach. Throws BrokenRule when it is null
+/// A copy of a text that a plugin gives; `what` names it in the breach. Throws Breach when it is null
 /// with a size, too long, not UTF-8 or not clean.
 std::string checked_text(const rf_text& text, std::string_view what);
 
@@ -26,21 +27,15 @@ std::string checked_name(const rf_text& text, std::string_view what);
 /// The key of a source that the bibliography has. `whose`: what it is the source of.
 std::string checked_source(const rf_text& key, std::string_view whose, const Bibliography& sources);
 
-/// A copy of a value, by its name from the list in abi.h. Throws BrokenRule.
+/// A copy of a value, by its name from the list in abi.h. Throws Breach.
 AnsweredFigure checked_value(const rf_figure* figure, const Bibliography& sources);
 
-/// A copy of a method. Throws BrokenRule.
+/// A copy of a method. Throws Breach.
 AnsweredMethod checked_method(const rf_figure* figure, const Bibliography& sources);
 
-/// A copy of an advice. Throws BrokenRule.
+/// A copy of an advice. Throws Breach.
 Advice checked_advice(const rf_text& kind, const rf_text& text, const rf_text& source,
                       const Bibliography& sources);
-
-/// A rule of the interface that a plugin broke.
-struct Breach {
-    std::string what; ///< as the rest of the sentence "NAME ..."
-    std::string remedy;
-};
 
 /// Takes what a plugin says during one call: checks it, copies it, and keeps the first breach.
 class AnswerSink {

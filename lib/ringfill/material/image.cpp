@@ -21,83 +21,72 @@
 namespace ringfill {
 namespace {
 
-/// A file opened to look at its headers; nothing of it is mapped or run, and no offset it states is trusted.
-class ElfFile {
-  public:
-    /// Throws Faulty: Origin::table for a folder or anything else that is no regular file, Origin::file when
-    /// it cannot be read.
-    explicit ElfFile(const std::string& path);
-    ElfFile(const ElfFile&) = delete;
-    ElfFile& operator=(const ElfFile&) = delete;
-    ~ElfFile();
-
-    const std::string& path() const { return path_; }
-    std::uint64_t size() const { return size_; }
-
-    /// Whether a part lies inside the file, whatever its offset and size claim.
-    bool holds(std::uint64_t offset, std::uint64_t bytes) const;
-
-    /// Reads a part; false when it does not lie inside the file.
-    bool read(std::uint64_t offset, void* into, std::size_t bytes) const;
-
-    /// Throws Faulty (Origin::table) of this file.
-    [[noreturn]] void refuse(std::string reason, std::string remedy) const;
-
-  private:
-    std::string path_;
-    int descriptor_ = -1;
-    std::uint64_t size_ = 0;
-};
-
 [[noreturn]] void cannot_read(const std::string& path, int error) {
     throw Faulty(Origin::file,
                  fault_in_file(path, fmt::format("cannot be read: {}", std::strerror(error)),
                                error == ENOENT ? "check the name" : "choose a file that you may read"));
 }
 
-ElfFile::ElfFile(const std::string& path) : path_(path) {
-    struct stat status = {};
-    if (::stat(path.c_str(), &status) != 0) // before opening: a pipe would wait for its other end
-        cannot_read(path, errno);
-    if (S_ISDIR(status.st_mode))
-        refuse("is a folder, not a plugin", "name a file in it, such as steel.family");
-    if (!S_ISREG(status.st_mode))
-        refuse("is not a regular file", "name a plugin, such as steel.family");
-    descriptor_ = ::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK);
-    if (descriptor_ < 0)
-        cannot_read(path, errno);
-    size_ = static_cast<std::uint64_t>(status.st_size);
-}
-
-ElfFile::~ElfFile() {
-    if (descriptor_ >= 0)
-        ::close(descriptor_);
-}
-
-bool ElfFile::holds(std::uint64_t offset, std::uint64_t bytes) const {
-    return offset <= size_ && bytes <= size_ - offset;
-}
-
-bool ElfFile::read(std::uint64_t offset, void* into, std::size_t bytes) const {
-    if (!holds(offset, bytes))
-        return false;
-    auto* place = static_cast<char*>(into);
-    while (bytes > 0) {
-        const ssize_t got = ::pread(descriptor_, place, bytes, static_cast<off_t>(offset));
-        if (got < 0 && errno == EINTR)
-            continue;
-        if (got <= 0)
-            return false;
-        place += got;
-        offset += static_cast<std::uint64_t>(got);
-        bytes -= static_cast<std::size_t>(got);
+/// A file opened to look at its headers; nothing of it is mapped or run, and no offset it states is trusted.
+class ElfFile {
+  public:
+    /// Throws Faulty: Origin::table for a folder or anything else that is no regular file, Origin::file when
+    /// it cannot be read.
+    explicit ElfFile(const std::string& path) : path_(path) {
+        struct stat status = {};
+        if (::stat(path.c_str(), &status) != 0) // before opening: a pipe would wait for its other end
+            cannot_read(path, errno);
+        if (S_ISDIR(status.st_mode))
+            refuse("is a folder, not a plugin", "name a file in it, such as steel.family");
+        if (!S_ISREG(status.st_mode))
+            refuse("is not a regular file", "name a plugin, such as steel.family");
+        descriptor_ = ::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK);
+        if (descriptor_ < 0)
+            cannot_read(path, errno);
+        size_ = static_cast<std::uint64_t>(status.st_size);
     }
-    return true;
-}
+    ElfFile(const ElfFile&) = delete;
+    ElfFile& operator=(const ElfFile&) = delete;
+    ~ElfFile() {
+        if (descriptor_ >= 0)
+            ::close(descriptor_);
+    }
 
-void ElfFile::refuse(std::string reason, std::string remedy) const {
-    throw Faulty(Origin::table, fault_in_file(path_, std::move(reason), std::move(remedy)));
-}
+    std::uint64_t size() const { return size_; }
+
+    /// Whether a part lies inside the file, whatever its offset and size claim.
+    bool holds(std::uint64_t offset, std::uint64_t bytes) const {
+        return offset <= size_ && bytes <= size_ - offset;
+    }
+
+    /// Reads a part; false when it does not lie inside the file.
+    bool read(std::uint64_t offset, void* into, std::size_t bytes) const {
+        if (!holds(offset, bytes))
+            return false;
+        auto* place = static_cast<char*>(into);
+        while (bytes > 0) {
+            const ssize_t got = ::pread(descriptor_, place, bytes, static_cast<off_t>(offset));
+            if (got < 0 && errno == EINTR)
+                continue;
+            if (got <= 0)
+                return false;
+            place += got;
+            offset += static_cast<std::uint64_t>(got);
+            bytes -= static_cast<std::size_t>(got);
+        }
+        return true;
+    }
+
+    /// Throws Faulty (Origin::table) of this file.
+    [[noreturn]] void refuse(std::string reason, std::string_view remedy) const {
+        throw Faulty(Origin::table, fault_in_file(path_, std::move(reason), std::string(remedy)));
+    }
+
+  private:
+    std::string path_;
+    int descriptor_ = -1;
+    std::uint64_t size_ = 0;
+};
 
 using Header = ElfW(Ehdr);
 using Segment = ElfW(Phdr);
@@ -139,14 +128,13 @@ bool begins_as_text(const ElfFile& file) {
 }
 
 [[noreturn]] void refuse_cut_off(const ElfFile& file, std::uint64_t whole) {
-    file.refuse(fmt::format("is cut off: it ends after {} bytes and needs {}", file.size(), whole),
-                std::string(again));
+    file.refuse(fmt::format("is cut off: it ends after {} bytes and needs {}", file.size(), whole), again);
 }
 
 /// Refuses what is no ELF file of the kind the running program is.
 void check_kind(const ElfFile& file) {
     if (file.size() == 0)
-        file.refuse("is empty", std::string(again));
+        file.refuse("is empty", again);
     std::array<char, SELFMAG> magic{};
     if (!file.read(0, magic.data(), magic.size()) || std::memcmp(magic.data(), ELFMAG, SELFMAG) != 0)
         file.refuse(begins_as_text(file) ? "is a text file, not a shared library" : "is not a shared library",
@@ -154,17 +142,17 @@ void check_kind(const ElfFile& file) {
     FileKind kind;
     if (!read_kind(file, kind))
         refuse_cut_off(file, sizeof(Header));
-    const FileKind own = own_kind();
+    static const FileKind own = own_kind();
     const auto bits = [](const FileKind& of) { return of.ident[EI_CLASS] == ELFCLASS32 ? 32 : 64; };
     if (kind.ident[EI_CLASS] != own.ident[EI_CLASS])
         file.refuse(fmt::format("is a {}-bit library; this program is a {}-bit one", bits(kind), bits(own)),
-                    std::string(other_build));
+                    other_build);
     if (kind.ident[EI_DATA] != own.ident[EI_DATA])
-        file.refuse("was built for a machine of the other byte order", std::string(other_build));
+        file.refuse("was built for a machine of the other byte order", other_build);
     if (kind.machine != own.machine)
         file.refuse(fmt::format("was built for another machine (number {} in its header, {} in this program)",
                                 kind.machine, own.machine),
-                    std::string(other_build));
+                    other_build);
     if (kind.type == ET_EXEC)
         file.refuse("is a program, not a library", "name a plugin, such as steel.family");
     if (kind.type != ET_DYN)
@@ -177,11 +165,11 @@ std::vector<Segment> read_segments(const ElfFile& file) {
     if (!file.read(0, &header, sizeof header))
         refuse_cut_off(file, sizeof header);
     if (header.e_phnum == 0 || header.e_phnum == PN_XNUM || header.e_phentsize != sizeof(Segment))
-        file.refuse("has no table of segments that can be read", std::string(again));
+        file.refuse("has no table of segments that can be read", again);
     std::vector<Segment> segments(header.e_phnum);
     const std::size_t bytes = segments.size() * sizeof(Segment);
     if (!file.read(header.e_phoff, segments.data(), bytes))
-        file.refuse("is cut off: its table of segments lies past its end", std::string(again));
+        file.refuse("is cut off: its table of segments lies past its end", again);
     return segments;
 }
 
@@ -244,12 +232,12 @@ void check_image(const std::string& path) {
         if (!file.holds(segment.p_offset, segment.p_filesz))
             file.refuse(
                 fmt::format("is cut off: it ends after {} bytes, inside what must be loaded", file.size()),
-                std::string(again));
+                again);
         if (segment.p_filesz > segment.p_memsz)
-            file.refuse("has a segment larger in the file than in memory", std::string(again));
+            file.refuse("has a segment larger in the file than in memory", again);
     }
     if (!loads || !linked)
-        file.refuse("holds nothing that can be loaded", std::string(again));
+        file.refuse("holds nothing that can be loaded", again);
 }
 
 std::vector<std::string> exported_names(const std::string& path) {

@@ -166,6 +166,10 @@ std::string table_of(const rf_material_plugin& plugin, const std::string& file) 
 
 std::optional<std::size_t> not_utf8_at(std::string_view text) {
     for (std::size_t i = 0; i < text.size();) {
+        if (static_cast<unsigned char>(text[i]) < 0x80) { // as nearly all of a table is
+            ++i;
+            continue;
+        }
         const Character character = character_at(text, i);
         if (character.code == Character{}.code && character.bytes == 1)
             return i + 1;

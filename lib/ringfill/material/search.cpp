@@ -14,10 +14,12 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// A file by the name that leads to it, so that two links to one are found to be one. What leads nowhere
-/// keeps its own name and is refused when it is loaded.
+/// A file of a canonical folder by the name that leads to it, so that two links to one are found to be one.
+/// What leads nowhere keeps its own name and is refused when it is loaded.
 std::string file_behind(const fs::path& name) {
     std::error_code error;
+    if (!fs::is_symlink(name, error))
+        return name.string();
     const fs::path found = fs::canonical(name, error);
     return error ? name.string() : found.string();
 }

@@ -19,15 +19,20 @@ double linear_term(const MeltingCurve& curve) {
     return curve.a.value * 1e-3;
 }
 
-/// y at x between the points of a rising table, or nothing outside it.
-template <class X, class Y>
-std::optional<Y> between_points(X x, const std::vector<FeedPoint>& points, X FeedPoint::*xs,
-                                Y FeedPoint::*ys) {
+/// y at x between the points of a rising table; outside it nothing, after noting the fault of a field.
+template <class X, class Y, class Show>
+std::optional<Y> between_points(X x, const std::vector<FeedPoint>& points, X FeedPoint::*xs, Y FeedPoint::*ys,
+                                const Show& shown, std::string field, std::string remedy,
+                                std::vector<Fault>& faults) {
     for (std::size_t i = 1; i < points.size(); ++i)
         if (points[i - 1].*xs <= x && x <= points[i].*xs) {
             const double share = (x - points[i - 1].*xs) / (points[i].*xs - points[i - 1].*xs);
             return points[i - 1].*ys + share * (points[i].*ys - points[i - 1].*ys);
         }
+    faults.push_back(fault_at_path(std::move(field), shown(x),
+                                   fmt::format("is outside the filler's table, {} to {}",
+                                               shown(points.front().*xs), shown(points.back().*xs)),
+                                   std::move(remedy)));
     return std::nullopt;
 }
 
@@ -80,27 +85,18 @@ WireSize scaled_to(WireSize size, Length diameter) {
 
 std::optional<Speed> feed_in_table(Current current, const WireSize& size, const std::string& path,
                                    std::vector<Fault>& faults) {
-    auto feed = between_points(current, size.feed_table, &FeedPoint::current, &FeedPoint::feed);
-    if (!feed)
-        faults.push_back(fault_at_path(path + ".current", show(current),
-                                       fmt::format("is outside the filler's table, {} to {}",
-                                                   show(size.feed_table.front().current),
-                                                   show(size.feed_table.back().current)),
-                                       "choose a current in the table or write \"wire_feed\" too"));
-    return feed;
+    return between_points(
+        current, size.feed_table, &FeedPoint::current, &FeedPoint::feed,
+        [](Current one) { return show(one); }, path + ".current",
+        "choose a current in the table or write \"wire_feed\" too", faults);
 }
 
 std::optional<Current> current_in_table(Speed feed, const WireSize& size, const std::string& path,
                                         std::vector<Fault>& faults) {
-    auto current = between_points(feed, size.feed_table, &FeedPoint::feed, &FeedPoint::current);
-    if (!current)
-        faults.push_back(
-            fault_at_path(path + ".wire_feed", show_feed(feed, UnitSystem::metric),
-                          fmt::format("is outside the filler's table, {} to {}",
-                                      show_feed(size.feed_table.front().feed, UnitSystem::metric),
-                                      show_feed(size.feed_table.back().feed, UnitSystem::metric)),
-                          "choose a feed in the table or write \"current\" too"));
-    return current;
+    return between_points(
+        feed, size.feed_table, &FeedPoint::feed, &FeedPoint::current,
+        [](Speed one) { return show_feed(one, UnitSystem::metric); }, path + ".wire_feed",
+        "choose a feed in the table or write \"current\" too", faults);
 }
 
 std::optional<SprayFrom> spray_from(const WireSize& size, const Gas* gas) {
