@@ -110,7 +110,7 @@ std::string plan_json(const Planned& planned) {
 
 std::string sheet(const Planned& planned) {
     Bibliography sources = planned.shop->sources;
-    for (const Family& family : planned.shop->registry.families)
+    for (const Family& family : families_of(planned.job, planned.shop->registry))
         sources.insert(family.sources.begin(), family.sources.end());
     return sheet(planned.job, *planned.plan, sources);
 }

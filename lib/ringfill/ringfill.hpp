@@ -29,7 +29,8 @@ struct Planned {
 };
 
 /// Reads the tables of some folders (the product's own first, then those whose entries add to it or correct
-/// it) and loads the families in others. Throws Faulty (Origin::table, Origin::file).
+/// it) and looks for families in others; a family is read when a job first names it. Throws Faulty
+/// (Origin::table, Origin::file).
 SharedShop read_shop(const std::vector<std::string>& table_folders,
                      const std::vector<std::string>& plugin_folders);
 
@@ -41,7 +42,7 @@ Job read_job(const std::string& file);
 Job read_job_text(const std::string& name, std::string text);
 
 /// Plans a job, read or made by hand. Throws Faulty (Origin::job) with every fault and the path it stands at,
-/// such as bores[0].length.
+/// such as bores[0].length, or (Origin::table) with why a family that it names does not stand ready.
 Planned plan(Job job, const SharedShop& shop);
 
 /// Reads a job and plans it. Throws Faulty as read_job() does, the faults of the plan with line and caret
