@@ -1,5 +1,7 @@
 #include <catch2/catch.hpp>
 
+#include <thread>
+
 #include <ringfill/material/registry.hpp>
 
 #include "document/own_folder.hpp"
@@ -94,4 +96,46 @@ TEST_CASE("a folder of the shop corrects a grade of the product and adds a famil
     CHECK(find_base(registry, "stainless/316", "", faults));
     CHECK(find_filler(registry, "alloy/F", "", faults));
     CHECK(faults.empty());
+}
+
+TEST_CASE("a family is read when it is asked for: a broken one is told where it is named or all are read") {
+    const OwnFolder folder;
+    folder.put("families/pewter.json", "7");
+    const Registry registry(Shelf{{RINGFILL_TABLES, folder.path()}}, {}, sources());
+    std::vector<Fault> faults;
+    const Base* found = find_base(registry, "stainless/304", "", faults);
+    REQUIRE(found);
+    const std::string why = folder.path() +
+                            "/families/pewter.json:1:1: 7 is a number, not an object in braces; write the "
+                            "fields of a material family in braces\n    7\n    ^";
+    const auto told = [&](const auto& ask) { return refusal(Origin::table, ask); };
+    for (int round = 0; round < 2; ++round) {
+        CHECK(told([&] { find_filler(registry, "pewter/F", "", faults); }) == why);
+        CHECK(told([&] { (void)registry.families(); }) == why);
+        CHECK(told([&] { find_base(registry, "nowhere/B", "", faults); }) == why);
+    }
+    CHECK(find_base(registry, "stainless/304", "", faults) == found);
+    CHECK(faults.empty());
+}
+
+TEST_CASE("a copy of a registry knows what the first has read") {
+    const Registry registry(Shelf{{RINGFILL_TABLES}}, {}, sources());
+    const Registry copy = registry;
+    std::vector<Fault> faults;
+    CHECK(find_base(copy, "nickel/N04400", "", faults) == find_base(registry, "nickel/N04400", "", faults));
+    CHECK(&copy.families() == &registry.families());
+}
+
+TEST_CASE("threads that ask at once are given the same families") {
+    const Registry registry(Shelf{{RINGFILL_TABLES}}, {}, sources());
+    std::vector<const Family*> seen(8);
+    std::vector<std::thread> threads;
+    for (std::size_t i = 0; i < seen.size(); ++i)
+        threads.emplace_back([&, i] { seen[i] = registry.family(i % 2 == 0 ? "nickel" : "bronze"); });
+    for (std::thread& thread : threads)
+        thread.join();
+    for (std::size_t i = 0; i < seen.size(); ++i) {
+        REQUIRE(seen[i]);
+        CHECK(seen[i] == registry.family(i % 2 == 0 ? "nickel" : "bronze"));
+    }
 }

@@ -1,6 +1,7 @@
 #include <catch2/catch.hpp>
 
 #include <filesystem>
+#include <fstream>
 
 #include "cli/run_program.hpp"
 
@@ -113,6 +114,29 @@ TEST_CASE("a good plugin of a user's folder is a family like the others") {
     const Outcome outcome = mine.run({"heat", "-", "--json"}, job_of("bad/B1"));
     CHECK(outcome.status == 0);
     CHECK(outcome.out.find("\"preheat_by\": \"M\"") != std::string::npos);
+}
+
+TEST_CASE("a plugin whose file is called like another family is found by the family that it brings") {
+    const PluginFolder mine({"good"});
+    fs::rename(mine.folder() / "good.family", mine.folder() / "stainless.family");
+    CHECK(mine.run({"heat", "-"}, job_of("bad/B1")).status == 0);
+    CHECK(mine.run({"heat", "-"}, job_of("stainless/304")).status == 0);
+}
+
+TEST_CASE("a broken table of a family fails the job that names it and the check of any, and no other") {
+    const Workspace workspace;
+    fs::create_directories(workspace.folder() / "own" / "families");
+    std::ofstream(workspace.folder() / "own" / "families" / "nickel.json") << "7";
+    const auto with_own = [&](const std::string& command, const std::string& base) {
+        return run(workspace, {.words = {command, "-", "--tables", "own"}, .input = job_of(base)});
+    };
+    const std::string why = "own/families/nickel.json:1:1: 7 is a number, not an object in braces; write the "
+                            "fields of a material family in braces\n    7\n    ^\n";
+    CHECK(with_own("take", "steel/C45").status == 0);
+    CHECK(with_own("take", "nickel/N04400").status == 3);
+    CHECK(with_own("take", "nickel/N04400").err == why);
+    CHECK(with_own("check", "steel/C45").status == 3);
+    CHECK(with_own("check", "steel/C45").err == why);
 }
 
 TEST_CASE("a folder of plugins that everyone may write is not looked into") {

@@ -177,13 +177,8 @@ AnsweredMethod checked_method(const rf_figure* said, const Bibliography& sources
     const std::string whose = fmt::format("the method {}", in_quotes(method.name));
     check_flags(figure.flags, whose);
     const auto is_set = [&](std::uint32_t flag) { return (figure.flags & flag) != 0; };
-    method.out_of_composition = is_set(RF_OUT_OF_COMPOSITION);
-    method.out_of_thickness = is_set(RF_OUT_OF_THICKNESS);
-    method.at_edge = is_set(RF_AT_EDGE);
-    method.none_needed = is_set(RF_NONE_NEEDED);
-    method.no_figure = is_set(RF_NO_FIGURE);
-    method.second_opinion = is_set(RF_SECOND_OPINION);
-    method.not_usable = is_set(RF_NOT_USABLE);
+    for (const auto& [flag, said_by_it] : method_flags)
+        method.*said_by_it = is_set(flag);
     if (!is_set(without_number)) {
         check_finite(figure.number, fmt::format("the minimum of {}", whose));
         check_temperature(figure.number, fmt::format("the minimum of {}", whose));

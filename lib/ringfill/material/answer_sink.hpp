@@ -1,8 +1,10 @@
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 
 #include <ringfill/material/abi.h>
 #include <ringfill/material/answer.hpp>
@@ -16,6 +18,16 @@ struct Breach {
     std::string what; ///< as the rest of the sentence "NAME ..."
     std::string remedy;
 };
+
+/// What each flag of a method says of it.
+inline constexpr std::pair<std::uint32_t, bool AnsweredMethod::*> method_flags[] = {
+    {RF_OUT_OF_COMPOSITION, &AnsweredMethod::out_of_composition},
+    {RF_OUT_OF_THICKNESS, &AnsweredMethod::out_of_thickness},
+    {RF_AT_EDGE, &AnsweredMethod::at_edge},
+    {RF_NONE_NEEDED, &AnsweredMethod::none_needed},
+    {RF_NO_FIGURE, &AnsweredMethod::no_figure},
+    {RF_SECOND_OPINION, &AnsweredMethod::second_opinion},
+    {RF_NOT_USABLE, &AnsweredMethod::not_usable}};
 
 /// A copy of a text that a plugin gives; `what` names it in the breach. Throws Breach when it is null
 /// with a size, too long, not UTF-8 or not clean.

@@ -148,6 +148,12 @@ void check_usual(Family&, const Entry& entry, const Field& field) {
     entry.object(field); // the rows have taken it over; this checks its names
 }
 
+/// Rows that read_rows() puts into the family.
+constexpr Field rows_of(std::string_view name, const Record& record) {
+    return {
+        .name = name, .kind = Kind::object, .shape = Shape::named, .sample = "{ ... }", .record = &record};
+}
+
 constexpr Field family_fields[] = {
     Field{.name = "format",
           .kind = Kind::word,
@@ -159,26 +165,10 @@ constexpr Field family_fields[] = {
     Field{.name = "sources", .kind = Kind::object, .shape = Shape::named, .record = &source_record},
     field<&Family::has_rules>("has_rules", "true"),
     field<&check_usual>("usual", usual_record, "{ ... }").holds(Kind::object),
-    Field{.name = "preheat_groups",
-          .kind = Kind::object,
-          .shape = Shape::named,
-          .sample = "{ ... }",
-          .record = &preheat_group_record},
-    Field{.name = "bases",
-          .kind = Kind::object,
-          .shape = Shape::named,
-          .sample = "{ ... }",
-          .record = &base_record},
-    Field{.name = "fillers",
-          .kind = Kind::object,
-          .shape = Shape::named,
-          .sample = "{ ... }",
-          .record = &filler_record},
-    Field{.name = "suits",
-          .kind = Kind::object,
-          .shape = Shape::named,
-          .sample = "{ ... }",
-          .record = &suit_record},
+    rows_of("preheat_groups", preheat_group_record),
+    rows_of("bases", base_record),
+    rows_of("fillers", filler_record),
+    rows_of("suits", suit_record),
 };
 constexpr Record family_record = record_of<Family, read_rows>("a material family", "", family_fields);
 

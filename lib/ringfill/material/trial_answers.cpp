@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <ringfill/fault/printable.hpp>
+#include <ringfill/material/answer_sink.hpp>
 #include <ringfill/material/trial_questions.hpp>
 
 namespace ringfill {
@@ -34,10 +35,11 @@ void add_figure(std::string& text, const AnsweredFigure& figure) {
 
 constexpr double rounding_K = 1e-9; // what arithmetic alone may move a minimum by
 
-bool same_flags(const AnsweredMethod& a, const AnsweredMethod& b) {
-    return a.out_of_composition == b.out_of_composition && a.out_of_thickness == b.out_of_thickness &&
-           a.at_edge == b.at_edge && a.none_needed == b.none_needed && a.no_figure == b.no_figure &&
-           a.second_opinion == b.second_opinion && a.not_usable == b.not_usable;
+std::string flags_of(const AnsweredMethod& method) {
+    std::string flags;
+    for (const auto& [flag, said_by_it] : method_flags)
+        flags += method.*said_by_it ? '1' : '0';
+    return flags;
 }
 
 bool has_figure(const AnsweredMethod& method) {
@@ -48,7 +50,7 @@ bool has_figure(const AnsweredMethod& method) {
 std::string fall(const FamilyAnswer& first, const FamilyAnswer& second) {
     for (const AnsweredMethod& before : first.methods)
         for (const AnsweredMethod& after : second.methods)
-            if (before.name == after.name && has_figure(before) && same_flags(before, after) &&
+            if (before.name == after.name && has_figure(before) && flags_of(before) == flags_of(after) &&
                 after.number < before.number - rounding_K)
                 return fmt::format("{} fell from {:.10g} K to {:.10g} K", in_quotes(before.name),
                                    before.number, after.number);
@@ -65,10 +67,7 @@ std::string to_the_bit(const FamilyAnswer& answer) {
     }
     for (const AnsweredMethod& method : answer.methods) {
         add(text, "method");
-        for (const bool flag :
-             {method.out_of_composition, method.out_of_thickness, method.at_edge, method.none_needed,
-              method.no_figure, method.second_opinion, method.not_usable})
-            text += flag ? '1' : '0';
+        text += flags_of(method);
         add_figure(text, method);
     }
     for (const Advice& advice : answer.advice) {
