@@ -90,6 +90,8 @@ class ElfFile {
 
 using Header = ElfW(Ehdr);
 using Segment = ElfW(Phdr);
+using Section = ElfW(Shdr);
+using Symbol = ElfW(Sym);
 
 constexpr std::string_view again = "install it again";
 constexpr std::string_view other_build = "build or install it for this machine";
@@ -106,15 +108,11 @@ bool read_kind(const ElfFile& file, FileKind& kind) {
            file.read(EI_NIDENT + 2, &kind.machine, 2);
 }
 
-bool is_elf(const FileKind& kind) {
-    return std::memcmp(kind.ident.data(), ELFMAG, SELFMAG) == 0;
-}
-
 /// The kind of the running program, which a library must match.
 FileKind own_kind() {
     const ElfFile self("/proc/self/exe");
     FileKind kind;
-    if (!read_kind(self, kind) || !is_elf(kind))
+    if (!read_kind(self, kind) || std::memcmp(kind.ident.data(), ELFMAG, SELFMAG) != 0)
         self.refuse("is not understood, so no plugin can be judged", "report this with the system's name");
     return kind;
 }
@@ -167,14 +165,10 @@ std::vector<Segment> read_segments(const ElfFile& file) {
     if (header.e_phnum == 0 || header.e_phnum == PN_XNUM || header.e_phentsize != sizeof(Segment))
         file.refuse("has no table of segments that can be read", again);
     std::vector<Segment> segments(header.e_phnum);
-    const std::size_t bytes = segments.size() * sizeof(Segment);
-    if (!file.read(header.e_phoff, segments.data(), bytes))
+    if (!file.read(header.e_phoff, segments.data(), segments.size() * sizeof(Segment)))
         file.refuse("is cut off: its table of segments lies past its end", again);
     return segments;
 }
-
-using Section = ElfW(Shdr);
-using Symbol = ElfW(Sym);
 
 constexpr std::uint64_t most_bytes = 64'000'000; ///< of symbols or names; more is no plugin
 
@@ -190,13 +184,6 @@ std::vector<Row> read_rows(const ElfFile& file, std::uint64_t offset, std::uint6
     if (!rows.empty() && !file.read(offset, rows.data(), static_cast<std::size_t>(bytes)))
         unreadable(file);
     return rows;
-}
-
-std::vector<Section> read_sections(const ElfFile& file) {
-    Header header = {};
-    if (!file.read(0, &header, sizeof header) || header.e_shentsize != sizeof(Section))
-        unreadable(file);
-    return read_rows<Section>(file, header.e_shoff, std::uint64_t{header.e_shnum} * sizeof(Section));
 }
 
 /// Whether others can find a symbol: defined here, and neither local nor hidden. Bits as the ELF format has
@@ -220,8 +207,7 @@ std::string name_at(const std::vector<char>& names, std::size_t offset) {
 void check_image(const std::string& path) {
     const ElfFile file(path);
     check_kind(file);
-    bool loads = false;
-    bool linked = false;
+    bool loads = false, linked = false;
     for (const Segment& segment : read_segments(file)) {
         if (segment.p_type == PT_INTERP)
             file.refuse("is a program, not a library", "name a plugin, such as steel.family");
@@ -242,7 +228,11 @@ void check_image(const std::string& path) {
 
 std::vector<std::string> exported_names(const std::string& path) {
     const ElfFile file(path);
-    const std::vector<Section> sections = read_sections(file);
+    Header header = {};
+    if (!file.read(0, &header, sizeof header) || header.e_shentsize != sizeof(Section))
+        unreadable(file);
+    const auto sections =
+        read_rows<Section>(file, header.e_shoff, std::uint64_t{header.e_shnum} * sizeof(Section));
     const auto table = std::find_if(sections.begin(), sections.end(),
                                     [](const Section& section) { return section.sh_type == SHT_DYNSYM; });
     if (table == sections.end() || table->sh_link >= sections.size())
