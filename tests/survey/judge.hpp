@@ -42,11 +42,11 @@ inline std::vector<Length> readings_of(const std::function<double(double)>& r_mm
     return readings;
 }
 
-inline double in_mm(Length length) {
+inline double as_mm(Length length) {
     return length.value() * 1e3;
 }
 
-inline double in_mm2(Area area) {
+inline double as_mm2(Area area) {
     return area.value() * 1e6;
 }
 

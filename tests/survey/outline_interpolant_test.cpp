@@ -43,7 +43,7 @@ Waves waves_of(const std::vector<Length>& readings) {
     const std::size_t n = readings.size();
     std::vector<double> data;
     for (const Length& r : readings)
-        data.push_back(in_mm(r));
+        data.push_back(as_mm(r));
     gsl_fft_real_wavetable* table = gsl_fft_real_wavetable_alloc(n);
     gsl_fft_real_workspace* space = gsl_fft_real_workspace_alloc(n);
     gsl_fft_real_transform(data.data(), 1, n, table, space);
@@ -70,12 +70,12 @@ TEST_CASE("the interpolant has the coefficients of a fast Fourier transform") {
         const auto readings = random_readings(n);
         const Interpolant outline(readings);
         const Waves waves = waves_of(readings);
-        CHECK_THAT(in_mm(outline.mean()), WithinAbs(waves.mean, 46e-12));
+        CHECK_THAT(as_mm(outline.mean()), WithinAbs(waves.mean, 46e-12));
         REQUIRE(outline.cosines().size() == n / 2);
         REQUIRE(outline.sines().size() == n / 2);
         for (std::size_t j = 0; j < n / 2; ++j) {
-            CHECK_THAT(in_mm(outline.cosines()[j]), WithinAbs(waves.cosines[j], 1e-12));
-            CHECK_THAT(in_mm(outline.sines()[j]), WithinAbs(waves.sines[j], 1e-12));
+            CHECK_THAT(as_mm(outline.cosines()[j]), WithinAbs(waves.cosines[j], 1e-12));
+            CHECK_THAT(as_mm(outline.sines()[j]), WithinAbs(waves.sines[j], 1e-12));
         }
     }
 }
@@ -87,17 +87,17 @@ TEST_CASE("the interpolant goes through every reading") {
         const Interpolant outline(readings);
         for (std::size_t i = 0; i < n; ++i) {
             const double clock = turn * static_cast<double>(i) / static_cast<double>(n);
-            CHECK_THAT(in_mm(outline(in_si<Angle>(clock))), WithinAbs(in_mm(readings[i]), 1e-11));
+            CHECK_THAT(as_mm(outline(in_si<Angle>(clock))), WithinAbs(as_mm(readings[i]), 1e-11));
         }
     }
 }
 
 TEST_CASE("the Nyquist wave of an even number of readings is a pure cosine") {
     const Interpolant outline({millimetres(51), millimetres(49), millimetres(51), millimetres(49)});
-    CHECK_THAT(in_mm(outline.mean()), WithinAbs(50, 1e-13));
-    CHECK_THAT(in_mm(outline.cosines().back()), WithinAbs(1, 1e-13));
+    CHECK_THAT(as_mm(outline.mean()), WithinAbs(50, 1e-13));
+    CHECK_THAT(as_mm(outline.cosines().back()), WithinAbs(1, 1e-13));
     CHECK(outline.sines().back() == Length());
-    CHECK_THAT(in_mm(outline(in_si<Angle>(turn / 8))), WithinAbs(50, 1e-12));
+    CHECK_THAT(as_mm(outline(in_si<Angle>(turn / 8))), WithinAbs(50, 1e-12));
 }
 
 // A dense search with GSL's coefficients, 36,000 angles, every one of the library's 720 among them. The
@@ -127,12 +127,12 @@ TEST_CASE("largest and smallest are those of a dense search, to the sagitta of h
             }
         }
         for (const Length& r : readings) {
-            grid_high = std::max(grid_high, in_mm(r));
-            grid_low = std::min(grid_low, in_mm(r));
+            grid_high = std::max(grid_high, as_mm(r));
+            grid_low = std::min(grid_low, as_mm(r));
         }
         const double sagitta = curvature * (turn / 720) * (turn / 720) / 8;
-        const double found_high = in_mm(extremes(readings).largest.radius);
-        const double found_low = in_mm(extremes(readings).smallest.radius);
+        const double found_high = as_mm(extremes(readings).largest.radius);
+        const double found_low = as_mm(extremes(readings).smallest.radius);
         CHECK_THAT(found_high, WithinAbs(grid_high, 1e-11));
         CHECK_THAT(found_low, WithinAbs(grid_low, 1e-11));
         CHECK(found_high >= high - sagitta);

@@ -54,17 +54,17 @@ std::string refusal(const WornBore& bore) {
 TEST_CASE("a skimmed bore is prepared for welding") {
     const Build build = prepared(arm_root());
     CHECK(build.skimmed);
-    CHECK_THAT(in_mm(build.skim_radius), WithinAbs(47.6, 1e-12));
+    CHECK_THAT(as_mm(build.skim_radius), WithinAbs(47.6, 1e-12));
     CHECK_THAT(in_mm3(build.skim_volume), WithinRel(pi * 100 * (47.6 * 47.6 - 46.7 * 46.7), 1e-12));
     CHECK(build.mean_radius == build.skim_radius);
-    CHECK_THAT(in_mm(build.finish_radius), WithinAbs(45, 1e-12));
-    CHECK_THAT(in_mm(build.weld_to_radius), WithinAbs(43, 1e-12));
-    CHECK_THAT(in_mm(build.build), WithinAbs(4.6, 1e-12));
-    CHECK_THAT(in_mm(build.welded_length), WithinAbs(106, 1e-12));
+    CHECK_THAT(as_mm(build.finish_radius), WithinAbs(45, 1e-12));
+    CHECK_THAT(as_mm(build.weld_to_radius), WithinAbs(43, 1e-12));
+    CHECK_THAT(as_mm(build.build), WithinAbs(4.6, 1e-12));
+    CHECK_THAT(as_mm(build.welded_length), WithinAbs(106, 1e-12));
     CHECK_THAT(in_mm3(build.ring_volume), WithinRel(pi * 106 * (47.6 * 47.6 - 43.0 * 43.0), 1e-12));
-    CHECK_THAT(in_mm(build.finished_weld), WithinAbs(2.6, 1e-12));
+    CHECK_THAT(as_mm(build.finished_weld), WithinAbs(2.6, 1e-12));
     REQUIRE(build.wall);
-    CHECK_THAT(in_mm(*build.wall), WithinAbs(42.4, 1e-12));
+    CHECK_THAT(as_mm(*build.wall), WithinAbs(42.4, 1e-12));
 }
 
 TEST_CASE("a skim of nothing bores to the deepest wear") {
@@ -72,7 +72,7 @@ TEST_CASE("a skim of nothing bores to the deepest wear") {
     bore.skim = Length();
     const Build build = prepared(bore);
     CHECK(build.skimmed);
-    CHECK_THAT(in_mm(build.skim_radius), WithinAbs(47.1, 1e-12));
+    CHECK_THAT(as_mm(build.skim_radius), WithinAbs(47.1, 1e-12));
     CHECK_THAT(in_mm3(build.skim_volume), WithinRel(pi * 100 * (47.1 * 47.1 - 46.7 * 46.7), 1e-11));
 }
 
@@ -83,21 +83,21 @@ TEST_CASE("without a skim metal is counted from the mean radius") {
     bore.skim.reset();
     const Build build = prepared(bore);
     CHECK_FALSE(build.skimmed);
-    CHECK_THAT(in_mm(build.skim_radius), WithinAbs(47.1, 1e-12));
+    CHECK_THAT(as_mm(build.skim_radius), WithinAbs(47.1, 1e-12));
     CHECK(build.skim_volume == Volume());
-    CHECK_THAT(in_mm(build.mean_radius), WithinAbs(46.7, 1e-12));
-    CHECK_THAT(in_mm(build.build), WithinAbs(4.1, 1e-12));
+    CHECK_THAT(as_mm(build.mean_radius), WithinAbs(46.7, 1e-12));
+    CHECK_THAT(as_mm(build.build), WithinAbs(4.1, 1e-12));
     CHECK_THAT(in_mm3(build.ring_volume), WithinRel(pi * 106 * (46.7 * 46.7 - 43.0 * 43.0), 1e-12));
-    CHECK_THAT(in_mm(build.finished_weld), WithinAbs(1.3, 1e-12));
+    CHECK_THAT(as_mm(build.finished_weld), WithinAbs(1.3, 1e-12));
     CHECK_THAT(build.finished_weld_clock.value(), WithinRel(pi, 1e-15));
-    CHECK_THAT(in_mm(*build.wall), WithinAbs(42.9, 1e-12));
+    CHECK_THAT(as_mm(*build.wall), WithinAbs(42.9, 1e-12));
 }
 
 TEST_CASE("without a skim the finished weld is negative where parent metal stands proud") {
     WornBore bore = arm_root();
     bore.skim.reset();
     bore.worn = WornDiameter{mm(91), mm(0.8), Angle()};
-    CHECK_THAT(in_mm(prepared(bore).finished_weld), WithinAbs(-0.3, 1e-12));
+    CHECK_THAT(as_mm(prepared(bore).finished_weld), WithinAbs(-0.3, 1e-12));
 }
 
 TEST_CASE("without the boss there is no wall") {
@@ -107,9 +107,9 @@ TEST_CASE("without the boss there is no wall") {
 }
 
 TEST_CASE("the least wall is 6 mm or a fifth of the finish radius") {
-    CHECK_THAT(in_mm(least_wall(mm(20))), WithinAbs(6, 1e-12));
-    CHECK_THAT(in_mm(least_wall(mm(30))), WithinAbs(6, 1e-12));
-    CHECK_THAT(in_mm(least_wall(mm(45))), WithinAbs(9, 1e-12));
+    CHECK_THAT(as_mm(least_wall(mm(20))), WithinAbs(6, 1e-12));
+    CHECK_THAT(as_mm(least_wall(mm(30))), WithinAbs(6, 1e-12));
+    CHECK_THAT(as_mm(least_wall(mm(45))), WithinAbs(9, 1e-12));
 }
 
 TEST_CASE("a bore that cleans up at its finish size is refused") {

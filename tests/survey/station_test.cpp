@@ -35,7 +35,7 @@ TEST_CASE("a two-point diameter stands half at its clock position and half oppos
     const std::vector<double> expected = {46.7, 46.05, 46.3, 46.7, 46.05, 46.3};
     REQUIRE(stations[0].radii.size() == expected.size());
     for (std::size_t i = 0; i < expected.size(); ++i)
-        CHECK_THAT(in_mm(stations[0].radii[i]), WithinAbs(expected[i], 1e-12));
+        CHECK_THAT(as_mm(stations[0].radii[i]), WithinAbs(expected[i], 1e-12));
 }
 
 // By the definition of a circle: a round bore of 93.4 mm whose centre lies 0.4 mm off towards 70 deg is, seen
@@ -51,7 +51,7 @@ TEST_CASE("a round outline of diameters with an offset is the true circle") {
         for (std::size_t i = 0; i < radii.size(); ++i) {
             INFO(count << " diameters, reading " << i);
             const double theta = turn * static_cast<double>(i) / static_cast<double>(radii.size());
-            const double r = in_mm(radii[i]);
+            const double r = as_mm(radii[i]);
             CHECK_THAT(std::hypot(r * std::cos(theta) - 0.4 * std::cos(towards),
                                   r * std::sin(theta) - 0.4 * std::sin(towards)),
                        WithinRel(46.7, 1e-13));
@@ -64,8 +64,8 @@ TEST_CASE("a round outline of diameters with an offset is the true circle") {
 TEST_CASE("the offset of round diameters shows in the deepest wear and not in the area") {
     const WornDiameters worn{{{mm(5), std::vector<Length>(4, mm(93.4))}}, mm(0.4), in_si<Angle>(turn / 8)};
     const auto radii = stations_of(worn).front().radii;
-    CHECK_THAT(in_mm2(section(radii)), WithinRel(std::numbers::pi * 46.7 * 46.7, 1e-13));
-    CHECK_THAT(in_mm(extremes(radii).largest.radius), WithinAbs(47.1, 1e-8));
+    CHECK_THAT(as_mm2(section(radii)), WithinRel(std::numbers::pi * 46.7 * 46.7, 1e-13));
+    CHECK_THAT(as_mm(extremes(radii).largest.radius), WithinAbs(47.1, 1e-8));
     CHECK_THAT(extremes(radii).largest.clock.value(), WithinAbs(turn / 8, 1e-12));
-    CHECK_THAT(in_mm(extremes(radii).smallest.radius), WithinAbs(46.3, 1e-8));
+    CHECK_THAT(as_mm(extremes(radii).smallest.radius), WithinAbs(46.3, 1e-8));
 }

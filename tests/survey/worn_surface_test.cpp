@@ -44,16 +44,16 @@ std::vector<Station> random_stations(std::size_t count, std::size_t readings, st
 /// Radius of one clock reading at a depth, by the words of the rule: linear between stations, constant
 /// beyond.
 double radius_at(const std::vector<Station>& stations, std::size_t reading, double z) {
-    if (z <= in_mm(stations.front().depth))
-        return in_mm(stations.front().radii[reading]);
+    if (z <= as_mm(stations.front().depth))
+        return as_mm(stations.front().radii[reading]);
     for (std::size_t s = 1; s < stations.size(); ++s) {
-        const double from = in_mm(stations[s - 1].depth);
-        const double to = in_mm(stations[s].depth);
+        const double from = as_mm(stations[s - 1].depth);
+        const double to = as_mm(stations[s].depth);
         if (z <= to)
-            return std::lerp(in_mm(stations[s - 1].radii[reading]), in_mm(stations[s].radii[reading]),
+            return std::lerp(as_mm(stations[s - 1].radii[reading]), as_mm(stations[s].radii[reading]),
                              (z - from) / (to - from));
     }
-    return in_mm(stations.back().radii[reading]);
+    return as_mm(stations.back().radii[reading]);
 }
 
 /// Volume by GSL quadrature along the depth, knot to knot, of the mean square radius.
@@ -67,7 +67,7 @@ double volume_by_quadrature(const std::vector<Station>& stations, double length)
     };
     std::vector<double> knots = {0};
     for (const Station& station : stations)
-        knots.push_back(in_mm(station.depth));
+        knots.push_back(as_mm(station.depth));
     knots.push_back(length);
     double volume = 0;
     for (std::size_t k = 1; k < knots.size(); ++k)
@@ -128,14 +128,14 @@ TEST_CASE("round stations in a barrel fall short of it by the sagitta of their c
 TEST_CASE("one diameter with an offset is an eccentric cylinder") {
     const Survey found = survey(WornDiameter{mm(102), mm(0.6), in_si<Angle>(turn / 3)}, mm(80));
     CHECK_THAT(in_mm3(found.worn_volume) - pi * 2500 * 80, WithinAbs(25384.069, 5e-4));
-    CHECK_THAT(in_mm(found.largest.radius) - 50, WithinAbs(1.6, 1e-12));
+    CHECK_THAT(as_mm(found.largest.radius) - 50, WithinAbs(1.6, 1e-12));
     CHECK_THAT(found.largest.clock.value(), WithinRel(turn / 3, 1e-15));
-    CHECK_THAT(in_mm(found.smallest.radius) - 50, WithinAbs(0.4, 1e-12));
+    CHECK_THAT(as_mm(found.smallest.radius) - 50, WithinAbs(0.4, 1e-12));
     CHECK_THAT(found.smallest.clock.value(), WithinRel(turn * 5 / 6, 1e-15));
     CHECK(found.readings == 0);
     CHECK_FALSE(found.two_point);
     const auto section_at = [](double theta) {
-        return std::pow(in_mm(eccentric_radius(mm(51), mm(0.6), in_si<Angle>(theta))), 2) / 2;
+        return std::pow(as_mm(eccentric_radius(mm(51), mm(0.6), in_si<Angle>(theta))), 2) / 2;
     };
     CHECK_THAT(in_mm3(found.worn_volume),
                WithinRel(80 * integral(section_at, 0, turn), 1e-10)); // GSL quadrature

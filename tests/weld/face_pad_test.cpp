@@ -32,9 +32,9 @@ TEST_CASE("a face of whole layers is laid with the whole bead") {
     CHECK(pad->layers == 2);
     CHECK(pad->rings == 9);
     CHECK(pad->bead.scale == 1);
-    CHECK_THAT(in_mm(pad->extra_build), WithinAbs(0, 1e-12));
+    CHECK_THAT(as_mm(pad->extra_build), WithinAbs(0, 1e-12));
     const double path = 2 * 2 * pi * 540 * 370 / 360;
-    CHECK_THAT(in_mm(pad->path), WithinRel(path, 1e-13));
+    CHECK_THAT(as_mm(pad->path), WithinRel(path, 1e-13));
     CHECK_THAT(pad->laid.value(), WithinRel(7850e-9 * 8 * path, 1e-13));
     CHECK_THAT(pad->arc.value(), WithinRel(path / 5, 1e-13));
 }
@@ -47,9 +47,9 @@ TEST_CASE("a face between whole layers is laid with an even bead") {
     CHECK(pad->layers == 3);
     CHECK(pad->rings == 11);
     CHECK_THAT(pad->bead.scale, WithinRel(5.0 / 6, 1e-14));
-    CHECK_THAT(in_mm(pad->extra_build), WithinAbs(0, 1e-12));
+    CHECK_THAT(as_mm(pad->extra_build), WithinAbs(0, 1e-12));
     const double path = 3 * 2 * pi * 11 * (42 + 11 * 10.0 / 6) * 370 / 360;
-    CHECK_THAT(in_mm(pad->path), WithinRel(path, 1e-13));
+    CHECK_THAT(as_mm(pad->path), WithinRel(path, 1e-13));
     CHECK_THAT(pad->laid.value(), WithinRel(7850e-9 * 8 * 25 / 36 * path, 1e-13));
     CHECK_THAT(pad->arc.value(), WithinRel(path / (5 * 36.0 / 25), 1e-13));
 }
@@ -61,7 +61,7 @@ TEST_CASE("an even bead never builds less than nothing over what was asked") {
         const auto pad = pad_of(90, 150, hundredths / 100.0);
         REQUIRE(pad);
         CHECK(pad->extra_build >= Length());
-        CHECK_THAT(in_mm(pad->extra_build), WithinAbs(0, 1e-12));
+        CHECK_THAT(as_mm(pad->extra_build), WithinAbs(0, 1e-12));
     }
 }
 
@@ -73,7 +73,7 @@ TEST_CASE("a face is clamped by the fastest travel as a bore is") {
     CHECK(pad->layers == 3);
     CHECK(pad->rings == 11);
     CHECK_THAT(pad->bead.scale, WithinRel(std::sqrt(3.0) / 2, 1e-14));
-    CHECK_THAT(in_mm(pad->extra_build), WithinAbs(0.1961524, 5e-8));
+    CHECK_THAT(as_mm(pad->extra_build), WithinAbs(0.1961524, 5e-8));
     CHECK_THAT(pad->bead.travel.value(), WithinRel(mm_min(400).value(), 1e-14));
 }
 
@@ -96,7 +96,7 @@ TEST_CASE("one layer and one ring are a pad") {
     REQUIRE(pad);
     CHECK(pad->layers == 1);
     CHECK(pad->rings == 1);
-    CHECK_THAT(in_mm(pad->first_radius), WithinRel(44.2 + 2, 1e-14));
+    CHECK_THAT(as_mm(pad->first_radius), WithinRel(44.2 + 2, 1e-14));
     CHECK(pad->last_radius == pad->first_radius);
 }
 

@@ -14,7 +14,7 @@ using Catch::WithinRel;
 TEST_CASE("a groove is filled down to the skimmed bore with the whole bead") {
     const auto fill = fill_groove({mm(96), mm(4)}, mm(47.6), round_bead(mm_min(300)), steel_wire());
     CHECK_THAT(in_mm3(fill.volume), WithinAbs(480.538, 5e-4));
-    CHECK_THAT(in_mm(fill.path), WithinRel(in_mm3(fill.volume) / 8, 1e-13));
+    CHECK_THAT(as_mm(fill.path), WithinRel(in_mm3(fill.volume) / 8, 1e-13));
     CHECK_THAT(fill.laid.value(), WithinRel(7850e-9 * in_mm3(fill.volume), 1e-13));
     CHECK_THAT(fill.arc.value(), WithinRel(in_mm3(fill.volume) / 40, 1e-13));
 }

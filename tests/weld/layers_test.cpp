@@ -46,9 +46,9 @@ TEST_CASE("a layer fills the ring that its bead has the volume of") {
         INFO("radius " << r << " mm");
         const auto next = next_radius(mm(r), bead.layer_height());
         REQUIRE(next);
-        const double ring = pi * (r * r - in_mm(*next) * in_mm(*next)) * in_mm(bead.pitch);
-        CHECK_THAT(ring, WithinRel(2 * pi * r * in_mm2(bead.section), 1e-11));
-        CHECK(in_mm(*next) < r - 2); // tighter than on a plate
+        const double ring = pi * (r * r - as_mm(*next) * as_mm(*next)) * as_mm(bead.pitch);
+        CHECK_THAT(ring, WithinRel(2 * pi * r * as_mm2(bead.section), 1e-11));
+        CHECK(as_mm(*next) < r - 2); // tighter than on a plate
     }
 }
 
@@ -58,8 +58,8 @@ TEST_CASE("layers of 2 mm go from 50 to 47.958 to 45.915 mm") {
     const auto radii = layer_radii(mm(50), mm(2), 2);
     REQUIRE(radii.size() == 3);
     CHECK(radii[0] == mm(50));
-    CHECK_THAT(in_mm(radii[1]), WithinAbs(47.958315, 5e-7));
-    CHECK_THAT(in_mm(radii[2]), WithinAbs(45.914777, 5e-7));
+    CHECK_THAT(as_mm(radii[1]), WithinAbs(47.958315, 5e-7));
+    CHECK_THAT(as_mm(radii[2]), WithinAbs(45.914777, 5e-7));
 }
 
 TEST_CASE("a ring closes at twice the layer height") {
@@ -141,7 +141,7 @@ TEST_CASE("a travel over its limit leaves extra stock") {
             ++clamped;
             CHECK_THAT(laid->scale, WithinRel(std::sqrt(1 / faster), 1e-14));
             CHECK(laid->end_radius < mm(ring.target));
-            CHECK_THAT(in_mm(laid->end_radius),
+            CHECK_THAT(as_mm(laid->end_radius),
                        WithinAbs(ends_at(ring.start, 2 * laid->scale, laid->layers), 1e-9));
         }
     CHECK(clamped > 10);

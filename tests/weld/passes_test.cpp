@@ -45,16 +45,16 @@ TEST_CASE("layers are listed from the skim inwards") {
                             TorchPath::ring, steel_wire());
     REQUIRE(layers.size() == 2);
     CHECK(layers[0].radius_before == mm(50));
-    CHECK_THAT(in_mm(layers[0].radius_after), WithinAbs(47.958315, 5e-7));
+    CHECK_THAT(as_mm(layers[0].radius_after), WithinAbs(47.958315, 5e-7));
     CHECK(layers[1].radius_before == layers[0].radius_after);
-    CHECK_THAT(in_mm(layers[1].radius_after), WithinAbs(45.914777, 5e-7));
+    CHECK_THAT(as_mm(layers[1].radius_after), WithinAbs(45.914777, 5e-7));
     for (const Layer& layer : layers) {
-        const double path = 27 * 2 * pi * in_mm(layer.radius_before) * 370 / 360;
+        const double path = 27 * 2 * pi * as_mm(layer.radius_before) * 370 / 360;
         CHECK(layer.rings == 27);
-        CHECK_THAT(in_mm(layer.path), WithinRel(path, 1e-13));
+        CHECK_THAT(as_mm(layer.path), WithinRel(path, 1e-13));
         CHECK_THAT(layer.laid.value(), WithinRel(7850e-9 * 8 * path, 1e-13));
         CHECK_THAT(layer.arc.value(), WithinRel(path / 5, 1e-13));
-        CHECK_THAT(layer.torch.value(), WithinRel(5 / (2 * pi * in_mm(layer.radius_before)), 1e-13));
+        CHECK_THAT(layer.torch.value(), WithinRel(5 / (2 * pi * as_mm(layer.radius_before)), 1e-13));
     }
 }
 
@@ -64,7 +64,7 @@ TEST_CASE("a helix layer has its turns and one closing ring, with the same torch
     REQUIRE(layers.size() == 1);
     CHECK(layers[0].rings == 27);
     const double path = 27 * std::hypot(2 * pi * 50, 4.0) + 2 * pi * 50;
-    CHECK_THAT(in_mm(layers[0].path), WithinRel(path, 1e-13));
+    CHECK_THAT(as_mm(layers[0].path), WithinRel(path, 1e-13));
     CHECK_THAT(layers[0].laid.value(), WithinRel(7850e-9 * 8 * path, 1e-13));
     CHECK_THAT(layers[0].torch.value(), WithinRel(5 / (2 * pi * 50), 1e-13));
 }

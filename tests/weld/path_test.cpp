@@ -31,8 +31,8 @@ TEST_CASE("rings are counted up to the welded length") {
 
 // Section 5: a closed ring runs 10 degrees over its own start.
 TEST_CASE("a closed ring is a circle and ten degrees") {
-    CHECK_THAT(in_mm(ring_path(mm(48))), WithinRel(2 * pi * 48 * 370 / 360, 1e-14));
-    CHECK_THAT(in_mm(layer_path(TorchPath::ring, 22, mm(48), mm(5))),
+    CHECK_THAT(as_mm(ring_path(mm(48))), WithinRel(2 * pi * 48 * 370 / 360, 1e-14));
+    CHECK_THAT(as_mm(layer_path(TorchPath::ring, 22, mm(48), mm(5))),
                WithinRel(22 * 2 * pi * 48 * 370 / 360, 1e-14));
     // Rings do not know their pitch.
     CHECK(layer_path(TorchPath::ring, 22, mm(48), mm(5)) == layer_path(TorchPath::ring, 22, mm(48), mm(7)));
@@ -42,7 +42,7 @@ TEST_CASE("a closed ring is a circle and ten degrees") {
 // the last digit. Second method: the chords between 100,000 points of the helix in space, short by 2e-10 of
 // the turn.
 TEST_CASE("a helix turn is longer than its circle") {
-    const auto helix = [](int turns) { return in_mm(layer_path(TorchPath::helix, turns, mm(48), mm(5.5))); };
+    const auto helix = [](int turns) { return as_mm(layer_path(TorchPath::helix, turns, mm(48), mm(5.5))); };
     CHECK_THAT(helix(2) - helix(1), WithinAbs(301.64304, 6e-6));
     CHECK_THAT(helix(1) - 301.64304, WithinAbs(301.59289, 1.1e-5)); // the closing ring, without an overlap
     constexpr int points = 100'000;

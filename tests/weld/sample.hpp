@@ -17,11 +17,11 @@ inline Speed m_min(double value) {
     return in_si<Speed>(value / factor::minute);
 }
 
-inline double in_mm(Length length) {
+inline double as_mm(Length length) {
     return length.value() * 1e3;
 }
 
-inline double in_mm2(Area area) {
+inline double as_mm2(Area area) {
     return area.value() * 1e6;
 }
 
