@@ -19,7 +19,7 @@ void copy_good(const OwnFolder& folder, const std::string& name) {
     fs::copy_file(plugin_file("good"), folder / name);
 }
 
-constexpr fs::perms everyone_may_write = fs::perms(0757);
+constexpr fs::perms writable_by_all = fs::perms(0757);
 constexpr fs::perms like_tmp = fs::perms(01777);
 
 } // namespace
@@ -28,14 +28,14 @@ TEST_CASE("a plugin that everyone may write to is not loaded") {
     const OwnFolder folder;
     copy_good(folder, "good.family");
     CHECK(refused_loading(folder / "good.family") == "accepted");
-    fs::permissions(folder / "good.family", everyone_may_write);
+    fs::permissions(folder / "good.family", writable_by_all);
     CHECK(refused_loading(folder / "good.family") == "may be written to by everyone, so it is not loaded; "
                                                      "take that right away (chmod o-w) if you trust the "
                                                      "file");
 }
 
 TEST_CASE("a plugin in a folder that everyone may write to is not loaded") {
-    for (const fs::perms rights : {everyone_may_write, like_tmp}) {
+    for (const fs::perms rights : {writable_by_all, like_tmp}) {
         const OwnFolder folder;
         copy_good(folder, "open/good.family");
         fs::permissions(folder / "open", rights);
@@ -48,7 +48,7 @@ TEST_CASE("a plugin in a folder that everyone may write to is not loaded") {
 TEST_CASE("a link in a safe folder does not hide where the file is") {
     const OwnFolder folder;
     copy_good(folder, "open/good.family");
-    fs::permissions(folder / "open", everyone_may_write);
+    fs::permissions(folder / "open", writable_by_all);
     fs::create_directory(folder / "safe");
     fs::create_symlink(folder / "open/good.family", folder / "safe/good.family");
     CHECK(refusal(Origin::table, [&] { load_plugin(folder / "safe/good.family"); }) ==
@@ -74,7 +74,7 @@ TEST_CASE("a folder that cannot be trusted or searched is told, and the others a
     const OwnFolder folder;
     folder.put("open/a.family", "x");
     folder.put("safe/b.family", "x");
-    fs::permissions(folder / "open", everyone_may_write);
+    fs::permissions(folder / "open", writable_by_all);
     const PluginSearch found =
         find_plugins({folder / "open", folder / "nowhere", folder / "safe/b.family", folder / "safe"});
     CHECK(found.files == std::vector<std::string>{folder / "safe/b.family"});

@@ -50,7 +50,7 @@ inline double as_mm2(Area area) {
     return area.value() * 1e6;
 }
 
-inline double in_mm3(Volume volume) {
+inline double as_mm3(Volume volume) {
     return volume.value() * 1e9;
 }
 

@@ -82,19 +82,19 @@ TEST_CASE("worn volume with 1, 2 and 5 stations is the quadrature of the surface
         for (const std::size_t readings : {3u, 8u, 13u}) {
             INFO(stations << " stations of " << readings);
             const auto worn = random_stations(stations, readings, 10 * stations + readings);
-            CHECK_THAT(in_mm3(worn_volume(worn, mm(100))), WithinRel(volume_by_quadrature(worn, 100), 1e-10));
+            CHECK_THAT(as_mm3(worn_volume(worn, mm(100))), WithinRel(volume_by_quadrature(worn, 100), 1e-10));
         }
 }
 
 TEST_CASE("stations on both faces leave nothing beyond them") {
     const std::vector<Station> worn = {round(0, 46), round(40, 47), round(100, 46.5)};
-    CHECK_THAT(in_mm3(worn_volume(worn, mm(100))), WithinRel(volume_by_quadrature(worn, 100), 1e-10));
+    CHECK_THAT(as_mm3(worn_volume(worn, mm(100))), WithinRel(volume_by_quadrature(worn, 100), 1e-10));
 }
 
 // Closed form pi L/3 (R1^2 + R1 R2 + R2^2): 51.5 to 50.6 mm over 60 mm holds 20012.5735 mm3 over a target of
 // 50 mm.
 TEST_CASE("two round stations at the faces are the frustum of a cone") {
-    const double found = in_mm3(worn_volume({round(0, 51.5), round(60, 50.6)}, mm(60)));
+    const double found = as_mm3(worn_volume({round(0, 51.5), round(60, 50.6)}, mm(60)));
     CHECK_THAT(found, WithinRel(pi * 20 * (51.5 * 51.5 + 51.5 * 50.6 + 50.6 * 50.6), 1e-13));
     CHECK_THAT(found - pi * 2500 * 60, WithinAbs(20012.5735, 5e-5));
     const auto section_at = [](double z) { return pi * std::pow(51.5 - 0.9 * z / 60, 2); };
@@ -119,7 +119,7 @@ TEST_CASE("round stations in a barrel fall short of it by the sagitta of their c
         const double h = 60.0 / spans;
         const double mean_radius = 50.3 + 0.9 * 2 / 3;
         const double short_by = 2 * pi * mean_radius * 60 * h * h * (8 * 0.9 / 3600) / 12;
-        CHECK_THAT(exact - in_mm3(worn_volume(stations, mm(60))), WithinRel(short_by, 0.01));
+        CHECK_THAT(exact - as_mm3(worn_volume(stations, mm(60))), WithinRel(short_by, 0.01));
     }
 }
 
@@ -127,7 +127,7 @@ TEST_CASE("round stations in a barrel fall short of it by the sagitta of their c
 // thickest 1.6, thinnest 0.4 mm.
 TEST_CASE("one diameter with an offset is an eccentric cylinder") {
     const Survey found = survey(WornDiameter{mm(102), mm(0.6), in_si<Angle>(turn / 3)}, mm(80));
-    CHECK_THAT(in_mm3(found.worn_volume) - pi * 2500 * 80, WithinAbs(25384.069, 5e-4));
+    CHECK_THAT(as_mm3(found.worn_volume) - pi * 2500 * 80, WithinAbs(25384.069, 5e-4));
     CHECK_THAT(as_mm(found.largest.radius) - 50, WithinAbs(1.6, 1e-12));
     CHECK_THAT(found.largest.clock.value(), WithinRel(turn / 3, 1e-15));
     CHECK_THAT(as_mm(found.smallest.radius) - 50, WithinAbs(0.4, 1e-12));
@@ -137,7 +137,7 @@ TEST_CASE("one diameter with an offset is an eccentric cylinder") {
     const auto section_at = [](double theta) {
         return std::pow(as_mm(eccentric_radius(mm(51), mm(0.6), in_si<Angle>(theta))), 2) / 2;
     };
-    CHECK_THAT(in_mm3(found.worn_volume),
+    CHECK_THAT(as_mm3(found.worn_volume),
                WithinRel(80 * integral(section_at, 0, turn), 1e-10)); // GSL quadrature
 }
 
@@ -180,5 +180,5 @@ TEST_CASE("a survey of two-point diameters says so and counts both ends") {
     const Survey found = survey(worn, mm(100));
     CHECK(found.readings == 8);
     CHECK(found.two_point);
-    CHECK_THAT(in_mm3(found.worn_volume), WithinRel(pi * 46 * 46 * 100, 1e-13));
+    CHECK_THAT(as_mm3(found.worn_volume), WithinRel(pi * 46 * 46 * 100, 1e-13));
 }

@@ -17,7 +17,7 @@ Current amps(double value) {
     return in_si<Current>(value);
 }
 
-double in_m_min(Speed speed) {
+double as_m_min(Speed speed) {
     return speed.value() * factor::minute;
 }
 
@@ -76,7 +76,7 @@ TEST_CASE("the melting curve gives the wire feed of a current") {
     for (const Row& row :
          {Row{150, 15, 3.7125}, Row{200, 15, 5.4}, Row{250, 15, 7.3125}, Row{300, 18, 10.26}}) {
         INFO(row.current << " A, " << row.stick_out << " mm");
-        CHECK_THAT(in_m_min(wire_feed_of(amps(row.current), mm(row.stick_out), norrish)),
+        CHECK_THAT(as_m_min(wire_feed_of(amps(row.current), mm(row.stick_out), norrish)),
                    WithinRel(row.feed, 1e-13));
         CHECK_THAT(current_of(m_min(row.feed), mm(row.stick_out), norrish).value(),
                    WithinRel(row.current, 1e-13));
