@@ -73,4 +73,5 @@ TEST_CASE("the public door plans a job made by hand, and names its faults by the
     } catch (const Faulty& faulty) {
         CHECK(faulty.faults().front().place.path == "procedures." + job.procedures[0].name + ".filler");
     }
+    CHECK_THROWS_AS(plan(Job(), ready_shop()), Faulty);
 }

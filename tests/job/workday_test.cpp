@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/job/read_workday.hpp>
+#include <ringfill/job/own_fields.hpp>
 
 using namespace ringfill;
 

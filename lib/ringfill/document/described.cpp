@@ -63,4 +63,51 @@ bool FieldOf<std::vector<std::pair<std::string, double>>>::fill(
     return entry.find(field) != nullptr;
 }
 
+Value FieldOf<std::string>::give(const Field&, const std::string& text) {
+    return text.empty() ? Value() : Value(text);
+}
+
+Value FieldOf<bool>::give(const Field& field, bool flag) {
+    return field.kind == Kind::flag ? Value(flag) : word_value(field, flag ? 1 : 0);
+}
+
+Value FieldOf<int>::give(const Field&, int count) {
+    return static_cast<double>(count);
+}
+
+Value FieldOf<double>::give(const Field&, double number) {
+    return number;
+}
+
+Value FieldOf<std::vector<std::string>>::give(const Field&, const std::vector<std::string>& texts) {
+    Value::List list(texts.begin(), texts.end());
+    return list.empty() ? Value() : Value(std::move(list));
+}
+
+Value FieldOf<std::vector<std::pair<std::string, double>>>::give(
+    const Field&, const std::vector<std::pair<std::string, double>>& numbers) {
+    Value::Object object;
+    for (const auto& [name, number] : numbers)
+        object.push_back({name, number});
+    return object.empty() ? Value() : Value(std::move(object));
+}
+
+Value word_value(const Field& field, std::size_t place) {
+    return place < field.words.size() ? field.words[place] : std::string_view();
+}
+
+Value record_value(const Record& record, const void* row) {
+    Value::Object object;
+    object.reserve(record.fields.size());
+    for (const Field& field : record.fields) {
+        // What no member keeps says the same in every document: its format.
+        Value value = field.give                ? field.give(field, row)
+                      : field.words.size() == 1 ? Value(field.words.front())
+                                                : Value();
+        if (!is_absent(value))
+            object.push_back({std::string(field.name), std::move(value)});
+    }
+    return object;
+}
+
 } // namespace ringfill

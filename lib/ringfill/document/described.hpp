@@ -69,6 +69,16 @@ bool fill_member(const Entry& entry, const Field& field, void* row) {
     }
 }
 
+template <auto Member>
+Value give_member(const Field& field, const void* row) {
+    using Whose = Filled<decltype(Member)>;
+    return FieldOf<typename Whose::Type>::give(field, static_cast<const typename Whose::Row*>(row)->*Member);
+}
+
+/// The row that a function gives a field of.
+template <class R>
+R given_row(Value (*)(const R&));
+
 /// A field in the making: what most fields have stands in field(), the rest is said behind it.
 struct MadeField {
     Field made;
@@ -119,6 +129,22 @@ struct MadeField {
         next.made.shape = shape;
         return next;
     }
+    /// What a field that has a reader of its own gives: by a Value(const Row&).
+    template <auto Function>
+    constexpr MadeField given_by() const {
+        using Row = decltype(given_row(Function));
+        MadeField next = *this;
+        next.made.give = [](const Field&, const void* row) {
+            return Function(*static_cast<const Row*>(row));
+        };
+        return next;
+    }
+    /// The most decimals of a number that is kept as it is written.
+    constexpr MadeField decimals(int most) const {
+        MadeField next = *this;
+        next.made.decimals = most;
+        return next;
+    }
     /// SI units in a unit of a figure of a table, where the field's name does not say it.
     constexpr MadeField times(double factor) const {
         MadeField next = *this;
@@ -146,6 +172,8 @@ constexpr MadeField field(std::string_view name, Allowed allowed, std::string_vi
             made.shape = How::shape;
         if constexpr (requires { How::complete(made); })
             How::complete(made);
+        if constexpr (requires(const Field& f, const typename Whose::Type& value) { How::give(f, value); })
+            made.give = &give_member<Member>;
     }
     if (!allowed.words.empty() && (made.kind == Kind::text || made.kind == Kind::flag))
         made.kind = Kind::word;

@@ -6,6 +6,7 @@
 #include <fmt/ranges.h>
 
 #include <ringfill/fault/nearest.hpp>
+#include <ringfill/fault/printable.hpp>
 
 namespace ringfill {
 
@@ -81,7 +82,16 @@ Spot Entry::spot_of(const Field& field, std::size_t index) const {
     return {.entry = this, .field = field.name, .index = index};
 }
 
+void Entry::refuse_shown(std::string path, std::string shown, std::string reason, std::string remedy) const {
+    if (reading_->faults.size() < most_faults)
+        reading_->faults.push_back(
+            fault_at_path(std::move(path), std::move(shown), std::move(reason), std::move(remedy)));
+}
+
 void Entry::refuse(const Value& value, std::string path, std::string reason, std::string remedy) const {
+    if (reading_->by_hand)
+        return refuse_shown(std::move(path), value.text() ? in_quotes(*value.text()) : std::string(),
+                            std::move(reason), std::move(remedy));
     const bool speaks = value.text() || value.number();
     const std::string shown = speaks ? as_written(reading_->document, value) : std::string();
     if (reading_->faults.size() < most_faults)
@@ -103,6 +113,8 @@ void Entry::refuse(std::string_view name, std::string reason, std::string remedy
 }
 
 void Entry::assume(const Field& field) const {
+    if (reading_->by_hand) // nothing is filled in there
+        return refuse_shown(path_of(field.name), {}, "is missing", fmt::format("write {}", field.sample));
     reading_->assumed.push_back(
         {path_of(field.name), std::string(field.fallback), std::string(field.fallback_source)});
 }

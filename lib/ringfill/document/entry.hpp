@@ -25,6 +25,7 @@ struct Reading {
     std::vector<Fault> faults = {};
     std::vector<Assumed> assumed = {};
     double bare_length = 0; ///< metres that a bare number of a length means; 0: lengths need their unit
+    bool by_hand = false;   ///< no text: the values were made from rows (document/described.hpp)
     const Bibliography* sources = nullptr; ///< that the figures of a table may name
 };
 
@@ -116,6 +117,8 @@ class Entry {
 
     /// Notes a fault at a value.
     void refuse(const Value& value, std::string path, std::string reason, std::string remedy) const;
+    /// The same at no value: `shown` stands for it.
+    void refuse_shown(std::string path, std::string shown, std::string reason, std::string remedy) const;
     /// Notes a fault at this object.
     void refuse(std::string reason, std::string remedy) const;
     /// Notes a fault at a member, or at this object when the member is absent.

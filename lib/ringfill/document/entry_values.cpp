@@ -94,8 +94,11 @@ std::optional<double> Entry::number_in(const Value& value, const Field& wanted, 
         return std::nullopt;
     }
     if (!in_span(*value.number(), wanted.span)) {
-        refuse(value, spot.path(), "is out of range",
-               fmt::format("write a number {}", span_in_words(wanted.span, "")));
+        const std::string remedy = fmt::format("write a number {}", span_in_words(wanted.span, ""));
+        if (reading_->by_hand)
+            refuse_shown(spot.path(), fmt::format("{:.9g}", *value.number()), "is out of range", remedy);
+        else
+            refuse(value, spot.path(), "is out of range", remedy);
         return std::nullopt;
     }
     return *value.number();

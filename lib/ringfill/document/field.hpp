@@ -9,6 +9,7 @@ namespace ringfill {
 class Entry;
 struct Field;
 struct Record;
+struct Value;
 
 /// What a field holds. A quantity is a text with its unit; only a length may be a bare number, in the job's
 /// units.
@@ -52,6 +53,9 @@ struct Span {
 /// Reads a field of an entry into its member of a row; whether the member got a value.
 using Fill = bool (*)(const Entry& entry, const Field& field, void* row);
 
+/// The member of a row as a value to be read again: quantities as numbers in SI; null when it is absent.
+using Give = Value (*)(const Field& field, const void* row);
+
 /// One field of a document, described once for the reader, the starter job, the help and the schema.
 /// Described with its member by field() (document/described.hpp), it also fills it.
 struct Field {
@@ -69,10 +73,14 @@ struct Field {
     const Record* record = nullptr;               ///< of an object
     std::size_t least = 0;                        ///< of a list
     std::size_t most = 0;
+    int decimals = 0;          ///< of a number that is kept exactly as it is written
     Fill fill = nullptr;       ///< null: the record's reader does it by hand
+    Give give = nullptr;       ///< null: the row keeps nothing of it
     const void* row = nullptr; ///< stands for the type of the row that has the member
     double factor = 1;         ///< of a figure in a table: SI = figure × factor + zero
     double zero = 0;
+
+    bool has_word(std::string_view word) const;
 };
 
 /// The fields of one object.

@@ -15,45 +15,63 @@ namespace ringfill {
 template <class Row>
 inline constexpr char row_tag = 0;
 
-/// How a member of some type is read from a field: its kind and shape, and fill(). Here: an object that fills
-/// a row of its own.
+/// A row as an object with a member for each field that it gives something for, to be read again by the same
+/// description: quantities are numbers in SI.
+Value record_value(const Record& record, const void* row);
+
+/// One of a field's words; empty, which is none of them, when there are not so many.
+Value word_value(const Field& field, std::size_t place);
+
+inline bool is_absent(const Value& value) {
+    return std::holds_alternative<std::nullptr_t>(value.held);
+}
+
+/// How a member of some type is read from a field: its kind and shape, and fill(); give() is the way back.
+/// Here: an object that fills a row of its own.
 template <class T>
 struct FieldOf {
     static constexpr Kind kind = Kind::object;
     static bool fill(const Entry& entry, const Field& field, T& to);
+    static Value give(const Field& field, const T& row) { return record_value(*field.record, &row); }
 };
 
 template <>
 struct FieldOf<std::string> {
     static constexpr Kind kind = Kind::text;
     static bool fill(const Entry& entry, const Field& field, std::string& to);
+    static Value give(const Field& field, const std::string& text);
 };
 template <>
 struct FieldOf<bool> {
     static constexpr Kind kind = Kind::flag;
     static bool fill(const Entry& entry, const Field& field, bool& to);
+    static Value give(const Field& field, bool flag);
 };
 template <>
 struct FieldOf<int> {
     static constexpr Kind kind = Kind::count;
     static bool fill(const Entry& entry, const Field& field, int& to);
+    static Value give(const Field& field, int count);
 };
 template <>
 struct FieldOf<double> {
     static constexpr Kind kind = Kind::number;
     static bool fill(const Entry& entry, const Field& field, double& to);
+    static Value give(const Field& field, double number);
 };
 template <>
 struct FieldOf<std::vector<std::string>> {
     static constexpr Kind kind = Kind::text;
     static constexpr Shape shape = Shape::list;
     static bool fill(const Entry& entry, const Field& field, std::vector<std::string>& to);
+    static Value give(const Field& field, const std::vector<std::string>& texts);
 };
 template <>
 struct FieldOf<std::vector<std::pair<std::string, double>>> {
     static constexpr Kind kind = Kind::number;
     static constexpr Shape shape = Shape::named;
     static bool fill(const Entry& entry, const Field& field, std::vector<std::pair<std::string, double>>& to);
+    static Value give(const Field& field, const std::vector<std::pair<std::string, double>>& numbers);
 };
 
 template <class T>
@@ -66,6 +84,9 @@ struct FieldOf<T> {
             to = static_cast<T>(*word);
         return word.has_value();
     }
+    static Value give(const Field& field, T value) {
+        return word_value(field, static_cast<std::size_t>(value));
+    }
 };
 
 template <class T>
@@ -76,6 +97,15 @@ struct FieldOf<std::optional<T>> : FieldOf<T> {
         if (read)
             to = std::move(value);
         return read;
+    }
+    static Value give(const Field& field, const std::optional<T>& value) requires requires {
+        FieldOf<T>::give(field, *value);
+    }
+    {
+        if (!value)
+            return {};
+        Value given = FieldOf<T>::give(field, *value);
+        return is_absent(given) && field.shape == Shape::list ? Value(Value::List()) : given;
     }
 };
 
@@ -139,6 +169,19 @@ struct FieldOf<std::vector<Row>> {
             else
                 rows.push_back(read_named<Row>(one));
         return entry.find(field) != nullptr;
+    }
+    static Value give(const Field& field, const std::vector<Row>& rows) {
+        Value::List list;
+        Value::Object named;
+        for (const Row& row : rows)
+            if constexpr (requires { Member{row.name, Value()}; })
+                field.shape == Shape::named ? named.push_back({row.name, record_value(*field.record, &row)})
+                                            : list.push_back(record_value(*field.record, &row));
+            else
+                list.push_back(record_value(*field.record, &row));
+        return rows.empty()                  ? Value()
+               : field.shape == Shape::named ? Value(std::move(named))
+                                             : Value(std::move(list));
     }
 };
 

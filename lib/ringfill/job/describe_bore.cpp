@@ -1,6 +1,13 @@
+#include <algorithm>
 #include <array>
 
+#include <fmt/format.h>
+
+#include <ringfill/fault/nearest.hpp>
+#include <ringfill/fault/printable.hpp>
 #include <ringfill/job/description.hpp>
+#include <ringfill/job/field_rules.hpp>
+#include <ringfill/job/own_fields.hpp>
 #include <ringfill/job/spans.hpp>
 
 namespace ringfill {
@@ -12,232 +19,207 @@ constexpr std::array axes = {"horizontal"sv, "vertical"sv};
 constexpr std::array no_skim = {"none"sv};
 constexpr std::array other_ends = {"open"sv, "fitting"sv, "blind"sv};
 
-constexpr std::array attached_fields = {
-    Field{.name = "thickness",
-          .kind = Kind::length,
-          .required = true,
-          .span = spans::plate,
-          .help = "thickness of the plate",
-          .sample = R"("25 mm")"},
+/// A plate on the boss, of which the job keeps the thickness alone.
+struct Plate {
+    Length thickness;
 };
 
-constexpr std::array face_fields = {
-    Field{.name = "inner",
-          .kind = Kind::length,
-          .required = true,
-          .span = spans::size,
-          .help = "inner diameter of the pad",
-          .sample = R"("90 mm")"},
-    Field{.name = "outer",
-          .kind = Kind::length,
-          .required = true,
-          .span = spans::size,
-          .help = "outer diameter of the pad",
-          .sample = R"("150 mm")"},
-    Field{.name = "build",
-          .kind = Kind::length,
-          .required = true,
-          .span = spans::size,
-          .help = "how far the finished face stands over the worn one",
-          .sample = R"("2 mm")"},
+constexpr Field attached_fields[] = {
+    field<&Plate::thickness>("thickness", spans::plate, "thickness of the plate", R"("25 mm")").required(),
+};
+constexpr Field face_fields[] = {
+    field<&Face::inner>("inner", spans::size, "inner diameter of the pad", R"("90 mm")").required(),
+    field<&Face::outer>("outer", spans::size, "outer diameter of the pad", R"("150 mm")").required(),
+    field<&Face::build>("build", spans::size, "how far the finished face stands over the worn one",
+                        R"("2 mm")")
+        .required(),
 };
 
-constexpr std::array groove_fields = {
-    Field{.name = "diameter",
-          .kind = Kind::length,
-          .required = true,
-          .span = spans::size,
-          .help = "diameter of the groove's floor",
-          .sample = R"("96 mm")"},
-    Field{.name = "width",
-          .kind = Kind::length,
-          .required = true,
-          .span = spans::size,
-          .help = "width along the bore",
-          .sample = R"("4 mm")"},
+constexpr Field groove_fields[] = {
+    field<&Groove::diameter>("diameter", spans::size, "diameter of the groove's floor", R"("96 mm")")
+        .required(),
+    field<&Groove::width>("width", spans::size, "width along the bore", R"("4 mm")").required(),
 };
 
-constexpr std::array hole_fields = {
-    Field{.name = "diameter",
-          .kind = Kind::length,
-          .required = true,
-          .span = spans::size,
-          .help = "diameter of the hole",
-          .sample = R"("10 mm")"},
-    Field{.name = "depth",
-          .kind = Kind::length,
-          .required = true,
-          .span = spans::distance,
-          .help = "depth of its centre from the near face",
-          .sample = R"("50 mm")"},
-    Field{.name = "clock",
-          .kind = Kind::angle,
-          .required = true,
-          .span = spans::turn,
-          .help = "its clock position, from 12 o'clock",
-          .sample = R"("90 deg")"},
-    Field{.name = "other_end",
-          .kind = Kind::word,
-          .help = "what is at its other end",
-          .sample = R"("open")",
-          .words = other_ends},
+constexpr Field hole_fields[] = {
+    field<&Hole::diameter>("diameter", spans::size, "diameter of the hole", R"("10 mm")").required(),
+    field<&Hole::depth>("depth", spans::distance, "depth of its centre from the near face", R"("50 mm")")
+        .required(),
+    field<&Hole::clock>("clock", spans::turn, "its clock position, from 12 o'clock", R"("90 deg")")
+        .required(),
+    field<&Hole::other_end>("other_end", other_ends, "what is at its other end", R"("open")"),
 };
 
-constexpr std::array bore_fields = {
-    Field{.name = "name",
-          .kind = Kind::text,
-          .required = true,
-          .span = spans::name,
-          .help = "what the bore is called on site; no two alike",
-          .sample = R"("arm root")"},
-    Field{.name = "count",
-          .kind = Kind::count,
-          .span = spans::count,
-          .help = "how many bores alike; 1 when left out",
-          .sample = "1"},
-    Field{.name = "line",
-          .kind = Kind::text,
-          .span = spans::name,
-          .help = "bores with the same line are bored in one set-up of the bar",
-          .sample = R"("root")"},
-    Field{.name = "axis",
-          .kind = Kind::word,
-          .fallback = "horizontal",
-          .fallback_source = "practice",
-          .help = "how the bore lies; with a horizontal axis every turn passes overhead",
-          .sample = R"("horizontal")",
-          .words = axes},
-    Field{.name = "base",
-          .kind = Kind::text,
-          .required = true,
-          .span = spans::name,
-          .help = "the metal of the boss, family/grade; \"unknown\" when nobody can name it",
-          .sample = R"("steel/C45")"},
-    Field{.name = "composition",
-          .kind = Kind::number,
-          .shape = Shape::named,
-          .span = spans::percent,
-          .help = "percent by mass from the mill certificate; each element takes the place of the table's",
-          .sample = R"({ "C": 0.46, "Mn": 0.68 })"},
-    Field{.name = "magnetic",
-          .kind = Kind::flag,
-          .help = "whether a magnet holds on the boss; try it before any heat when the metal is unknown",
-          .sample = "true"},
-    Field{.name = "finish_diameter",
-          .kind = Kind::length,
-          .required = true,
-          .span = spans::size,
-          .help = "the diameter the bore will be finished to",
-          .sample = R"("90 mm")"},
-    Field{.name = "size_class",
-          .kind = Kind::text,
-          .span = spans::name,
-          .help = "the ISO 286 tolerance of the finished bore",
-          .sample = R"("H9")"},
-    Field{.name = "size_limits",
-          .kind = Kind::length,
-          .shape = Shape::list,
-          .span = spans::size,
-          .help = "instead of size_class: smallest and largest diameter of the finished bore",
-          .sample = R"(["90.000 mm", "90.087 mm"])",
-          .least = 2,
-          .most = 2},
-    Field{.name = "length",
-          .kind = Kind::length,
-          .required = true,
-          .span = spans::size,
-          .help = "finished length between the faces",
-          .sample = R"("100 mm")"},
-    Field{.name = "boss_diameter",
-          .kind = Kind::length,
-          .span = spans::size,
-          .help = "outside diameter of the boss; without it no wall, no boss mass and no heat balance",
-          .sample = R"("180 mm")",
-          .starts = true},
-    Field{.name = "attached",
-          .kind = Kind::object,
-          .shape = Shape::list,
-          .help = "plates on the boss that carry heat off",
-          .sample = R"([{ "thickness": "25 mm" }])",
-          .record = &attached_record,
-          .least = 1,
-          .most = 100},
-    Field{.name = "carry_off",
-          .kind = Kind::conductance,
-          .span = spans::carry_off,
-          .help = "heat carried off into the machine, if known; overrules the plates",
-          .sample = R"("2 W/K")"},
-    Field{.name = "heat_wall",
-          .kind = Kind::length,
-          .span = spans::plate,
-          .help = "the thickness that governs preheat, if not the wall after the skim",
-          .sample = R"("43 mm")"},
-    Field{.name = "worn",
-          .kind = Kind::object,
-          .required = true,
-          .help = "the worn surface, as measured",
-          .sample = R"({ "diameter": "93.4 mm", "offset": "0.4 mm" })",
-          .record = &worn_record},
-    Field{.name = "skim",
-          .kind = Kind::length,
-          .span = spans::distance,
-          .fallback = "0.5 mm",
-          .fallback_source = "practice",
-          .help = "clean-up cut before welding, per side, past the deepest wear; \"none\" welds on the "
-                  "surface as it is",
-          .sample = R"("0.5 mm")",
-          .words = no_skim},
-    Field{.name = "stock",
-          .kind = Kind::length,
-          .span = spans::distance,
-          .fallback = "2 mm",
-          .fallback_source = "practice",
-          .help = "weld metal left for the boring bar, per side",
-          .sample = R"("2 mm")"},
-    Field{.name = "overhang",
-          .kind = Kind::length,
-          .span = spans::distance,
-          .fallback = "3 mm",
-          .fallback_source = "practice",
-          .help = "how far the weld runs past each face",
-          .sample = R"("3 mm")"},
-    Field{.name = "procedure",
-          .kind = Kind::text,
-          .span = spans::name,
-          .help = "which of the procedures; may be left out when there is only one",
-          .sample = R"("main")"},
-    Field{.name = "faces",
-          .kind = Kind::object,
-          .shape = Shape::list,
-          .help = "worn boss faces to build up",
-          .sample = R"([{ "inner": "90 mm", "outer": "150 mm", "build": "2 mm" }])",
-          .record = &face_record,
-          .least = 1,
-          .most = 20},
-    Field{.name = "grooves",
-          .kind = Kind::object,
-          .shape = Shape::list,
-          .help = "ring grooves, filled before the bore is welded",
-          .sample = R"([{ "diameter": "96 mm", "width": "4 mm" }])",
-          .record = &groove_record,
-          .least = 1,
-          .most = 100},
-    Field{.name = "holes",
-          .kind = Kind::object,
-          .shape = Shape::list,
-          .help = "holes into the bore, plugged before welding",
-          .sample = R"([{ "diameter": "10 mm", "depth": "50 mm", "clock": "90 deg", "other_end": "open" }])",
-          .record = &hole_record,
-          .least = 1,
-          .most = 100},
+void read_attached(WornBore& bore, const Entry& entry, const Field& field) {
+    for (const Entry& plate : entry.objects(field))
+        bore.attached.push_back(read_record<Plate>(plate).thickness);
+}
+
+Value give_attached(const WornBore& bore) {
+    Value::List plates;
+    for (const Length& thickness : bore.attached) {
+        const Plate plate{thickness};
+        plates.push_back(record_value(attached_record, &plate));
+    }
+    return plates.empty() ? Value() : Value(std::move(plates));
+}
+
+void check_face(Face& face, const Entry& entry) {
+    if (entry.is_read("inner") && entry.is_read("outer") && face.inner >= face.outer)
+        entry.refuse("outer", "is not larger than the inner diameter", "swap the two or measure again");
+}
+
+void check_grooves_and_holes(const WornBore& bore, const Entry& entry) {
+    const auto grooves = entry.objects_again("grooves");
+    for (std::size_t i = 0; i < bore.grooves.size(); ++i)
+        if (bore.grooves[i].width > bore.length)
+            grooves[i].refuse("width", "is wider than the bore is long", "measure it along the bore");
+    const auto holes = entry.objects_again("holes");
+    for (std::size_t i = 0; i < bore.holes.size(); ++i) {
+        if (bore.holes[i].depth > bore.length)
+            holes[i].refuse("depth", "lies outside the bore", "measure the depth from the near face");
+        if (bore.holes[i].diameter > bore.length)
+            holes[i].refuse("diameter", "is wider than the bore is long", "measure the hole again");
+    }
+}
+
+/// Inch sizes and fractions may differ from a limit in their last digit [m].
+const Length rounding = in_si<Length>(1e-9);
+
+/// The finish diameter lies between the smallest and the largest size.
+void check_size_limits(const WornBore& bore, const Entry& entry) {
+    if (entry.has("size_limits") && entry.has("size_class"))
+        entry.refuse("size_limits", "stands beside size_class", "give the limits in one of the two ways");
+    if (!entry.is_read("size_limits"))
+        return;
+    const auto& [smallest, largest] = *bore.size_limits;
+    if (smallest > largest)
+        entry.refuse("size_limits", "has its smaller size last", "swap the two");
+    else if (entry.is_read("finish_diameter") &&
+             (bore.finish_diameter < smallest - rounding || bore.finish_diameter > largest + rounding))
+        entry.refuse("size_limits", "does not hold the finish diameter",
+                     "write the smallest and the largest size around finish_diameter");
+}
+
+void check_composition(const WornBore& bore, const Entry& entry) {
+    const auto& known = element_symbols();
+    double sum = 0;
+    for (const auto& [element, percent] : bore.composition) {
+        sum += percent;
+        if (std::find(known.begin(), known.end(), element) == known.end())
+            entry.refuse("composition",
+                         fmt::format("names {}, which is no symbol of an element", in_quotes(element)),
+                         suggest(element, known));
+    }
+    if (sum > 100)
+        entry.refuse("composition", "adds up to more than 100 %",
+                     "write percent by mass as the certificate prints it");
+}
+
+void check_bore(WornBore& bore, const Entry& entry) {
+    if (bore.base == "unknown")
+        bore.base = "steel/unknown"; // until a magnet says otherwise
+    check_composition(bore, entry);
+    check_size_limits(bore, entry);
+    if (entry.is_read("length"))
+        check_grooves_and_holes(bore, entry);
+    if (!entry.is_read("finish_diameter"))
+        return;
+    if (bore.boss_diameter && *bore.boss_diameter <= bore.finish_diameter)
+        entry.refuse("boss_diameter", "is not larger than the finish diameter",
+                     "measure the outside diameter of the boss");
+    if (entry.is_read("stock") && bore.stock >= bore.finish_diameter / 2.0)
+        entry.refuse("stock", "leaves no bore to weld to",
+                     "write the stock per side, less than the finish radius");
+}
+
+constexpr Field bore_fields[] = {
+    field<&WornBore::name>("name", spans::name, "what the bore is called on site; no two alike",
+                           R"("arm root")")
+        .required(),
+    field<&WornBore::count>("count", spans::count, "how many bores alike; 1 when left out", "1"),
+    field<&WornBore::line>("line", spans::name, "bores with the same line are bored in one set-up of the bar",
+                           R"("root")"),
+    field<&WornBore::axis>("axis", axes,
+                           "how the bore lies; with a horizontal axis every turn passes overhead",
+                           R"("horizontal")")
+        .fallback("horizontal", "practice"),
+    field<&WornBore::base>("base", spans::name,
+                           "the metal of the boss, family/grade; \"unknown\" when nobody can name it",
+                           R"("steel/C45")")
+        .required(),
+    field<&WornBore::composition>(
+        "composition", spans::percent,
+        "percent by mass from the mill certificate; each element takes the place of the table's",
+        R"({ "C": 0.46, "Mn": 0.68 })"),
+    field<&WornBore::magnetic>(
+        "magnetic", "whether a magnet holds on the boss; try it before any heat when the metal is unknown",
+        "true"),
+    field<&WornBore::finish_diameter>("finish_diameter", spans::size,
+                                      "the diameter the bore will be finished to", R"("90 mm")")
+        .required(),
+    field<&WornBore::size_class>("size_class", spans::name, "the ISO 286 tolerance of the finished bore",
+                                 R"("H9")"),
+    field<&WornBore::size_limits>("size_limits", spans::size,
+                                  "instead of size_class: smallest and largest diameter of the finished bore",
+                                  R"(["90.000 mm", "90.087 mm"])"),
+    field<&WornBore::length>("length", spans::size, "finished length between the faces", R"("100 mm")")
+        .required(),
+    field<&WornBore::boss_diameter>(
+        "boss_diameter", spans::size,
+        "outside diameter of the boss; without it no wall, no boss mass and no heat balance", R"("180 mm")")
+        .starts(),
+    field<&read_attached>("attached", attached_record, "plates on the boss that carry heat off",
+                          R"([{ "thickness": "25 mm" }])")
+        .holds(Kind::object)
+        .list(1, 100)
+        .given_by<give_attached>(),
+    field<&WornBore::carry_off>("carry_off", spans::carry_off,
+                                "heat carried off into the machine, if known; overrules the plates",
+                                R"("2 W/K")"),
+    field<&WornBore::heat_wall>("heat_wall", spans::plate,
+                                "the thickness that governs preheat, if not the wall after the skim",
+                                R"("43 mm")"),
+    field<&read_worn>("worn", worn_record, "the worn surface, as measured",
+                      R"({ "diameter": "93.4 mm", "offset": "0.4 mm" })")
+        .holds(Kind::object)
+        .given_by<give_worn>()
+        .required(),
+    field<&WornBore::skim>("skim", spans::distance,
+                           "clean-up cut before welding, per side, past the deepest wear; \"none\" welds on "
+                           "the surface as it is",
+                           R"("0.5 mm")")
+        .or_words(no_skim)
+        .fallback("0.5 mm", "practice"),
+    field<&WornBore::stock>("stock", spans::distance, "weld metal left for the boring bar, per side",
+                            R"("2 mm")")
+        .fallback("2 mm", "practice"),
+    field<&WornBore::overhang>("overhang", spans::distance, "how far the weld runs past each face",
+                               R"("3 mm")")
+        .fallback("3 mm", "practice"),
+    field<&WornBore::procedure>("procedure", spans::name,
+                                "which of the procedures; may be left out when there is only one",
+                                R"("main")"),
+    field<&WornBore::faces>("faces", face_record, "worn boss faces to build up",
+                            R"([{ "inner": "90 mm", "outer": "150 mm", "build": "2 mm" }])")
+        .list(1, 20),
+    field<&WornBore::grooves>("grooves", groove_record, "ring grooves, filled before the bore is welded",
+                              R"([{ "diameter": "96 mm", "width": "4 mm" }])")
+        .list(1, 100),
+    field<&WornBore::holes>(
+        "holes", hole_record, "holes into the bore, plugged before welding",
+        R"([{ "diameter": "10 mm", "depth": "50 mm", "clock": "90 deg", "other_end": "open" }])")
+        .list(1, 100),
 };
 
 } // namespace
 
-constinit const Record attached_record{"an attached plate", "a plate on the boss", attached_fields};
-constinit const Record face_record{"a face", "a worn boss face", face_fields};
-constinit const Record groove_record{"a groove", "a ring groove", groove_fields};
-constinit const Record hole_record{"a hole", "a hole into the bore", hole_fields};
-constinit const Record bore_record{"a bore", "one bore, or several alike", bore_fields};
+constinit const Record attached_record =
+    record_of<Plate>("an attached plate", "a plate on the boss", attached_fields);
+constinit const Record face_record = record_of<Face, check_face>("a face", "a worn boss face", face_fields);
+constinit const Record groove_record = record_of<Groove>("a groove", "a ring groove", groove_fields);
+constinit const Record hole_record = record_of<Hole>("a hole", "a hole into the bore", hole_fields);
+constinit const Record bore_record =
+    record_of<WornBore, check_bore>("a bore", "one bore, or several alike", bore_fields);
 
 } // namespace ringfill

@@ -1,14 +1,53 @@
+#include <algorithm>
 #include <array>
 
+#include <fmt/format.h>
+
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/transform.hpp>
+
+#include <ringfill/fault/nearest.hpp>
 #include <ringfill/job/description.hpp>
+#include <ringfill/job/own_fields.hpp>
 #include <ringfill/job/spans.hpp>
-#include <ringfill/job/workshop.hpp>
-#include <ringfill/units/measured_field.hpp>
+#include <ringfill/units/factor.hpp>
 
 namespace ringfill {
 namespace {
 
 using namespace std::string_view_literals;
+
+constexpr std::array near_words = {"hydraulics"sv, "closed_cavity"sv, "tyre"sv, "battery"sv,
+                                   "bearing"sv,    "fuel"sv,          "crane"sv};
+constexpr std::array coatings = {"none"sv, "paint"sv, "zinc"sv, "unknown"sv};
+constexpr std::array residues = {"grease"sv, "oil"sv, "solvent"sv, "dust"sv};
+constexpr std::array crew_words = {"implant"sv, "new_to_heat"sv};
+
+constexpr Field site_fields[] = {
+    field<&Site::ambient>("ambient", spans::temperature, "temperature of the air and the cold machine",
+                          R"("4 degC")"),
+    field<&Site::wet>("wet", "rain, dew or wet metal", "false"),
+    field<&Site::indoors>("indoors", "under a roof", "false"),
+    field<&Site::enclosed>("enclosed", "inside a space that is hard to leave", "false"),
+    field<&Site::room_volume>("room_volume", spans::room, "volume of the room", R"("300 m3")"),
+    field<&Site::ceiling>("ceiling", spans::distance, "height of the ceiling", R"("6 m")"),
+    field<&Site::near>("near", near_words,
+                       "what is near the heat or in the way of the current; what a list leaves out is not "
+                       "there, [] says nothing is",
+                       R"(["hydraulics", "bearing"])")
+        .list(0, 20),
+    field<&Site::coating>("coating", coatings, "what the metal is coated with", R"("paint")"),
+    field<&Site::residue>("residue", residues, "what is left on the metal; [] for nothing", R"(["grease"])")
+        .list(0, 20),
+    field<&Site::crew>("crew", crew_words,
+                       "who needs care: a heart implant, new to work in the heat; [] for nobody",
+                       R"(["new_to_heat"])")
+        .list(0, 20),
+    field<&Site::fire_rules>(
+        "fire_rules", spans::name,
+        "whose rule of the fire watch, such as \"NFPA51B-2019\"; \"longest\" takes the longest known",
+        R"("longest")"),
+};
 
 constexpr std::array formats = {"ringfill-job/1"sv};
 constexpr std::array unit_words = {"mm"sv, "inch"sv};
@@ -37,104 +76,130 @@ constexpr Field boring_fields[] = {
     field<&BoringBar::stroke>("stroke", spans::size, "travel of the bar in one set-up", R"("350 mm")"),
 };
 
-constexpr std::array job_fields = {
+void read_start(Job& job, const Entry& entry, const Field& field) {
+    const auto text = entry.text(field);
+    const auto time = text ? clock_time(*text) : std::nullopt;
+    if (text && !time)
+        entry.refuse(field.name, "is no time of day", R"(write it like "07:00")");
+    job.workday.start = time.value_or(Time());
+}
+
+Value give_start(const Job& job) {
+    const double minutes = job.workday.start.value() / factor::minute;
+    if (!(minutes >= 0 && minutes < 24 * 60))
+        return "24:00"; // which is none
+    const int whole = static_cast<int>(minutes);
+    return fmt::format("{:02}:{:02}", whole / 60, whole % 60);
+}
+
+template <Time Workday::*Hours>
+void read_hours(Job& job, const Entry& entry, const Field& field) {
+    job.workday.*Hours = measured<Time>(entry, field.name).value_or(Time());
+}
+
+template <Time Workday::*Hours>
+Value give_hours(const Job& job) {
+    return (job.workday.*Hours).value();
+}
+
+void read_reserve(Job& job, const Entry& entry, const Field& field) {
+    job.reserve = measured_si(entry, field).value_or(0);
+}
+
+Value give_reserve(const Job& job) {
+    return job.reserve;
+}
+
+constexpr Field job_fields[] = {
     Field{.name = "format",
           .kind = Kind::word,
           .required = true,
           .help = "the format of this file",
           .sample = R"("ringfill-job/1")",
           .words = formats},
-    Field{.name = "title",
-          .kind = Kind::text,
-          .required = true,
-          .span = spans::title,
-          .help = "what the job is called",
-          .sample = R"("Swing-arm pivots, gravel dredger 3")"},
-    Field{.name = "units",
-          .kind = Kind::word,
-          .required = true,
-          .help = "how bare lengths are read and results are shown",
-          .sample = R"("mm")",
-          .words = unit_words},
-    Field{.name = "site",
-          .kind = Kind::object,
-          .help = "where the work is done",
-          .sample = R"({ "ambient": "4 degC" })",
-          .record = &site_record},
-    Field{.name = "procedures",
-          .kind = Kind::object,
-          .shape = Shape::named,
-          .required = true,
-          .help = "welding settings, each under a name of your choosing",
-          .sample = R"({ "main": { "filler": "steel/ER70S-6", ... } })",
-          .record = &procedure_record,
-          .least = 1},
-    Field{.name = "bores",
-          .kind = Kind::object,
-          .shape = Shape::list,
-          .required = true,
-          .help = "the bores to fill",
-          .sample = R"([{ "name": "arm root", ... }])",
-          .record = &bore_record,
-          .least = 1,
-          .most = 60},
-    Field{.name = "torch",
-          .kind = Kind::object,
-          .help = "the torch head that goes into the bore",
-          .sample = R"({ "smallest_bore": "40 mm", "reach": "300 mm" })",
-          .record = &torch_record},
-    Field{.name = "heater",
-          .kind = Kind::object,
-          .help = "what heats the boss",
-          .sample = R"({ "kind": "propane", "power": "30 kW" })",
-          .record = &heater_record},
-    Field{.name = "boring",
-          .kind = Kind::object,
-          .help = "the boring bar and how it is run",
-          .sample = R"({ "cutting_speed": "60 m/min" })",
-          .record = &boring_record},
-    Field{.name = "start",
-          .kind = Kind::text,
-          .span = spans::clock,
-          .fallback = "07:00",
-          .fallback_source = "practice",
-          .help = "when each day begins, by a clock of 24 hours",
-          .sample = R"("07:00")"},
-    Field{.name = "working_day",
-          .kind = Kind::time,
-          .span = spans::working_day,
-          .fallback = "10 h",
-          .fallback_source = "practice",
-          .help = "how long a day is worked; up to 45 min more where that ends a piece of work",
-          .sample = R"("10 h")"},
-    Field{.name = "change_over",
-          .kind = Kind::time,
-          .span = spans::change_over,
-          .fallback = "20 min",
-          .fallback_source = "practice",
-          .help =
-              "what it takes to go to another bore of the line and back: a wait that is longer is filled so",
-          .sample = R"("20 min")"},
-    Field{.name = "reserve",
-          .kind = Kind::share,
-          .span = spans::share,
-          .fallback = "10 %",
-          .fallback_source = "practice",
-          .help = "how much more than needed goes into the van",
-          .sample = R"("10 %")"},
-    Field{.name = "prices",
-          .kind = Kind::object,
-          .help = "what things cost, for the quote",
-          .sample = R"({ "currency": "EUR" })",
-          .starts = true,
-          .record = &prices_record},
+    field<&Job::title>("title", spans::title, "what the job is called",
+                       R"("Swing-arm pivots, gravel dredger 3")")
+        .required(),
+    field<&Job::units>("units", unit_words, "how bare lengths are read and results are shown", R"("mm")")
+        .required(),
+    field<&Job::site>("site", site_record, "where the work is done", R"({ "ambient": "4 degC" })"),
+    field<&Job::procedures>("procedures", procedure_record,
+                            "welding settings, each under a name of your choosing",
+                            R"({ "main": { "filler": "steel/ER70S-6", ... } })")
+        .some()
+        .required(),
+    field<&Job::bores>("bores", bore_record, "the bores to fill", R"([{ "name": "arm root", ... }])")
+        .list(1, 60)
+        .required(),
+    field<&Job::torch>("torch", torch_record, "the torch head that goes into the bore",
+                       R"({ "smallest_bore": "40 mm", "reach": "300 mm" })"),
+    field<&Job::heater>("heater", heater_record, "what heats the boss",
+                        R"({ "kind": "propane", "power": "30 kW" })"),
+    field<&Job::boring>("boring", boring_record, "the boring bar and how it is run",
+                        R"({ "cutting_speed": "60 m/min" })"),
+    field<&read_start>("start", spans::clock, "when each day begins, by a clock of 24 hours", R"("07:00")")
+        .holds(Kind::text)
+        .given_by<give_start>()
+        .fallback("07:00", "practice"),
+    field<&read_hours<&Workday::length>>(
+        "working_day", spans::working_day,
+        "how long a day is worked; up to 45 min more where that ends a piece of work", R"("10 h")")
+        .holds(Kind::time)
+        .given_by<give_hours<&Workday::length>>()
+        .fallback("10 h", "practice"),
+    field<&read_hours<&Workday::change_over>>(
+        "change_over", spans::change_over,
+        "what it takes to go to another bore of the line and back: a wait that is longer is filled so",
+        R"("20 min")")
+        .holds(Kind::time)
+        .given_by<give_hours<&Workday::change_over>>()
+        .fallback("20 min", "practice"),
+    field<&read_reserve>("reserve", spans::share, "how much more than needed goes into the van", R"("10 %")")
+        .holds(Kind::share)
+        .given_by<give_reserve>()
+        .fallback("10 %", "practice"),
+    field<&Job::prices>("prices", prices_record, "what things cost, for the quote",
+                        R"({ "currency": "EUR" })")
+        .starts(),
 };
+
+/// The bore's procedure exists; with a single procedure a file need not name it.
+void resolve_procedure(WornBore& bore, const Entry& entry, const std::vector<std::string>& names) {
+    if (!entry.has("procedure")) {
+        if (names.size() == 1 && !entry.reading().by_hand)
+            bore.procedure = names.front();
+        else if (!names.empty())
+            entry.refuse("procedure", "is missing, and there are several", suggest("", names));
+        return;
+    }
+    if (std::find(names.begin(), names.end(), bore.procedure) == names.end() && !bore.procedure.empty() &&
+        !names.empty())
+        entry.refuse("procedure", "is not one of the procedures", suggest(bore.procedure, names));
+}
+
+void check_job(Job& job, const Entry& entry) {
+    const auto names = job.procedures | ranges::views::transform([](const Procedure& p) { return p.name; }) |
+                       ranges::to<std::vector>();
+    if (entry.objects_again("procedures").size() > names.size())
+        entry.refuse("procedures", "has two of the same name", "give each a name of its own");
+    const auto entries = entry.objects_again("bores");
+    for (std::size_t i = 0; i < job.bores.size(); ++i) {
+        WornBore& bore = job.bores[i];
+        for (std::size_t other = 0; other < i; ++other)
+            if (!bore.name.empty() && job.bores[other].name == bore.name)
+                entries[i].refuse("name", "is already the name of " + entries[other].path(),
+                                  "give each bore its own name");
+        resolve_procedure(bore, entries[i], names);
+    }
+}
 
 } // namespace
 
+constinit const Record site_record =
+    record_of<Site>("site", "where the work is done and what stands near it", site_fields);
 constinit const Record torch_record = record_of<Torch>("torch", "the torch head", torch_fields);
 constinit const Record heater_record = record_of<Heater>("heater", "what heats the boss", heater_fields);
 constinit const Record boring_record = record_of<BoringBar>("boring", "the boring bar", boring_fields);
-constinit const Record job_record{"the job", "a whole job", job_fields};
+constinit const Record job_record = record_of<Job, check_job>("the job", "a whole job", job_fields);
 
 } // namespace ringfill

@@ -1,6 +1,8 @@
 #include <array>
 
+#include <ringfill/fault/printable.hpp>
 #include <ringfill/job/description.hpp>
+#include <ringfill/job/own_fields.hpp>
 #include <ringfill/job/spans.hpp>
 
 namespace ringfill {
@@ -11,199 +13,122 @@ using namespace std::string_view_literals;
 constexpr std::array paths = {"ring"sv, "helix"sv};
 constexpr std::array transfers = {"short"sv, "pulse"sv, "spray"sv, "globular"sv};
 
-constexpr std::array post_heat_fields = {
-    Field{.name = "temperature",
-          .kind = Kind::temperature,
-          .required = true,
-          .span = spans::temperature,
-          .help = "held at",
-          .sample = R"("250 degC")"},
-    Field{.name = "time",
-          .kind = Kind::time,
-          .required = true,
-          .span = spans::time,
-          .help = "held for",
-          .sample = R"("2 h")"},
+constexpr Field post_heat_fields[] = {
+    field<&Approved::PostHeat::temperature>("temperature", spans::temperature, "held at", R"("250 degC")")
+        .required(),
+    field<&Approved::PostHeat::time>("time", spans::time, "held for", R"("2 h")").required(),
 };
 
-constexpr std::array approved_fields = {
-    Field{.name = "reference",
-          .kind = Kind::text,
-          .required = true,
-          .span = spans::name,
-          .help = "its number and revision, printed on every view",
-          .sample = R"("P-12 rev 2")"},
-    Field{.name = "preheat_min",
-          .kind = Kind::temperature,
-          .span = spans::temperature,
-          .help = "lowest temperature to weld at",
-          .sample = R"("180 degC")"},
-    Field{.name = "interpass_max",
-          .kind = Kind::temperature,
-          .span = spans::temperature,
-          .help = "highest temperature to start a ring at",
-          .sample = R"("300 degC")"},
-    Field{.name = "heat_input",
-          .kind = Kind::energy_per_length,
-          .shape = Shape::list,
-          .span = spans::heat_input,
-          .help = "lowest and highest heat input",
-          .sample = R"(["0.4 kJ/mm", "0.9 kJ/mm"])",
-          .least = 2,
-          .most = 2},
-    Field{.name = "post_heat",
-          .kind = Kind::object,
-          .help = "hold after welding",
-          .sample = R"({ "temperature": "250 degC", "time": "2 h" })",
-          .record = &post_heat_record},
+constexpr Field approved_fields[] = {
+    field<&Approved::reference>("reference", spans::name, "its number and revision, printed on every view",
+                                R"("P-12 rev 2")")
+        .required(),
+    field<&Approved::preheat_min>("preheat_min", spans::temperature, "lowest temperature to weld at",
+                                  R"("180 degC")"),
+    field<&Approved::interpass_max>("interpass_max", spans::temperature,
+                                    "highest temperature to start a ring at", R"("300 degC")"),
+    field<&Approved::heat_input>("heat_input", spans::heat_input, "lowest and highest heat input",
+                                 R"(["0.4 kJ/mm", "0.9 kJ/mm"])"),
+    field<&Approved::post_heat>("post_heat", post_heat_record, "hold after welding",
+                                R"({ "temperature": "250 degC", "time": "2 h" })"),
 };
 
-constexpr std::array procedure_fields = {
-    Field{.name = "filler",
-          .kind = Kind::text,
-          .required = true,
-          .span = spans::name,
-          .help = "the designation of the wire, electrode or rod, family/name",
-          .sample = R"("steel/ER70S-6")"},
-    Field{.name = "wire",
-          .kind = Kind::length,
-          .required = true,
-          .span = spans::wire,
-          .help = "diameter of the wire, of an electrode's core or of a rod",
-          .sample = R"("1.0 mm")"},
-    Field{.name = "spools",
-          .kind = Kind::mass,
-          .shape = Shape::list,
-          .span = spans::mass,
-          .help = "spool sizes the feeder takes; the table's spools when left out",
-          .sample = R"(["15 kg", "5 kg"])",
-          .least = 1,
-          .most = 12},
-    Field{.name = "gas",
-          .kind = Kind::text,
-          .span = spans::name,
-          .help =
-              "shielding gas by its EN ISO 14175 designation, or \"none\"; left out for electrodes and for "
-              "wire that needs none",
-          .sample = R"("M21")",
-          .starts = true},
-    Field{.name = "wire_feed",
-          .kind = Kind::speed,
-          .span = spans::speed,
-          .help =
-              "wire feed speed; it sets the metal. Feed or current may be left out, not both; an electrode "
-              "or rod has none",
-          .sample = R"("8 m/min")",
-          .starts = true},
-    Field{.name = "current",
-          .kind = Kind::current,
-          .span = spans::current,
-          .help = "welding current; it sets the heat",
-          .sample = R"("180 A")",
-          .starts = true},
-    Field{.name = "deposition_rate",
-          .kind = Kind::mass_flow,
-          .span = spans::laid_rate,
-          .help = "metal laid in an hour of arc by an electrode or rod; by current, or the low end of its "
-                  "range, when left out",
-          .sample = R"("1.2 kg/h")"},
-    Field{.name = "voltage",
-          .kind = Kind::voltage,
-          .span = spans::voltage,
-          .help = "arc voltage",
-          .sample = R"("19.5 V")",
-          .starts = true},
-    Field{.name = "travel",
-          .kind = Kind::speed,
-          .required = true,
-          .span = spans::speed,
-          .help = "travel speed at the weld surface",
-          .sample = R"("350 mm/min")"},
-    Field{.name = "travel_max",
-          .kind = Kind::speed,
-          .span = spans::speed,
-          .help = "fastest travel that still welds well; travel / 0.75 when left out (heat input down by a "
-                  "quarter at most)",
-          .sample = R"("450 mm/min")"},
-    Field{.name = "transfer",
-          .kind = Kind::word,
-          .fallback = "short",
-          .fallback_source = "practice",
-          .help = "how the metal crosses the arc",
-          .sample = R"("short")",
-          .words = transfers},
-    Field{.name = "path",
-          .kind = Kind::word,
-          .fallback = "ring",
-          .fallback_source = "practice",
-          .help = "closed rings stepped by the pitch, or one helix a layer (wire only)",
-          .sample = R"("ring")",
-          .words = paths},
-    Field{.name = "efficiency",
-          .kind = Kind::number,
-          .span = spans::recovery,
-          .help = "share of the wire or rod that ends in the weld, of an electrode as its table says; the "
-                  "filler's when left out. Over 1 only with iron powder in a covering",
-          .sample = "0.92"},
-    Field{.name = "bead_ratio",
-          .kind = Kind::number,
-          .span = spans::shape,
-          .help = "bead width over its crown; the filler's when left out",
-          .sample = "3.0"},
-    Field{.name = "pitch_ratio",
-          .kind = Kind::number,
-          .span = spans::ratio,
-          .help = "pitch over bead width; two thirds when left out",
-          .sample = "0.667"},
-    Field{.name = "dilution",
-          .kind = Kind::number,
-          .span = spans::dilution,
-          .help = "share of what lies under that is melted into a bead, from a section of a trial weld; by "
-                  "process when left out",
-          .sample = "0.2"},
-    Field{.name = "gas_flow",
-          .kind = Kind::volume_flow,
-          .span = spans::flow,
-          .help = "shielding gas flow; by wire diameter and gas when left out",
-          .sample = R"("12 L/min")"},
-    Field{.name = "gas_before",
-          .kind = Kind::time,
-          .span = spans::gas_time,
-          .fallback = "1 s",
-          .fallback_source = "practice",
-          .help = "gas before each start",
-          .sample = R"("1 s")"},
-    Field{.name = "gas_after",
-          .kind = Kind::time,
-          .span = spans::gas_time,
-          .fallback = "2 s",
-          .fallback_source = "practice",
-          .help = "gas after each stop",
-          .sample = R"("2 s")"},
-    Field{.name = "stick_out",
-          .kind = Kind::length,
-          .span = spans::size,
-          .help = "wire from the contact tip to the arc; the filler's when left out",
-          .sample = R"("12 mm")"},
-    Field{.name = "hydrogen_ml_100g",
-          .kind = Kind::number,
-          .span = spans::hydrogen,
-          .help = "diffusible hydrogen of the weld metal, measured (ISO 3690), ml in 100 g; the limit of the "
-                  "filler's class when left out. Over 20 no rule holds: take a drier filler",
-          .sample = "3.5"},
-    Field{.name = "approved",
-          .kind = Kind::object,
-          .help = "the approved welding procedure, where there is one: it rules",
-          .sample =
-              R"({ "reference": "P-12 rev 2", "preheat_min": "180 degC", "interpass_max": "300 degC" })",
-          .record = &approved_record},
+constexpr Field procedure_fields[] = {
+    field<&Procedure::filler>("filler", spans::name,
+                              "the designation of the wire, electrode or rod, family/name",
+                              R"("steel/ER70S-6")")
+        .required(),
+    field<&Procedure::wire>("wire", spans::wire, "diameter of the wire, of an electrode's core or of a rod",
+                            R"("1.0 mm")")
+        .required(),
+    field<&Procedure::spools>("spools", spans::mass,
+                              "spool sizes the feeder takes; the table's spools when left out",
+                              R"(["15 kg", "5 kg"])")
+        .list(1, 12),
+    field<&Procedure::gas>("gas", spans::name,
+                           "shielding gas by its EN ISO 14175 designation, or \"none\"; left out for "
+                           "electrodes and for wire that needs none",
+                           R"("M21")")
+        .starts(),
+    field<&Procedure::wire_feed>("wire_feed", spans::speed,
+                                 "wire feed speed; it sets the metal. Feed or current may be left out, not "
+                                 "both; an electrode or rod has none",
+                                 R"("8 m/min")")
+        .starts(),
+    field<&Procedure::current>("current", spans::current, "welding current; it sets the heat", R"("180 A")")
+        .starts(),
+    field<&Procedure::deposition_rate>("deposition_rate", spans::laid_rate,
+                                       "metal laid in an hour of arc by an electrode or rod; by current, or "
+                                       "the low end of its range, when left out",
+                                       R"("1.2 kg/h")"),
+    field<&Procedure::voltage>("voltage", spans::voltage, "arc voltage", R"("19.5 V")").starts(),
+    field<&Procedure::travel>("travel", spans::speed, "travel speed at the weld surface", R"("350 mm/min")")
+        .required(),
+    field<&Procedure::travel_max>("travel_max", spans::speed,
+                                  "fastest travel that still welds well; travel / 0.75 when left out (heat "
+                                  "input down by a quarter at most)",
+                                  R"("450 mm/min")"),
+    field<&Procedure::transfer>("transfer", transfers, "how the metal crosses the arc", R"("short")")
+        .fallback("short", "practice"),
+    field<&Procedure::torch_path>(
+        "path", paths, "closed rings stepped by the pitch, or one helix a layer (wire only)", R"("ring")")
+        .fallback("ring", "practice"),
+    field<&Procedure::efficiency>(
+        "efficiency", spans::recovery,
+        "share of the wire or rod that ends in the weld, of an electrode as its table says; the filler's "
+        "when left out. Over 1 only with iron powder in a covering",
+        "0.92"),
+    field<&Procedure::bead_ratio>("bead_ratio", spans::shape,
+                                  "bead width over its crown; the filler's when left out", "3.0"),
+    field<&Procedure::pitch_ratio>("pitch_ratio", spans::ratio,
+                                   "pitch over bead width; two thirds when left out", "0.667"),
+    field<&Procedure::dilution>("dilution", spans::dilution,
+                                "share of what lies under that is melted into a bead, from a section of a "
+                                "trial weld; by process when left out",
+                                "0.2"),
+    field<&Procedure::gas_flow>("gas_flow", spans::flow,
+                                "shielding gas flow; by wire diameter and gas when left out",
+                                R"("12 L/min")"),
+    field<&Procedure::gas_before>("gas_before", spans::gas_time, "gas before each start", R"("1 s")")
+        .fallback("1 s", "practice"),
+    field<&Procedure::gas_after>("gas_after", spans::gas_time, "gas after each stop", R"("2 s")")
+        .fallback("2 s", "practice"),
+    field<&Procedure::stick_out>("stick_out", spans::size,
+                                 "wire from the contact tip to the arc; the filler's when left out",
+                                 R"("12 mm")"),
+    field<&Procedure::hydrogen_ml_100g>(
+        "hydrogen_ml_100g", spans::hydrogen,
+        "diffusible hydrogen of the weld metal, measured (ISO 3690), ml in 100 g; the limit of the filler's "
+        "class when left out. Over 20 no rule holds: take a drier filler",
+        "3.5"),
+    field<&Procedure::approved>(
+        "approved", approved_record, "the approved welding procedure, where there is one: it rules",
+        R"({ "reference": "P-12 rev 2", "preheat_min": "180 degC", "interpass_max": "300 degC" })"),
 };
+
+void check_approved(Approved& approved, const Entry& entry) {
+    if (approved.heat_input && approved.heat_input->first > approved.heat_input->second)
+        entry.refuse("heat_input", "has its lowest over its highest", "write the lower one first");
+}
+
+void check_procedure(Procedure& procedure, const Entry& entry) {
+    if (procedure.name.empty() || count_characters(procedure.name) > 80)
+        entry.refuse("has a name of no or too many characters", "write 1 to 80 characters");
+    if (!entry.has("wire_feed") && !entry.has("current") && !entry.has("deposition_rate"))
+        entry.refuse("wire_feed", "is missing, and so is current",
+                     R"(write "wire_feed": "8 m/min" or "current": "180 A", or both)");
+    if (entry.is_read("travel") && procedure.travel_max && procedure.travel > *procedure.travel_max)
+        entry.refuse("travel_max", "is slower than travel", "write the fastest travel that still welds well");
+    procedure.transfer_given = entry.has("transfer");
+}
 
 } // namespace
 
-constinit const Record post_heat_record{"post_heat", "hold after welding", post_heat_fields};
-constinit const Record approved_record{"approved", "an approved welding procedure", approved_fields};
-constinit const Record procedure_record{"a procedure", "the settings a bore is welded with",
-                                        procedure_fields};
+constinit const Record post_heat_record =
+    record_of<Approved::PostHeat>("post_heat", "hold after welding", post_heat_fields);
+constinit const Record approved_record =
+    record_of<Approved, check_approved>("approved", "an approved welding procedure", approved_fields);
+constinit const Record procedure_record = record_of<Procedure, check_procedure>(
+    "a procedure", "the settings a bore is welded with", procedure_fields);
 
 } // namespace ringfill

@@ -14,6 +14,10 @@ inline constexpr std::size_t job_file_limit = DocumentLimits{}.bytes;
 /// surfaces that do not make sense (section 1 of the computation).
 Job read_job(const Document& document);
 
+/// Judges a job made by hand by the same descriptions and rules as read_job() judges a file. Throws Faulty
+/// (Origin::job) with every fault; their places have paths only, such as bores[0].length.
+void judge_job(const Job& job);
+
 /// Throws the faults of a job that was read from a document again, each with its line and a caret; those of
 /// another origin as they are, since they have their file.
 [[noreturn]] void throw_located(const Document& document, const Faulty& faulty);

@@ -1,8 +1,8 @@
 #include <ringfill/job/format.hpp>
 
 #include <algorithm>
+#include <compare>
 #include <set>
-#include <stdexcept>
 #include <utility>
 
 #include <fmt/format.h>
@@ -14,6 +14,7 @@
 #include <ringfill/units/factor.hpp>
 #include <ringfill/units/measure_pattern.hpp>
 #include <ringfill/units/measured_field.hpp>
+#include <ringfill/units/unit.hpp>
 
 namespace ringfill {
 namespace {
@@ -22,55 +23,39 @@ using Object = Value::Object;
 using List = Value::List;
 
 List texts(std::span<const std::string_view> words) {
-    List list;
-    for (const std::string_view word : words)
-        list.emplace_back(word);
-    return list;
+    return {words.begin(), words.end()};
 }
 
 /// Whether a kind is a text with its unit.
 bool is_quantity(Kind kind) {
-    switch (kind) {
-    case Kind::text:
-    case Kind::word:
-    case Kind::flag:
-    case Kind::count:
-    case Kind::number:
-    case Kind::object:
-        return false;
-    case Kind::sourced:
-    case Kind::sourced_range:
-        throw std::logic_error("a job has no such field");
-    default:
-        return true;
-    }
+    return !symbols_of(kind).empty();
 }
 
 /// The quantities a schema has met, each a definition of its own.
 struct Quantity {
     Kind kind;
     bool may_be_negative;
-    bool operator<(const Quantity& other) const {
-        return std::pair(kind, may_be_negative) < std::pair(other.kind, other.may_be_negative);
-    }
-
-    /// "a heat input such as ..." is the definition "heat-input".
-    std::string name() const {
-        const std::string words(kind_in_words(kind));
-        const std::size_t begin = words.find(' ') + 1;
-        std::string name = words.substr(begin, words.find(" such as ") - begin);
-        std::replace(name.begin(), name.end(), ' ', '-');
-        return name + (may_be_negative ? "-signed" : "");
-    }
-    Object definition() const {
-        const bool bare = kind == Kind::length;
-        return {{"description", fmt::format("{}{}", kind_in_words(kind),
-                                            bare ? ", or a plain number in the job's units" : "")},
-                {"type", bare ? Value(List{"string", "number"}) : Value("string")},
-                {"maxLength", 200.0},
-                {"pattern", measure_pattern(kind, may_be_negative)}};
-    }
+    auto operator<=>(const Quantity&) const = default;
 };
+
+/// "a heat input such as ..." is the definition "heat-input".
+std::string name_of(const Quantity& quantity) {
+    const std::string words(kind_in_words(quantity.kind));
+    const std::size_t begin = words.find(' ') + 1;
+    std::string name = words.substr(begin, words.find(" such as ") - begin);
+    std::replace(name.begin(), name.end(), ' ', '-');
+    return name + (quantity.may_be_negative ? "-signed" : "");
+}
+
+Object definition_of(const Quantity& quantity) {
+    const bool bare = quantity.kind == Kind::length;
+    return {{"description", fmt::format("{}{}", kind_in_words(quantity.kind),
+                                        bare ? ", or a plain number in the job's units" : "")},
+            {"type", bare ? Value(List{"string", "number"}) : Value("string")},
+            {"maxLength", 200.0},
+            {"pattern", measure_pattern(quantity.kind, quantity.may_be_negative)}};
+}
+
 using Quantities = std::set<Quantity>;
 
 /// The range of a plain number. Of a bare length it is the widest of both unit systems.
@@ -82,7 +67,7 @@ void add_range(Object& schema, const Span& span, double low_unit = 1, double hig
 Object quantity(const Field& field, Quantities& met) {
     const Quantity kind{field.kind, field.kind == Kind::temperature || field.span.low < 0};
     met.insert(kind);
-    Object schema = {{"$ref", fmt::format("#/$defs/{}", kind.name())}};
+    Object schema = {{"$ref", fmt::format("#/$defs/{}", name_of(kind))}};
     if (field.kind == Kind::length)
         add_range(schema, field.span, factor::inch, 1e-3);
     if (field.words.empty())
@@ -213,7 +198,7 @@ std::string job_schema() {
         schema.push_back(std::move(member));
     Object definitions;
     for (const Quantity& one : met)
-        definitions.push_back({one.name(), one.definition()});
+        definitions.push_back({name_of(one), definition_of(one)});
     schema.push_back({"$defs", std::move(definitions)});
     return write_json(schema);
 }

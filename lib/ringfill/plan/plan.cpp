@@ -1,6 +1,7 @@
 #include <ringfill/plan/plan.hpp>
 
 #include <ringfill/caution/cautions.hpp>
+#include <ringfill/job/read_job.hpp>
 #include <ringfill/plan/notes.hpp>
 #include <ringfill/plan/plan_bores.hpp>
 #include <ringfill/plan/plan_working.hpp>
@@ -9,6 +10,7 @@
 namespace ringfill {
 
 Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
+    judge_job(job);
     std::vector<Fault> faults;
     const WeldTables tables = weld_tables(shop);
     const std::vector<Settings> settings = all_settings(job, tables, faults);

@@ -73,8 +73,14 @@ std::optional<double> in_range(const Entry& entry, const Value& value, const Fie
                                double si) {
     if (in_span(si, field.span))
         return si;
-    entry.refuse(value, spot.path(), "is out of range",
-                 fmt::format("give a value {}", span_told(field.span, field.kind)));
+    const std::string remedy = fmt::format("give a value {}", span_told(field.span, field.kind));
+    if (entry.reading().by_hand) {
+        const Unit unit = find_unit(range_unit(field.kind), field.kind).value();
+        entry.refuse_shown(spot.path(), fmt::format("{:.9g} {}", (si - unit.zero) / unit.factor, unit.symbol),
+                           "is out of range", remedy);
+    } else {
+        entry.refuse(value, spot.path(), "is out of range", remedy);
+    }
     return std::nullopt;
 }
 
@@ -86,6 +92,8 @@ std::optional<double> measured_value(const Entry& entry, const Value& value, con
             return refuse(entry, value, field, spot, *fault);
         return in_range(entry, value, field, spot, std::get<double>(result));
     }
+    if (value.number() && entry.reading().by_hand)
+        return in_range(entry, value, field, spot, *value.number());
     if (value.number() && field.kind == Kind::length && entry.reading().bare_length > 0)
         return in_range(entry, value, field, spot, *value.number() * entry.reading().bare_length);
     if (value.number())

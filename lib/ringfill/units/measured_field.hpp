@@ -90,6 +90,26 @@ struct FieldOf<units::quantity<Unit>> {
             to = in_si<Quantity>(*si);
         return si.has_value();
     }
+    static Value give(const Field&, const Quantity& quantity) { return quantity.value(); }
+};
+/// One that may be absent; so it is where a word stands in its place.
+template <class Unit>
+struct FieldOf<std::optional<units::quantity<Unit>>> : FieldOf<units::quantity<Unit>> {
+    using Quantity = units::quantity<Unit>;
+    static bool fill(const Entry& entry, const Field& field, std::optional<Quantity>& to) {
+        to.reset();
+        if (const Value* value = entry.find(field); value && value->text() && field.has_word(*value->text()))
+            return true;
+        const auto si = measured_si(entry, field);
+        if (si)
+            to = in_si<Quantity>(*si);
+        return si.has_value();
+    }
+    static Value give(const Field& field, const std::optional<Quantity>& quantity) {
+        if (quantity)
+            return quantity->value();
+        return field.words.empty() ? Value() : Value(field.words.front());
+    }
 };
 template <class Unit>
 struct FieldOf<std::vector<units::quantity<Unit>>> {
@@ -97,8 +117,16 @@ struct FieldOf<std::vector<units::quantity<Unit>>> {
     static constexpr Kind kind = kind_of<Quantity>;
     static constexpr Shape shape = Shape::list;
     static bool fill(const Entry& entry, const Field& field, std::vector<Quantity>& to) {
-        to = measured_list<Quantity>(entry, field);
-        return entry.find(field) != nullptr;
+        const bool stands = entry.find(field) != nullptr;
+        if (stands)
+            to = measured_list<Quantity>(entry, field);
+        return stands;
+    }
+    static Value give(const Field&, const std::vector<Quantity>& quantities) {
+        Value::List list;
+        for (const Quantity& quantity : quantities)
+            list.emplace_back(quantity.value());
+        return list.empty() ? Value() : Value(std::move(list));
     }
 };
 template <class Unit>
@@ -112,6 +140,9 @@ struct FieldOf<std::pair<units::quantity<Unit>, units::quantity<Unit>>> {
         if (both.size() == 2)
             to = {in_si<Quantity>(both[0]), in_si<Quantity>(both[1])};
         return both.size() == 2;
+    }
+    static Value give(const Field&, const std::pair<Quantity, Quantity>& both) {
+        return Value::List{both.first.value(), both.second.value()};
     }
 };
 
