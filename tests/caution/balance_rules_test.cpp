@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/caution/balance_rules.hpp>
+#include <ringfill/caution/heat_rules.hpp>
 
 #include "caution/told.hpp"
 #include "heat/heat_balance_sample.hpp"

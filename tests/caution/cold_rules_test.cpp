@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/caution/cold_rules.hpp>
+#include <ringfill/caution/heat_rules.hpp>
 #include <ringfill/units/metric.hpp>
 
 #include "caution/told.hpp"

@@ -15,7 +15,7 @@ Lines cautions(const std::string& base, const std::string& filler) {
     bore.base = base;
     Procedure procedure;
     procedure.filler = filler;
-    return told(filler_cautions(bore, procedure));
+    return told(family_cautions(bore, procedure));
 }
 
 } // namespace

@@ -30,12 +30,12 @@ TEST_CASE(
     WorkFacts facts;
     facts.procedures = {{"cold", Arc::wire, in_si<Current>(100), false, false},
                         {"hot", Arc::wire, in_si<Current>(300), false, false}};
-    CHECK(judged(trigger, facts).about == std::vector<std::string>{"hot"});
+    CHECK((judged(trigger, facts).about == std::vector<Subject>{{Concern::procedure, "hot"}}));
     facts.procedures[0].current = std::nullopt;
     CHECK(judged(trigger, facts).answer == Answer::yes);
     facts.procedures[1].current = in_si<Current>(100);
     CHECK(judged(trigger, facts).answer == Answer::unknown);
-    CHECK(judged(trigger, facts).about == std::vector<std::string>{"cold"});
+    CHECK((judged(trigger, facts).about == std::vector<Subject>{{Concern::procedure, "cold"}}));
 }
 
 TEST_CASE("an unknown coating counts as one that burns, and may be zinc") {
@@ -57,7 +57,8 @@ TEST_CASE("each kind of arc has limits of its own") {
     CHECK(judged({Circumstance::rod_current, from, {}}, facts).answer == Answer::no);
     facts.procedures.push_back({"wire", Arc::wire, std::nullopt, true, false});
     CHECK(judged({Circumstance::wire_current, from, {}}, facts).answer == Answer::unknown);
-    CHECK(judged({Circumstance::wire_current, from, {}}, facts).about == std::vector<std::string>{"wire"});
+    CHECK((judged({Circumstance::wire_current, from, {}}, facts).about ==
+           std::vector<Subject>{{Concern::procedure, "wire"}}));
 }
 
 TEST_CASE("bores that are not known stay open beside those that hold") {
@@ -66,8 +67,8 @@ TEST_CASE("bores that are not known stay open beside those that hold") {
     facts.bores = {{"hot", {}, in_si<Temperature>(500), false, {}, {}},
                    {"nobody knows", {}, {}, false, {}, {}}};
     const Judged found = judged(trigger, facts);
-    CHECK(found.about == std::vector<std::string>{"hot"});
-    CHECK(found.open == std::vector<std::string>{"nobody knows"});
+    CHECK((found.about == std::vector<Subject>{{Concern::bore, "hot"}}));
+    CHECK((found.open == std::vector<Subject>{{Concern::bore, "nobody knows"}}));
 }
 
 TEST_CASE("a heater that is only assumed leaves the other fuels open") {

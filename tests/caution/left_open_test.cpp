@@ -35,7 +35,7 @@ TEST_CASE("what the job does not say is unknown, never no, and names its field")
                 CHECK(answer(plan, row) == "unknown");
         }
         for (const Caution& caution : plan.cautions)
-            if (caution.applies == "unknown") {
+            if (caution.applies == Applies::unknown) {
                 CHECK_FALSE(caution.check.empty());
                 CHECK(caution.field == field);
                 CHECK(caution.because == "the job does not say: " + caution.field);
@@ -47,18 +47,18 @@ TEST_CASE("what the job does not say is unknown, never no, and names its field")
     fields["bore.boss_diameter"] = "";
     const Plan plan = planned(fields);
     CHECK(std::any_of(plan.cautions.begin(), plan.cautions.end(), [](const Caution& one) {
-        return one.applies == "unknown" && one.text.starts_with("Mark the boss as hot") &&
+        return one.applies == Applies::unknown && one.text.starts_with("Mark the boss as hot") &&
                one.field == "bores.boss_diameter, procedures.current and voltage";
     }));
     CHECK(std::any_of(plan.cautions.begin(), plan.cautions.end(), [](const Caution& one) {
-        return one.applies == "unknown" && one.field == "bores.holes.other_end";
+        return one.applies == Applies::unknown && one.field == "bores.holes.other_end";
     }));
 }
 
 TEST_CASE("a job that says everything leaves nothing open") {
     const Plan plan = planned(stated());
     CHECK(std::all_of(plan.cautions.begin(), plan.cautions.end(),
-                      [](const Caution& one) { return one.applies == "yes"; }));
+                      [](const Caution& one) { return one.applies == Applies::yes; }));
 }
 
 TEST_CASE("cautions stand by the time of the work, those that are left open last") {
@@ -66,7 +66,10 @@ TEST_CASE("cautions stand by the time of the work, those that are left open last
     fields["site.near"] = "";
     const Plan plan = planned(fields);
     const auto rank = [](const Caution& one) {
-        return one.applies != "yes" ? 3 : one.when == "before" ? 0 : one.when == "during" ? 1 : 2;
+        return one.applies != Applies::yes ? 3
+               : one.when == When::before  ? 0
+               : one.when == When::during  ? 1
+                                           : 2;
     };
     CHECK(std::is_sorted(plan.cautions.begin(), plan.cautions.end(),
                          [&](const Caution& one, const Caution& other) { return rank(one) < rank(other); }));

@@ -11,7 +11,7 @@ using namespace ringfill::testing;
 
 TEST_CASE("with an approved procedure a contradiction goes to its author") {
     PreheatSample sample;
-    sample.heat.preheat.contradictory = true;
+    sample.heat.preheat.state = PreheatState::contradictory;
     sample.heat.preheat.approved = "P-12";
     CHECK(
         sample.stops() ==
@@ -80,6 +80,7 @@ TEST_CASE("the rules of the family end, a table ends") {
     PreheatSample sample;
     sample.heat.preheat.approved = "P-12";
     sample.heat.preheat.overruled.interpass_max = asked(60, "the rules of the family");
+    sample.heat.preheat.overruled.interpass_max->by_family = true;
     CHECK(sample.cautions().at(0).find("yet the rules of the family end at 60 °C") != std::string::npos);
 }
 
@@ -99,7 +100,7 @@ TEST_CASE("steel that keeps its hardness only under 250 degC stops the work wher
               "asks for a hold at 250 °C after welding. Ask its author before any flame and any arc; nothing "
               "to heat it with is counted. | what its hardness bears; hardness that is lost does not come "
               "back | practice"});
-    sample.heat.preheat.contradictory = true;
+    sample.heat.preheat.state = PreheatState::contradictory;
     CHECK(sample.stops().size() == 2);
 }
 

@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/caution/position_rules.hpp>
+#include <ringfill/caution/bore_rules.hpp>
 
 #include "caution/told.hpp"
 

@@ -12,7 +12,7 @@ TEST_CASE("where everything is known and in order nothing is said") {
 
 TEST_CASE("a contradiction stops the work, and both figures are told with who asks for them") {
     PreheatSample sample;
-    sample.heat.preheat.contradictory = true;
+    sample.heat.preheat.state = PreheatState::contradictory;
     sample.heat.preheat.minimum = asked(258, "a table");
     sample.heat.preheat.interpass_max = asked(224, "a document");
     CHECK(
@@ -23,9 +23,9 @@ TEST_CASE("a contradiction stops the work, and both figures are told with who as
 
 TEST_CASE("metal in doubt is identified first, and nothing else is said of its heat") {
     PreheatSample sample;
-    sample.heat.doubt = "a magnet does not hold, so it is no ferritic and no martensitic steel";
     sample.heat.wall.reset();
     sample.heat.preheat = {};
+    sample.heat.preheat.doubt = "a magnet does not hold, so it is no ferritic and no martensitic steel";
     CHECK(
         sample.stops() ==
         Lines{"pin | before | yes | Stop and identify the metal before any heat. Austenitic manganese steel "
@@ -97,7 +97,7 @@ TEST_CASE("a second opinion is told only where nothing that applies and is told 
 
 TEST_CASE("a contradiction by the limits of the standard asks for the certificate") {
     PreheatSample sample;
-    sample.heat.preheat.contradictory = true;
+    sample.heat.preheat.state = PreheatState::contradictory;
     sample.method("a formula", 258, true);
     sample.heat.preheat.methods[0].rules = true;
     const auto asks = [&] { return sample.stops().at(0).find("bores[].composition") != std::string::npos; };
@@ -162,7 +162,8 @@ TEST_CASE("a heat_wall under the wall, a foreign certificate and a method withou
     graph.source = "practice";
     sample.heat.preheat.methods = {graph};
     CHECK(sample.cautions().empty()); // another one names 150
-    sample.heat.preheat.minimum = asked(20, "dry and hand-warm");
+    sample.heat.preheat.minimum.reset();
+    sample.heat.preheat.state = PreheatState::needed_without_figure;
     CHECK(sample.cautions() ==
           Lines{"pin | before | yes | Do not go without preheat: a graph asks for it and gives no figure. | "
                 "combined thickness over its limit | practice"});

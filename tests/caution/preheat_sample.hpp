@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include <ringfill/caution/preheat_rules.hpp>
+#include <ringfill/caution/heat_rules.hpp>
 #include <ringfill/units/metric.hpp>
 
 #include "caution/told.hpp"
@@ -29,6 +29,7 @@ struct PreheatSample {
         build.wall = millimetres(30);
         heat.hydrogen_ml_100g = Sourced<double>{5, "practice"};
         heat.laid = {{"bore", in_si<EnergyPerLength>(5e5)}};
+        heat.preheat.state = PreheatState::figure;
         heat.preheat.minimum = asked(150, "a table");
         heat.preheat.interpass_max = asked(250, "a document");
     }

@@ -1,8 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/caution/ferrite_rules.hpp>
-#include <ringfill/caution/form_rules.hpp>
-#include <ringfill/caution/suits_rules.hpp>
+#include <ringfill/caution/filler_rules.hpp>
 
 #include "caution/told.hpp"
 

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include <ringfill/caution/survey_rules.hpp>
+#include <ringfill/caution/bore_rules.hpp>
 #include <ringfill/units/factor.hpp>
 
 #include "caution/told.hpp"

@@ -9,8 +9,9 @@ namespace ringfill::testing {
 
 /// A caution on one line, every part of it.
 inline std::string told(const Caution& caution) {
-    return caution.about + " | " + caution.when + " | " + caution.applies + " | " + caution.text + " | " +
-           caution.because + " | " + caution.source;
+    return names_of(caution.about) + " | " + std::string(name_of(caution.when)) + " | " +
+           std::string(name_of(caution.applies)) + " | " + caution.text + " | " + caution.because + " | " +
+           caution.source;
 }
 
 inline std::vector<std::string> told(const std::vector<Caution>& cautions) {

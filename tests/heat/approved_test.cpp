@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/heat/approved.hpp>
+#include <ringfill/heat/preheat_methods.hpp>
 
 #include "heat/heat_sample.hpp"
 
@@ -51,9 +51,9 @@ TEST_CASE("what the approved procedure leaves open follows from its minimum or f
     CHECK_THAT(deg_c(ruled(sample, approved_of(80, {})).interpass_max->value), WithinAbs(180, 1e-9));
     const Preheat maximum_only = ruled(sample, approved_of({}, 200));
     CHECK_THAT(deg_c(maximum_only.minimum->value), WithinAbs(150, 1e-9));
-    CHECK_FALSE(maximum_only.contradictory);
-    CHECK(ruled(sample, approved_of({}, 140)).contradictory);
-    CHECK(ruled(sample, approved_of(250, 200)).contradictory);
+    CHECK(maximum_only.state == PreheatState::figure);
+    CHECK(ruled(sample, approved_of({}, 140)).state == PreheatState::contradictory);
+    CHECK(ruled(sample, approved_of(250, 200)).state == PreheatState::contradictory);
 }
 
 TEST_CASE("an approved minimum under hand-warm is hand-warm, and never the word that none is needed") {
@@ -61,13 +61,13 @@ TEST_CASE("an approved minimum under hand-warm is hand-warm, and never the word 
     Preheat found = ruled(sample, approved_of(10, {}));
     CHECK_THAT(deg_c(found.minimum->value), WithinAbs(20, 1e-9));
     CHECK(found.minimum->by == "the approved procedure P-12 rev 2, raised to hand-warm");
-    CHECK_FALSE(found.no_preheat);
+    CHECK(found.state == PreheatState::figure);
     sample = HeatSample({{"formula", 0, RF_NONE_NEEDED}});
-    CHECK(ruled(sample, approved_of(20, {})).no_preheat);
+    CHECK(ruled(sample, approved_of(20, {})).state == PreheatState::none);
     sample = HeatSample({{"graph", 0, RF_NO_FIGURE}});
     found = ruled(sample, approved_of(20, {}));
-    CHECK_FALSE(found.no_preheat);
-    CHECK(found.asked_without_figure);
+    CHECK(found.state == PreheatState::needed_without_figure);
+    CHECK_FALSE(found.minimum);
 }
 
 TEST_CASE("an approved maximum over a document's or over the tempering is kept beside it") {

@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/heat/arc_duty.hpp>
+#include <ringfill/heat/heat_balance.hpp>
 
 using namespace ringfill;
 

@@ -2,7 +2,7 @@
 
 #include <cmath>
 
-#include <ringfill/heat/cooling_time.hpp>
+#include <ringfill/heat/arc_energy.hpp>
 #include <ringfill/units/metric.hpp>
 
 using namespace ringfill;

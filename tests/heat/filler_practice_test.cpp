@@ -102,7 +102,7 @@ TEST_CASE("a hot filler never heats metal of its own practice, and says what it 
         HeatSample sample = hard_wire(10);
         sample.grade().structure = structure;
         CHECK_THAT(sample.minimum(), WithinAbs(20, 1e-9));
-        CHECK(sample.preheat().no_preheat);
+        CHECK(sample.preheat().state == PreheatState::none);
         CHECK_THAT(deg_c(sample.preheat().interpass_max.value().value), WithinAbs(120, 1e-9)); // not 240
         const PreheatMethod method = told(sample.preheat(), "what W asks for itself");
         CHECK_FALSE(method.applies);
@@ -127,7 +127,7 @@ TEST_CASE("what the filler's metal bears bounds the interpass temperature") {
     CHECK(sample.preheat().interpass_max->by == "the table for alloy/W");
     sample = HeatSample({{"formula", 160}});
     sample.family.fillers[0].interpass_max = Sourced<Temperature>{celsius(150), "practice"};
-    CHECK(sample.preheat().contradictory);
+    CHECK(sample.preheat().state == PreheatState::contradictory);
 }
 
 TEST_CASE("advice on the filler is told, but nothing that keeps metal hot that must not be") {

@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/heat/heat_source.hpp>
+#include <ringfill/heat/heat_balance.hpp>
 
 #include "shop_for_tests.hpp"
 

@@ -23,7 +23,7 @@ TEST_CASE("without a document the usual maximum holds") {
     CHECK_THAT(maximum(sample), WithinAbs(350, 1e-9));
     sample.grade().tempering = Sourced<Temperature>{celsius(380), "practice"};
     CHECK_THAT(maximum(sample), WithinAbs(330, 1e-9));
-    CHECK_FALSE(sample.preheat().contradictory);
+    CHECK(sample.preheat().state != PreheatState::contradictory);
     sample.grade().tempering.reset();
     sample.grade().softens_over = Sourced<Temperature>{celsius(310), "practice"};
     CHECK_THAT(maximum(sample), WithinAbs(310, 1e-9));
@@ -59,7 +59,7 @@ TEST_CASE("stainless filler on steel keeps its own maximum, and is contradictory
     CHECK(sample.preheat().interpass_max->by == "the stainless filler on steel");
     sample = HeatSample({{"formula", 176}});
     sample.what.stainless_on_steel = true;
-    CHECK(sample.preheat().contradictory);
+    CHECK(sample.preheat().state == PreheatState::contradictory);
 }
 
 TEST_CASE("a table that gives the maximum over the minimum is followed, the lowest still holds") {
@@ -78,9 +78,9 @@ TEST_CASE("a minimum over the maximum is contradictory and neither is changed") 
     HeatSample sample({{"formula", 250}});
     sample.grade().interpass_max = Sourced<Temperature>{celsius(225), "practice"};
     const Preheat found = sample.preheat();
-    CHECK(found.contradictory);
+    CHECK(found.state == PreheatState::contradictory);
     CHECK_THAT(deg_c(found.minimum->value), WithinAbs(250, 1e-9));
     CHECK_THAT(deg_c(found.interpass_max->value), WithinAbs(225, 1e-9));
     sample.grade().interpass_max->value = celsius(250);
-    CHECK_FALSE(sample.preheat().contradictory);
+    CHECK(sample.preheat().state != PreheatState::contradictory);
 }

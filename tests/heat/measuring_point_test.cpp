@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/heat/measuring_point.hpp>
+#include <ringfill/heat/bore_heat.hpp>
 #include <ringfill/units/metric.hpp>
 
 using namespace ringfill;

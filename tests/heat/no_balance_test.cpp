@@ -61,11 +61,11 @@ TEST_CASE("with all that it needs there is a balance, and each part that is not 
           "the job does not give boss_diameter");
     CHECK(reason_without([](Known& known) { known.heat.preheat.minimum.reset(); }) ==
           "no preheat figure is known");
-    CHECK(reason_without([](Known& known) { known.heat.doubt = "a magnet holds"; }) ==
+    CHECK(reason_without([](Known& known) { known.heat.preheat = Preheat(); }) ==
           "no preheat figure is known");
     CHECK(reason_without([](Known& known) { known.heat.preheat.interpass_max.reset(); }) ==
           "no interpass maximum is known");
-    CHECK(reason_without([](Known& known) { known.heat.preheat.minimum->value = celsius(301); }) ==
+    CHECK(reason_without([](Known& known) { known.heat.preheat.state = PreheatState::contradictory; }) ==
           "its preheat minimum lies over its interpass maximum");
     CHECK(reason_without([](Known& known) { known.heat.voltage.reset(); }) ==
           "the job does not give the voltage");

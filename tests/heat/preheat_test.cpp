@@ -29,7 +29,7 @@ TEST_CASE("the highest applicable minimum rules, whoever asks for it") {
     CHECK(found.minimum->by == "high");
     CHECK(method(found, "high").rules);
     CHECK_FALSE(method(found, "middle").rules);
-    CHECK_FALSE(found.no_preheat);
+    CHECK(found.state == PreheatState::figure);
     sample.grade().practice = practice(180);
     CHECK(sample.preheat().minimum->by == "tabulated practice for G");
 }
@@ -46,18 +46,21 @@ TEST_CASE("a second opinion and a method without an answer do not rule") {
 TEST_CASE("no preheat is the chill-off temperature with its flag") {
     HeatSample sample({{"none", 0, RF_NONE_NEEDED}, {"little", 10}});
     const Preheat found = sample.preheat();
-    CHECK(found.no_preheat);
+    CHECK(found.state == PreheatState::none);
     CHECK_THAT(deg_c(found.minimum->value), WithinAbs(20, 1e-9));
     CHECK(found.minimum->by == "dry and hand-warm");
     sample = HeatSample({{"a little more", 20.5}});
-    CHECK_FALSE(sample.preheat().no_preheat);
+    CHECK(sample.preheat().state == PreheatState::figure);
 }
 
 TEST_CASE("a method that asks for preheat without a figure forbids no preheat") {
     HeatSample sample({{"none", 0, RF_NONE_NEEDED}, {"graph", 0, RF_NO_FIGURE}});
     const Preheat found = sample.preheat();
-    CHECK_FALSE(found.no_preheat);
-    CHECK(found.asked_without_figure);
+    CHECK(found.state == PreheatState::needed_without_figure);
+    CHECK_FALSE(found.minimum);
+    CHECK_THAT(deg_c(found.least().value()), WithinAbs(20, 1e-9)); // dry and hand-warm at least
+    sample = HeatSample({{"formula", 150}, {"graph", 0, RF_NO_FIGURE}});
+    CHECK(sample.preheat().state == PreheatState::figure); // another one says how much
 }
 
 TEST_CASE("outside its composition a method is information where the grade's own row rules") {
@@ -176,7 +179,8 @@ TEST_CASE("a family without rows and without rules has no figure, never a low on
     const Preheat found = sample.preheat();
     CHECK_FALSE(found.minimum);
     CHECK_FALSE(found.interpass_max);
-    CHECK_FALSE(found.no_preheat);
+    CHECK_FALSE(found.least());
+    CHECK(found.state == PreheatState::not_known);
 }
 
 TEST_CASE("metal in doubt gets no figure, whatever is approved") {
@@ -187,6 +191,8 @@ TEST_CASE("metal in doubt gets no figure, whatever is approved") {
     approved.reference = "P-12";
     approved.preheat_min = celsius(150);
     const Preheat found = sample.preheat(&approved);
+    CHECK(found.state == PreheatState::not_known);
+    CHECK(found.doubt == "a magnet does not hold");
     CHECK_FALSE(found.minimum);
     CHECK_FALSE(found.interpass_max);
     CHECK(found.methods.empty());

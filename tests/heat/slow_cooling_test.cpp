@@ -2,7 +2,7 @@
 
 #include <cmath>
 
-#include <ringfill/heat/slow_cooling.hpp>
+#include <ringfill/heat/thermal_history.hpp>
 #include <ringfill/units/metric.hpp>
 
 #include "heat/fixed_step.hpp"

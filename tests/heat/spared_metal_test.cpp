@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/heat/spared_metal.hpp>
+#include <ringfill/heat/identity.hpp>
 #include <ringfill/units/metric.hpp>
 
 using namespace ringfill;

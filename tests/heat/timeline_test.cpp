@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include <ringfill/heat/heat_run.hpp>
-#include <ringfill/heat/slow_cooling.hpp>
+#include <ringfill/heat/thermal_history.hpp>
 #include <ringfill/units/metric.hpp>
 
 using namespace ringfill;

@@ -47,12 +47,13 @@ std::string job_text(const std::string& base, const std::string& filler_name, co
 void holds_together(const Plan& plan) {
     const BorePlan& bore = plan.bores.at(0);
     const Preheat& preheat = bore.heat.preheat;
-    REQUIRE(preheat.minimum);
-    const bool open = preheat.asked_without_figure && preheat.minimum->value <= chill_off;
+    const bool open = preheat.state == PreheatState::needed_without_figure;
+    REQUIRE(preheat.state != PreheatState::not_known);
+    REQUIRE(preheat.minimum.has_value() != open);
     REQUIRE((preheat.interpass_max || open)); // so much over a minimum that nobody knows is not known
-    CHECK(preheat.contradictory ==
-          (preheat.interpass_max && preheat.minimum->value > preheat.interpass_max->value));
-    CHECK(preheat.minimum->value >= chill_off);
+    CHECK((preheat.state == PreheatState::contradictory) ==
+          (preheat.interpass_max && *preheat.least() > preheat.interpass_max->value));
+    CHECK(*preheat.least() >= chill_off);
     if (preheat.interpass_max)
         CHECK(deg_c(preheat.interpass_max->value) <= 700);
     CHECK_FALSE(preheat.methods.empty());
@@ -88,7 +89,7 @@ void try_pair(const std::string& base, const std::string& filler_name, const Fil
         const Plan made = plan(testing::job_from(job_text(base, filler_name, filler)), testing::shop());
         holds_together(made);
         ++tally.answered;
-        if (made.bores[0].heat.preheat.contradictory) {
+        if (made.bores[0].heat.preheat.state == PreheatState::contradictory) {
             ++tally.contradictory;
             CHECK(std::any_of(made.cautions.begin(), made.cautions.end(), [](const Caution& caution) {
                 return caution.text.starts_with("Contradictory: needs an approved procedure.");

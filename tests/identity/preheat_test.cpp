@@ -135,9 +135,10 @@ TEST_CASE("no answer is below a method that applies, below the chill-off, or sil
             if (*b > minimum + 1e-6)
                 FAIL("method B asks for " << *b << ", the answer is " << minimum);
         }
-        if (found.contradictory != (found.minimum->value > found.interpass_max->value))
+        if ((found.state == PreheatState::contradictory) !=
+            (found.minimum->value > found.interpass_max->value))
             FAIL("minimum " << minimum << " over maximum " << deg_c(found.interpass_max->value));
-        contradictory += found.contradictory ? 1 : 0;
+        contradictory += found.state == PreheatState::contradictory ? 1 : 0;
     }
     CHECK(held_by_b > 1'000);
     CHECK(contradictory > 100);

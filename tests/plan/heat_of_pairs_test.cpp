@@ -4,8 +4,8 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/report/text/heat_head.hpp>
-#include <ringfill/report/text/heat_text.hpp>
+#include <ringfill/say/heat_limits.hpp>
+#include <ringfill/say/heat_sentences.hpp>
 
 #include "plan/pair_of_metals.hpp"
 
@@ -62,7 +62,7 @@ TEST_CASE("no filler's own practice heats cast iron, bronze, nickel or austeniti
                     CHECK(with.interpass_max.has_value() == without.interpass_max.has_value());
                     if (with.interpass_max && without.interpass_max)
                         CHECK(with.interpass_max->value == without.interpass_max->value);
-                    CHECK(with.asked_without_figure == without.asked_without_figure);
+                    CHECK(with.state == without.state);
                     CHECK(with.methods.size() == without.methods.size() + 1); // it is told
                     ++judged;
                 }
@@ -166,7 +166,7 @@ TEST_CASE("recommended pairs that contradict themselves are told a way out") {
     for (const char* base : {"steel/S690QL", "steel/A514-F", "steel/A514-Q", "steel/400HB"}) {
         INFO(base);
         const Plan made = pair(base, "steel/ER70S-6", R"("gas": "M21", )" + cored);
-        REQUIRE(preheat_of(made).contradictory);
+        REQUIRE(preheat_of(made).state == PreheatState::contradictory);
         CHECK(warns(made, "Write the mill certificate of the part into bores[].composition"));
     }
     // usual analysis of S690QL, the note's own
@@ -174,12 +174,12 @@ TEST_CASE("recommended pairs that contradict themselves are told a way out") {
         pair("steel/S690QL", "steel/ER70S-6", R"("gas": "M21", )" + cored,
              R"("composition": { "C": 0.16, "Si": 0.3, "Mn": 1.3, "Cr": 0.5, "Ni": 0.5, "Mo": 0.3,
                                "V": 0.03, "Nb": 0.02, "B": 0.002, "Cu": 0.1 },)");
-    CHECK_FALSE(preheat_of(real).contradictory);
+    CHECK(preheat_of(real).state != PreheatState::contradictory);
     for (const auto& [filler, with] :
          {std::pair("bronze/ERCuAl-A2", argon), std::pair("hardfacing/T Fe9", cored),
           std::pair("manganese_steel/EFeMn-A", stick)}) {
         const Plan made = pair("steel/4140", filler, with);
-        REQUIRE(preheat_of(made).contradictory);
+        REQUIRE(preheat_of(made).state == PreheatState::contradictory);
         CHECK(made.cautions.at(0).text.find(
                   "over a buffer layer that takes the preheat of the metal under it") != std::string::npos);
     }

@@ -5,7 +5,7 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/report/text/sentence.hpp>
+#include <ringfill/say/sentence.hpp>
 #include <ringfill/units/metric.hpp>
 
 #include "shop_for_tests.hpp"

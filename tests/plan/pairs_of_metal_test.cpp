@@ -6,9 +6,9 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/report/text/heat_head.hpp>
-#include <ringfill/report/text/heat_text.hpp>
 #include <ringfill/report/text/take_text.hpp>
+#include <ringfill/say/heat_limits.hpp>
+#include <ringfill/say/heat_sentences.hpp>
 #include <ringfill/units/metric.hpp>
 
 #include "plan/pair_of_metals.hpp"
@@ -108,7 +108,7 @@ TEST_CASE("a buffer that cannot have one minimum and one maximum is told how it 
           std::pair("stainless/ER309L", "stainless/410"), std::pair("nickel/ERNiCr-3", "steel/4140")}) {
         INFO(filler << " on " << base);
         const Plan made = pair(base, filler, std::string(filler).starts_with("nickel") ? argon : solid);
-        REQUIRE(preheat_of(made).contradictory);
+        REQUIRE(preheat_of(made).state == PreheatState::contradictory);
         CHECK(made.cautions.at(0).text.find(
                   "qualified with the preheat of the metal under it for the first layer") !=
               std::string::npos);

@@ -144,7 +144,7 @@ TEST_CASE("every plan warns of fire, and loads a second person to watch it") {
     const Plan found = plan(job_from(job_text(fed, bore_text("arm root"))), shop());
     const auto tells = [&](std::string_view begins) {
         return std::any_of(found.cautions.begin(), found.cautions.end(), [&](const Caution& one) {
-            return one.applies == "yes" && one.text.starts_with(begins);
+            return one.applies == Applies::yes && one.text.starts_with(begins);
         });
     };
     CHECK(tells("Post a fire watch, not the one who welds,"));

@@ -95,7 +95,7 @@ TEST_CASE("manganese steel never gets preheat, slow cooling or a hold, whatever 
         for (const std::string& filler : all_fillers()) {
             INFO(base << " with " << filler);
             const Preheat preheat = answer(base, filler);
-            CHECK(preheat.no_preheat);
+            CHECK(preheat.state == PreheatState::none);
             CHECK(minimum(preheat) <= 20 + 1e-9);
             CHECK(most(preheat) <= 260 + 1e-9); // 13 mm beside the weld, handbooks from memory
             CHECK_FALSE(preheat.post_heat);
@@ -142,7 +142,7 @@ TEST_CASE("grey iron is welded cold with nickel and hand-warm between beads") {
                                "cast_iron/ERNiFeMn-CI", "cast_iron/ENiFeT3-CI", "nickel/ERNi-1"}) {
         INFO(filler);
         const Preheat preheat = answer("cast_iron/EN-GJL-250", filler);
-        CHECK(preheat.no_preheat);
+        CHECK(preheat.state == PreheatState::none);
         CHECK_THAT(most(preheat), WithinAbs(60, 1e-9)); // of the 60 to 70 degC of handbooks the lower
         CHECK_FALSE(gives(preheat, "cooling_max_K_per_h"));
         CHECK(advises(preheat, "technique"));
@@ -156,7 +156,7 @@ TEST_CASE("grey iron is welded hot with an iron rod and cooled in the furnace") 
     CHECK_THAT(most(preheat), WithinAbs(650, 1e-9));
     CHECK(gives(preheat, "cooling_max_K_per_h"));
     CHECK(advises(preheat, "soak"));
-    CHECK_FALSE(preheat.contradictory);
+    CHECK(preheat.state != PreheatState::contradictory);
 }
 
 // A text on electrodes for cast iron, read in an excerpt: 150 to 170 degC for those with an iron or steel
@@ -177,8 +177,7 @@ TEST_CASE("a filler that no practice is known for on cast iron is never answered
                                "manganese_steel/EFeMn-A", "hardfacing/T Fe14", "hardfacing/E Co2"}) {
         INFO(filler);
         const Preheat preheat = answer("cast_iron/EN-GJL-250", filler);
-        CHECK(preheat.asked_without_figure);
-        CHECK_FALSE(preheat.no_preheat);
+        CHECK(preheat.state == PreheatState::needed_without_figure);
     }
 }
 

@@ -3,19 +3,68 @@
 #include <string>
 #include <vector>
 
+#include <ringfill/job/procedure.hpp>
+#include <ringfill/job/worn_bore.hpp>
+#include <ringfill/table/cautions.hpp>
+
 namespace ringfill {
+
+/// A part of the job that a caution concerns.
+enum class Concern { procedure, bore };
+
+struct Subject {
+    Concern kind = Concern::bore;
+    std::string name;
+
+    bool operator==(const Subject&) const = default;
+};
+
+/// Whether a caution applies, or may because the job does not say.
+enum class Applies { yes, unknown };
 
 /// Something that can go wrong or hurt, told before it does.
 struct Caution {
-    std::string about;                          ///< what it concerns: a bore, a procedure, the job
-    std::string when;                           ///< before, during or after the work
-    std::string applies;                        ///< yes, or unknown when the job does not say
+    std::vector<Subject> about; ///< what it concerns; empty: the whole job
+    When when = When::before;
+    Matter matter = Matter::quality;
+    Applies applies = Applies::yes;
     std::string text;                           ///< what to do
     std::string because;                        ///< the numbers that make it apply
     std::string source;                         ///< key of the bibliography
     std::string check = {};                     ///< when unknown: what to look for, in a few words
     std::string field = {};                     ///< when unknown: the field of the job that would settle it
     std::vector<std::string> more_sources = {}; ///< of the limits that the text names
+};
+
+/// The names of what a caution concerns, "fixed lug, moving lug", or "the job".
+std::string names_of(const std::vector<Subject>& about);
+
+/// In a word of the result file: "yes", "unknown".
+std::string_view name_of(Applies applies);
+
+/// Whether it is about one bore, this one, and nothing else.
+bool is_about_bore(const Caution& caution, std::string_view bore);
+
+/// The cautions of one bore, one procedure or the job, in the order they are found.
+class CautionList {
+  public:
+    /// @param matter what they guard, where it is not told with one of them.
+    explicit CautionList(Matter matter) : matter_(matter) {} ///< of the job
+    CautionList(const WornBore& bore, Matter matter) : about_{{Concern::bore, bore.name}}, matter_(matter) {}
+    CautionList(const Procedure& procedure, Matter matter)
+        : about_{{Concern::procedure, procedure.name}}, matter_(matter) {}
+
+    /// One that applies. The source is common practice unless it is named.
+    void add(When when, Matter matter, std::string text, std::string because,
+             std::string source = "practice");
+    void before(std::string text, std::string because, std::string source = "practice");
+
+    std::vector<Caution> all() { return std::move(list_); }
+
+  private:
+    std::vector<Subject> about_;
+    Matter matter_;
+    std::vector<Caution> list_;
 };
 
 } // namespace ringfill

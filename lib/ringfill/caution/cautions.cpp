@@ -6,21 +6,10 @@
 
 #include <range/v3/action/push_back.hpp>
 
-#include <ringfill/caution/approved_rules.hpp>
-#include <ringfill/caution/balance_rules.hpp>
-#include <ringfill/caution/boring_rules.hpp>
-#include <ringfill/caution/cold_rules.hpp>
-#include <ringfill/caution/face_rules.hpp>
-#include <ringfill/caution/ferrite_rules.hpp>
+#include <ringfill/caution/bore_rules.hpp>
 #include <ringfill/caution/filler_rules.hpp>
-#include <ringfill/caution/form_rules.hpp>
-#include <ringfill/caution/fusion_rules.hpp>
-#include <ringfill/caution/position_rules.hpp>
-#include <ringfill/caution/preheat_rules.hpp>
-#include <ringfill/caution/suits_rules.hpp>
-#include <ringfill/caution/survey_rules.hpp>
+#include <ringfill/caution/heat_rules.hpp>
 #include <ringfill/caution/table_cautions.hpp>
-#include <ringfill/caution/weld_rules.hpp>
 
 namespace ringfill {
 namespace {
@@ -42,7 +31,7 @@ bool is_all_in_doubt(const std::vector<BorePlan>& bores, const Procedure& proced
     bool any = false;
     for (const BorePlan& bore : bores)
         if (bore.procedure == procedure.name) {
-            if (!bore.heat.doubt)
+            if (!bore.heat.preheat.doubt)
                 return false;
             any = true;
         }
@@ -54,14 +43,13 @@ std::vector<Caution> job_cautions(const Job& job, const std::vector<Settings>& s
                                   const std::vector<BorePlan>& bores) {
     std::vector<std::string> in_doubt;
     for (const BorePlan& bore : bores)
-        if (bore.heat.doubt)
+        if (bore.heat.preheat.doubt)
             in_doubt.push_back(bore.name);
     std::vector<Caution> found =
         cold_cautions(job.site, job.units, in_doubt, in_doubt.size() == bores.size());
     for (const Procedure& procedure : job.procedures)
-        if (auto approved = approved_caution(procedure, job.units);
-            approved && !is_all_in_doubt(bores, procedure))
-            found.push_back(std::move(*approved));
+        if (!is_all_in_doubt(bores, procedure))
+            ranges::push_back(found, approved_cautions(procedure, job.units));
     for (const Settings& one : settings)
         ranges::push_back(found, form_cautions(*one.procedure, *one.filler));
     return found;
@@ -76,7 +64,7 @@ std::vector<Caution> bore_cautions(const GivenBore& given, const BorePlan& plann
     add(weld_cautions(bore, planned.build, planned.bead, planned.layering, planned.deposition, units));
     add(position_cautions(bore, procedure, largest_bead(planned, given.settings), units));
     add(face_cautions(bore, planned.faces, units));
-    add(filler_cautions(bore, procedure));
+    add(family_cautions(bore, procedure));
     add(suit_cautions(bore, procedure, planned.suit ? &*planned.suit : nullptr, planned.buffer));
     if (planned.dilution)
         add(dilution_cautions(bore, procedure, *planned.dilution));
@@ -98,14 +86,12 @@ std::vector<Caution> bar_cautions(const Job& job, const std::vector<BorePlan>& b
         ranges::push_back(found, boring_cautions(job.bores[i], bores[i].build, bores[i].boring, job.units));
         hot.push_back({bores[i].name, &bores[i].boring});
     }
-    if (auto caution = hot_finish_caution(hot, cutting, job.units))
-        found.push_back(std::move(*caution));
+    ranges::push_back(found, hot_finish_cautions(hot, cutting, job.units));
     return found;
 }
 
 int rank(const Caution& caution) {
-    const int time = caution.when == "before" ? 0 : caution.when == "during" ? 1 : 2;
-    return caution.applies == "yes" ? time : 3;
+    return caution.applies == Applies::yes ? static_cast<int>(caution.when) : 3;
 }
 
 } // namespace

@@ -5,12 +5,23 @@
 
 #include <ringfill/caution/caution.hpp>
 #include <ringfill/caution/fire_watch.hpp>
-#include <ringfill/caution/work_facts.hpp>
+#include <ringfill/caution/judged.hpp>
 #include <ringfill/table/cautions.hpp>
 #include <ringfill/table/cutting.hpp>
 #include <ringfill/table/fuels.hpp>
 
 namespace ringfill {
+
+/// A job whose work is planned, bore by bore in the order of the job.
+struct PlannedWork {
+    const Job& job;
+    const std::vector<Settings>& settings; ///< of the job's procedures, in their order
+    const std::vector<GivenBore>& given;
+    const std::vector<BorePlan>& bores;
+    const FireWatch& fire_watch;
+};
+
+WorkFacts work_facts(const PlannedWork& work, const Fuels& fuels);
 
 /// What the cautions are judged by, of the shop.
 struct CautionTables {

@@ -1,62 +1,53 @@
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
-#include <ringfill/caution/preheat_rules.hpp>
+#include <ringfill/caution/heat_rules.hpp>
 
 namespace ringfill {
 namespace {
-
-Caution before(const WornBore& bore, std::string text, std::string because, std::string source) {
-    return {bore.name, "before", "yes", std::move(text), std::move(because), std::move(source)};
-}
 
 /// What bounds the approved heat of steel that softens.
 const AskedTemperature& softened_by(const Preheat& preheat) {
     return preheat.overruled.hold_most ? *preheat.overruled.hold_most : *preheat.overruled.preheat_most;
 }
 
-Caution identify(const WornBore& bore, const std::string& doubt) {
-    return before(bore,
-                  "Stop and identify the metal before any heat. Austenitic manganese steel is ruined by "
-                  "preheat, cast iron cracks without its own care. No preheat figure is given.",
-                  fmt::format("the job calls it {}, yet {}", bore.base, doubt), "practice");
-}
-
 /// What the approved procedure asks for that goes against the metal, in a list.
 std::string asked_against(const BoreHeat& heat, UnitSystem units) {
     const Preheat& preheat = heat.preheat;
-    std::string asked;
-    const auto add = [&](const std::string& part) { asked += (asked.empty() ? "" : ", ") + part; };
     const bool softens = heated_against(heat) == HeatedAgainst::softening;
-    if (softens ? preheat.overruled.preheat_most.has_value() : preheat.minimum->value >= over_hand_warm)
-        add(fmt::format("a preheat of {}", show_exact(preheat.minimum->value, units)));
+    std::vector<std::string> parts;
+    if (softens ? preheat.overruled.preheat_most.has_value() : *preheat.least() >= over_hand_warm)
+        parts.push_back(fmt::format("a preheat of {}", show_exact(*preheat.least(), units)));
     if (preheat.overruled.interpass_max)
-        add(fmt::format("rings that begin at up to {}", show_exact(preheat.interpass_max->value, units)));
+        parts.push_back(
+            fmt::format("rings that begin at up to {}", show_exact(preheat.interpass_max->value, units)));
     if (softens ? preheat.overruled.hold_most.has_value() : preheat.post_heat.has_value())
-        add(fmt::format("a hold at {} after welding",
-                        show_exact(preheat.post_heat->temperature.value, units)));
-    return asked;
+        parts.push_back(fmt::format("a hold at {} after welding",
+                                    show_exact(preheat.post_heat->temperature.value, units)));
+    return fmt::format("{}", fmt::join(parts, ", "));
 }
 
-Caution never_heated(const WornBore& bore, const BoreHeat& heat, UnitSystem units) {
-    const auto stop = [&](std::string because, std::string source) {
-        return before(
-            bore,
-            fmt::format("Stop: {}, yet the approved procedure {} asks for {}. Ask its author before any "
-                        "flame and any arc; nothing to heat it with is counted.",
-                        never_heated_words(heat, units), heat.preheat.approved, asked_against(heat, units)),
-            std::move(because), std::move(source));
-    };
+/// Why not, and the source of it.
+std::pair<std::string, std::string> why_not(const BoreHeat& heat) {
     switch (heated_against(heat)) {
     case HeatedAgainst::cold_iron:
-        return stop("it is kept cold or heated whole, never between, and nickel is laid on it cold",
-                    "cast-iron-practice");
-    case HeatedAgainst::softening: {
-        const AskedTemperature& most = softened_by(heat.preheat);
-        return stop(fmt::format("{}; hardness that is lost does not come back", most.by), most.source);
-    }
+        return {"it is kept cold or heated whole, never between, and nickel is laid on it cold",
+                "cast-iron-practice"};
+    case HeatedAgainst::softening:
+        return {fmt::format("{}; hardness that is lost does not come back", softened_by(heat.preheat).by),
+                softened_by(heat.preheat).source};
     default:
-        return stop("hot for long it turns brittle, and no later heat mends that", "A128-practice");
+        return {"hot for long it turns brittle, and no later heat mends that", "A128-practice"};
     }
+}
+
+void stop_heat(CautionList& stops, const BoreHeat& heat, UnitSystem units) {
+    auto [because, source] = why_not(heat);
+    stops.before(
+        fmt::format("Stop: {}, yet the approved procedure {} asks for {}. Ask its author before any flame "
+                    "and any arc; nothing to heat it with is counted.",
+                    never_heated_words(heat, units), heat.preheat.approved, asked_against(heat, units)),
+        std::move(because), std::move(source));
 }
 
 /// Where the limits of the standard count, what the metal really holds may ask for less.
@@ -72,21 +63,19 @@ std::string certificate_helps(const WornBore& bore, const BoreHeat& heat) {
     return {};
 }
 
-Caution contradiction(const WornBore& bore, const BoreHeat& heat, UnitSystem units) {
+void stop_contradiction(CautionList& stops, const WornBore& bore, const BoreHeat& heat, UnitSystem units) {
     const Preheat& preheat = heat.preheat;
-    return before(
-        bore,
+    stops.before(
         preheat.approved.empty()
             ? fmt::format("Contradictory: needs an approved procedure. Neither figure is changed.{}{}",
                           certificate_helps(bore, heat), layer_by_layer(heat))
-            : fmt::format("Contradictory: ask the author of the approved procedure {} before the "
-                          "first arc. Neither figure is changed.",
+            : fmt::format("Contradictory: ask the author of the approved procedure {} before the first arc. "
+                          "Neither figure is changed.",
                           preheat.approved),
         fmt::format("at least {} by {} [{}], at most {} by {} [{}]",
                     show_minimum(preheat.minimum->value, units), preheat.minimum->by, preheat.minimum->source,
                     show_maximum(preheat.interpass_max->value, units), preheat.interpass_max->by,
-                    preheat.interpass_max->source),
-        "practice");
+                    preheat.interpass_max->source));
 }
 
 } // namespace
@@ -94,14 +83,12 @@ Caution contradiction(const WornBore& bore, const BoreHeat& heat, UnitSystem uni
 std::string layer_by_layer(const BoreHeat& heat) {
     if (heat.foreign_on_steel)
         return " A layer of such a filler is as a rule qualified over a buffer layer that takes the preheat "
-               "of "
-               "the metal under it, and with its own interpass maximum from the next layer on.";
-    if (!heat.stainless_on_steel && !heat.nickel_on_steel)
-        return {};
-    return " A layer of such a filler is as a rule qualified with the preheat of the metal under it for the "
-           "first layer, by some 50 K less at most and never without, and with the interpass maximum from "
-           "the "
-           "second layer on.";
+               "of the metal under it, and with its own interpass maximum from the next layer on.";
+    if (heat.stainless_on_steel || heat.nickel_on_steel)
+        return " A layer of such a filler is as a rule qualified with the preheat of the metal under it for "
+               "the first layer, by some 50 K less at most and never without, and with the interpass maximum "
+               "from the second layer on.";
+    return {};
 }
 
 std::string never_heated_words(const BoreHeat& heat, UnitSystem units) {
@@ -120,17 +107,19 @@ std::string never_heated_words(const BoreHeat& heat, UnitSystem units) {
 }
 
 std::vector<Caution> heat_stops(const WornBore& bore, const BoreHeat& heat, UnitSystem units) {
-    if (heat.doubt)
-        return {identify(bore, *heat.doubt)};
-    std::vector<Caution> stops;
-    if (is_heated_against_its_rules(heat))
-        stops.push_back(never_heated(bore, heat, units));
-    if (heat.preheat.contradictory)
-        stops.push_back(contradiction(bore, heat, units));
-    if (!heat.preheat.minimum)
-        return {before(bore, "Take preheat from an approved procedure: no figure can be given here.",
-                       fmt::format("no table and no rule of its family covers {}", bore.base), "practice")};
-    return stops;
+    CautionList stops(bore, Matter::cracking);
+    if (heat.preheat.doubt)
+        stops.before("Stop and identify the metal before any heat. Austenitic manganese steel is ruined by "
+                     "preheat, cast iron cracks without its own care. No preheat figure is given.",
+                     fmt::format("the job calls it {}, yet {}", bore.base, *heat.preheat.doubt));
+    else if (heat.preheat.state == PreheatState::not_known)
+        stops.before("Take preheat from an approved procedure: no figure can be given here.",
+                     fmt::format("no table and no rule of its family covers {}", bore.base));
+    else if (is_heated_against_its_rules(heat))
+        stop_heat(stops, heat, units);
+    if (heat.preheat.state == PreheatState::contradictory)
+        stop_contradiction(stops, bore, heat, units);
+    return stops.all();
 }
 
 } // namespace ringfill

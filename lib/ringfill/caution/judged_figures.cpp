@@ -1,9 +1,8 @@
-#include <ringfill/caution/judged_figures.hpp>
-
 #include <algorithm>
 
 #include <fmt/format.h>
 
+#include <ringfill/caution/judged.hpp>
 #include <ringfill/units/factor.hpp>
 #include <ringfill/units/metric.hpp>
 
@@ -11,7 +10,7 @@ namespace ringfill {
 namespace {
 
 /// A length over a metre, a volume of a room: to as many digits as a person measures them.
-std::string told(Circumstance what, double figure, UnitSystem units) {
+std::string figure_text(Circumstance what, double figure, UnitSystem units) {
     using enum Circumstance;
     const bool metric = units == UnitSystem::metric;
     switch (what) {
@@ -33,66 +32,49 @@ std::string told(Circumstance what, double figure, UnitSystem units) {
     }
 }
 
-/// "150 A, from 60 A to under 160 A"
-std::string compared(const Trigger& trigger, double figure, UnitSystem units) {
-    std::string text = told(trigger.circumstance, figure, units);
+/// "the arc has 150 A, from 60 A to under 160 A"
+std::string compared(const Trigger& trigger, std::string_view what, double figure, UnitSystem units) {
+    const auto in_words = [&](double one) { return figure_text(trigger.circumstance, one, units); };
+    std::string text = fmt::format("{} {}", what, in_words(figure));
     if (trigger.from)
-        text += fmt::format(", {} {}", trigger.under ? "from" : "at least",
-                            told(trigger.circumstance, trigger.from->value, units));
+        text += fmt::format(", {} {}", trigger.under ? "from" : "at least", in_words(trigger.from->value));
     if (trigger.under)
-        text += fmt::format("{} under {}", trigger.from ? " to" : ",",
-                            told(trigger.circumstance, trigger.under->value, units));
+        text += fmt::format("{} under {}", trigger.from ? " to" : ",", in_words(trigger.under->value));
     return text;
 }
 
 Judged figure_of_site(const Trigger& trigger, const std::optional<double>& figure, std::string_view what,
-                      const WorkFacts& facts) {
+                      UnitSystem units) {
     if (!figure)
         return unknown_because(trigger);
-    if (!trigger.holds(*figure))
-        return {};
-    return {Answer::yes, {}, fmt::format("{} {}", what, compared(trigger, *figure, facts.units))};
+    return trigger.holds(*figure) ? Judged{Answer::yes, {}, compared(trigger, what, *figure, units)}
+                                  : Judged{};
 }
 
-/// A figure of each bore or procedure: any that holds makes it so, else any that is not known leaves it open.
+/// A figure of each bore or procedure, told with the highest that holds.
 template <class Each, class FigureOf>
-Judged any_of(const Trigger& trigger, const std::vector<Each>& all, FigureOf figure_of, std::string_view what,
-              UnitSystem units) {
-    Judged found;
-    double worst = 0;
-    std::vector<std::string> open;
-    for (const Each& one : all) {
+Judged any_figure(const Trigger& trigger, const std::vector<Each>& all, std::size_t everyone,
+                  FigureOf figure_of, std::string_view what, UnitSystem units) {
+    std::optional<double> worst;
+    Judged found = any_of(trigger, all, everyone, [&](const Each& one) -> std::optional<bool> {
         const std::optional<double> figure = figure_of(one);
-        if (!figure)
-            open.push_back(one.name);
-        else if (trigger.holds(*figure)) {
-            worst = found.about.empty() ? *figure : std::max(worst, *figure);
-            found.about.push_back(one.name);
-        }
-    }
-    if (!found.about.empty()) {
-        found.answer = Answer::yes;
-        found.because = fmt::format("{} {}", what, compared(trigger, worst, units));
-        found.open = open;
-    } else if (!open.empty()) {
-        found = unknown_because(trigger);
-        found.about = open;
-    }
-    if (found.about.size() == all.size())
-        found.about.clear();
+        if (figure && trigger.holds(*figure))
+            worst = std::max(worst.value_or(*figure), *figure);
+        return figure ? std::optional(trigger.holds(*figure)) : std::nullopt;
+    });
+    if (worst)
+        found.because = compared(trigger, what, *worst, units);
     return found;
 }
 
 /// A room has walls and a ceiling only under a roof.
 Judged of_room(const Trigger& trigger, const std::optional<double>& figure, std::string_view what,
                const WorkFacts& facts) {
-    if (!figure && facts.site.indoors && !*facts.site.indoors)
-        return {};
-    return figure_of_site(trigger, figure, what, facts);
+    return !figure && facts.site.indoors == false ? Judged{}
+                                                  : figure_of_site(trigger, figure, what, facts.units);
 }
 
-template <class Quantity>
-std::optional<double> in_degrees(const std::optional<Quantity>& temperature) {
+std::optional<double> in_degrees(const std::optional<Temperature>& temperature) {
     return temperature ? std::optional(deg_c(*temperature)) : std::nullopt;
 }
 
@@ -107,13 +89,9 @@ Judged of_arcs(const Trigger& trigger, const WorkFacts& facts, Arc arc) {
     for (const ProcedureFacts& one : facts.procedures)
         if (one.arc == arc)
             of_that_kind.push_back(one);
-    Judged found = any_of(
-        trigger, of_that_kind, [](const ProcedureFacts& one) { return in_si_units(one.current); },
-        "the arc has", facts.units);
-    if (found.about.empty() && found.answer != Answer::no && of_that_kind.size() < facts.procedures.size())
-        for (const ProcedureFacts& one : of_that_kind)
-            found.about.push_back(one.name);
-    return found;
+    return any_figure(
+        trigger, of_that_kind, facts.procedures.size(),
+        [](const ProcedureFacts& one) { return in_si_units(one.current); }, "the arc has", facts.units);
 }
 
 } // namespace
@@ -121,11 +99,16 @@ Judged of_arcs(const Trigger& trigger, const WorkFacts& facts, Arc arc) {
 Judged judged_figure(const Trigger& trigger, const WorkFacts& facts) {
     using enum Circumstance;
     const auto of_bores = [&](auto figure_of, std::string_view what) {
-        return any_of(trigger, facts.bores, figure_of, what, facts.units);
+        return any_figure(trigger, facts.bores, facts.bores.size(), figure_of, what, facts.units);
     };
     // What is known already decides where it is enough; else a metal that is not known leaves it open.
-    const auto share = [&](const MetalShare& metal) {
-        return metal.is_whole || trigger.holds(metal.most) ? std::optional(metal.most) : std::nullopt;
+    const auto of_metal = [&](MetalShare MetalFacts::*element, std::string_view what) {
+        return of_bores(
+            [&](const BoreFacts& bore) {
+                const MetalShare& share = bore.metal.*element;
+                return share.is_whole || trigger.holds(share.most) ? std::optional(share.most) : std::nullopt;
+            },
+            what);
     };
     switch (trigger.circumstance) {
     case room_volume:
@@ -133,7 +116,7 @@ Judged judged_figure(const Trigger& trigger, const WorkFacts& facts) {
     case ceiling:
         return of_room(trigger, in_si_units(facts.site.ceiling), "a ceiling of", facts);
     case ambient:
-        return figure_of_site(trigger, in_degrees(facts.site.ambient), "the site has", facts);
+        return figure_of_site(trigger, in_degrees(facts.site.ambient), "the site has", facts.units);
     case wire_current:
         return of_arcs(trigger, facts, Arc::wire);
     case stick_current:
@@ -145,17 +128,13 @@ Judged judged_figure(const Trigger& trigger, const WorkFacts& facts) {
     case peak:
         return of_bores([](const BoreFacts& one) { return in_degrees(one.peak); }, "the boss gets to");
     case manganese:
-        return of_bores([&](const BoreFacts& one) { return share(one.metal.manganese); },
-                        "filler or metal hold Mn of");
+        return of_metal(&MetalFacts::manganese, "filler or metal hold Mn of");
     case chromium:
-        return of_bores([&](const BoreFacts& one) { return share(one.metal.chromium); },
-                        "filler or metal hold Cr of");
+        return of_metal(&MetalFacts::chromium, "filler or metal hold Cr of");
     case nickel:
-        return of_bores([&](const BoreFacts& one) { return share(one.metal.nickel); },
-                        "filler or metal hold Ni of");
+        return of_metal(&MetalFacts::nickel, "filler or metal hold Ni of");
     case copper:
-        return of_bores([&](const BoreFacts& one) { return share(one.metal.copper); },
-                        "filler or metal hold Cu of");
+        return of_metal(&MetalFacts::copper, "filler or metal hold Cu of");
     default:
         return {};
     }

@@ -3,16 +3,14 @@
 #include <algorithm>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
-#include <ringfill/caution/judged.hpp>
 #include <ringfill/table/braces.hpp>
 
 namespace ringfill {
 namespace {
 
 /// "60 min after the last heat (preheat, arc, grinding and hold all count), then a look every 20 min …"
-std::string watched_until(const FireWatch& watch) {
+std::string watched_until(const WatchRule& watch) {
     std::string text = fmt::format("{} after the last heat: preheat, arc, grinding and post-heat all count",
                                    show(watch.after.value));
     if (watch.checks_for)
@@ -29,7 +27,7 @@ std::string limits_of(const CautionRow& row) {
     return text.empty() ? text : text + ". Check the current values.";
 }
 
-std::string text_of(const CautionRow& row, const WorkFacts& facts, const FireWatch& watch) {
+std::string text_of(const CautionRow& row, const WorkFacts& facts, const WatchRule& watch) {
     return with_words(row.told.at(facts.units),
                       [&](std::string_view word) {
                           return word == "clear" ? show_clear(watch.clear.value, facts.units)
@@ -39,22 +37,22 @@ std::string text_of(const CautionRow& row, const WorkFacts& facts, const FireWat
 }
 
 /// What a row's triggers say together. A bore or procedure that one of them holds for is not open any more.
-struct RowJudged {
+struct RowJudgement {
     Answer answer = Answer::no;
-    std::vector<std::string> about; ///< that it applies to, or is open for; empty: the job
+    std::vector<Subject> about; ///< that it applies to, or is open for; empty: the job
     std::string because;
-    std::vector<std::string> open; ///< beside those that it applies to
-    std::string field;             ///< of the job, that would settle what is open
+    std::vector<Subject> open; ///< beside those that it applies to
+    std::string field;         ///< of the job, that would settle what is open
 };
 
-void add_new(std::vector<std::string>& names, const std::vector<std::string>& more) {
-    for (const std::string& name : more)
-        if (std::find(names.begin(), names.end(), name) == names.end())
-            names.push_back(name);
+void add_new(std::vector<Subject>& subjects, const std::vector<Subject>& more) {
+    for (const Subject& one : more)
+        if (std::find(subjects.begin(), subjects.end(), one) == subjects.end())
+            subjects.push_back(one);
 }
 
-RowJudged answer_of(const CautionRow& row, const WorkFacts& facts) {
-    RowJudged all;
+RowJudgement answer_of(const CautionRow& row, const WorkFacts& facts) {
+    RowJudgement all;
     bool of_job = false;
     for (const Trigger& trigger : row.triggers) {
         const Judged one = judged(trigger, facts);
@@ -80,19 +78,16 @@ RowJudged answer_of(const CautionRow& row, const WorkFacts& facts) {
         all.about.clear();
     if (all.answer != Answer::yes || of_job)
         all.open.clear();
-    std::erase_if(all.open, [&](const std::string& name) {
-        return std::find(all.about.begin(), all.about.end(), name) != all.about.end();
+    std::erase_if(all.open, [&](const Subject& one) {
+        return std::find(all.about.begin(), all.about.end(), one) != all.about.end();
     });
     return all;
 }
 
-std::string names_of(const std::vector<std::string>& names) {
-    return names.empty() ? std::string("the job") : fmt::format("{}", fmt::join(names, ", "));
-}
-
-Caution caution_of(const CautionRow& row, const WorkFacts& facts, const FireWatch& watch) {
+Caution caution_of(const CautionRow& row, const WorkFacts& facts, const WatchRule& watch) {
     Caution caution;
     caution.when = row.when;
+    caution.matter = row.matter;
     caution.text = text_of(row, facts, watch);
     caution.source = row.source;
     if (!row.second_source.empty())
@@ -102,8 +97,19 @@ Caution caution_of(const CautionRow& row, const WorkFacts& facts, const FireWatc
     return caution;
 }
 
+/// The same where it may apply, with what to look for.
+Caution left_open(Caution caution, const CautionRow& row, std::vector<Subject> about,
+                  const std::string& field, std::string because) {
+    caution.applies = Applies::unknown;
+    caution.about = std::move(about);
+    caution.check = row.check;
+    caution.field = field;
+    caution.because = std::move(because);
+    return caution;
+}
+
 /// The row that tells the watch says by whose rule, and that is its source.
-void tell_rule(Caution& caution, const FireWatch& watch) {
+void tell_rule(Caution& caution, const WatchRule& watch) {
     caution.because = fire_rule_in_words(watch);
     caution.more_sources.push_back(caution.source);
     caution.source = watch.after.source;
@@ -114,34 +120,25 @@ void tell_rule(Caution& caution, const FireWatch& watch) {
 } // namespace
 
 std::vector<Caution> table_cautions(const CautionTable& table, const WorkFacts& facts,
-                                    const FireWatch& watch) {
+                                    const WatchRule& watch) {
     std::vector<Caution> cautions;
     for (const CautionRow& row : table.rows) {
-        const RowJudged answer = answer_of(row, facts);
+        const RowJudgement answer = answer_of(row, facts);
         if (answer.answer == Answer::no)
             continue;
-        Caution caution = caution_of(row, facts, watch);
-        Caution left_open = caution;
-        left_open.applies = "unknown";
-        left_open.check = row.check;
-        left_open.field = answer.field;
-        left_open.because = fmt::format("the job does not say: {}", answer.field);
+        const Caution caution = caution_of(row, facts, watch);
         if (answer.answer == Answer::unknown) {
-            left_open.about = names_of(answer.about);
-            left_open.because = answer.because;
-            cautions.push_back(std::move(left_open));
+            cautions.push_back(left_open(caution, row, answer.about, answer.field, answer.because));
             continue;
         }
-        caution.applies = "yes";
-        caution.about = names_of(answer.about);
-        caution.because = answer.because;
+        cautions.push_back(caution);
+        cautions.back().about = answer.about;
+        cautions.back().because = answer.because;
         if (row.text.find("{watch}") != std::string::npos)
-            tell_rule(caution, watch);
-        cautions.push_back(std::move(caution));
-        if (!answer.open.empty()) {
-            left_open.about = names_of(answer.open);
-            cautions.push_back(std::move(left_open));
-        }
+            tell_rule(cautions.back(), watch);
+        if (!answer.open.empty())
+            cautions.push_back(left_open(caution, row, answer.open, answer.field,
+                                         fmt::format("the job does not say: {}", answer.field)));
     }
     return cautions;
 }

@@ -1,4 +1,4 @@
-#include <ringfill/caution/work_facts.hpp>
+#include <ringfill/caution/cautions.hpp>
 
 #include <algorithm>
 
@@ -64,8 +64,7 @@ BoreFacts bore_facts(const BorePlan& planned, const GivenBore& given) {
     const Filler& filler = *given.settings.filler;
     BoreFacts facts;
     facts.name = bore.name;
-    if (planned.heat.preheat.minimum)
-        facts.preheat = planned.heat.preheat.minimum->value;
+    facts.preheat = planned.heat.preheat.least();
     if (planned.heat_balance)
         facts.peak = planned.heat_balance->peak();
     facts.delayed_cracks = ranges::any_of(planned.heat.preheat.values, [](const AnsweredFigure& value) {

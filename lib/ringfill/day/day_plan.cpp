@@ -53,7 +53,8 @@ bool long_bore_is_hot(const std::vector<BorePlan>& bores, const std::vector<Line
             if (is_longer(work, working_day))
                 for (const BorePlan& bore : bores)
                     for (int piece = 1; piece <= bore.count; ++piece)
-                        if (piece_name(bore, piece) == work.bore && !bore.heat.preheat.no_preheat)
+                        if (piece_name(bore, piece) == work.bore &&
+                            bore.heat.preheat.state != PreheatState::none)
                             return true;
     return false;
 }

@@ -1,18 +1,9 @@
-#include <ringfill/heat/approved.hpp>
-
-#include <algorithm>
+#include <ringfill/heat/preheat_methods.hpp>
 
 #include <fmt/format.h>
 
-#include <ringfill/fault/printable.hpp>
-#include <ringfill/heat/interpass.hpp>
-#include <ringfill/units/metric.hpp>
-
 namespace ringfill {
 namespace {
-
-/// A band of 0.90 kJ/mm includes 0.90 as laid, whose last digit may differ.
-constexpr double rounding = 1e-9;
 
 AskedTemperature by_approved(Temperature value, const Approved& approved) {
     return {value,
@@ -20,10 +11,6 @@ AskedTemperature by_approved(Temperature value, const Approved& approved) {
             "approved",
             "T_approved - 273.15",
             {{"T_approved", value.value(), "K"}}};
-}
-
-bool asks_for_preheat(const PreheatMethod& method) {
-    return method.applies && method.minimum && *method.minimum > chill_off;
 }
 
 /// What an approved maximum is held against: a document's, else what the tempering allows, else the highest
@@ -58,8 +45,6 @@ void let_approved_minimum_rule(Preheat& preheat, const Approved& approved) {
         asked.formula = "max(T_approved, T_dry) - 273.15";
         asked.inputs.emplace_back("T_dry", chill_off.value(), "K");
     }
-    preheat.no_preheat = asked.value <= chill_off && !preheat.asked_without_figure &&
-                         std::none_of(preheat.methods.begin(), preheat.methods.end(), asks_for_preheat);
     preheat.minimum = std::move(asked);
     for (PreheatMethod& method : preheat.methods)
         method.rules = false;
@@ -78,23 +63,6 @@ void let_approved_rest_rule(Preheat& preheat, const HeatCase& what, const Approv
         hold_as_approved(
             preheat, what,
             {by_approved(*approved.post_heat->temperature, approved), *approved.post_heat->time, {}, true});
-}
-
-std::vector<Fault> band_faults(const std::string& bore, const Procedure& procedure,
-                               const std::vector<LaidHeat>& laid) {
-    std::vector<Fault> faults;
-    if (!procedure.approved || !procedure.approved->heat_input)
-        return faults;
-    const auto& [lowest, highest] = *procedure.approved->heat_input;
-    for (const LaidHeat& one : laid)
-        if (one.heat_input < lowest * (1 - rounding) || one.heat_input > highest * (1 + rounding))
-            faults.push_back(fault_at_path(
-                procedure.path + ".approved.heat_input",
-                fmt::format("{:.3g} to {:.3g} kJ/mm", kj_mm(lowest), kj_mm(highest)),
-                fmt::format("does not hold the {:.3g} kJ/mm that the {} of {} is laid with",
-                            kj_mm(one.heat_input), one.pass, printable(bore, 60)),
-                "change wire feed, current, voltage or travel, or take the procedure that fits"));
-    return faults;
 }
 
 } // namespace ringfill

@@ -1,97 +1,92 @@
-#include <ringfill/heat/balance_working.hpp>
+#include <ringfill/heat/heat_balance.hpp>
 
 #include <algorithm>
-
-#include <ringfill/units/metric.hpp>
 
 namespace ringfill {
 namespace {
 
 constexpr double kilo = 1e3;
 
-Input sigma() {
+Input convection() {
+    return {"h_c", still_air_W_m2K, "W/(m2 K)"};
+}
+Input emissivity() {
+    return {"eps", scaled_emissivity};
+}
+Input radiation() {
     return {"sigma", stefan_boltzmann, "W/(m2 K4)"};
+}
+Input kelvin(std::string symbol, Temperature temperature) {
+    return {std::move(symbol), temperature.value(), "K"};
+}
+Amount in_kw(Power power) {
+    return {power.value() / kilo, "kW"};
+}
+Amount in_kj(Energy energy) {
+    return {energy.value() / kilo, "kJ"};
+}
+
+/// What the loss of a boss hangs on, between the inputs that come before and after it.
+std::vector<Input> with_loss(std::vector<Input> before, const BossRun& one, Temperature at,
+                             const std::vector<Input>& after) {
+    const std::vector<Input> loss{
+        convection(),    {"A", one.boss.surface.value(), "m2"},    {"G", one.boss.sink.value(), "W/K"},
+        kelvin("T", at), kelvin("T_a", one.settings.boss.ambient), emissivity(),
+        radiation()};
+    before.insert(before.end(), loss.begin(), loss.end());
+    before.insert(before.end(), after.begin(), after.end());
+    return before;
 }
 
 std::vector<Working> mass_working(const WornBore& bore, const Build& build, const HeatBalance& balance) {
-    const Input rho{"rho", balance.metal.density.value(), "kg/m3"};
-    const Input diameter{"D", mm(*bore.boss_diameter), "mm"};
-    const BossRun& cold = balance.cold();
+    const Input rho{"rho", in_kg_m3(balance.metal.density)};
+    const Input diameter{"D", in_mm(*bore.boss_diameter)};
+    const Boss& cold = balance.cold().boss;
     std::vector<double> plates;
-    for (const Length& plate : cold.plates)
+    for (const Length& plate : balance.cold().plates)
         plates.push_back(mm(plate));
-    const Input mass{"m", balance.hot.boss.mass.value(), "kg"};
-    const double heated = cold.boss.heated.value();
-    return {{"boss_kg",
-             "rho*pi*((D/2)^2 - r_s^2)*L*1e-9",
-             {rho, diameter, {"r_s", mm(build.skim_radius), "mm"}, {"L", mm(bore.length), "mm"}},
-             balance.hot.boss.mass.value(),
-             "kg",
-             "own"},
-            plates.empty() ? Working{"heated_kg", "1*m", {mass}, heated, "kg", "own"}
-                           : Working{"heated_kg",
-                                     "m + sum(rho*pi*((D/2 + z)^2 - (D/2)^2)*t)*1e-9",
-                                     {mass, rho, diameter, {"z", mm(warmed_ring), "mm"}, {"t", plates, "mm"}},
-                                     heated,
-                                     "kg",
-                                     "ISO13916"}};
+    const Input mass{"m", in_kg(balance.hot.boss.mass)};
+    return {worked("boss_kg", "rho*pi*((D/2)^2 - r_s^2)*L*1e-9",
+                   {rho, diameter, {"r_s", in_mm(build.skim_radius)}, {"L", in_mm(bore.length)}},
+                   in_kg(balance.hot.boss.mass)),
+            plates.empty() ? worked("heated_kg", "1*m", {mass}, in_kg(cold.heated))
+                           : worked("heated_kg", "m + sum(rho*pi*((D/2 + z)^2 - (D/2)^2)*t)*1e-9",
+                                    {mass, rho, diameter, {"z", in_mm(warmed_ring)}, {"t", plates, "mm"}},
+                                    in_kg(cold.heated), "ISO13916")};
 }
 
 Working biot_working(const HeatBalance& balance) {
-    return {"biot",
-            "(h_c + eps*sigma*(T^2 + T_a^2)*(T + T_a))*m/(rho*A*lambda)",
-            {{"h_c", still_air_W_m2K, "W/(m2 K)"},
-             {"eps", scaled_emissivity},
-             sigma(),
-             {"T", balance.hot.settings.maximum.value(), "K"},
-             {"T_a", balance.ambient.value(), "K"},
-             {"m", balance.hot.boss.mass.value(), "kg"},
-             {"rho", balance.metal.density.value(), "kg/m3"},
-             {"A", balance.hot.boss.surface.value(), "m2"},
-             {"lambda", balance.metal.conductivity.value(), "W/(m K)"}},
-            balance.biot,
-            "",
-            "own"};
+    return worked("biot", "(h_c + eps*sigma*(T^2 + T_a^2)*(T + T_a))*m/(rho*A*lambda)",
+                  {convection(),
+                   emissivity(),
+                   radiation(),
+                   kelvin("T", balance.hot.settings.maximum),
+                   kelvin("T_a", balance.ambient),
+                   {"m", in_kg(balance.hot.boss.mass)},
+                   {"rho", in_kg_m3(balance.metal.density)},
+                   {"A", balance.hot.boss.surface.value(), "m2"},
+                   {"lambda", balance.metal.conductivity.value(), "W/(m K)"}},
+                  balance.biot);
 }
 
 std::vector<Working> heater_working(const HeatBalance& balance) {
     const BossRun& cold = balance.cold();
-    const double power = balance.heater.power.value() / kilo;
-    const Temperature hardest = hardest_to_hold(balance);
+    const Input power{"P", in_kw(balance.heater.power)};
     const Input eta{"eta", balance.heater.efficiency};
-    std::vector<Working> work{{"heater_kw", "1*P", {{"P", power, "kW"}}, power, "kW", "own"},
-                              {"heater_needed_kw",
-                               "max((h_c*A + G)*(T - T_a) + eps*A*sigma*(T^4 - T_a^4), 0)/(1000*eta)",
-                               {{"h_c", still_air_W_m2K, "W/(m2 K)"},
-                                {"A", cold.boss.surface.value(), "m2"},
-                                {"G", cold.boss.sink.value(), "W/K"},
-                                {"T", hardest.value(), "K"},
-                                {"T_a", balance.ambient.value(), "K"},
-                                {"eps", scaled_emissivity},
-                                sigma(),
-                                eta},
-                               heater_needed(balance).value() / kilo,
-                               "kW",
-                               "own"}};
-    const double warm = cold.run.warm_up_heat.value() / kilo;
+    std::vector<Working> work{
+        taken("heater_kw", power),
+        worked("heater_needed_kw", "max((h_c*A + G)*(T - T_a) + eps*A*sigma*(T^4 - T_a^4), 0)/(1000*eta)",
+               with_loss({}, cold, hardest_to_hold(balance), {eta}), in_kw(heater_needed(balance)))};
     if (balance.warms_up())
-        work.push_back({"preheat_kj",
-                        "eta*P*t",
-                        {eta, {"P", power, "kW"}, {"t", cold.run.warm_up.value(), "s"}},
-                        warm,
-                        "kJ",
-                        "own"});
-    if (cold.is_whole())
-        work.push_back(
-            {"heater_kj",
-             "sum(E)",
-             {{"E",
-               std::vector<double>{warm, cold.run.reheat_heat.value() / kilo,
-                                   cold.run.post_heat_heat.value() / kilo, cold.run.slow_heat.value() / kilo},
-               "kJ"}},
-             balance.heater_heat().value() / kilo,
-             "kJ",
-             "own"});
+        work.push_back(worked("preheat_kj", "eta*P*t", {eta, power, {"t", in_seconds(cold.run.warm_up)}},
+                              in_kj(cold.run.warm_up_heat)));
+    if (cold.is_whole()) {
+        std::vector<double> parts;
+        for (const Energy& heat :
+             {cold.run.warm_up_heat, cold.run.reheat_heat, cold.run.post_heat_heat, cold.run.slow_heat})
+            parts.push_back(heat.value() / kilo);
+        work.push_back(worked("heater_kj", "sum(E)", {{"E", parts, "kJ"}}, in_kj(balance.heater_heat())));
+    }
     return work;
 }
 
@@ -103,39 +98,23 @@ Working peak_working(const HeatBalance& balance) {
         for (const HeatStep& step : run->steps)
             all.push_back(deg_c(step.to));
     }
-    return {"peak_degC", "highest(T)", {{"T", all, "degC"}}, deg_c(balance.peak()), "degC", "own"};
+    return worked("peak_degC", "highest(T)", {{"T", all, "degC"}}, in_deg_c(balance.peak()));
 }
 
 /// dT/dt as the first ring is laid.
 Working curve_working(const BossRun& one) {
-    const Temperature at = std::max(one.settings.minimum, one.settings.boss.ambient);
-    const double c = one.settings.boss.metal.specific_heat(at).value();
-    const double m = one.settings.boss.mass.value();
-    const double slope = (one.settings.arc - heat_loss(one.settings.boss, at)).value() / (m * c);
-    return {"curve",
-            "(P - (h_c*A + G)*(T - T_a) - eps*A*sigma*(T^4 - T_a^4))/(m*c)",
-            {{"P", one.settings.arc.value(), "W"},
-             {"h_c", still_air_W_m2K, "W/(m2 K)"},
-             {"A", one.boss.surface.value(), "m2"},
-             {"G", one.boss.sink.value(), "W/K"},
-             {"T", at.value(), "K"},
-             {"T_a", one.settings.boss.ambient.value(), "K"},
-             {"eps", scaled_emissivity},
-             sigma(),
-             {"m", m, "kg"},
-             {"c", c, "J/(kg K)"}},
-            slope,
-            "K/s",
-            one.settings.boss.metal.source};
+    const ThermalLump& lump = one.settings.boss;
+    const Temperature at = std::max(one.settings.minimum, lump.ambient);
+    const double c = lump.metal.specific_heat(at).value();
+    return worked("curve", "(P - (h_c*A + G)*(T - T_a) - eps*A*sigma*(T^4 - T_a^4))/(m*c)",
+                  with_loss({{"P", one.settings.arc.value(), "W"}}, one, at,
+                            {{"m", in_kg(lump.mass)}, {"c", c, "J/(kg K)"}}),
+                  {(one.settings.arc - heat_loss(lump, at)).value() / (lump.mass.value() * c), "K/s"},
+                  lump.metal.source);
 }
 
-Working summed(std::string figure, const std::vector<double>& times, double value) {
-    return {std::move(figure), "sum(t)", {{"t", times, "s"}}, value, "s", "own"};
-}
-
-Working counted(std::string figure, int count) {
-    return {std::move(figure),          "1*n", {{"n", static_cast<double>(count)}},
-            static_cast<double>(count), "",    "own"};
+Working summed(std::string figure, std::vector<double> times, Time value) {
+    return worked(std::move(figure), "sum(t)", {{"t", std::move(times), "s"}}, in_seconds(value));
 }
 
 /// The longer time of both runs.
@@ -143,37 +122,25 @@ Working longer(std::string figure, const HeatBalance& balance, Time hot, Time co
     std::vector<double> times{hot.value()};
     if (balance.plated)
         times.push_back(cold.value());
-    return {std::move(figure),
-            "highest(t)",
-            {{"t", times, "s"}},
-            *std::max_element(times.begin(), times.end()),
-            "s",
-            "own"};
-}
-
-std::vector<Working> parts_working(const HeatBalance& balance, Time arc) {
-    const HeatRun& hot = balance.hot.run;
-    const HeatRun& cold = balance.cold().run;
-    std::vector<Working> work{summed("arc_s", {arc.value()}, arc.value())};
-    if (balance.warms_up())
-        work.push_back(summed("preheat_s", {cold.warm_up.value()}, cold.warm_up.value()));
-    if (balance.hot.is_whole()) {
-        work.push_back(counted("stops", hot.stops));
-        work.push_back(summed("wait_s", step_times(hot, HeatStage::stop), hot.waiting.value()));
-    }
-    if (balance.plated && balance.plated->is_whole())
-        work.push_back(summed("wait_low_s", step_times(cold, HeatStage::stop), cold.waiting.value()));
-    if (balance.cold().is_whole()) {
-        work.push_back(counted("reheats", cold.reheats));
-        work.push_back(summed("reheat_s", step_times(cold, HeatStage::reheat), cold.reheating.value()));
-    }
-    return work;
+    return worked(std::move(figure), "highest(t)", {{"t", times, "s"}}, in_seconds(std::max(hot, cold)));
 }
 
 std::vector<Working> time_working(const HeatBalance& balance, Time arc) {
     const HeatRun& hot = balance.hot.run;
     const HeatRun& cold = balance.cold().run;
-    std::vector<Working> work = parts_working(balance, arc);
+    std::vector<Working> work{summed("arc_s", {arc.value()}, arc)};
+    if (balance.warms_up())
+        work.push_back(summed("preheat_s", {cold.warm_up.value()}, cold.warm_up));
+    if (balance.hot.is_whole()) {
+        work.push_back(taken("stops", {"n", hot.stops}));
+        work.push_back(summed("wait_s", step_times(hot, HeatStage::stop), hot.waiting));
+    }
+    if (balance.plated && balance.plated->is_whole())
+        work.push_back(summed("wait_low_s", step_times(cold, HeatStage::stop), cold.waiting));
+    if (balance.cold().is_whole()) {
+        work.push_back(taken("reheats", {"n", cold.reheats}));
+        work.push_back(summed("reheat_s", step_times(cold, HeatStage::reheat), cold.reheating));
+    }
     if (balance.hot.is_whole() && balance.cold().is_whole())
         work.push_back(longer("post_heat_s", balance, hot.post_heating, cold.post_heating));
     if (longest(balance, &HeatRun::cooling_to_rough))
@@ -185,7 +152,7 @@ std::vector<Working> time_working(const HeatBalance& balance, Time arc) {
                                   cold.reheating.value()};
         for (std::size_t i = work.size() - 3; i < work.size(); ++i)
             parts.push_back(work[i].value); // the hold and both coolings
-        work.push_back(summed("total_s", parts, total->value()));
+        work.push_back(summed("total_s", parts, *total));
     }
     return work;
 }

@@ -7,9 +7,9 @@
 #include <range/v3/action/push_back.hpp>
 #include <range/v3/algorithm/any_of.hpp>
 
-#include <ringfill/heat/arc_energy.hpp>
+#include <ringfill/fault/printable.hpp>
 #include <ringfill/heat/identity.hpp>
-#include <ringfill/heat/spared_metal.hpp>
+#include <ringfill/units/metric.hpp>
 
 namespace ringfill {
 namespace {
@@ -66,7 +66,7 @@ bool cracks_iron(Temperature low, Temperature high) {
 /// What the rings are heated against.
 HeatedAgainst rings_against(const BoreHeat& heat) {
     const Preheat& preheat = heat.preheat;
-    const Temperature low = preheat.minimum->value;
+    const Temperature low = *preheat.least();
     const Temperature high = std::max(low, preheat.interpass_max ? preheat.interpass_max->value : low);
     if (heat.manganese_steel && (low >= over_hand_warm || preheat.overruled.interpass_max))
         return HeatedAgainst::manganese_steel;
@@ -97,10 +97,25 @@ bool is_cold_iron(const Base& base, const Preheat& preheat) {
            });
 }
 
+/// A band of 0.90 kJ/mm includes 0.90 as laid, whose last digit may differ.
+constexpr double rounding = 1e-9;
+
 } // namespace
 
+Length measuring_distance(Length wall) {
+    return wall > millimetres(50) ? thick_wall_distance : std::min(4.0 * wall, millimetres(50));
+}
+
+Length heated_zone(Length wall) {
+    return std::max(wall, millimetres(76.2));
+}
+
+Time equalising_time(Length wall) {
+    return in_si<Time>(120) * (wall / millimetres(25)).value();
+}
+
 HeatedAgainst heated_against(const BoreHeat& heat) {
-    if (heat.preheat.approved.empty() || !heat.preheat.minimum)
+    if (heat.preheat.approved.empty() || !heat.preheat.least())
         return HeatedAgainst::nothing;
     const HeatedAgainst rings = rings_against(heat);
     return rings != HeatedAgainst::nothing ? rings : hold_against(heat);
@@ -111,8 +126,25 @@ bool is_heated_against_its_rules(const BoreHeat& heat) {
 }
 
 bool rings_are_heated_against_its_rules(const BoreHeat& heat) {
-    return !heat.preheat.approved.empty() && heat.preheat.minimum &&
+    return !heat.preheat.approved.empty() && heat.preheat.least() &&
            rings_against(heat) != HeatedAgainst::nothing;
+}
+
+std::vector<Fault> band_faults(const std::string& bore, const Procedure& procedure,
+                               const std::vector<LaidHeat>& laid) {
+    std::vector<Fault> faults;
+    if (!procedure.approved || !procedure.approved->heat_input)
+        return faults;
+    const auto& [lowest, highest] = *procedure.approved->heat_input;
+    for (const LaidHeat& one : laid)
+        if (one.heat_input < lowest * (1 - rounding) || one.heat_input > highest * (1 + rounding))
+            faults.push_back(fault_at_path(
+                procedure.path + ".approved.heat_input",
+                fmt::format("{:.3g} to {:.3g} kJ/mm", kj_mm(lowest), kj_mm(highest)),
+                fmt::format("does not hold the {:.3g} kJ/mm that the {} of {} is laid with",
+                            kj_mm(one.heat_input), one.pass, printable(bore, 60)),
+                "change wire feed, current, voltage or travel, or take the procedure that fits"));
+    return faults;
 }
 
 BoreHeat bore_heat(const WornBore& bore, const HeatSettings& settings, const Site& site, const Family& family,
@@ -129,26 +161,18 @@ BoreHeat bore_heat(const WornBore& bore, const HeatSettings& settings, const Sit
 
     const HeatCase what =
         heat_case(bore, *settings.procedure, site, family, base, *settings.filler, build.wall, heat.lowest);
-    heat.wall = what.wall;
+    static_cast<HeatFacts&>(heat) = what;
     heat.wall_is_given = bore.heat_wall.has_value();
-    heat.restraint = what.restraint;
-    heat.hydrogen_ml_100g = what.hydrogen_ml_100g;
-    heat.hydrogen_is_measured = what.hydrogen_is_measured;
     heat.structure = base.structure;
     heat.unknown_metal = what.is_unknown_metal();
-    heat.doubt = what.doubt;
-    heat.not_the_grade = what.not_the_grade;
-    heat.stainless_on_steel = what.stainless_on_steel;
-    heat.nickel_on_steel = what.nickel_on_steel;
-    heat.foreign_on_steel = what.foreign_on_steel;
-    heat.ferritic_filler = what.ferritic_filler;
     heat.manganese_steel = is_manganese_steel(base);
     heat.cools_in_the_open = cools_in_the_open(base);
     heat.dirty_steel = dirty_steel(bore, base);
     heat.preheat = preheat(what, settings.procedure->approved ? &*settings.procedure->approved : nullptr);
     heat.cold_iron = is_cold_iron(base, heat.preheat);
-    if (heat.structure == "ferritic" && heat.preheat.minimum && heat.lowest && heat.wall)
-        heat.cooling = cooling_time(*heat.lowest, heat.preheat.minimum->value, *heat.wall);
+    if (const auto least = heat.preheat.least();
+        heat.structure == "ferritic" && least && heat.lowest && heat.wall)
+        heat.cooling = cooling_time(*heat.lowest, *least, *heat.wall);
     return heat;
 }
 

@@ -4,13 +4,30 @@
 #include <string>
 #include <vector>
 
-#include <ringfill/heat/approved.hpp>
-#include <ringfill/heat/cooling_time.hpp>
+#include <ringfill/fault/fault.hpp>
+#include <ringfill/heat/arc_energy.hpp>
 #include <ringfill/heat/preheat.hpp>
 #include <ringfill/survey/skim.hpp>
+#include <ringfill/units/quantity.hpp>
 #include <ringfill/weld/faces_and_grooves.hpp>
+#include <ringfill/working/working.hpp>
 
 namespace ringfill {
+
+/// How far from the edge of the weld the temperature is read, on the face towards the welder: 4 t, at most 50
+/// mm, for walls up to 50 mm; thicker, 75 mm [m; ISO 13916:1996 clause 4.1, read in a reproduction].
+Length measuring_distance(Length wall);
+
+/// That of walls over 50 mm.
+inline const Length thick_wall_distance = millimetres(75);
+
+/// How far the preheat must reach from the weld in every direction: the wall, at least 3 in [m; AWS D1.1
+/// clause 5.6, read in a quotation].
+Length heated_zone(Length wall);
+
+/// How long to wait after taking the heat away before a reading on the heated face holds: 2 min for each 25
+/// mm of wall [ISO 13916, from memory].
+Time equalising_time(Length wall);
 
 /// What one bore is welded with, as far as its heat goes.
 struct HeatSettings {
@@ -20,8 +37,18 @@ struct HeatSettings {
     Bead bead; ///< as laid
 };
 
+/// One kind of pass and the heat input it is laid with.
+struct LaidHeat {
+    std::string pass; ///< "bore", "face 1", "groove 2"
+    EnergyPerLength heat_input;
+};
+
+/// A fault for each heat input as laid that lies outside the band of the approved procedure, naming both.
+std::vector<Fault> band_faults(const std::string& bore, const Procedure& procedure,
+                               const std::vector<LaidHeat>& laid);
+
 /// The heat side of one bore: what goes in, how hot it must be and may get.
-struct BoreHeat {
+struct BoreHeat : HeatFacts {
     double thermal_efficiency = 0;  ///< k
     std::optional<Current> current; ///< with the voltage: without one of them no heat input
     std::optional<Voltage> voltage;
@@ -30,23 +57,13 @@ struct BoreHeat {
     std::vector<EnergyPerLength> faces;  ///< in the order of the bore's faces
     std::vector<std::optional<EnergyPerLength>> grooves; ///< likewise; nothing for one that needs no filling
     std::optional<EnergyPerLength> lowest;               ///< the one preheat is judged by
-    std::optional<Length> wall;                          ///< that governs
     bool wall_is_given = false;                          ///< by heat_wall of the job
-    Restraint restraint = Restraint::high;
-    std::optional<Sourced<double>> hydrogen_ml_100g;
-    bool hydrogen_is_measured = false;
-    std::string structure; ///< of the base metal
+    std::string structure;                               ///< of the base metal
     bool unknown_metal = false;
-    std::optional<std::string> doubt; ///< why it cannot be what the job calls it: no heat before it is known
-    bool stainless_on_steel = false;  ///< an austenitic filler on ferritic or martensitic metal
-    bool nickel_on_steel = false;     ///< a filler of 40 % nickel or more there
-    bool foreign_on_steel = false;    ///< a bronze or an austenitic manganese filler there
-    bool ferritic_filler = true;      ///< its metal holds hydrogen as steel does
-    bool manganese_steel = false;     ///< austenitic manganese steel, which is never heated
-    bool cold_iron = false;           ///< cast iron that is laid cold
-    bool cools_in_the_open = false;   ///< it must not be kept hot after the weld
+    bool manganese_steel = false;           ///< austenitic manganese steel, which is never heated
+    bool cold_iron = false;                 ///< cast iron that is laid cold
+    bool cools_in_the_open = false;         ///< it must not be kept hot after the weld
     std::optional<std::string> dirty_steel; ///< what of the certificate makes hot cracks
-    std::optional<std::string> not_the_grade;
     Preheat preheat;
     std::optional<CoolingTime> cooling; ///< at the minimum, with the lowest heat input; ferritic steel only
 };
@@ -77,5 +94,10 @@ bool rings_are_heated_against_its_rules(const BoreHeat& heat);
 BoreHeat bore_heat(const WornBore& bore, const HeatSettings& settings, const Site& site, const Family& family,
                    const Base& base, const Build& build, const std::vector<FacePad>& faces,
                    const std::vector<GrooveFill>& grooves);
+
+/// How every figure of a bore's heat was reached, by paths under the bore.
+std::vector<Working> heat_working(const WornBore& bore, const Build& build, Speed travel,
+                                  const std::vector<FacePad>& faces, const std::vector<GrooveFill>& grooves,
+                                  const BoreHeat& heat);
 
 } // namespace ringfill

@@ -8,29 +8,23 @@
 
 #include <range/v3/algorithm/find.hpp>
 
-#include <ringfill/heat/arc_duty.hpp>
-
 namespace ringfill {
 namespace {
 
 constexpr std::string_view slow_cooling = "cooling_max_K_per_h";
-
-bool asks_without_figure(const Preheat& preheat) {
-    return preheat.asked_without_figure && preheat.minimum->value <= chill_off;
-}
 
 /// Why there is no balance, empty when there is one.
 std::string missing(const BalanceCase& what, const std::optional<HotMetal>& metal) {
     const Preheat& preheat = what.heat.preheat;
     if (!what.bore.boss_diameter || !what.build.wall)
         return "the job does not give boss_diameter";
-    if (what.heat.doubt || !preheat.minimum || asks_without_figure(preheat))
+    if (!preheat.minimum)
         return "no preheat figure is known";
     if (is_heated_against_its_rules(what.heat))
         return "its approved procedure heats it against its rules";
     if (!preheat.interpass_max)
         return "no interpass maximum is known";
-    if (preheat.contradictory || preheat.minimum->value > preheat.interpass_max->value)
+    if (preheat.state == PreheatState::contradictory)
         return "its preheat minimum lies over its interpass maximum";
     if (!what.heat.voltage)
         return "the job does not give the voltage";
@@ -75,7 +69,45 @@ BossRun run_with(const BalanceCase& what, const HotMetal& metal, std::vector<Len
     return one;
 }
 
+/// Arc within the period that begins with a step.
+Time arc_from(const std::vector<HeatStep>& steps, std::size_t first, Time period) {
+    Time arc = {};
+    Time left = period;
+    for (std::size_t i = first; i < steps.size() && left > Time(); ++i) {
+        const Time here = std::min(left, steps[i].time);
+        if (steps[i].stage == HeatStage::weld)
+            arc += here;
+        left -= here;
+    }
+    return arc;
+}
+
 } // namespace
+
+std::optional<HeatSource> heat_source(const std::optional<Heater>& heater, const Fuels& fuels) {
+    const std::string kind = heater ? heater->kind : std::string(usual_heater);
+    const auto known = ranges::find(fuels.heaters, kind, &HeaterKind::name);
+    if (known == fuels.heaters.end())
+        return std::nullopt;
+    HeatSource source;
+    source.kind = kind;
+    source.power = known->power.value;
+    source.efficiency = known->efficiency.value;
+    source.fuel = known->fuel;
+    if (!heater)
+        source.assumed.push_back({"heater.kind", kind, "practice"});
+    if (heater && heater->power)
+        source.power = *heater->power;
+    else
+        source.assumed.push_back(
+            {"heater.power", fmt::format("{:.3g} kW", source.power.value() / 1e3), known->power.source});
+    if (heater && heater->efficiency)
+        source.efficiency = *heater->efficiency;
+    else
+        source.assumed.push_back(
+            {"heater.efficiency", fmt::format("{:.3g}", source.efficiency), known->efficiency.source});
+    return source;
+}
 
 bool tempers_once_cool(const BoreHeat& heat) {
     return heat.structure == "martensitic";
@@ -156,6 +188,15 @@ std::variant<HeatBalance, std::string> heat_balance(const BalanceCase& what) {
             return "its boss is so light that one ring takes it past any temperature";
     balance.biot = biot_number(balance.hot.boss, *metal, balance.hot.settings.maximum, what.ambient);
     return balance;
+}
+
+Time busiest_arc(const std::vector<HeatStep>& steps, Time period) {
+    // Of all stretches one that begins with a weld is the busiest: moving it there loses no arc.
+    Time most = {};
+    for (std::size_t i = 0; i < steps.size(); ++i)
+        if (steps[i].stage == HeatStage::weld)
+            most = std::max(most, arc_from(steps, i, period));
+    return most;
 }
 
 } // namespace ringfill

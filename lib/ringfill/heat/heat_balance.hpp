@@ -5,12 +5,32 @@
 #include <variant>
 #include <vector>
 
+#include <ringfill/document/assumed.hpp>
 #include <ringfill/heat/bore_heat.hpp>
 #include <ringfill/heat/boss.hpp>
 #include <ringfill/heat/heat_run.hpp>
-#include <ringfill/heat/heat_source.hpp>
+#include <ringfill/job/workshop.hpp>
+#include <ringfill/table/fuels.hpp>
+#include <ringfill/working/working.hpp>
 
 namespace ringfill {
+
+/// What heats a boss, with what the table of fuels adds to the job.
+struct HeatSource {
+    std::string kind;
+    Power power;           ///< given off
+    double efficiency = 0; ///< share that reaches the metal
+    std::string fuel;      ///< empty: electric
+    std::vector<Assumed> assumed;
+
+    Power into_metal() const { return efficiency * power; }
+};
+
+/// The heater that a job takes when it names none [common practice, no source].
+inline constexpr std::string_view usual_heater = "propane";
+
+/// The heater of the job, its gaps filled from the table. Nothing when the table does not have its kind.
+std::optional<HeatSource> heat_source(const std::optional<Heater>& heater, const Fuels& fuels);
 
 /// A boss with one heat sink, and how its heat goes.
 struct BossRun {
@@ -86,5 +106,25 @@ struct BalanceCase {
 /// The balance, or why there is none, as the end of a sentence: no boss diameter, no figure of preheat, a
 /// minimum over its maximum, no voltage or current, metal whose specific heat nobody gives, too many rings.
 std::variant<HeatBalance, std::string> heat_balance(const BalanceCase& what);
+
+/// The most that the arc burns in any stretch of a given length, whatever lies in between: what the duty of a
+/// welding set is told by. Period over 0.
+Time busiest_arc(const std::vector<HeatStep>& steps, Time period);
+
+/// How the figures of a heat balance were reached (heat.boss_kg and so on, time.*). Times come from the
+/// integration of one equation, told as time.curve with its value where the first ring begins; what is added
+/// up from them is told as such.
+std::vector<Working> balance_working(const WornBore& bore, const Build& build, Time arc,
+                                     const HeatBalance& balance);
+
+/// Times of one kind of step, in the order of the work [s].
+std::vector<double> step_times(const HeatRun& run, HeatStage stage);
+
+/// The longest time of a stage over the runs; nothing when a run does not reach it.
+std::optional<Time> longest(const HeatBalance& balance, std::optional<Time> HeatRun::*stage);
+
+/// From the first flame to where finishing may begin, each part the longest that may be; nothing when a run
+/// does not end well.
+std::optional<Time> total_time(const HeatBalance& balance, Time arc);
 
 } // namespace ringfill

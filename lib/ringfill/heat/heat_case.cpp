@@ -9,31 +9,18 @@
 namespace ringfill {
 namespace {
 
-std::optional<double> share_of(const std::vector<std::pair<std::string, double>>& composition,
-                               std::string_view element) {
-    const auto found = ranges::find(composition, element, [](const auto& one) { return one.first; });
-    return found == composition.end() ? std::nullopt : std::optional(found->second);
+using Shares = std::vector<std::pair<std::string, double>>;
+
+std::optional<double> share_of(const Shares& shares, std::string_view element) {
+    const double* found = find_share(shares, element);
+    return found ? std::optional(*found) : std::nullopt;
 }
 
-/// An element that is not named counts as none of it.
-double percent_of(const std::vector<std::pair<std::string, double>>& composition, std::string_view element) {
-    return share_of(composition, element).value_or(0);
-}
-
-std::vector<std::pair<std::string, double>> of_table(const Composition& composition) {
-    std::vector<std::pair<std::string, double>> shares;
+Shares of_table(const Composition& composition) {
+    Shares shares;
     for (const auto& [element, percent] : composition)
         shares.emplace_back(element, percent.value);
     return shares;
-}
-
-void replace(std::vector<std::pair<std::string, double>>& composition, const std::string& element,
-             double percent) {
-    const auto found = ranges::find(composition, element, [](const auto& one) { return one.first; });
-    if (found == composition.end())
-        composition.emplace_back(element, percent);
-    else
-        found->second = percent;
 }
 
 /// As the plugin interface numbers them.
@@ -46,41 +33,30 @@ std::optional<double> number_of_structure(std::string_view structure) {
 }
 
 /// The limits of the filler's standard; an element that it sets none for as it usually is.
-std::vector<std::pair<std::string, double>> of_deposit(const Filler& filler) {
-    std::vector<std::pair<std::string, double>> shares = of_table(filler.composition);
+Shares of_deposit(const Filler& filler) {
+    Shares shares = of_table(filler.composition);
     for (const auto& [element, percent] : filler.typical)
-        if (!share_of(shares, element))
+        if (!find_share(shares, element))
             shares.emplace_back(element, percent.value);
     return shares;
 }
 
-// Of the upper limits, common practice, no source: 309L, 308L, not 13 % Cr; nickel and its alloys.
-bool is_nickel(const Filler& filler) {
-    return percent_of(of_deposit(filler), "Ni") >= 40;
-}
-bool is_austenitic(const Filler& filler) {
-    const auto shares = of_deposit(filler);
-    return percent_of(shares, "Cr") > 16 && percent_of(shares, "Ni") > 7 && !is_nickel(filler);
-}
-
-// Common practice, no source, as for base metals: 10 % Mn; over 5 % Al, Sn or Cu, or of a group of bronze.
-bool is_foreign(const Filler& filler) {
-    const auto shares = of_deposit(filler);
-    const auto over = [&](std::string_view element, double percent) {
-        return percent_of(shares, element) > percent;
-    };
-    if (is_nickel(filler))
-        return false;
-    return filler.group.ends_with("bronze_filler") || over("Al", 5) || over("Sn", 5) || over("Cu", 5) ||
-           percent_of(shares, "Mn") >= 10;
-}
-
-/// Steel or martensitic stainless: neither of much chromium, as stainless metal, cobalt and hard iron are,
-/// nor iron.
-bool is_ferritic(const Filler& filler) {
-    const auto shares = of_deposit(filler);
-    return !is_nickel(filler) && !is_foreign(filler) && percent_of(shares, "Cr") <= 16 &&
-           percent_of(shares, "C") < 2;
+/// What kind of metal the filler lays, by the upper limits of its deposit; what is not named counts as none.
+void judge_deposit(HeatCase& what, const Base& base, const Filler& filler) {
+    const Shares shares = of_deposit(filler);
+    const auto percent = [&](std::string_view element) { return share_of(shares, element).value_or(0); };
+    // Common practice, no source: nickel and its alloys; 309L, 308L, not 13 % Cr.
+    const bool nickel = percent("Ni") >= 40;
+    const bool austenitic = percent("Cr") > 16 && percent("Ni") > 7 && !nickel;
+    // Likewise, as for base metals: 10 % Mn; over 5 % Al, Sn or Cu, or of a group of bronze.
+    const bool foreign = !nickel && (filler.group.ends_with("bronze_filler") || percent("Al") > 5 ||
+                                     percent("Sn") > 5 || percent("Cu") > 5 || percent("Mn") >= 10);
+    what.stainless_on_steel = holds_magnet(base) && austenitic;
+    what.nickel_on_steel = holds_magnet(base) && nickel;
+    what.foreign_on_steel = holds_magnet(base) && foreign;
+    // Steel or martensitic stainless: neither of much chromium, as stainless metal, cobalt and hard iron are,
+    // nor iron.
+    what.ferritic_filler = !nickel && !foreign && percent("Cr") <= 16 && percent("C") < 2;
 }
 
 } // namespace
@@ -95,7 +71,10 @@ HeatCase heat_case(const WornBore& bore, const Procedure& procedure, const Site&
     what.filler_name = procedure.filler;
     what.composition = of_table(base.composition);
     for (const auto& [element, percent] : bore.composition)
-        replace(what.composition, element, percent);
+        if (double* known = find_share(what.composition, element))
+            *known = percent;
+        else
+            what.composition.emplace_back(element, percent);
     what.not_the_grade = not_of_grade(bore, base);
     what.wall = bore.heat_wall ? bore.heat_wall : wall;
     if (what.wall)
@@ -107,10 +86,7 @@ HeatCase heat_case(const WornBore& bore, const Procedure& procedure, const Site&
     else
         what.hydrogen_ml_100g = filler.hydrogen_ml_100g;
     what.lowest_heat_input = lowest_heat_input;
-    what.stainless_on_steel = holds_magnet(base) && is_austenitic(filler);
-    what.nickel_on_steel = holds_magnet(base) && is_nickel(filler);
-    what.foreign_on_steel = holds_magnet(base) && is_foreign(filler);
-    what.ferritic_filler = is_ferritic(filler);
+    judge_deposit(what, base, filler);
     what.ambient = site.ambient;
     what.doubt = identity_doubt(bore, base);
     return what;
@@ -145,15 +121,15 @@ Question question_on(const std::string& topic, const HeatCase& what) {
     if (what.lowest_heat_input)
         add("heat_input_J_per_m", what.lowest_heat_input->value());
     add("structure", number_of_structure(what.base->structure));
-    add("hydrogen_mL_per_100g", preheat_case(what).hydrogen_ml_100g);
+    const PreheatCase known = preheat_case(what);
+    add("hydrogen_mL_per_100g", known.hydrogen_ml_100g);
     add("hydrogen_is_measured", what.hydrogen_is_measured ? 1 : 0);
     if (what.ambient)
         add("ambient_K", what.ambient->value());
     add("grade_is_denied", what.not_the_grade ? std::optional(1.0) : std::nullopt);
     if (what.base->yield_MPa)
         add("yield_MPa", what.base->yield_MPa->value);
-    if (what.base->tensile_MPa && !what.not_the_grade)
-        add("tensile_MPa", what.base->tensile_MPa->value);
+    add("tensile_MPa", known.tensile_MPa);
     if (what.base->tempering)
         add("tempering_K", what.base->tempering->value.value());
     if (what.base->softens_over)

@@ -17,25 +17,29 @@ namespace ringfill {
 /// How freely the metal can follow the weld as it shrinks.
 enum class Restraint { low = 1, medium, high };
 
+/// What is known of a bore's metal, wall and filler, as far as its heat goes.
+struct HeatFacts {
+    std::optional<Length> wall; ///< that governs
+    Restraint restraint = Restraint::high;
+    std::optional<Sourced<double>> hydrogen_ml_100g;
+    bool hydrogen_is_measured = false;
+    bool stainless_on_steel = false; ///< an austenitic filler on ferritic or martensitic metal
+    bool nickel_on_steel = false;    ///< a filler of 40 % nickel or more there
+    bool foreign_on_steel = false;   ///< a bronze or an austenitic manganese filler there
+    bool ferritic_filler = true;     ///< its metal holds hydrogen as steel does
+    /// Why the mill certificate is not of the grade: "C 0.50 % is over …".
+    std::optional<std::string> not_the_grade;
+};
+
 /// What governs how hot one bore must be: metal, wall, filler, heat.
-struct HeatCase {
+struct HeatCase : HeatFacts {
     const Family* family = nullptr;
     const Base* base = nullptr;
     const Filler* filler = nullptr;
     std::string filler_name;                                 ///< family/name
     std::vector<std::pair<std::string, double>> composition; ///< of the base metal, percent by mass
-    std::optional<std::string>
-        not_the_grade;              ///< why the mill certificate is not of the grade: "C 0.50 % over …"
-    std::optional<Length> wall;     ///< that governs
-    std::optional<Length> combined; ///< 2 × wall, at most 100 mm
-    Restraint restraint = Restraint::high;
-    std::optional<Sourced<double>> hydrogen_ml_100g;
-    bool hydrogen_is_measured = false;
-    std::optional<EnergyPerLength> lowest_heat_input; ///< as laid
-    bool stainless_on_steel = false; ///< an austenitic filler on ferritic or martensitic metal
-    bool nickel_on_steel = false;    ///< a filler of 40 % nickel or more there
-    bool foreign_on_steel = false;   ///< a bronze or an austenitic manganese filler there
-    bool ferritic_filler = true;     ///< its metal holds hydrogen as steel does
+    std::optional<Length> combined;                          ///< 2 × wall, at most 100 mm
+    std::optional<EnergyPerLength> lowest_heat_input;        ///< as laid
     std::optional<Temperature> ambient;
     std::optional<std::string> doubt; ///< why it cannot be what the job calls it, see identity_doubt()
 

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include <ringfill/heat/slow_cooling.hpp>
+#include <ringfill/heat/thermal_history.hpp>
 #include <ringfill/units/factor.hpp>
 
 namespace ringfill {

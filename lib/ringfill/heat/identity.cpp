@@ -6,6 +6,8 @@
 
 #include <fmt/format.h>
 
+#include <ringfill/units/metric.hpp>
+
 namespace ringfill {
 namespace {
 
@@ -28,20 +30,6 @@ constexpr double lean_manganese_pct = 5; // lean manganese steel begins, where c
 constexpr double low_carbon_pct = 0.5;
 constexpr std::array<Limit, 2> least_in_steel = {{{"C", 0.02}, {"Mn", 0.1}}};
 
-std::optional<double> certified(const WornBore& bore, std::string_view element) {
-    for (const auto& [name, percent] : bore.composition)
-        if (name == element)
-            return percent;
-    return std::nullopt;
-}
-
-std::optional<double> of_table(const Composition& composition, std::string_view element) {
-    for (const auto& [name, percent] : composition)
-        if (name == element)
-            return percent.value;
-    return std::nullopt;
-}
-
 std::string name_of(const Base& base) {
     return base.name == unknown_metal ? "4140, which unknown metal counts as" : base.name;
 }
@@ -50,12 +38,12 @@ std::string name_of(const Base& base) {
 /// stainless steel is told by what it names.
 std::optional<std::string> over_grade(const WornBore& bore, const Base& base) {
     for (const auto& [element, unnamed] : unnamed_limits) {
-        const auto percent = certified(bore, element);
-        const auto named = of_table(base.composition, element);
-        if (!named && base.structure != "ferritic")
+        const double* percent = find_share(bore.composition, element);
+        const auto* named = find_share(base.composition, element);
+        if (!percent || (!named && base.structure != "ferritic"))
             continue;
-        const double limit = named.value_or(unnamed);
-        if (percent && *percent > limit + 1e-9)
+        const double limit = named ? named->value : unnamed;
+        if (*percent > limit + 1e-9)
             return fmt::format("{} {:.4g} % is over the {:.4g} % of {}", element, *percent, limit,
                                name_of(base));
     }
@@ -64,7 +52,8 @@ std::optional<std::string> over_grade(const WornBore& bore, const Base& base) {
 
 std::optional<std::string> under_grade(const WornBore& bore, const Base& base) {
     for (const auto& [element, least] : base.composition_min)
-        if (const auto percent = certified(bore, element); percent && *percent < least.value - 1e-9)
+        if (const double* percent = find_share(bore.composition, element);
+            percent && *percent < least.value - 1e-9)
             return fmt::format("its certificate says otherwise: {} {:.4g} % is under the {:.4g} % of {}",
                                element, *percent, least.value, base.name);
     return std::nullopt;
@@ -83,15 +72,21 @@ std::optional<std::string> magnet_against(const WornBore& bore, const Base& base
 std::optional<std::string> no_ferritic_steel(const WornBore& bore) {
     constexpr std::string_view said = "with the {:.4g} % {} of its certificate it is no ferritic steel";
     for (const auto& [element, limit] : ferritic_limits)
-        if (const auto percent = certified(bore, element); percent && *percent > limit)
+        if (const double* percent = find_share(bore.composition, element); percent && *percent > limit)
             return fmt::format(said, *percent, element);
-    const auto carbon = certified(bore, "C");
+    const double* carbon = find_share(bore.composition, "C");
     if (carbon && *carbon >= most_carbon_pct)
         return fmt::format(said, *carbon, "C");
-    const auto manganese = certified(bore, "Mn");
+    const double* manganese = find_share(bore.composition, "Mn");
     if (manganese && *manganese >= lean_manganese_pct && !(carbon && *carbon <= low_carbon_pct))
         return fmt::format(said, *manganese, "Mn");
     return std::nullopt;
+}
+
+constexpr double low_degC = 250;
+
+bool under(const std::optional<Sourced<Temperature>>& known) {
+    return known && deg_c(known->value) < low_degC;
 }
 
 } // namespace
@@ -118,10 +113,10 @@ std::optional<std::string> not_of_grade(const WornBore& bore, const Base& base) 
 
 std::optional<std::string> dirty_steel(const WornBore& bore, const Base& base) {
     for (const std::string_view element : {"P", "S"}) {
-        const auto percent = certified(bore, element);
-        const auto limit = of_table(base.composition, element);
-        if (percent && limit && *percent > *limit + 1e-9)
-            return fmt::format("{} {:.4g} % is over the {:.4g} % of {}", element, *percent, *limit,
+        const double* percent = find_share(bore.composition, element);
+        const auto* limit = find_share(base.composition, element);
+        if (percent && limit && *percent > limit->value + 1e-9)
+            return fmt::format("{} {:.4g} % is over the {:.4g} % of {}", element, *percent, limit->value,
                                base.name);
     }
     return std::nullopt;
@@ -132,12 +127,29 @@ std::vector<Fault> certificate_faults(const WornBore& bore, const Base& base) {
     if (base.structure != "ferritic")
         return faults;
     for (const auto& [element, least] : least_in_steel)
-        if (const auto percent = certified(bore, element); percent && *percent < least)
+        if (const double* percent = find_share(bore.composition, element); percent && *percent < least)
             faults.push_back(fault_at_path(
                 fmt::format("{}.composition.{}", bore.path, element), fmt::format("{:.4g}", *percent),
                 fmt::format("is less than the {:.3g} % that every machine steel holds", least),
                 "write percent by mass as the certificate prints it, or leave the element out"));
     return faults;
+}
+
+std::string_view why_not_for_filler(std::string_view structure) {
+    constexpr std::array<std::pair<std::string_view, std::string_view>, 4> spared = {
+        {{"austenitic", "austenitic metal is harmed by heat"},
+         {"nickel", "nickel metal is harmed by heat"},
+         {"copper", "held hot, bronze tears as it shrinks"},
+         {"cast_iron", "cast iron is welded cold or hot as its own practice says"}}};
+    for (const auto& [name, why] : spared)
+        if (name == structure)
+            return why;
+    return {};
+}
+
+bool cools_in_the_open(const Base& base) {
+    return base.structure == "austenitic" || base.structure == "nickel" || base.structure == "copper" ||
+           under(base.softens_over) || under(base.tempering);
 }
 
 } // namespace ringfill

@@ -2,6 +2,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include <ringfill/fault/fault.hpp>
@@ -9,6 +10,15 @@
 #include <ringfill/material/family.hpp>
 
 namespace ringfill {
+
+/// The share of an element in a list of elements with their shares; null where it is not listed.
+template <class Shares>
+auto* find_share(Shares& shares, std::string_view element) {
+    for (auto& [name, share] : shares)
+        if (name == element)
+            return &share;
+    return static_cast<decltype(&shares.front().second)>(nullptr);
+}
 
 /// Whether a magnet holds on a metal: on ferritic and martensitic steel.
 bool holds_magnet(const Base& base);
@@ -31,5 +41,14 @@ std::optional<std::string> dirty_steel(const WornBore& bore, const Base& base);
 /// A fault for each element of a certificate that no machine steel holds so little of, C under 0.02 % or Mn
 /// under 0.1 % [common practice, no source]: fractions typed for percent would ask for too little preheat.
 std::vector<Fault> certificate_faults(const WornBore& bore, const Base& base);
+
+/// Why metal of this structure is not heated for what is laid on it, as the end of a sentence: its own
+/// practice alone says how hot it is welded. Empty for ferritic and martensitic steel, which bear the heat.
+std::string_view why_not_for_filler(std::string_view structure);
+
+/// Whether metal must not be kept hot once it is welded: austenitic, nickel and copper metal, and steel that
+/// softens under 250 °C, or was tempered under 250 °C, as the rules of steel have it [common practice, no
+/// source].
+bool cools_in_the_open(const Base& base);
 
 } // namespace ringfill

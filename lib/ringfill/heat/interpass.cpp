@@ -1,10 +1,8 @@
-#include <ringfill/heat/interpass.hpp>
+#include <ringfill/heat/preheat_methods.hpp>
 
 #include <algorithm>
 
 #include <fmt/format.h>
-
-#include <range/v3/algorithm/any_of.hpp>
 
 namespace ringfill {
 namespace {
@@ -66,13 +64,6 @@ AskedTemperature usual(const HeatCase& what, Temperature minimum) {
     return asked;
 }
 
-/// Preheat is asked for and nobody says how much: so much over an unknown minimum is not known either.
-bool minimum_is_open(Temperature minimum, const std::vector<PreheatMethod>& methods) {
-    return minimum <= chill_off && ranges::any_of(methods, [](const PreheatMethod& method) {
-               return method.applies && method.asks == Asks::unnamed;
-           });
-}
-
 } // namespace
 
 std::optional<AskedTemperature> softens_over(const HeatCase& what) {
@@ -111,7 +102,8 @@ std::optional<AskedTemperature> interpass_maximum(const HeatCase& what,
     if (lowest && !what.base->interpass_max)
         if (auto limit = softening_limit(what))
             take_lower(lowest, std::move(*limit));
-    if (lowest || !minimum || minimum_is_open(minimum->value, methods))
+    // So much over a minimum that nobody knows is not known either.
+    if (lowest || !minimum || lacks_figure(minimum->value, methods))
         return lowest;
     return usual(what, minimum->value);
 }

@@ -4,10 +4,10 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/heat/approved.hpp>
-#include <ringfill/heat/interpass.hpp>
+#include <range/v3/algorithm/any_of.hpp>
+
+#include <ringfill/heat/identity.hpp>
 #include <ringfill/heat/preheat_methods.hpp>
-#include <ringfill/heat/spared_metal.hpp>
 #include <ringfill/material/answer.hpp>
 
 namespace ringfill {
@@ -46,10 +46,6 @@ void let_the_highest_rule(Preheat& result) {
             asked = {*most->minimum, most->name, most->source};
     }
     work_out(asked, result.methods);
-    result.asked_without_figure =
-        std::any_of(result.methods.begin(), result.methods.end(),
-                    [](const PreheatMethod& m) { return m.applies && m.asks == Asks::unnamed; });
-    result.no_preheat = asked.value <= chill_off && !result.asked_without_figure;
     result.minimum = std::move(asked);
 }
 
@@ -95,18 +91,46 @@ void let_the_family_hold(Preheat& result) {
         result.post_heat = PostHeat{asked_by_family(*temperature), in_si<Time>(time->number), *time};
 }
 
+bool asks_for_more_than_hand_warm(const PreheatMethod& method) {
+    return method.applies && method.minimum && *method.minimum > chill_off;
+}
+
+/// An approved minimum of hand-warm is a figure where a method asks for more.
+PreheatState state_of(const Preheat& found) {
+    if (!found.minimum)
+        return PreheatState::not_known;
+    if (found.interpass_max && found.minimum->value > found.interpass_max->value)
+        return PreheatState::contradictory;
+    if (lacks_figure(found.minimum->value, found.methods))
+        return PreheatState::needed_without_figure;
+    return found.minimum->value > chill_off || ranges::any_of(found.methods, asks_for_more_than_hand_warm)
+               ? PreheatState::figure
+               : PreheatState::none;
+}
+
 } // namespace
 
+bool lacks_figure(Temperature minimum, const std::vector<PreheatMethod>& methods) {
+    return minimum <= chill_off && ranges::any_of(methods, [](const PreheatMethod& method) {
+               return method.applies && method.asks == Asks::unnamed;
+           });
+}
+
 AskedTemperature asked_by_family(const AnsweredFigure& value) {
-    return {in_si<Temperature>(value.number), "the rules of the family", value.source,
+    return {in_si<Temperature>(value.number),
+            "the rules of the family",
+            value.source,
             value.formula.empty() ? std::string() : fmt::format("({}) - 273.15", value.formula),
-            value.inputs};
+            value.inputs,
+            false,
+            true};
 }
 
 Preheat preheat(const HeatCase& what, const Approved* approved) {
     Preheat result;
     if (approved)
         result.approved = approved->reference;
+    result.doubt = what.doubt;
     if (what.doubt)
         return result;
     GatheredMethods found = gather_methods(what);
@@ -123,8 +147,9 @@ Preheat preheat(const HeatCase& what, const Approved* approved) {
     result.interpass_max = interpass_maximum(what, result.minimum, result.methods, result.values);
     if (approved)
         let_approved_rest_rule(result, what, *approved);
-    result.contradictory =
-        result.minimum && result.interpass_max && result.minimum->value > result.interpass_max->value;
+    result.state = state_of(result);
+    if (result.state == PreheatState::needed_without_figure)
+        result.minimum.reset();
     return result;
 }
 

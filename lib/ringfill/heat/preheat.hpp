@@ -39,7 +39,8 @@ struct AskedTemperature {
     std::string source;       ///< key of the bibliography
     std::string formula = {}; ///< where it was worked out here
     std::vector<Input> inputs = {};
-    bool is_usual = false; ///< by common practice, because no document gives one
+    bool is_usual = false;  ///< by common practice, because no document gives one
+    bool by_family = false; ///< by the rules of the family
 };
 
 /// Hydrogen release or another hold after the last ring.
@@ -66,31 +67,50 @@ struct FillerRange {
     std::string source;
 };
 
+/// What is known of the preheat of a bore. Every view and every list of what to take goes by it.
+enum class PreheatState {
+    figure,                ///< a minimum
+    none,                  ///< dry and hand-warm is enough: the minimum is the chill-off temperature
+    needed_without_figure, ///< a method asks for preheat, and none says how much
+    not_known,             ///< the metal must be identified first, or no method covers it
+    contradictory,         ///< the minimum lies over the interpass maximum
+};
+
+/// The temperature at which a part is dry and hand-warm, and to which a cold one is brought before any weld
+/// [AWS D1.1, note to the preheat table: 70 °F (20 °C) below 32 °F; from memory, taken for all].
+inline const Temperature chill_off = in_si<Temperature>(293.15);
+
 /// How hot a bore must be and may get (section 10 of the computation).
 struct Preheat {
-    std::optional<AskedTemperature> minimum; ///< nothing: no figure can be given
-    bool no_preheat = false; ///< dry and hand-warm is enough; the minimum is the chill-off temperature
-    bool asked_without_figure = false; ///< a method asks for preheat and cannot say how much
+    PreheatState state = PreheatState::not_known;
+    std::optional<std::string> doubt;        ///< why the metal cannot be what the job calls it: not_known
+    std::optional<AskedTemperature> minimum; ///< of a figure, of none, and the one that is contradicted
     std::optional<AskedTemperature> interpass_max;
-    bool contradictory = false; ///< minimum over maximum
-    std::string approved;       ///< reference of the approved procedure; empty: none
+    std::string approved; ///< reference of the approved procedure; empty: none
     std::vector<PreheatMethod> methods;
     std::optional<FillerRange> filler_range;
     std::vector<AnsweredFigure> values; ///< carbon equivalents and what else the family works out
     std::vector<Advice> advice;
     std::optional<PostHeat> post_heat;
     Overruled overruled;
+
+    /// What no ring begins under: the minimum, at least dry and hand-warm where preheat is needed and nobody
+    /// says how much. Nothing while it is not known.
+    std::optional<Temperature> least() const {
+        return minimum                                        ? std::optional(minimum->value)
+               : state == PreheatState::needed_without_figure ? std::optional(chill_off)
+                                                              : std::nullopt;
+    }
 };
 
 /// A temperature that the family's rules give as a value [K]; its formula becomes one in degrees Celsius.
 AskedTemperature asked_by_family(const AnsweredFigure& value);
 
-/// The temperature at which a part is dry and hand-warm, and to which a cold one is brought before any weld
-/// [AWS D1.1, note to the preheat table: 70 °F (20 °C) below 32 °F; from memory, taken for all].
-inline const Temperature chill_off = in_si<Temperature>(293.15);
-
 /// A method outside its range that asks for this much more than the one that rules is a caution.
 inline constexpr double much_more_K = 25;
+
+/// Whether a method that applies asks for preheat without a figure, and no other one says how much.
+bool lacks_figure(Temperature minimum, const std::vector<PreheatMethod>& methods);
 
 /// Asks the tables and the rules of the family, and lets the highest applicable minimum rule:
 /// a method made for this metal and wall applies; one outside its composition range is information where a

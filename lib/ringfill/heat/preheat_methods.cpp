@@ -6,7 +6,7 @@
 
 #include <range/v3/algorithm/find.hpp>
 
-#include <ringfill/heat/spared_metal.hpp>
+#include <ringfill/heat/identity.hpp>
 #include <ringfill/material/answer.hpp>
 #include <ringfill/units/metric.hpp>
 

@@ -6,7 +6,7 @@ namespace ringfill {
 namespace {
 
 /// A limit of 38.1 mm includes a wall of 1.5 in, whose last digit may differ.
-constexpr double rounding = 1 + 1e-9;
+constexpr double last_digit = 1 + 1e-9;
 
 enum class Fits { yes, no, perhaps };
 
@@ -16,16 +16,16 @@ Fits within(const std::optional<Sourced<T>>& limit, const std::optional<T>& valu
         return Fits::yes;
     if (!value)
         return Fits::perhaps;
-    return *value <= limit->value * rounding ? Fits::yes : Fits::no;
+    return *value <= limit->value * last_digit ? Fits::yes : Fits::no;
 }
 
 Fits fits(const PreheatRow& row, const PreheatCase& what) {
-    const Fits parts[] = {within(row.up_to, what.wall), within(row.carbon_up_to_pct, what.carbon_pct),
-                          within(row.tensile_up_to_MPa, what.tensile_MPa)};
-    if (std::find(std::begin(parts), std::end(parts), Fits::no) != std::end(parts))
+    const Fits limits[] = {within(row.up_to, what.wall), within(row.carbon_up_to_pct, what.carbon_pct),
+                           within(row.tensile_up_to_MPa, what.tensile_MPa)};
+    if (std::find(std::begin(limits), std::end(limits), Fits::no) != std::end(limits))
         return Fits::no;
-    return std::find(std::begin(parts), std::end(parts), Fits::perhaps) != std::end(parts) ? Fits::perhaps
-                                                                                           : Fits::yes;
+    return std::find(std::begin(limits), std::end(limits), Fits::perhaps) != std::end(limits) ? Fits::perhaps
+                                                                                              : Fits::yes;
 }
 
 void take_worse(RowAnswer& answer, const PreheatRow& row) {

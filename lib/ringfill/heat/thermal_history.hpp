@@ -4,7 +4,7 @@
 #include <optional>
 #include <vector>
 
-#include <ringfill/heat/hot_metal.hpp>
+#include <ringfill/heat/boss.hpp>
 
 namespace ringfill {
 
@@ -44,5 +44,20 @@ std::vector<ThermalState> on_the_way(const ThermalLump& lump, const ThermalState
 /// nothing when it never is or not within ten days.
 std::optional<ThermalState> when_at(const ThermalLump& lump, ThermalState state, Power power,
                                     Temperature target);
+
+/// How a lump comes down that may not cool faster than a rate.
+struct SlowCooling {
+    Time time;
+    Temperature free_from; ///< down to here it is kept to the rate, below it cools by itself
+    Time held;             ///< until it is there
+    Energy heat;           ///< what keeps it to the rate without a blanket: its losses less what it gives up
+};
+
+/// Cools a lump without power from one temperature to a lower one at dT/dt = −min(rate, natural rate), the
+/// natural rate being loss/(m c) and falling with the temperature. Nothing when it never gets there. Below
+/// `to` already: no time.
+/// @param rate_K_s over 0.
+std::optional<SlowCooling> cool_slowly(const ThermalLump& lump, Temperature from, Temperature to,
+                                       double rate_K_s);
 
 } // namespace ringfill

@@ -7,8 +7,8 @@
 #include <range/v3/action/push_back.hpp>
 
 #include <ringfill/boring/bore_boring.hpp>
-#include <ringfill/caution/balance_rules.hpp>
-#include <ringfill/caution/weld_rules.hpp>
+#include <ringfill/caution/bore_rules.hpp>
+#include <ringfill/caution/heat_rules.hpp>
 #include <ringfill/weld/settings_told.hpp>
 
 namespace ringfill {

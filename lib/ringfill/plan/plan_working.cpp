@@ -1,8 +1,8 @@
 #include <ringfill/plan/plan_working.hpp>
 
 #include <ringfill/boring/boring_working.hpp>
-#include <ringfill/heat/balance_working.hpp>
-#include <ringfill/heat/heat_working.hpp>
+#include <ringfill/heat/bore_heat.hpp>
+#include <ringfill/heat/heat_balance.hpp>
 #include <ringfill/survey/survey_working.hpp>
 #include <ringfill/weld/weld_working.hpp>
 

@@ -7,7 +7,7 @@
 #include <utility>
 #include <vector>
 
-#include <ringfill/caution/work_facts.hpp>
+#include <ringfill/caution/cautions.hpp>
 #include <ringfill/day/day_plan.hpp>
 #include <ringfill/job/prices.hpp>
 #include <ringfill/quote/quote_line.hpp>

@@ -14,7 +14,10 @@
 namespace ringfill {
 namespace {
 
+// The words of When and Matter, in their order.
 constexpr std::string_view whens[] = {"before", "during", "after"};
+constexpr std::string_view matters[] = {"life", "fire", "burns_poison", "cracking", "quality", "schedule"};
+
 constexpr Span any_figure{-1'000, 1e8};
 constexpr Span watch_minutes{0, 10'080, true}; // a week
 
@@ -96,6 +99,7 @@ void check_caution(CautionRow& row, const Entry& entry) {
 
 constexpr Field caution_fields[] = {
     field<&CautionRow::when>("when", whens, R"("before")").required(),
+    field<&CautionRow::matter>("matter", matters, R"("life")"),
     field<&read_triggers>("if", trigger_record, R"({ "wet": {} })")
         .holds(Kind::object, Shape::named)
         .required(),
@@ -174,6 +178,10 @@ void check_table(const CautionTable& table, const Entry& last) {
 }
 
 } // namespace
+
+std::string_view name_of(When when) {
+    return whens[static_cast<std::size_t>(when)];
+}
 
 CautionTable read_cautions(const std::vector<Document>& files, const Bibliography& sources) {
     return read_table<CautionTable, check_table>(files, sources, cautions_record);

@@ -11,6 +11,15 @@
 
 namespace ringfill {
 
+/// When a caution is to be minded.
+enum class When { before, during, after };
+
+/// What a caution guards, what kills at once first.
+enum class Matter { life, fire, burns_poison, cracking, quality, schedule };
+
+/// "before", "during", "after" the work.
+std::string_view name_of(When when);
+
 /// One thing that makes a caution apply. A figure is compared with its limits: from ≤ figure < under, in the
 /// unit of the circumstance's name.
 struct Trigger {
@@ -34,7 +43,8 @@ struct ExposureLimit {
 /// A caution of the table: any of its triggers makes it apply.
 struct CautionRow {
     std::string name;
-    std::string when; ///< before, during or after
+    When when = When::before;
+    Matter matter = Matter::life; ///< of a row that does not say
     std::vector<Trigger> triggers;
     std::string check; ///< what to look for where the job does not say, in a few words
     std::string text;  ///< with measures in braces, {35 ft}, and {clear}, {watch}

@@ -46,8 +46,8 @@ std::vector<BlanketUse> blanket_uses(const std::vector<BorePlan>& bores) {
         const Preheat& preheat = bore.heat.preheat;
         if (is_heated_against_its_rules(bore.heat) || bore.heat.cools_in_the_open || bore.heat.cold_iron)
             continue; // kept hot it would be harmed
-        const bool preheated =
-            preheat.minimum && (preheat.minimum->value > chill_off || preheat.asked_without_figure);
+        const bool preheated = preheat.state == PreheatState::needed_without_figure ||
+                               (preheat.minimum && preheat.minimum->value > chill_off);
         const bool slow = preheat.post_heat || ranges::any_of(preheat.values, [](const auto& value) {
                               return value.name == "cooling_max_K_per_h";
                           });
@@ -95,12 +95,12 @@ std::vector<StickUse> stick_uses(const std::vector<BorePlan>& bores) {
     std::vector<StickUse> uses;
     for (const BorePlan& bore : bores) {
         const Preheat& preheat = bore.heat.preheat;
-        if (preheat.contradictory || !preheat.minimum)
+        if (preheat.state == PreheatState::contradictory || preheat.state == PreheatState::not_known)
             continue;
         StickUse use{bore.name, {}, {}};
         const bool never_heated = rings_are_heated_against_its_rules(bore.heat);
-        if (preheat.minimum->value > chill_off && !never_heated)
-            use.minimum = preheat.minimum->value;
+        if (*preheat.least() > chill_off && !never_heated)
+            use.minimum = preheat.least();
         if (preheat.interpass_max)
             use.maximum = preheat.interpass_max->value;
         if (never_heated && preheat.overruled.interpass_max)

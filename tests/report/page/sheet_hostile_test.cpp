@@ -51,8 +51,10 @@ std::pair<Job, Plan> with_text(const std::string& text) {
         for (PackCount& pack : need.cover)
             pack.pack = text;
     }
-    plan.cautions.push_back({text, "before", "yes", text, text, text});
-    plan.cautions.push_back({text, text, "unknown", text, text, text});
+    plan.cautions.push_back(
+        {{{Concern::procedure, text}}, When::before, Matter::quality, Applies::yes, text, text, text});
+    plan.cautions.push_back(
+        {{{Concern::bore, text}}, When::during, Matter::life, Applies::unknown, text, text, text});
     plan.notes.push_back(text);
     plan.assumed.push_back({text, text, text});
     for (Working& work : plan.working)

@@ -7,7 +7,7 @@
 
 #include <ringfill/document/whole_file.hpp>
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/report/text/closing.hpp>
+#include <ringfill/say/sentence.hpp>
 
 #include "report/page/page.hpp"
 #include "report/plan_for_tests.hpp"
@@ -113,7 +113,7 @@ TEST_CASE("every source named in brackets is told with how it is known") {
     const std::size_t told = page.find("<h2 id=\"sources\">Sources</h2>");
     REQUIRE(told != std::string::npos);
     for (const Caution& caution : plan.cautions)
-        if (caution.applies == "yes")
+        if (caution.applies == Applies::yes)
             CHECK_THAT(page, Contains(">" + caution.source + "</th>"));
     for (const Working& work : plan.working)
         CHECK_THAT(page, Contains(">" + work.source + "</th>"));
@@ -126,21 +126,43 @@ TEST_CASE("every source named in brackets is told with how it is known") {
 TEST_CASE("each caution stands once: with its bore or with the job, and by its time") {
     const Job job = job_from(small_job());
     Plan plan = ringfill::plan(job, shop());
-    plan.cautions = {
-        {"pin left", "before", "yes", "grind it", "rust", "practice"},
-        {"the job", "after", "yes", "look again", "it smoulders", "practice"},
-        {"the job", "at noon", "yes", "odd time", "nobody knows", "practice"},
-        {"the job", "before", "unknown", "Take them off.", "not said", "practice", "the tyres", "site.near"},
-        {"pin left", "during", "unknown", "Cool it.", "not said", "practice", "the seal", "site.near"}};
+    plan.cautions = {{{{Concern::bore, "pin left"}},
+                      When::before,
+                      Matter::quality,
+                      Applies::yes,
+                      "grind it",
+                      "rust",
+                      "practice"},
+                     {{}, When::after, Matter::fire, Applies::yes, "look again", "it smoulders", "practice"},
+                     {{}, When::during, Matter::life, Applies::yes, "stay out", "it turns", "practice"},
+                     {{},
+                      When::before,
+                      Matter::life,
+                      Applies::unknown,
+                      "Take them off.",
+                      "not said",
+                      "practice",
+                      "the tyres",
+                      "site.near"},
+                     {{{Concern::bore, "pin left"}},
+                      When::during,
+                      Matter::quality,
+                      Applies::unknown,
+                      "Cool it.",
+                      "not said",
+                      "practice",
+                      "the seal",
+                      "site.near"}};
     const std::string page = sheet(job, plan, shop().sources);
     for (const Caution& caution : plan.cautions)
-        CHECK(count_of(page, ">" + (caution.applies == "yes" ? caution.text : caution.check) + "<") == 1);
+        CHECK(count_of(page, ">" + (caution.applies == Applies::yes ? caution.text : caution.check) + "<") ==
+              1);
     const auto at = [&](const std::string& text) { return page.find(text); };
     const std::size_t whole_job = at("Cautions for the whole job");
     const std::size_t unknown = at("Not stated in the job, check");
     CHECK(unknown < at("grind it")); // what concerns the whole job is read before anything is lit
-    CHECK(whole_job < at("odd time"));
-    CHECK(at("odd time") < at("look again"));
+    CHECK(whole_job < at("stay out"));
+    CHECK(at("stay out") < at("look again"));
     CHECK(at("look again") < unknown);
     CHECK(unknown < at("the tyres"));
     CHECK(unknown < at("the seal"));
@@ -152,7 +174,7 @@ TEST_CASE("each caution stands once: with its bore or with the job, and by its t
 TEST_CASE("what stops the work stands framed above everything else") {
     const Job job = job_from(small_job("\"magnetic\": false,"));
     const Plan plan = ringfill::plan(job, shop());
-    REQUIRE(plan.bores.front().heat.doubt);
+    REQUIRE(plan.bores.front().heat.preheat.doubt);
     const std::string page = sheet(job, plan, shop().sources);
     const std::size_t stop =
         page.find("<p class=\"told stop\">STOP: identify the metal before any heat: pin left.</p>");

@@ -5,6 +5,7 @@
 
 #include <ringfill/report/text/caution_list.hpp>
 #include <ringfill/report/text/cautions_text.hpp>
+#include <ringfill/say/cautions.hpp>
 
 #include "report/plan_for_tests.hpp"
 
@@ -32,11 +33,22 @@ std::string on_one_line(const std::string& text) {
 
 TEST_CASE("what the job leaves open is one compact list, a line for each of its fields") {
     std::vector<Caution> cautions(5);
-    cautions[0] = {"the job", "before", "yes", "Mind it.", "so", "practice"};
-    cautions[1] = {"the job", "before", "unknown", "a", "b", "practice", "tyres", "site.near"};
-    cautions[2] = {"the job", "during", "unknown", "c", "d", "practice", "zinc", "site.coating"};
-    cautions[3] = {"lug, arm", "during", "unknown", "e", "f", "practice", "bearings", "site.near"};
-    cautions[4] = {"the job", "after", "unknown", "g", "h", "practice", "tyres", "site.near"};
+    cautions[0] = {{}, When::before, Matter::life, Applies::yes, "Mind it.", "so", "practice"};
+    cautions[1] = {{},  When::before, Matter::life, Applies::unknown, "a",
+                   "b", "practice",   "tyres",      "site.near"};
+    cautions[2] = {{},  When::during, Matter::life, Applies::unknown, "c",
+                   "d", "practice",   "zinc",       "site.coating"};
+    cautions[3] = {{{Concern::bore, "lug"}, {Concern::bore, "arm"}},
+                   When::during,
+                   Matter::life,
+                   Applies::unknown,
+                   "e",
+                   "f",
+                   "practice",
+                   "bearings",
+                   "site.near"};
+    cautions[4] = {{},  When::after, Matter::life, Applies::unknown, "g",
+                   "h", "practice",  "tyres",      "site.near"};
     CHECK(not_stated(cautions) ==
           std::vector<std::string>{"tyres, lug, arm: bearings (site.near)", "zinc (site.coating)"});
     CHECK(not_stated({cautions[0]}).empty());
@@ -54,9 +66,9 @@ TEST_CASE(
     CHECK(std::regex_search(text,
                             std::regex("day 1 [0-9:]{5} to [0-9:]{5}, then a look at least every 20 min")));
     for (const Caution& caution : plan.cautions)
-        if (caution.applies == "yes")
-            CHECK_THAT(text, Contains("! " + caution.about + ": " + caution.text + " (" + caution.because +
-                                      ") [" + caution.source));
+        if (caution.applies == Applies::yes)
+            CHECK_THAT(text, Contains("! " + names_of(caution.about) + ": " + caution.text + " (" +
+                                      caution.because + ") [" + caution.source));
     for (const auto& [key, source] : plan.sources)
         CHECK_THAT(text, Contains("- [" + key + "] " + source.title));
     CHECK(text.ends_with("licensed practice prevail over\neverything here.\n"));
@@ -74,7 +86,7 @@ TEST_CASE("no caution is said twice, and each is short enough to be read") {
     std::set<std::string> texts;
     for (const Caution& caution : plan.cautions) {
         CAPTURE(caution.text);
-        CHECK(texts.insert(caution.about + caution.text).second);
+        CHECK(texts.insert(names_of(caution.about) + caution.text).second);
         CHECK(caution.text.size() < 420);
     }
 }

@@ -4,7 +4,8 @@
 
 #include <ringfill/document/document.hpp>
 #include <ringfill/report/json/json.hpp>
-#include <ringfill/report/text/heat_head.hpp>
+#include <ringfill/say/heat_limits.hpp>
+#include <ringfill/say/heat_sentences.hpp>
 #include <ringfill/units/metric.hpp>
 
 #include "shop_for_tests.hpp"
@@ -30,7 +31,7 @@ Plan approved_plan(const std::string& fields) {
 std::string head_of(const Plan& plan) {
     std::string text;
     for (const Sentence& sentence : head_sentences(plan))
-        text += sentence.begin + sentence.text + '\n';
+        text += (sentence.stands == Stands::stop ? "! " : "") + sentence.text + '\n';
     return text;
 }
 
@@ -53,6 +54,31 @@ TEST_CASE("the result tells the doubt, and no minimum with it") {
           "a magnet does not hold, so it is no ferritic and no martensitic steel");
     for (const Member& member : *value_at(result, "bores[0].heat").object())
         CHECK(member.name != "preheat_min_degC");
+}
+
+// Bronze on grey iron: no method names a temperature, and one asks for preheat all the same.
+TEST_CASE("a preheat that is needed without a figure has none in the words and none in the result") {
+    const Plan made = plan(
+        job_from(R"json({ "format": "ringfill-job/1", "title": "Stick pins, drainage ship 2", "units": "mm",
+      "procedures": { "main": { "filler": "bronze/ERCuSi-A", "wire": "1 mm", "gas": "I1", "wire_feed": "7 m/min",
+                                "current": "140 A", "voltage": "22 V", "travel": "350 mm/min" } },
+      "bores": [{ "name": "pin left", "base": "cast_iron/EN-GJL-250", "finish_diameter": "90 mm",
+                  "length": "100 mm", "boss_diameter": "180 mm", "worn": { "diameter": "93.4 mm" } }] })json"),
+        shop());
+    const BoreHeat& heat = made.bores[0].heat;
+    CHECK(heat.preheat.state == PreheatState::needed_without_figure);
+    CHECK(head_of(made) == "Preheat needed, no figure known: pin left.\n");
+    CHECK(heat_sentences(heat, UnitSystem::metric).front().text ==
+          "Preheat: needed, and no method here says how much. It is never left out: take the figure from an "
+          "approved procedure.");
+    const Document result = {"plan", "", plan_document(made)};
+    CHECK(*value_at(result, "bores[0].heat.no_preheat").flag() == false);
+    for (const Member& member : *value_at(result, "bores[0].heat").object()) {
+        CHECK(member.name != "preheat_min_degC");
+        CHECK(member.name != "preheat_by");
+    }
+    for (const Working& work : made.working)
+        CHECK(work.figure != "bores[0].heat.preheat_min_degC");
 }
 
 TEST_CASE("without any figure the head sends to an approved procedure, and names none as told") {

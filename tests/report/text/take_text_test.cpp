@@ -7,6 +7,7 @@
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/text/caution_list.hpp>
 #include <ringfill/report/text/take_text.hpp>
+#include <ringfill/say/cautions.hpp>
 
 #include "report/plan_for_tests.hpp"
 
@@ -102,9 +103,9 @@ TEST_CASE("every caution, note and assumed value of the plan is told") {
     const std::string text = std::regex_replace(take_text(plan, plain), std::regex("\n  +"), " ");
     CHECK(plan.cautions.size() >= 3); // one diameter, a thin wall, fire
     for (const Caution& caution : plan.cautions)
-        if (caution.applies == "yes")
-            CHECK_THAT(text,
-                       Contains("! " + caution.about + ": " + caution.text + " (" + caution.because + ")\n"));
+        if (caution.applies == Applies::yes)
+            CHECK_THAT(text, Contains("! " + names_of(caution.about) + ": " + caution.text + " (" +
+                                      caution.because + ")\n"));
     for (const std::string& open : not_stated(plan.cautions))
         CHECK_THAT(text, Contains("? " + open + "\n"));
     for (const std::string& note : plan.notes)

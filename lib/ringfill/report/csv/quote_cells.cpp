@@ -5,8 +5,8 @@
 #include <fmt/format.h>
 
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/report/text/closing.hpp>
 #include <ringfill/report/text/quote_text.hpp>
+#include <ringfill/say/sentence.hpp>
 
 namespace ringfill {
 namespace {

@@ -20,11 +20,12 @@ Value period_object(const WatchPeriod& period) {
 } // namespace
 
 Value caution_object(const Caution& caution) {
-    Value::Object object{{"about", caution.about}, {"when", caution.when},       {"applies", caution.applies},
-                         {"text", caution.text},   {"because", caution.because}, {"source", caution.source}};
+    Value::Object object{{"about", names_of(caution.about)},    {"when", name_of(caution.when)},
+                         {"applies", name_of(caution.applies)}, {"text", caution.text},
+                         {"because", caution.because},          {"source", caution.source}};
     if (!caution.more_sources.empty())
         object.push_back({"more_sources", words_list(caution.more_sources)});
-    if (caution.applies != "yes") {
+    if (caution.applies != Applies::yes) {
         object.push_back({"check", caution.check});
         object.push_back({"field", caution.field});
     }

@@ -5,7 +5,7 @@
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
-#include <ringfill/heat/measuring_point.hpp>
+#include <ringfill/heat/bore_heat.hpp>
 #include <ringfill/report/json/working_json.hpp>
 #include <ringfill/units/metric.hpp>
 
@@ -64,13 +64,14 @@ void put_preheat(Value::Object& object, const Preheat& preheat) {
     if (preheat.minimum) {
         object.push_back({"preheat_min_degC", deg_c(preheat.minimum->value)});
         object.push_back({"preheat_by", preheat.minimum->by});
-        object.push_back({"no_preheat", preheat.no_preheat});
     }
+    if (preheat.state != PreheatState::not_known)
+        object.push_back({"no_preheat", preheat.state == PreheatState::none});
     if (preheat.interpass_max) {
         object.push_back({"interpass_max_degC", deg_c(preheat.interpass_max->value)});
         object.push_back({"interpass_by", preheat.interpass_max->by});
     }
-    object.push_back({"contradictory", preheat.contradictory});
+    object.push_back({"contradictory", preheat.state == PreheatState::contradictory});
     if (!preheat.approved.empty())
         object.push_back({"approved", preheat.approved});
 }
@@ -86,8 +87,8 @@ Value values_object(const Preheat& preheat) {
 
 Value heat_object(const BoreHeat& heat) {
     Value::Object object;
-    if (heat.doubt)
-        object.push_back({"doubt", *heat.doubt});
+    if (heat.preheat.doubt)
+        object.push_back({"doubt", *heat.preheat.doubt});
     put_preheat(object, heat.preheat);
     if (heat.bore)
         object.push_back({"heat_input_kj_mm", heat_input_object(heat)});

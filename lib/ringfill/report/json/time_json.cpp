@@ -5,8 +5,8 @@
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
-#include <ringfill/heat/balance_working.hpp>
-#include <ringfill/say/heat_steps.hpp>
+#include <ringfill/heat/heat_balance.hpp>
+#include <ringfill/say/time_sentences.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {

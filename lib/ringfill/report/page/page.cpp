@@ -8,7 +8,7 @@ namespace {
 constexpr std::string_view shown_names[] = {"", "twice", "up", "down", "clock", "count"};
 
 Attributes attributes_of(const Sentence& sentence, const std::string& bore) {
-    Attributes attributes{{"class", sentence.begin == "! " ? "told stop" : "told"}};
+    Attributes attributes{{"class", sentence.stands == Stands::stop ? "told stop" : "told"}};
     std::string figures;
     for (const std::string& path : sentence.figures)
         figures += (figures.empty() ? "" : " ") + member_path(bore, path);
@@ -62,7 +62,7 @@ Markup paragraphs(const Sentences& sentences, const std::string& bore) {
         list = {};
     };
     for (const Sentence& sentence : sentences) {
-        const bool is_advice = sentence.begin == "  - ";
+        const bool is_advice = sentence.stands == Stands::item;
         if (!is_advice)
             end_list();
         (is_advice ? list : all) +=

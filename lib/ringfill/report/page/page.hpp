@@ -5,7 +5,7 @@
 #include <vector>
 
 #include <ringfill/report/draw/markup.hpp>
-#include <ringfill/report/text/sentence.hpp>
+#include <ringfill/say/sentence.hpp>
 #include <ringfill/units/show.hpp>
 
 namespace ringfill {

@@ -4,7 +4,7 @@
 
 #include <ringfill/report/page/sheet_parts.hpp>
 #include <ringfill/report/page/sheet_style.hpp>
-#include <ringfill/report/text/closing.hpp>
+#include <ringfill/say/sentence.hpp>
 
 namespace ringfill {
 namespace {

@@ -3,8 +3,8 @@
 #include <fmt/format.h>
 
 #include <ringfill/report/draw/drawings.hpp>
-#include <ringfill/report/text/heat_head.hpp>
 #include <ringfill/report/text/passes_text.hpp>
+#include <ringfill/say/heat_limits.hpp>
 
 namespace ringfill {
 namespace {
@@ -168,8 +168,8 @@ Markup sheet_facts(const SheetBore& bore) {
     Markup list;
     for (const auto& [term, shown] : facts_of(bore))
         list += element("div", element("dt", term) + element("dd", shown));
-    const Sentence limits{fmt::format("Preheat {}.", heat_limits(bore.planned.heat, bore.units)), "  ",
-                          limit_figures(bore.planned.heat)};
+    const Sentence limits{fmt::format("Preheat {}.", heat_limits(bore.planned.heat, bore.units)),
+                          Stands::among, limit_figures(bore.planned.heat)};
     return element("div", paragraphs({limits}, bore.path), {{"class", "limits"}}) +
            element("dl", list, {{"class", "facts"}}) +
            element("p", settings_sentence(bore.planned, bore.units), {{"class", "told"}});

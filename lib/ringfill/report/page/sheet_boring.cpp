@@ -85,7 +85,7 @@ Markup gauge_table(const SheetBore& bore) {
 
 Markup sheet_boring(const SheetBore& bore) {
     Sentence bar{bar_sentence(bore.planned, bore.units),
-                 "  ",
+                 Stands::among,
                  {"boring.rpm", "boring.cutting_speed_m_min", "boring.feed_mm", "boring.feed_mm_min"}};
     return element("h3", "Boring") + paragraphs({bar}, bore.path) + cut_table(bore) + gauge_table(bore) +
            paragraphs(boring_sentences(bore.planned.boring, bore.units), bore.path);

@@ -4,56 +4,43 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/report/text/caution_list.hpp>
+#include <ringfill/say/cautions.hpp>
 
 namespace ringfill {
 namespace {
 
 bool is_about_a_bore(const Plan& plan, const Caution& caution) {
     return std::any_of(plan.bores.begin(), plan.bores.end(),
-                       [&](const BorePlan& bore) { return bore.name == caution.about; });
+                       [&](const BorePlan& bore) { return is_about_bore(caution, bore.name); });
 }
 
 Markup caution_item(const Caution& caution, std::size_t index, bool names_what) {
     const Part in = Part{"", UnitSystem::metric}.in("cautions", index);
     Markup item = tick_box("box to tick");
-    if (names_what && caution.about != "the job")
-        item += element("b", in.text("about", caution.about) + ": ");
+    if (names_what && !caution.about.empty())
+        item += element("b", in.text("about", names_of(caution.about)) + ": ");
     item += in.text("text", caution.text);
     return element("li", item + " (" + in.text("because", caution.because) +
                              fmt::format(") {}", source_keys(caution)));
 }
 
-struct When {
-    std::string_view word;
-    std::string_view heading;
-};
-constexpr When times[] = {{"before", "Before"}, {"during", "During"}, {"after", "After"}};
+constexpr std::pair<When, std::string_view> headings[] = {
+    {When::before, "Before"}, {When::during, "During"}, {When::after, "After"}};
 
-/// The cautions that apply and that `wanted` picks, under a heading for each time; one whose time is none of
-/// the three stands first, so that none is lost.
+/// The cautions that apply and that `wanted` picks, under a heading for each time.
 template <class Wanted>
 Markup by_time(const Plan& plan, std::string_view rank, bool names_what, Wanted wanted) {
     Markup all;
-    const auto listed = [&](auto is_then) {
+    for (const auto& [when, heading] : headings) {
         Markup list;
         for (std::size_t i = 0; i < plan.cautions.size(); ++i) {
             const Caution& caution = plan.cautions[i];
-            if (caution.applies == "yes" && is_then(caution.when) && wanted(caution))
+            if (caution.applies == Applies::yes && caution.when == when && wanted(caution))
                 list += caution_item(caution, i, names_what);
         }
-        return list;
-    };
-    const auto other = [](const std::string& when) {
-        return std::none_of(std::begin(times), std::end(times),
-                            [&](const When& time) { return time.word == when; });
-    };
-    if (const Markup list = listed(other); !list.empty())
-        all += element("ul", list, {{"class", "cautions"}});
-    for (const When& time : times)
-        if (const Markup list = listed([&](const std::string& when) { return when == time.word; });
-            !list.empty())
-            all += element(rank, time.heading) + element("ul", list, {{"class", "cautions"}});
+        if (!list.empty())
+            all += element(rank, heading) + element("ul", list, {{"class", "cautions"}});
+    }
     return all;
 }
 
@@ -68,8 +55,8 @@ Markup open_questions(const Plan& plan) {
         Markup line;
         for (const Caution* caution : open.cautions) {
             line += (line.empty() ? "" : ", ");
-            if (caution->about != "the job")
-                line += part(caution, "about", caution->about) + ": ";
+            if (!caution->about.empty())
+                line += part(caution, "about", names_of(caution->about)) + ": ";
             line += part(caution, "check", caution->check);
         }
         list += element("li", line + " (" + part(open.cautions.front(), "field", open.field) + ")");
@@ -82,8 +69,9 @@ Markup open_questions(const Plan& plan) {
 } // namespace
 
 Markup bore_cautions(const SheetBore& bore) {
-    const Markup list = by_time(bore.plan, "h4", false,
-                                [&](const Caution& caution) { return caution.about == bore.planned.name; });
+    const Markup list = by_time(bore.plan, "h4", false, [&](const Caution& caution) {
+        return is_about_bore(caution, bore.planned.name);
+    });
     return list.empty() ? list : element("h3", "Cautions for this bore") + list;
 }
 

@@ -3,10 +3,10 @@
 #include <fmt/format.h>
 
 #include <ringfill/day/calendar.hpp>
-#include <ringfill/report/text/cautions_text.hpp>
 #include <ringfill/report/text/day_text.hpp>
-#include <ringfill/report/text/heat_head.hpp>
 #include <ringfill/report/text/take_text.hpp>
+#include <ringfill/say/cautions.hpp>
+#include <ringfill/say/heat_limits.hpp>
 
 namespace ringfill {
 namespace {

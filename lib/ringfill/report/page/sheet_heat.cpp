@@ -2,9 +2,9 @@
 
 #include <ringfill/report/draw/drawings.hpp>
 #include <ringfill/report/page/sheet_parts.hpp>
-#include <ringfill/report/text/heat_text.hpp>
 #include <ringfill/report/text/time_text.hpp>
-#include <ringfill/say/heat_steps.hpp>
+#include <ringfill/say/heat_sentences.hpp>
+#include <ringfill/say/time_sentences.hpp>
 
 namespace ringfill {
 namespace {

@@ -5,10 +5,9 @@
 #include <ringfill/boring/bar.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/text/caution_list.hpp>
-#include <ringfill/report/text/closing.hpp>
 #include <ringfill/report/text/columns.hpp>
-#include <ringfill/report/text/heat_head.hpp>
 #include <ringfill/report/text/note_list.hpp>
+#include <ringfill/report/text/sentence.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {
@@ -136,9 +135,9 @@ Sentences boring_sentences(const BoringPlan& boring, UnitSystem units) {
     sentences.push_back({fmt::format("roughness by feed and nose radius alone: Rt {}, Ra {}; expect more.",
                                      show_micro(boring.roughness.peak_to_valley, units),
                                      show_micro(boring.roughness.mean, units)),
-                         "  ",
+                         Stands::among,
                          {"boring.roughness.rt_um", "boring.roughness.ra_um"}});
-    sentences.push_back({time_line(boring), "  ", {"boring.time_s", "boring.cutting_s"}});
+    sentences.push_back({time_line(boring), Stands::among, {"boring.time_s", "boring.cutting_s"}});
     return sentences;
 }
 

@@ -9,10 +9,9 @@
 #include <ringfill/day/calendar.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/text/caution_list.hpp>
-#include <ringfill/report/text/closing.hpp>
 #include <ringfill/report/text/columns.hpp>
-#include <ringfill/report/text/heat_head.hpp>
 #include <ringfill/report/text/note_list.hpp>
+#include <ringfill/report/text/sentence.hpp>
 
 namespace ringfill {
 namespace {
@@ -102,7 +101,7 @@ std::optional<std::size_t> welded(const Schedule& day, const std::string& bore) 
 
 Sentences day_sentences(const DayPlan& plan) {
     Sentences sentences;
-    const auto tell = [&](std::string text) { sentences.push_back({std::move(text), ""}); };
+    const auto tell = [&](std::string text) { sentences.push_back({std::move(text), Stands::head}); };
     tell(fmt::format("Done {} after {} of work, the arc burns {:.0f} % of it.",
                      day_and_clock(plan.calendar, plan.day.ends), show(plan.worked), 100 * plan.arc_share()));
     if (plan.day.ends < plan.one_by_one)

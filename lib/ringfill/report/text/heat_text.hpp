@@ -3,14 +3,9 @@
 #include <string>
 
 #include <ringfill/plan/plan.hpp>
-#include <ringfill/report/text/sentence.hpp>
 #include <ringfill/report/text/style.hpp>
 
 namespace ringfill {
-
-/// The sentences on the heat of one bore: the figure and who asks for it, lower ones, those that are not
-/// usable and why, where to measure and with what, the heat put in, what follows after the weld.
-Sentences heat_sentences(const BoreHeat& heat, UnitSystem units);
 
 /// How hot each bore must be and may get, in sentences: the figure and who asks for it, lower ones, those
 /// that are not usable and why, where to measure and with what, the heat put in.

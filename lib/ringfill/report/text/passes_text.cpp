@@ -4,12 +4,11 @@
 
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/text/caution_list.hpp>
-#include <ringfill/report/text/closing.hpp>
 #include <ringfill/report/text/columns.hpp>
 #include <ringfill/report/text/day_text.hpp>
-#include <ringfill/report/text/heat_head.hpp>
 #include <ringfill/report/text/metals_text.hpp>
 #include <ringfill/report/text/note_list.hpp>
+#include <ringfill/report/text/sentence.hpp>
 #include <ringfill/report/text/time_text.hpp>
 
 namespace ringfill {

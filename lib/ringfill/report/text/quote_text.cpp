@@ -8,8 +8,8 @@
 #include <range/v3/view/transform.hpp>
 
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/report/text/closing.hpp>
 #include <ringfill/report/text/columns.hpp>
+#include <ringfill/report/text/sentence.hpp>
 
 namespace ringfill {
 namespace {

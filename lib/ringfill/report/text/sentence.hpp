@@ -1,20 +1,20 @@
 #pragma once
 
 #include <string>
-#include <vector>
+
+#include <ringfill/plan/plan.hpp>
+#include <ringfill/report/text/style.hpp>
+#include <ringfill/say/sentence.hpp>
 
 namespace ringfill {
 
-/// A sentence that several prints share, word for word.
-struct Sentence {
-    std::string text;
-    std::string begin = "  "; ///< of its first line in plain text: "! " stops the work, "  - " is advice
-    std::vector<std::string> figures = {}; ///< of the result that it tells, as paths from its bore on
-};
-
-using Sentences = std::vector<Sentence>;
-
 /// Sentences as lines of plain text, each wrapped under its beginning.
 std::string wrapped(const Sentences& sentences);
+
+/// The lines on heat at the head of every view; what stops the work stands out.
+std::string heat_head(const Plan& plan, const Style& style);
+
+/// The last line of every print, after a blank one.
+std::string closing_line();
 
 } // namespace ringfill

@@ -9,10 +9,9 @@
 
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/text/caution_list.hpp>
-#include <ringfill/report/text/closing.hpp>
 #include <ringfill/report/text/columns.hpp>
-#include <ringfill/report/text/heat_head.hpp>
 #include <ringfill/report/text/note_list.hpp>
+#include <ringfill/report/text/sentence.hpp>
 #include <ringfill/units/factor.hpp>
 
 namespace ringfill {

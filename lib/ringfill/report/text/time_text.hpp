@@ -14,15 +14,6 @@ namespace ringfill {
 /// without a balance.
 std::string time_text(const BorePlan& bore, UnitSystem units);
 
-/// What it takes in all, and what was reckoned with; empty without a balance.
-Sentences time_sentences(const BorePlan& bore, UnitSystem units);
-
-/// Where a step stands: "after bore layer 2 ring 14"; empty before the first ring and after the last.
-std::string place_of(const HeatStep& step);
-
-/// "… 212 steps more, 105 stops and 1 reheat among them": the steps from `begin` to before `end`.
-std::string left_out(const HeatRun& run, std::size_t begin, std::size_t end);
-
 /// The same with the curve of the run that asks for the most stops.
 std::string time_and_curve(const BorePlan& bore, UnitSystem units);
 

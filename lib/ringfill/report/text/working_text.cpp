@@ -3,8 +3,8 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include <ringfill/report/text/closing.hpp>
 #include <ringfill/report/text/columns.hpp>
+#include <ringfill/report/text/sentence.hpp>
 
 namespace ringfill {
 namespace {

@@ -1,13 +1,12 @@
-#include <ringfill/report/text/heat_head.hpp>
+#include <ringfill/say/heat_limits.hpp>
 
 #include <utility>
 #include <vector>
 
 #include <fmt/format.h>
 
-#include <ringfill/caution/preheat_rules.hpp>
+#include <ringfill/caution/heat_rules.hpp>
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/report/text/columns.hpp>
 
 namespace ringfill {
 namespace {
@@ -35,12 +34,12 @@ std::vector<std::string> figures_of(const Plan& plan, const std::string& limit) 
 }
 
 std::string stop_of(const BoreHeat& heat, UnitSystem units) {
-    if (heat.doubt)
+    if (heat.preheat.doubt)
         return "STOP: identify the metal before any heat";
     if (is_heated_against_its_rules(heat))
         return fmt::format("STOP: {}, ask the author of the approved procedure",
                            never_heated_words(heat, units));
-    if (heat.preheat.contradictory)
+    if (heat.preheat.state == PreheatState::contradictory)
         return heat.preheat.approved.empty()
                    ? "STOP: contradictory, needs an approved procedure"
                    : "STOP: contradictory, ask the author of the approved procedure";
@@ -57,7 +56,8 @@ bool approved_gives(const Preheat& preheat) {
 
 /// Beside a preheat that nobody knows a maximum would read as leave to weld under it.
 bool tells_maximum(const Preheat& preheat) {
-    return preheat.interpass_max && (!needs_figure(preheat) || is_approved(preheat.interpass_max));
+    return preheat.interpass_max &&
+           (preheat.state != PreheatState::needed_without_figure || is_approved(preheat.interpass_max));
 }
 
 /// "at least 300 °C", and of what range where the filler's own metal is laid in one that goes over it.
@@ -72,7 +72,7 @@ std::string least_text(const Preheat& preheat, const ShownLimits& shown, UnitSys
 } // namespace
 
 ShownLimits shown_limits(const Preheat& preheat, UnitSystem units) {
-    const Temperature least = preheat.minimum->value;
+    const Temperature least = *preheat.least();
     if (!preheat.interpass_max)
         return {show_minimum(least, units), {}, false};
     const Temperature most = preheat.interpass_max->value;
@@ -81,16 +81,16 @@ ShownLimits shown_limits(const Preheat& preheat, UnitSystem units) {
     return {show_minimum(least, units), show_maximum(most, units), false};
 }
 
-bool needs_figure(const Preheat& preheat) {
-    return preheat.minimum && preheat.asked_without_figure && preheat.minimum->value <= chill_off;
+bool tells_minimum(const Preheat& preheat) {
+    return preheat.state == PreheatState::figure || preheat.state == PreheatState::contradictory;
 }
 
 std::vector<std::string> limit_figures(const BoreHeat& heat) {
     const Preheat& preheat = heat.preheat;
-    if (heat.doubt || !preheat.minimum)
+    if (preheat.state == PreheatState::not_known)
         return {};
     std::vector<std::string> figures;
-    if (!preheat.no_preheat && !needs_figure(preheat))
+    if (tells_minimum(preheat))
         figures.emplace_back("heat.preheat_min_degC");
     if (tells_maximum(preheat))
         figures.emplace_back("heat.interpass_max_degC");
@@ -99,19 +99,19 @@ std::vector<std::string> limit_figures(const BoreHeat& heat) {
 
 std::string heat_limits(const BoreHeat& heat, UnitSystem units) {
     const Preheat& preheat = heat.preheat;
-    if (heat.doubt)
-        return "no figure before the metal is known";
-    if (!preheat.minimum)
-        return "no figure can be given: take it from an approved procedure";
+    if (preheat.state == PreheatState::not_known)
+        return preheat.doubt ? "no figure before the metal is known"
+                             : "no figure can be given: take it from an approved procedure";
     const ShownLimits shown = shown_limits(preheat, units);
     if (rings_are_heated_against_its_rules(heat))
         return fmt::format(
             "none before its author confirms it; the approved procedure says at least {}, no ring "
             "over {}",
             shown.minimum, shown.maximum);
-    std::string text = preheat.no_preheat      ? "none, dry and hand-warm"
-                       : needs_figure(preheat) ? "needed, no figure known"
-                                               : least_text(preheat, shown, units);
+    std::string text = preheat.state == PreheatState::none ? "none, dry and hand-warm"
+                       : preheat.state == PreheatState::needed_without_figure
+                           ? "needed, no figure known"
+                           : least_text(preheat, shown, units);
     if (tells_maximum(preheat))
         text += fmt::format("; no ring begins over {}{}", shown.maximum,
                             shown.exact ? " (exact: closer than the usual rounding)" : "");
@@ -129,7 +129,7 @@ Sentences head_sentences(const Plan& plan) {
         if (const std::string stop = stop_of(bore.heat, plan.units); !stop.empty())
             put(stops, stop, name);
         if (!bore.heat.preheat.approved.empty())
-            put(bore.heat.doubt                     ? waiting
+            put(bore.heat.preheat.doubt             ? waiting
                 : approved_gives(bore.heat.preheat) ? approved
                                                     : silent,
                 printable(bore.heat.preheat.approved, 80), name);
@@ -137,30 +137,24 @@ Sentences head_sentences(const Plan& plan) {
     }
     Sentences sentences;
     for (const auto& [stop, bores] : stops)
-        sentences.push_back({fmt::format("{}: {}.", stop, bores), "! "});
+        sentences.push_back({fmt::format("{}: {}.", stop, bores), Stands::stop});
     for (const auto& [reference, bores] : approved)
-        sentences.push_back({fmt::format("Approved procedure {} rules: {}.", reference, bores), ""});
+        sentences.push_back(
+            {fmt::format("Approved procedure {} rules: {}.", reference, bores), Stands::head});
     for (const auto& [reference, bores] : silent)
         sentences.push_back(
             {fmt::format("Approved procedure {} gives no preheat and no interpass maximum to this job; "
                          "these are published ones: {}.",
                          reference, bores),
-             ""});
+             Stands::head});
     for (const auto& [reference, bores] : waiting)
         sentences.push_back(
-            {fmt::format("Approved procedure {} waits until the metal is known: {}.", reference, bores), ""});
+            {fmt::format("Approved procedure {} waits until the metal is known: {}.", reference, bores),
+             Stands::head});
     for (const auto& [limit, bores] : limits)
-        sentences.push_back({fmt::format("Preheat {}: {}.", limit, bores), "", figures_of(plan, limit)});
+        sentences.push_back(
+            {fmt::format("Preheat {}: {}.", limit, bores), Stands::head, figures_of(plan, limit)});
     return sentences;
-}
-
-std::string heat_head(const Plan& plan, const Style& style) {
-    std::string text;
-    for (const Sentence& sentence : head_sentences(plan)) {
-        const std::string lines = wrapped(sentence.text, sentence.begin);
-        text += sentence.begin == "! " ? style.strong(lines) : lines;
-    }
-    return text;
 }
 
 } // namespace ringfill

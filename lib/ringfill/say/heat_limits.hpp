@@ -4,16 +4,12 @@
 #include <vector>
 
 #include <ringfill/plan/plan.hpp>
-#include <ringfill/report/text/sentence.hpp>
-#include <ringfill/report/text/style.hpp>
+#include <ringfill/say/sentence.hpp>
 
 namespace ringfill {
 
-/// The lines on heat at the head of every view: first what stops the work, then the approved procedures, then
-/// for each bore how hot it must be and may get.
-std::string heat_head(const Plan& plan, const Style& style);
-
-/// The same as sentences; what stops the work begins with "! ".
+/// The sentences on heat at the head of every view: first what stops the work, then the approved procedures,
+/// then for each bore how hot it must be and may get.
 Sentences head_sentences(const Plan& plan);
 
 /// Minimum and maximum as people read them: rounded up and down, or exact where rounding would put the one
@@ -24,7 +20,7 @@ struct ShownLimits {
     bool exact = false;
 };
 
-/// Needs a minimum.
+/// Of a preheat that is known or needed.
 ShownLimits shown_limits(const Preheat& preheat, UnitSystem units);
 
 /// "at least 260 °C; no ring begins over 350 °C", "none, dry and hand-warm; …", or why there is no figure.
@@ -33,7 +29,7 @@ std::string heat_limits(const BoreHeat& heat, UnitSystem units);
 /// The figures that it tells, as paths from the bore on.
 std::vector<std::string> limit_figures(const BoreHeat& heat);
 
-/// Preheat is asked for, and nobody says how much.
-bool needs_figure(const Preheat& preheat);
+/// Whether the words on its preheat tell a minimum of it.
+bool tells_minimum(const Preheat& preheat);
 
 } // namespace ringfill

@@ -1,0 +1,34 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <ringfill/plan/plan.hpp>
+
+namespace ringfill {
+
+/// A field that the job leaves open, and the cautions that hang on it, one for each thing to look for.
+struct OpenField {
+    std::string field;
+    std::vector<const Caution*> cautions;
+};
+std::vector<OpenField> open_fields(const std::vector<Caution>& cautions);
+
+/// The keys of the sources of a caution, each in brackets.
+std::string source_keys(const Caution& caution);
+
+/// What to look for, named with its bores or procedures.
+std::string to_check(const Caution& caution);
+
+/// What the job leaves open, a sentence for each of its fields.
+std::vector<std::string> not_stated(const std::vector<Caution>& cautions);
+
+/// What stands where no day is laid out, and what follows the hours of the watch.
+std::string_view no_watch_by_the_clock();
+std::string_view watch_moves_with_the_heat();
+
+/// The fire watch in sentences: who, until when, by which rule, and from when to when by the clock.
+std::vector<std::string> fire_watch_sentences(const Plan& plan);
+
+} // namespace ringfill

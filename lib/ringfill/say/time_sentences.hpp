@@ -1,0 +1,23 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include <ringfill/plan/plan.hpp>
+#include <ringfill/say/sentence.hpp>
+
+namespace ringfill {
+
+/// The name of a stage in the result and in the timeline of a person.
+std::string_view step_name(HeatStage stage);
+
+/// Where a step stands: "after bore layer 2 ring 14"; empty before the first ring and after the last.
+std::string place_of(const HeatStep& step);
+
+/// "… 212 steps more, 105 stops and 1 reheat among them": the steps from `begin` to before `end`.
+std::string left_out(const HeatRun& run, std::size_t begin, std::size_t end);
+
+/// What the heat of a bore takes in all, and what was reckoned with; empty without a balance.
+Sentences time_sentences(const BorePlan& bore, UnitSystem units);
+
+} // namespace ringfill
