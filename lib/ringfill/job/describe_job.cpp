@@ -180,7 +180,7 @@ void resolve_procedure(WornBore& bore, const Entry& entry, const std::vector<std
 void check_job(Job& job, const Entry& entry) {
     const auto names = job.procedures | ranges::views::transform([](const Procedure& p) { return p.name; }) |
                        ranges::to<std::vector>();
-    if (entry.objects_again("procedures").size() > names.size())
+    if (entry.reading().by_hand && entry.objects_again("procedures").size() > names.size())
         entry.refuse("procedures", "has two of the same name", "give each a name of its own");
     const auto entries = entry.objects_again("bores");
     for (std::size_t i = 0; i < job.bores.size(); ++i) {
