@@ -15,7 +15,6 @@
 #include <ringfill/document/write.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/job/read_job.hpp>
-#include <ringfill/report/json/fault_json.hpp>
 #include <ringfill/report/json/json.hpp>
 
 #include "../end_request.hpp"

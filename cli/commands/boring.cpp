@@ -1,4 +1,4 @@
-#include <ringfill/report/csv/boring_csv.hpp>
+#include <ringfill/report/csv/plan_csv.hpp>
 #include <ringfill/report/text/boring_text.hpp>
 
 #include "commands.hpp"

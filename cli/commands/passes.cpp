@@ -1,4 +1,4 @@
-#include <ringfill/report/csv/passes_csv.hpp>
+#include <ringfill/report/csv/plan_csv.hpp>
 #include <ringfill/report/text/passes_text.hpp>
 
 #include "commands.hpp"

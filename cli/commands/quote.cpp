@@ -1,5 +1,5 @@
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/report/csv/quote_csv.hpp>
+#include <ringfill/report/csv/plan_csv.hpp>
 #include <ringfill/report/text/quote_text.hpp>
 
 #include "../terminal.hpp"

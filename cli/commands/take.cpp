@@ -1,4 +1,4 @@
-#include <ringfill/report/csv/take_csv.hpp>
+#include <ringfill/report/csv/plan_csv.hpp>
 #include <ringfill/report/text/take_text.hpp>
 
 #include "commands.hpp"

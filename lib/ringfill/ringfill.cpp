@@ -6,10 +6,7 @@
 #include <ringfill/document/write.hpp>
 #include <ringfill/job/read_job.hpp>
 #include <ringfill/plan/plan.hpp>
-#include <ringfill/report/csv/boring_csv.hpp>
-#include <ringfill/report/csv/passes_csv.hpp>
-#include <ringfill/report/csv/quote_csv.hpp>
-#include <ringfill/report/csv/take_csv.hpp>
+#include <ringfill/report/csv/plan_csv.hpp>
 #include <ringfill/report/json/json.hpp>
 #include <ringfill/report/page/sheet.hpp>
 #include <ringfill/report/text/boring_text.hpp>

@@ -12,9 +12,7 @@
 #include <fmt/ranges.h>
 
 #include <ringfill/document/write.hpp>
-#include <ringfill/report/csv/passes_csv.hpp>
-#include <ringfill/report/csv/quote_csv.hpp>
-#include <ringfill/report/csv/take_csv.hpp>
+#include <ringfill/report/csv/plan_csv.hpp>
 #include <ringfill/report/json/json.hpp>
 #include <ringfill/report/page/sheet.hpp>
 #include <ringfill/report/text/quote_text.hpp>

@@ -4,11 +4,8 @@
 #include <string>
 
 #include <ringfill/document/write.hpp>
-#include <ringfill/report/csv/boring_csv.hpp>
-#include <ringfill/report/csv/passes_csv.hpp>
+#include <ringfill/report/csv/plan_csv.hpp>
 #include <ringfill/report/csv/quote_cells.hpp>
-#include <ringfill/report/csv/quote_csv.hpp>
-#include <ringfill/report/csv/take_csv.hpp>
 #include <ringfill/report/json/json.hpp>
 #include <ringfill/report/page/sheet.hpp>
 #include <ringfill/report/text/boring_text.hpp>

@@ -5,8 +5,8 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/report/csv/quote_csv.hpp>
-#include <ringfill/report/json/quote_json.hpp>
+#include <ringfill/report/csv/plan_csv.hpp>
+#include <ringfill/report/json/json.hpp>
 
 #include "identity/planned.hpp"
 

@@ -7,6 +7,7 @@
 
 #include <ringfill/caution/heat_rules.hpp>
 #include <ringfill/fault/printable.hpp>
+#include <ringfill/report/text/layout.hpp>
 
 namespace ringfill {
 namespace {

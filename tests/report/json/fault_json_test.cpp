@@ -3,7 +3,7 @@
 #include <string>
 
 #include <ringfill/document/document.hpp>
-#include <ringfill/report/json/fault_json.hpp>
+#include <ringfill/report/json/json.hpp>
 
 using namespace ringfill;
 

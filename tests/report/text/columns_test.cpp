@@ -3,7 +3,7 @@
 #include <catch2/catch.hpp>
 
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/report/text/columns.hpp>
+#include <ringfill/report/text/layout.hpp>
 
 using namespace ringfill;
 

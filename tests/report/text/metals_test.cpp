@@ -6,7 +6,7 @@
 
 #include <ringfill/document/document.hpp>
 #include <ringfill/report/json/json.hpp>
-#include <ringfill/report/text/metals_text.hpp>
+#include <ringfill/report/text/passes_text.hpp>
 
 #include "shop_for_tests.hpp"
 

@@ -5,7 +5,6 @@
 
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/json/json.hpp>
-#include <ringfill/report/text/curve_plot.hpp>
 #include <ringfill/report/text/time_text.hpp>
 
 #include "heat/heat_balance_sample.hpp"

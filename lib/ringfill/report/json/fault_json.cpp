@@ -1,8 +1,7 @@
-#include <ringfill/report/json/fault_json.hpp>
-
-#include <string>
 #include <string_view>
-#include <utility>
+
+#include <ringfill/report/json/json.hpp>
+#include <ringfill/report/json/members.hpp>
 
 namespace ringfill {
 namespace {
@@ -23,32 +22,19 @@ std::string_view in_a_word(std::optional<Origin> origin) {
     return "program";
 }
 
-Value fault_object(Fault fault) {
-    Value::Object object;
-    if (!fault.place.path.empty())
-        object.push_back({"path", fault.place.path});
-    if (fault.place.column > 0)
-        object.push_back({"column", static_cast<double>(fault.place.column)});
-    if (!fault.value.empty())
-        object.push_back({"value", fault.value});
-    object.push_back({"reason", fault.reason});
-    if (!fault.remedy.empty())
-        object.push_back({"remedy", fault.remedy});
+Value::Object fault_object(Fault fault) {
     fault.excerpt.clear(); // the line is at hand for whoever sent it
-    object.push_back({"text", to_string(fault)});
-    return object;
+    return object(member("path", unless_empty(fault.place.path)),
+                  member("column", when(fault.place.column > 0, fault.place.column)),
+                  member("value", unless_empty(fault.value)), member("reason", fault.reason),
+                  member("remedy", unless_empty(fault.remedy)), member("text", to_string(fault)));
 }
 
 } // namespace
 
 Value fault_document(std::size_t line, std::optional<Origin> origin, const std::vector<Fault>& faults) {
-    Value::List list;
-    for (const Fault& fault : faults)
-        list.push_back(fault_object(fault));
-    return Value::Object{{"format", "ringfill-fault/1"},
-                         {"line", static_cast<double>(line)},
-                         {"origin", in_a_word(origin)},
-                         {"faults", std::move(list)}};
+    return object(member("format", "ringfill-fault/1"), member("line", line),
+                  member("origin", in_a_word(origin)), member("faults", list_of(faults, fault_object)));
 }
 
 } // namespace ringfill

@@ -1,18 +1,18 @@
-#include <ringfill/report/json/heat_json.hpp>
-
 #include <algorithm>
 
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
 #include <ringfill/heat/bore_heat.hpp>
-#include <ringfill/report/json/working_json.hpp>
+#include <ringfill/report/json/blocks.hpp>
+#include <ringfill/report/json/members.hpp>
+#include <ringfill/say/time_sentences.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {
 namespace {
 
-std::string_view asks_in_words(Asks asks) {
+std::string_view in_words(Asks asks) {
     switch (asks) {
     case Asks::minimum:
         return "minimum";
@@ -26,95 +26,120 @@ std::string_view asks_in_words(Asks asks) {
     return "no answer";
 }
 
-Value method_object(const PreheatMethod& method) {
-    Value::Object object{{"name", method.name}, {"asks", asks_in_words(method.asks)}};
-    if (method.minimum)
-        object.push_back({"minimum_degC", deg_c(*method.minimum)});
-    object.push_back({"applies", method.applies});
-    object.push_back({"rules", method.rules});
-    object.push_back({"in_range", method.in_range});
-    if (!method.formula.empty())
-        object.push_back({"formula", method.formula});
-    if (!method.inputs.empty())
-        object.push_back({"inputs", inputs_object(method.inputs)});
-    if (!method.note.empty())
-        object.push_back({"note", method.note});
-    object.push_back({"source", method.source});
-    return object;
+Value::Object method_object(const PreheatMethod& method) {
+    return object(
+        member("name", method.name), member("asks", in_words(method.asks)),
+        member("minimum_degC", method.minimum), member("applies", method.applies),
+        member("rules", method.rules), member("in_range", method.in_range),
+        member("formula", unless_empty(method.formula)),
+        member("inputs", when(!method.inputs.empty(), [&] { return inputs_object(method.inputs); })),
+        member("note", unless_empty(method.note)), member("source", method.source));
 }
 
-Value advice_object(const Advice& advice) {
-    return Value::Object{{"kind", advice.kind}, {"text", advice.text}, {"source", advice.source}};
+Value::Object advice_object(const Advice& advice) {
+    return object(member("kind", advice.kind), member("text", advice.text), member("source", advice.source));
 }
 
-Value heat_input_object(const BoreHeat& heat) {
-    Value::Object object{{"bore", kj_mm(*heat.bore)}};
-    if (!heat.faces.empty())
-        object.push_back({"face", kj_mm(*std::min_element(heat.faces.begin(), heat.faces.end()))});
+/// The lowest of the faces and of the grooves that are filled.
+Value::Object heat_input_object(const BoreHeat& heat) {
     std::optional<EnergyPerLength> groove;
     for (const auto& one : heat.grooves)
         if (one && (!groove || *one < *groove))
             groove = one;
-    if (groove)
-        object.push_back({"groove", kj_mm(*groove)});
-    return object;
+    return object(
+        member("bore", kj_mm(*heat.bore)),
+        member("face", when(!heat.faces.empty(),
+                            [&] { return kj_mm(*std::min_element(heat.faces.begin(), heat.faces.end())); })),
+        member("groove", given(groove, kj_mm)));
 }
 
-void put_preheat(Value::Object& object, const Preheat& preheat) {
-    if (preheat.minimum) {
-        object.push_back({"preheat_min_degC", deg_c(preheat.minimum->value)});
-        object.push_back({"preheat_by", preheat.minimum->by});
-    }
-    if (preheat.state != PreheatState::not_known)
-        object.push_back({"no_preheat", preheat.state == PreheatState::none});
-    if (preheat.interpass_max) {
-        object.push_back({"interpass_max_degC", deg_c(preheat.interpass_max->value)});
-        object.push_back({"interpass_by", preheat.interpass_max->by});
-    }
-    object.push_back({"contradictory", preheat.state == PreheatState::contradictory});
-    if (!preheat.approved.empty())
-        object.push_back({"approved", preheat.approved});
+Value::Object preheat_members(const Preheat& preheat) {
+    const auto& minimum = preheat.minimum;
+    const auto& maximum = preheat.interpass_max;
+    return object(member("preheat_min_degC", given(minimum, &AskedTemperature::value)),
+                  member("preheat_by", given(minimum, &AskedTemperature::by)),
+                  member("no_preheat",
+                         when(preheat.state != PreheatState::not_known, preheat.state == PreheatState::none)),
+                  member("interpass_max_degC", given(maximum, &AskedTemperature::value)),
+                  member("interpass_by", given(maximum, &AskedTemperature::by)),
+                  member("contradictory", preheat.state == PreheatState::contradictory),
+                  member("approved", unless_empty(preheat.approved)));
 }
 
-Value values_object(const Preheat& preheat) {
-    Value::Object object;
+/// By their names, which the family gives.
+Value::Object values_object(const Preheat& preheat) {
+    Value::Object members;
     for (const AnsweredFigure& value : preheat.values)
-        object.push_back({value.name, value.number});
-    return object;
+        members.push_back({value.name, value.number});
+    return members;
+}
+
+Value::Object balance_members(const HeatBalance& balance) {
+    const BossRun& cold = balance.cold();
+    return object(
+        member("boss_kg", balance.hot.boss.mass), member("heated_kg", cold.boss.heated),
+        member("biot", balance.biot), member("preheat_kj", when(balance.warms_up(), cold.run.warm_up_heat)),
+        member("peak_degC", when(balance.hot.is_whole(), [&] { return balance.peak(); })),
+        member("heater", balance.heater.kind),
+        member("heater_kj", when(cold.is_whole(), [&] { return balance.heater_heat(); })),
+        member("heater_kw", balance.heater.power), member("heater_needed_kw", heater_needed(balance)));
+}
+
+Value::Object step_object(const HeatStep& step) {
+    const bool placed = !step.pass.empty();
+    return object(member("step", step_name(step.stage)), member("pass", unless_empty(step.pass)),
+                  member("layer", when(placed, step.layer)),
+                  member("after_ring", when(placed, step.after_ring)), member("s", step.time),
+                  member("from_degC", step.from), member("to_degC", step.to));
 }
 
 } // namespace
 
-Value heat_object(const BoreHeat& heat) {
-    Value::Object object;
-    if (heat.preheat.doubt)
-        object.push_back({"doubt", *heat.preheat.doubt});
-    put_preheat(object, heat.preheat);
-    if (heat.bore)
-        object.push_back({"heat_input_kj_mm", heat_input_object(heat)});
-    if (heat.cooling) {
-        object.push_back({"t85_s", heat.cooling->t85().value()});
-        object.push_back({"t85_transition_mm", mm(heat.cooling->transition)});
-    }
-    object.push_back({"methods", Value(heat.preheat.methods | ranges::views::transform(method_object) |
-                                       ranges::to<Value::List>())});
-    object.push_back({"advice", Value(heat.preheat.advice | ranges::views::transform(advice_object) |
-                                      ranges::to<Value::List>())});
-    if (heat.preheat.post_heat) {
-        object.push_back({"post_heat_degC", deg_c(heat.preheat.post_heat->temperature.value)});
-        object.push_back({"post_heat_s", heat.preheat.post_heat->time.value()});
-    }
-    if (!heat.preheat.values.empty())
-        object.push_back({"values", values_object(heat.preheat)});
-    if (heat.hydrogen_ml_100g)
-        object.push_back({"hydrogen_ml_100g", heat.hydrogen_ml_100g->value});
-    if (heat.wall) {
-        object.push_back({"wall_mm", mm(*heat.wall)});
-        object.push_back({"measuring_distance_mm", mm(measuring_distance(*heat.wall))});
-        object.push_back({"heated_zone_mm", mm(heated_zone(*heat.wall))});
-        object.push_back({"equalising_s", equalising_time(*heat.wall).value()});
-    }
-    return object;
+Value::Object heat_object(const BorePlan& bore) {
+    const BoreHeat& heat = bore.heat;
+    const Preheat& preheat = heat.preheat;
+    return object(
+        member("doubt", preheat.doubt), preheat_members(preheat),
+        member("heat_input_kj_mm", when(heat.bore.has_value(), [&] { return heat_input_object(heat); })),
+        member("t85_s", given(heat.cooling, &CoolingTime::t85)),
+        member("t85_transition_mm", given(heat.cooling, &CoolingTime::transition)),
+        member("methods", list_of(preheat.methods, method_object)),
+        member("advice", list_of(preheat.advice, advice_object)),
+        member("post_heat_degC",
+               given(preheat.post_heat, [](const PostHeat& hold) { return hold.temperature.value; })),
+        member("post_heat_s", given(preheat.post_heat, &PostHeat::time)),
+        member("values", unless_empty(values_object(preheat))),
+        member("hydrogen_ml_100g", heat.hydrogen_ml_100g), member("wall_mm", heat.wall),
+        member("measuring_distance_mm", given(heat.wall, measuring_distance)),
+        member("heated_zone_mm", given(heat.wall, heated_zone)),
+        member("equalising_s", given(heat.wall, equalising_time)), given(bore.heat_balance, balance_members));
+}
+
+Value::Object time_object(const BorePlan& bore) {
+    const HeatBalance& balance = *bore.heat_balance;
+    const HeatRun& hot = balance.hot.run;
+    const HeatRun& cold = balance.cold().run;
+    const bool hot_is_whole = balance.hot.is_whole();
+    const bool cold_is_whole = balance.cold().is_whole();
+    const bool plated = balance.plated.has_value();
+    const auto point = [](const CurvePoint& one) {
+        return object(member("s", one.time), member("degC", one.temperature));
+    };
+    return object(member("end", words_of(end_of(balance))),
+                  member("preheat_s", when(balance.warms_up(), cold.warm_up)),
+                  member("arc_s", bore.metal.arc), member("stops", when(hot_is_whole, hot.stops)),
+                  member("wait_s", when(hot_is_whole, hot.waiting)),
+                  member("wait_low_s", when(plated && cold_is_whole, cold.waiting)),
+                  member("reheats", when(cold_is_whole, cold.reheats)),
+                  member("reheat_s", when(cold_is_whole, cold.reheating)),
+                  member("post_heat_s",
+                         when(hot_is_whole && cold_is_whole, std::max(hot.post_heating, cold.post_heating))),
+                  member("cool_to_rough_s", longest(balance, &HeatRun::cooling_to_rough)),
+                  member("cool_to_finish_s", longest(balance, &HeatRun::cooling_to_finish)),
+                  member("total_s", total_time(balance, bore.metal.arc)),
+                  member("timeline", list_of(hot.steps, step_object)),
+                  member("timeline_plate", when(plated, [&] { return list_of(cold.steps, step_object); })),
+                  member("curve", list_of(hot.curve, point)));
 }
 
 } // namespace ringfill

@@ -1,8 +1,12 @@
 #pragma once
 
+#include <cstddef>
+#include <optional>
 #include <string>
+#include <vector>
 
 #include <ringfill/document/value.hpp>
+#include <ringfill/fault/fault.hpp>
 #include <ringfill/plan/plan.hpp>
 
 namespace ringfill {
@@ -14,5 +18,10 @@ Value plan_document(const Plan& plan);
 /// The same document as one line of text, its line break included. The workings, most of it, are printed one
 /// by one, so that no tree of them all is made.
 std::string plan_line(const Plan& plan);
+
+/// What stands in place of the plan of a job that was one line of many (ringfill-fault/1): the line, who can
+/// put it right (job, table or file; program: nothing of the user's is wrong), and each fault with its path,
+/// column, value, reason and remedy, where known, and the whole of it as a sentence.
+Value fault_document(std::size_t line, std::optional<Origin> origin, const std::vector<Fault>& faults);
 
 } // namespace ringfill

@@ -1,80 +1,49 @@
-#include <ringfill/report/json/quote_json.hpp>
-
-#include <range/v3/range/conversion.hpp>
-#include <range/v3/view/transform.hpp>
+#include <ringfill/report/json/blocks.hpp>
+#include <ringfill/report/json/members.hpp>
 
 namespace ringfill {
 namespace {
 
-double as_number(std::int64_t whole) {
-    return static_cast<double>(whole);
+double in_units(Thousandths quantity) {
+    return static_cast<double>(quantity) / 1000;
 }
 
-/// An amount as a number of its smallest unit and as a text.
-void put_amount(Value::Object& object, const std::string& name, Minor amount, int exponent) {
-    object.push_back({name + "_minor", as_number(amount)});
-    object.push_back({name, money_text(amount, exponent)});
-}
-
-Value line_object(const QuoteLine& line, int exponent) {
-    Value::Object object{{"item", line.item}};
-    if (line.quantity)
-        object.push_back({"quantity", as_number(*line.quantity) / 1000});
-    if (!line.unit.empty())
-        object.push_back({"unit", line.unit});
-    if (line.part && line.part->supplied)
-        object.push_back({"of", as_number(*line.part->supplied) / 1000});
-    if (line.price)
-        object.push_back({"price", decimal_text(*line.price, exponent)});
-    if (line.amount)
-        put_amount(object, "amount", *line.amount, exponent);
-    else
-        object.push_back({"missing", line.missing});
-    return object;
-}
-
-Value section_object(const QuoteSection& section, int exponent) {
-    Value::List lines;
-    for (const QuoteLine& line : section.lines)
-        lines.push_back(line_object(line, exponent));
-    Value::Object object{
-        {"name", in_words(section.part)}, {"counts", section.counts}, {"lines", std::move(lines)}};
-    if (section.sum)
-        put_amount(object, "sum", *section.sum, exponent);
-    return object;
-}
-
-Value::List texts(const std::vector<std::string>& lines) {
-    return lines | ranges::views::transform([](const std::string& line) { return Value(line); }) |
-           ranges::to<Value::List>();
+Value::Object line_object(const QuoteLine& line, int exponent) {
+    return object(
+        member("item", line.item), member("quantity", given(line.quantity, in_units)),
+        member("unit", unless_empty(line.unit)),
+        member("of", given(line.part ? line.part->supplied : std::nullopt, in_units)),
+        member("price",
+               given(line.price, [&](const Decimal& price) { return decimal_text(price, exponent); })),
+        member("amount_minor", line.amount),
+        member("amount", given(line.amount, [&](Minor amount) { return money_text(amount, exponent); })),
+        member("missing", when(!line.amount, line.missing)));
 }
 
 } // namespace
 
-Value quote_object(const Quote& quote) {
+Value::Object quote_object(const Quote& quote) {
     const int exponent = quote.currency.exponent.value;
-    Value::List sections;
-    for (const QuoteSection& section : quote.sections)
-        sections.push_back(section_object(section, exponent));
-    Value::Object object{{"currency", quote.currency.name},
-                         {"exponent", static_cast<double>(exponent)},
-                         {"whole", quote.is_whole()},
-                         {"missing", texts(quote.missing)},
-                         {"sections", std::move(sections)}};
-    if (quote.subtotal) {
-        put_amount(object, "subtotal", *quote.subtotal, exponent);
-        Value::List on_top;
-        for (const OnTop& one : quote.on_top) {
-            Value::Object share{{"name", one.name}, {"share", as_number(one.share) / whole_share}};
-            put_amount(share, "amount", one.amount, exponent);
-            on_top.push_back(std::move(share));
-        }
-        object.push_back({"on_top", std::move(on_top)});
-        object.push_back({"taxed", quote.taxed});
-        put_amount(object, "total", *quote.total, exponent);
-    }
-    object.push_back({"notes", texts(quote.notes)});
-    return object;
+    const auto money = [&](Minor amount) { return money_text(amount, exponent); };
+    const auto section = [&](const QuoteSection& one) {
+        const auto line = [&](const QuoteLine& each) { return line_object(each, exponent); };
+        return object(member("name", in_words(one.part)), member("counts", one.counts),
+                      member("lines", list_of(one.lines, line)), member("sum_minor", one.sum),
+                      member("sum", given(one.sum, money)));
+    };
+    const auto on_top = [&](const OnTop& one) {
+        return object(member("name", one.name), member("share", static_cast<double>(one.share) / whole_share),
+                      member("amount_minor", one.amount), member("amount", money(one.amount)));
+    };
+    const auto sums = [&](Minor subtotal) {
+        return object(member("subtotal_minor", subtotal), member("subtotal", money(subtotal)),
+                      member("on_top", list_of(quote.on_top, on_top)), member("taxed", quote.taxed),
+                      member("total_minor", quote.total), member("total", given(quote.total, money)));
+    };
+    return object(member("currency", quote.currency.name), member("exponent", exponent),
+                  member("whole", quote.is_whole()), member("missing", quote.missing),
+                  member("sections", list_of(quote.sections, section)), given(quote.subtotal, sums),
+                  member("notes", quote.notes));
 }
 
 } // namespace ringfill

@@ -1,4 +1,4 @@
-#include <ringfill/report/json/working_json.hpp>
+#include <ringfill/report/json/blocks.hpp>
 
 #include <utility>
 

@@ -4,29 +4,26 @@
 
 #include <ringfill/boring/bar.hpp>
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/report/text/caution_list.hpp>
-#include <ringfill/report/text/columns.hpp>
-#include <ringfill/report/text/note_list.hpp>
+#include <ringfill/report/text/frame.hpp>
 #include <ringfill/report/text/sentence.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {
 namespace {
 
-std::string words_for(std::string_view step) {
-    if (step == "tool_set")
-        return "setting the bit";
-    if (step == "bar_move")
-        return "moving the bar";
-    if (step == "trim")
-        return "trimming overhang";
-    if (step == "chamfer")
-        return "lead-in chamfers";
-    if (step == "groove")
-        return "cutting grooves";
-    if (step == "hole")
-        return "reopening holes";
-    return "fitting the facing head";
+std::string_view words_for(std::string_view step) {
+    constexpr std::pair<std::string_view, std::string_view> words[] = {
+        {"tool_set", "setting the bit"},
+        {"bar_move", "moving the bar"},
+        {"trim", "trimming overhang"},
+        {"chamfer", "lead-in chamfers"},
+        {"groove", "cutting grooves"},
+        {"hole", "reopening holes"},
+        {"facing_head", "fitting the facing head"}};
+    for (const auto& [name, told] : words)
+        if (name == step)
+            return told;
+    return step;
 }
 
 std::vector<std::vector<std::string>> cut_rows(const BoringPlan& boring, UnitSystem units) {
@@ -88,12 +85,9 @@ std::string time_line(const BoringPlan& boring) {
 
 std::string bore_boring_text(const BorePlan& bore, UnitSystem units, const Style& style) {
     const BoringPlan& boring = bore.boring;
-    std::string text = style.strong(fmt::format(
-        "{}{}", printable(bore.name, 60), bore.count > 1 ? fmt::format(", each of {}", bore.count) : ""));
-    text += '\n';
+    std::string text = bore_heading(bore, style);
     text += wrapped(bar_sentence(bore, units), "  ");
-    for (const std::string& line : columns(cut_rows(boring, units), {false, true, true, true, true}))
-        text += fmt::format("  {}\n", line);
+    text += table(cut_rows(boring, units), {false, true, true, true, true});
     text += wrapped(size_line(boring, units), "  ") + wrapped(gauge_line(boring, units), "  ");
     return text + wrapped(boring_sentences(boring, units)) + "\n";
 }
@@ -142,11 +136,10 @@ Sentences boring_sentences(const BoringPlan& boring, UnitSystem units) {
 }
 
 std::string boring_text(const Plan& plan, const Style& style) {
-    std::string text = style.strong(wrapped(printable(plan.title), ""));
-    text += heat_head(plan, style) + "\n";
+    std::string text = view_head(plan, style);
     for (const BorePlan& bore : plan.bores)
         text += bore_boring_text(bore, plan.units, style);
-    return text + caution_list(plan, style) + "\n" + note_list(plan, style) + closing_line();
+    return text + view_end(plan, style);
 }
 
 } // namespace ringfill

@@ -3,8 +3,8 @@
 #include <string>
 
 #include <ringfill/plan/plan.hpp>
+#include <ringfill/report/text/layout.hpp>
 #include <ringfill/report/text/sentence.hpp>
-#include <ringfill/report/text/style.hpp>
 
 namespace ringfill {
 

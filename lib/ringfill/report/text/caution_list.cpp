@@ -5,7 +5,7 @@
 #include <fmt/format.h>
 
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/report/text/columns.hpp>
+#include <ringfill/report/text/layout.hpp>
 #include <ringfill/say/cautions.hpp>
 
 namespace ringfill {

@@ -3,7 +3,7 @@
 #include <string>
 
 #include <ringfill/plan/plan.hpp>
-#include <ringfill/report/text/style.hpp>
+#include <ringfill/report/text/layout.hpp>
 
 namespace ringfill {
 

@@ -4,7 +4,7 @@
 
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/text/caution_list.hpp>
-#include <ringfill/report/text/columns.hpp>
+#include <ringfill/report/text/frame.hpp>
 #include <ringfill/report/text/sentence.hpp>
 #include <ringfill/say/cautions.hpp>
 #include <ringfill/table/braces.hpp>
@@ -13,12 +13,11 @@ namespace ringfill {
 namespace {
 
 std::string sources_of(const Plan& plan, const Style& style) {
-    std::string text = style.strong("SOURCES") + "\n";
+    std::vector<std::string> lines;
     for (const auto& [key, source] : plan.sources)
-        text += wrapped(fmt::format("[{}] {}; {}, {} ({}, {})", key, source.title, source.edition,
-                                    source.place, source.kind, source.seen),
-                        "- ");
-    return text;
+        lines.push_back(fmt::format("[{}] {}; {}, {} ({}, {})", key, source.title, source.edition,
+                                    source.place, source.kind, source.seen));
+    return bullets("SOURCES", lines, style);
 }
 
 } // namespace

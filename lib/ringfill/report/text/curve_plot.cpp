@@ -1,12 +1,11 @@
-#include <ringfill/report/text/curve_plot.hpp>
-
 #include <algorithm>
 #include <cmath>
 
 #include <fmt/format.h>
 
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/report/text/columns.hpp>
+#include <ringfill/report/text/layout.hpp>
+#include <ringfill/report/text/time_text.hpp>
 
 namespace ringfill {
 namespace {
@@ -80,13 +79,10 @@ std::string curve_plot(const BossRun& one, UnitSystem units) {
     std::vector<std::vector<std::string>> rows;
     for (std::size_t i = 0; i < down; ++i)
         rows.push_back({labels[i], "|" + canvas.row(i)});
-    std::string text;
-    for (const std::string& line : columns(rows, {true, false}))
-        text += fmt::format("  {}\n", line);
     std::size_t widest = 0;
     for (const std::string& label : labels)
         widest = std::max(widest, count_characters(label));
-    return text +
+    return table(rows, {true, false}) +
            fmt::format("  {}  0{:>{}}\n", std::string(widest, ' '), show(one.run.curve.back().time), across);
 }
 

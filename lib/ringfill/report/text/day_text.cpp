@@ -8,9 +8,7 @@
 
 #include <ringfill/day/calendar.hpp>
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/report/text/caution_list.hpp>
-#include <ringfill/report/text/columns.hpp>
-#include <ringfill/report/text/note_list.hpp>
+#include <ringfill/report/text/frame.hpp>
 #include <ringfill/report/text/sentence.hpp>
 
 namespace ringfill {
@@ -147,11 +145,10 @@ std::string bore_clock(const Plan& plan, const BorePlan& bore) {
 }
 
 std::string day_text(const Plan& plan, const Style& style) {
-    std::string text = style.strong(wrapped(printable(plan.title), ""));
-    text += heat_head(plan, style) + "\n";
+    std::string text = view_head(plan, style);
     text += plan.day ? days(*plan.day, style) + "\n" + wrapped(day_sentences(*plan.day))
                      : wrapped("There is no day for this job; the notes say why.", "");
-    return text + "\n" + caution_list(plan, style) + "\n" + note_list(plan, style) + closing_line();
+    return text + "\n" + view_end(plan, style);
 }
 
 } // namespace ringfill

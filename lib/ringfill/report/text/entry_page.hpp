@@ -10,31 +10,78 @@
 #include <fmt/format.h>
 
 #include <ringfill/material/filler.hpp>
+#include <ringfill/report/text/layout.hpp>
+#include <ringfill/units/show.hpp>
 
 namespace ringfill {
+
+/// The number of a value, in its SI unit where it has one.
+inline double number_of(double number) {
+    return number;
+}
+template <class Quantity>
+double number_of(Quantity quantity) {
+    return quantity.value();
+}
+
+/// Shows a number by a pattern such as "{:.4g} MPa", times a factor.
+inline auto by(std::string_view pattern, double factor = 1) {
+    return [=](auto value) { return fmt::format(fmt::runtime(pattern), factor * number_of(value)); };
+}
+
+/// Shows a quantity in the units of the tables.
+inline constexpr auto metric = [](auto value) { return show(value, UnitSystem::metric); };
+inline constexpr auto as_current = [](Current current) { return show(current); };
 
 /// An entry of a family being written: rows of name, value and source key, and the keys met on the way.
 class EntryPage {
   public:
-    void row(std::string name, std::string value, const std::string& source);
+    void row(std::string name, std::string value, const std::string& source) {
+        rows_.push_back({std::move(name), std::move(value), "[" + source + "]"});
+        keys_.insert(source);
+    }
+    template <class T, class Show>
+    void row(std::string name, const Sourced<T>& value, Show show_value) {
+        row(std::move(name), show_value(value.value), value.source);
+    }
+    template <class T, class Show>
+    void row(std::string name, const std::optional<Sourced<T>>& value, Show show_value) {
+        if (value)
+            row(std::move(name), *value, show_value);
+    }
+    template <class T, class Show>
+    void range(std::string name, const std::optional<Sourced<std::pair<T, T>>>& value, Show show_value) {
+        row(std::move(name), value, [&](const std::pair<T, T>& ends) {
+            return fmt::format("{} to {}", show_value(ends.first), show_value(ends.second));
+        });
+    }
     /// One row an element, its name behind a word such as "usual "; the figure behind another.
     void composition(const Composition& composition, std::string_view before = {},
-                     std::string_view least = {});
-    /// A sentence under the rows.
-    void say(const std::string& text, const std::string& source);
-
-    /// A range that may be absent; each end is shown by the function given.
-    template <class Quantity, class Show>
-    void range(std::string name, const std::optional<Sourced<std::pair<Quantity, Quantity>>>& range,
-               Show show_value) {
-        if (range)
-            row(std::move(name),
-                fmt::format("{} to {}", show_value(range->value.first), show_value(range->value.second)),
-                range->source);
+                     std::string_view least = {}) {
+        for (const auto& [element, percent] : composition)
+            row(fmt::format("{}{}", before, element), percent, by(fmt::format("{}{{:.4g}} %", least)));
+    }
+    /// Sentences under the rows.
+    void say(const std::string& text, const std::string& source) {
+        said_ += wrapped(fmt::format("{} [{}]", text, source), "- ");
+        keys_.insert(source);
+    }
+    void say(const std::vector<TableAdvice>& advice) {
+        for (const TableAdvice& one : advice)
+            say(one.text, one.source);
     }
 
     /// The rows, then each source that they name.
-    std::string text(const Bibliography& sources) const;
+    std::string text(const Bibliography& sources) const {
+        std::string text = table(rows_, {false, false, false}) + said_ + "\nSOURCES\n";
+        for (const std::string& key : keys_)
+            if (const auto found = sources.find(key); found != sources.end())
+                text += wrapped(fmt::format("[{}] {}; edition {}; {}; kind: {}; known by: {}.", key,
+                                            found->second.title, found->second.edition, found->second.place,
+                                            found->second.kind, found->second.seen),
+                                "- ");
+        return text;
+    }
 
   private:
     std::vector<std::vector<std::string>> rows_;

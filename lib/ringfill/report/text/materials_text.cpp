@@ -8,10 +8,8 @@
 
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/heat/preheat_rows.hpp>
-#include <ringfill/report/text/columns.hpp>
 #include <ringfill/report/text/entry_page.hpp>
 #include <ringfill/units/factor.hpp>
-#include <ringfill/units/show.hpp>
 
 namespace ringfill {
 namespace {
@@ -47,42 +45,32 @@ std::string names_of(const std::vector<Row>& rows) {
 
 /// Length, stub, mass and rate of an electrode or rod.
 void write_piece(EntryPage& page, const std::string& size, const Piece& piece) {
-    page.row(size + "length", show(piece.length.value, UnitSystem::metric), piece.length.source);
-    page.row(size + "stub", show(piece.stub.value, UnitSystem::metric), piece.stub.source);
-    if (piece.mass)
-        page.row(size + "mass of one", show(piece.mass->value, UnitSystem::metric), piece.mass->source);
-    if (piece.per_A)
-        page.row(size + "metal laid",
-                 fmt::format("{:.3g} kg/h for each 100 A", 100 * piece.per_A->value * factor::hour),
-                 piece.per_A->source);
+    page.row(size + "length", piece.length, metric);
+    page.row(size + "stub", piece.stub, metric);
+    page.row(size + "mass of one", piece.mass, metric);
+    page.row(size + "metal laid", piece.per_A, [](double rate) {
+        return fmt::format("{:.3g} kg/h for each 100 A", 100 * rate * factor::hour);
+    });
     for (const RatePoint& point : piece.rates)
-        page.row(fmt::format("{}at {}", size, show(point.current)), show(point.rate, UnitSystem::metric),
-                 point.source);
-    page.range(size + "metal laid", piece.range,
-               [](MassFlow rate) { return show(rate, UnitSystem::metric); });
+        page.row(fmt::format("{}at {}", size, show(point.current)), metric(point.rate), point.source);
+    page.range(size + "metal laid", piece.range, metric);
 }
 
 void write_window(EntryPage& page, const std::string& size, const Window& window) {
     page.range(size + "wire feed", window.wire_feed,
-               [](Speed s) { return show_feed(s, UnitSystem::metric); });
-    page.range(size + "current", window.current, [](Current c) { return show(c); });
-    page.range(size + "voltage", window.voltage,
-               [](Voltage v) { return fmt::format("{:.3g} V", v.value()); });
-    page.range(size + "travel", window.travel, [](Speed s) { return show(s, UnitSystem::metric); });
-    if (window.spray_from)
-        page.row(size + "from", show(window.spray_from->value), window.spray_from->source);
+               [](Speed feed) { return show_feed(feed, UnitSystem::metric); });
+    page.range(size + "current", window.current, as_current);
+    page.range(size + "voltage", window.voltage, by("{:.3g} V"));
+    page.range(size + "travel", window.travel, metric);
+    page.row(size + "from", window.spray_from, as_current);
 }
 
 void write_size(EntryPage& page, const WireSize& size) {
     const std::string wire = size.name + " mm: ";
-    if (size.linear_mass)
-        page.row(wire + "mass", fmt::format("{:.4g} g/m", size.linear_mass->value.value() * 1e3),
-                 size.linear_mass->source);
+    page.row(wire + "mass", size.linear_mass, by("{:.4g} g/m", 1e3));
     if (size.melting) {
-        page.row(wire + "melting a", fmt::format("{:.4g} mm/(A s)", size.melting->a.value),
-                 size.melting->a.source);
-        page.row(wire + "melting b", fmt::format("{:.4g} 1/(A² s)", size.melting->b.value),
-                 size.melting->b.source);
+        page.row(wire + "melting a", size.melting->a, by("{:.4g} mm/(A s)"));
+        page.row(wire + "melting b", size.melting->b, by("{:.4g} 1/(A² s)"));
     }
     if (size.piece)
         write_piece(page, wire, *size.piece);
@@ -91,42 +79,25 @@ void write_size(EntryPage& page, const WireSize& size) {
         write_window(page, fmt::format("{}{}, ", wire, transfer), window);
 }
 
-std::string temperature(Temperature value) {
-    return show(value, UnitSystem::metric);
-}
-
 /// "up to 25 mm, C up to 0.3 %" or "all", and what is asked there.
 void write_rows(EntryPage& page, const PreheatGroup& group, bool of_filler = false) {
     for (const PreheatRow& row : group.rows) {
-        std::string limits;
-        const auto add = [&](const std::string& limit) { limits += (limits.empty() ? "" : ", ") + limit; };
+        std::vector<std::string> limits;
         if (row.up_to)
-            add("up to " + show(row.up_to->value, UnitSystem::metric));
+            limits.push_back("up to " + metric(row.up_to->value));
         if (row.carbon_up_to_pct)
-            add(fmt::format("C up to {:.4g} %", row.carbon_up_to_pct->value));
+            limits.push_back(fmt::format("C up to {:.4g} %", row.carbon_up_to_pct->value));
         if (row.tensile_up_to_MPa)
-            add(fmt::format("up to {:.4g} MPa", row.tensile_up_to_MPa->value));
-        std::string figures = fmt::format("at least {}", temperature(row.minimum.value));
+            limits.push_back(fmt::format("up to {:.4g} MPa", row.tensile_up_to_MPa->value));
+        std::string figures = fmt::format("at least {}", metric(row.minimum.value));
         if (of_filler && hotter_than_counts(row))
-            figures = fmt::format("{} to {}, counted {}", temperature(*row.range_from),
-                                  temperature(row.minimum.value), temperature(counted_of_filler(row)));
+            figures = fmt::format("{} to {}, counted {}", metric(*row.range_from), metric(row.minimum.value),
+                                  metric(counted_of_filler(row)));
         if (row.maximum)
-            figures += fmt::format(", at most {}", temperature(row.maximum->value));
-        page.row(fmt::format("preheat, {}", limits.empty() ? "else" : limits), figures, row.minimum.source);
+            figures += fmt::format(", at most {}", metric(row.maximum->value));
+        page.row(limits.empty() ? "preheat, else" : fmt::format("preheat, {}", fmt::join(limits, ", ")),
+                 figures, row.minimum.source);
     }
-}
-
-/// What a metal does with heat, where it is not what carbon steel does.
-void write_thermal(EntryPage& page, const Base& base) {
-    if (base.specific_heat)
-        page.row("specific heat", fmt::format("{:.4g} J/(kg K)", base.specific_heat->value.value()),
-                 base.specific_heat->source);
-    if (base.conductivity)
-        page.row("conductivity", fmt::format("{:.4g} W/(m K)", base.conductivity->value.value()),
-                 base.conductivity->source);
-    if (base.expansion_per_K)
-        page.row("expansion", fmt::format("{:.4g} µm/(m K)", base.expansion_per_K->value * 1e6),
-                 base.expansion_per_K->source);
 }
 
 /// Where a family comes from: its plugin and the tables that add to it, or tables alone.
@@ -166,35 +137,28 @@ std::string family_text(const Family& family) {
     for (const Filler& filler : family.fillers)
         rows.push_back({fmt::format("{}/{}", family.name, filler.name), std::string(form_words(filler.form)),
                         filler.standard});
-    for (const std::string& line : columns(rows, {false, false, false}))
-        text += fmt::format("  {}\n", line);
-    return text;
+    return text + table(rows, {false, false, false});
 }
 
 std::string base_text(const Family& family, const Base& base) {
     EntryPage page;
-    page.row("density", fmt::format("{:.6g} kg/m³", base.density.value.value()), base.density.source);
+    page.row("density", base.density, by("{:.6g} kg/m³"));
     page.composition(base.composition);
     page.composition(base.composition_min, {}, "at least ");
-    write_thermal(page, base);
-    if (base.yield_MPa)
-        page.row("yield strength", fmt::format("{:.4g} MPa", base.yield_MPa->value), base.yield_MPa->source);
-    if (base.tensile_MPa)
-        page.row("tensile strength", fmt::format("{:.4g} MPa", base.tensile_MPa->value),
-                 base.tensile_MPa->source);
-    if (base.tempering)
-        page.row("tempered at", temperature(base.tempering->value), base.tempering->source);
-    if (base.softens_over)
-        page.row("softens over", temperature(base.softens_over->value), base.softens_over->source);
-    if (base.interpass_max)
-        page.row("interpass maximum", temperature(base.interpass_max->value), base.interpass_max->source);
+    page.row("specific heat", base.specific_heat, by("{:.4g} J/(kg K)"));
+    page.row("conductivity", base.conductivity, by("{:.4g} W/(m K)"));
+    page.row("expansion", base.expansion_per_K, by("{:.4g} µm/(m K)", 1e6));
+    page.row("yield strength", base.yield_MPa, by("{:.4g} MPa"));
+    page.row("tensile strength", base.tensile_MPa, by("{:.4g} MPa"));
+    page.row("tempered at", base.tempering, metric);
+    page.row("softens over", base.softens_over, metric);
+    page.row("interpass maximum", base.interpass_max, metric);
     if (base.practice)
         write_rows(page, *base.practice);
     if (base.practice && base.practice->name.find(", taken for ") != std::string::npos)
         page.say(fmt::format("Its rows of preheat: {}.", base.practice->name),
                  base.practice->rows.front().minimum.source);
-    for (const TableAdvice& advice : base.advice)
-        page.say(advice.text, advice.source);
+    page.say(base.advice);
     std::string text = fmt::format("{}/{}, base metal, {}\n", family.name, base.name, base.standard);
     text += fmt::format("  structure: {}\n", base.structure);
     if (!base.preheat_groups.empty())
@@ -204,37 +168,24 @@ std::string base_text(const Family& family, const Base& base) {
 
 std::string filler_text(const Family& family, const Filler& filler) {
     EntryPage page;
-    if (filler.wire_density)
-        page.row("wire density", fmt::format("{:.6g} kg/m³", filler.wire_density->value.value()),
-                 filler.wire_density->source);
-    page.row("deposit density", fmt::format("{:.6g} kg/m³", filler.deposit_density.value.value()),
-             filler.deposit_density.source);
-    page.row(efficiency_words(filler), fmt::format("{:.3g}", filler.efficiency.value),
-             filler.efficiency.source);
+    page.row("wire density", filler.wire_density, by("{:.6g} kg/m³"));
+    page.row("deposit density", filler.deposit_density, by("{:.6g} kg/m³"));
+    page.row(efficiency_words(filler), filler.efficiency, by("{:.3g}"));
     for (const auto& [gas, efficiency] : filler.efficiency_by_gas)
-        page.row("efficiency in " + gas, fmt::format("{:.3g}", efficiency.value), efficiency.source);
+        page.row("efficiency in " + gas, efficiency, by("{:.3g}"));
     for (const auto& [transfer, efficiency] : filler.efficiency_by_transfer)
-        page.row("efficiency, " + transfer, fmt::format("{:.3g}", efficiency.value), efficiency.source);
-    if (filler.efficiency_range)
-        page.row("efficiency, range",
-                 fmt::format("{:.3g} to {:.3g}", filler.efficiency_range->value.first,
-                             filler.efficiency_range->value.second),
-                 filler.efficiency_range->source);
-    page.row("bead width over crown", fmt::format("{:.3g}", filler.bead_ratio.value),
-             filler.bead_ratio.source);
+        page.row("efficiency, " + transfer, efficiency, by("{:.3g}"));
+    page.range("efficiency, range", filler.efficiency_range, by("{:.3g}"));
+    page.row("bead width over crown", filler.bead_ratio, by("{:.3g}"));
     if (is_wire(filler.form))
-        page.row("stick-out", show(filler.stick_out.value, UnitSystem::metric), filler.stick_out.source);
+        page.row("stick-out", filler.stick_out, metric);
     page.composition(filler.composition);
     page.composition(filler.typical, "usual ");
-    if (filler.hydrogen_ml_100g)
-        page.row("hydrogen, at most", fmt::format("{:.3g} ml/100 g", filler.hydrogen_ml_100g->value),
-                 filler.hydrogen_ml_100g->source);
+    page.row("hydrogen, at most", filler.hydrogen_ml_100g, by("{:.3g} ml/100 g"));
     if (filler.practice)
         write_rows(page, *filler.practice, true);
-    if (filler.interpass_max)
-        page.row("interpass maximum", temperature(filler.interpass_max->value), filler.interpass_max->source);
-    for (const TableAdvice& advice : filler.advice)
-        page.say(advice.text, advice.source);
+    page.row("interpass maximum", filler.interpass_max, metric);
+    page.say(filler.advice);
     for (const WireSize& size : filler.sizes)
         write_size(page, size);
     return fmt::format("{}/{}, {}, {}\n  gases: {}\n", family.name, filler.name, form_words(filler.form),

@@ -8,18 +8,17 @@
 #include <range/v3/view/transform.hpp>
 
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/report/text/columns.hpp>
+#include <ringfill/report/text/frame.hpp>
 #include <ringfill/report/text/sentence.hpp>
 
 namespace ringfill {
 namespace {
 
-constexpr std::size_t page_width = 79;
 constexpr std::size_t longest_item = 100;
 constexpr std::size_t longest_note = 1'000;
 
 /// A row of the table: what it is, and its cells to the right.
-struct Row {
+struct PriceRow {
     std::string name;
     std::vector<std::string> cells;
     bool strong = false;
@@ -48,7 +47,7 @@ std::string unit_text(const QuoteLine& line) {
     return counted && line.quantity == 1'000 ? line.unit.substr(0, line.unit.size() - 1) : line.unit;
 }
 
-Row line_row(const QuoteLine& line, int exponent) {
+PriceRow line_row(const QuoteLine& line, int exponent) {
     std::string quantity = line.quantity ? number_text(*line.quantity) : "?";
     std::string price = line.price ? decimal_text(*line.price, exponent) : "?";
     if (line.part)
@@ -59,7 +58,7 @@ Row line_row(const QuoteLine& line, int exponent) {
             {quantity, price, line.amount ? money_text(*line.amount, exponent) : std::string("missing")}};
 }
 
-void add_section(std::vector<Row>& rows, const QuoteSection& section, int exponent) {
+void add_section(std::vector<PriceRow>& rows, const QuoteSection& section, int exponent) {
     const bool twice = section.part == QuotePart::packs || section.part == QuotePart::use;
     rows.push_back({upper(in_words(section.part)) + (section.counts ? "" : ", for comparison"),
                     {"quantity", section.part == QuotePart::use ? "of packs" : "price", "amount"},
@@ -75,8 +74,8 @@ void add_section(std::vector<Row>& rows, const QuoteSection& section, int expone
 }
 
 /// The names stand before the cells, or above them where they are too long for that.
-std::string table(const std::vector<Row>& rows, const Style& style) {
-    const auto cells = rows | ranges::views::transform(&Row::cells) | ranges::to<std::vector>();
+std::string price_table(const std::vector<PriceRow>& rows, const Style& style) {
+    const auto cells = rows | ranges::views::transform(&PriceRow::cells) | ranges::to<std::vector>();
     const auto lines = columns(cells, {true, true, true});
     std::size_t right = 0;
     for (const std::string& line : lines)
@@ -100,7 +99,7 @@ std::string table(const std::vector<Row>& rows, const Style& style) {
     return text;
 }
 
-void add_total(std::vector<Row>& rows, const Quote& quote, int exponent) {
+void add_total(std::vector<PriceRow>& rows, const Quote& quote, int exponent) {
     rows.push_back({"SUM", {"", "", money_text(*quote.subtotal, exponent)}, false, true});
     for (const OnTop& one : quote.on_top)
         rows.push_back(
@@ -113,12 +112,9 @@ void add_total(std::vector<Row>& rows, const Quote& quote, int exponent) {
 }
 
 std::string list(const char* heading, const std::vector<std::string>& lines, const Style& style) {
-    if (lines.empty())
-        return {};
-    std::string text = style.strong(heading) + "\n";
-    for (const std::string& line : lines)
-        text += wrapped(printable(line, longest_note), "- ");
-    return text + "\n";
+    const auto shown = lines | ranges::views::transform(
+                                   [](const std::string& line) { return printable(line, longest_note); });
+    return lines.empty() ? "" : bullets(heading, shown | ranges::to<std::vector>(), style) + "\n";
 }
 
 } // namespace
@@ -151,12 +147,12 @@ std::string quote_text(const Plan& plan, const Style& style) {
                                   : fmt::format("QUOTE in {}", quote.currency.name);
     text += wrapped(total + incomplete_text(quote), "");
     text += "\n" + list("MISSING, not in the total", quote.missing, style);
-    std::vector<Row> rows;
+    std::vector<PriceRow> rows;
     for (const QuoteSection& section : quote.sections)
         add_section(rows, section, exponent);
     if (quote.total)
         add_total(rows, quote, exponent);
-    text += table(rows, style) + "\n" + list("NOTES", quote.notes, style);
+    text += price_table(rows, style) + "\n" + list("NOTES", quote.notes, style);
     text.pop_back(); // the closing line brings its own blank line
     return text + closing_line();
 }

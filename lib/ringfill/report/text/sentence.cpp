@@ -1,6 +1,6 @@
 #include <ringfill/report/text/sentence.hpp>
 
-#include <ringfill/report/text/columns.hpp>
+#include <ringfill/report/text/layout.hpp>
 #include <ringfill/say/heat_limits.hpp>
 
 namespace ringfill {

@@ -9,15 +9,13 @@
 
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/text/caution_list.hpp>
-#include <ringfill/report/text/columns.hpp>
-#include <ringfill/report/text/note_list.hpp>
+#include <ringfill/report/text/frame.hpp>
 #include <ringfill/report/text/sentence.hpp>
 #include <ringfill/units/factor.hpp>
 
 namespace ringfill {
 namespace {
 
-constexpr std::size_t page_width = 79;
 constexpr std::size_t longest_title = 120; // three lines at most, so that the wire stays at the top
 
 std::string head(const Plan& plan, const Style& style) {
@@ -85,20 +83,17 @@ std::string bore_table(const Plan& plan, const Style& style) {
 }
 
 std::string reasons(const Plan& plan, const Style& style) {
-    std::string text = style.strong("WHY SO MUCH") + "\n";
-    for (const Need& line : plan.take)
-        text += wrapped(fmt::format("{}: {}.", printable(item_text(line, plan.units), 40), line.why), "- ");
-    return text;
+    std::vector<std::string> lines;
+    for (const Need& need : plan.take)
+        lines.push_back(fmt::format("{}: {}.", printable(item_text(need, plan.units), 40), need.why));
+    return bullets("WHY SO MUCH", lines, style);
 }
 
 std::string assumed_list(const Plan& plan, const Style& style) {
-    if (plan.assumed.empty())
-        return {};
-    std::string text = fmt::format("\n{}\n", style.strong("ASSUMED (not in the job file)"));
+    std::vector<std::string> lines;
     for (const Assumed& value : plan.assumed)
-        text +=
-            wrapped(fmt::format("{}: {} [{}]", printable(value.path, 60), value.value, value.source), "- ");
-    return text;
+        lines.push_back(fmt::format("{}: {} [{}]", printable(value.path, 60), value.value, value.source));
+    return lines.empty() ? "" : "\n" + bullets("ASSUMED (not in the job file)", lines, style);
 }
 
 } // namespace

@@ -2,8 +2,7 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/report/text/columns.hpp>
-#include <ringfill/report/text/curve_plot.hpp>
+#include <ringfill/report/text/layout.hpp>
 #include <ringfill/say/time_sentences.hpp>
 
 namespace ringfill {

@@ -3,8 +3,8 @@
 #include <string>
 
 #include <ringfill/plan/plan.hpp>
+#include <ringfill/report/text/layout.hpp>
 #include <ringfill/report/text/sentence.hpp>
-#include <ringfill/report/text/style.hpp>
 
 namespace ringfill {
 
@@ -16,5 +16,9 @@ std::string time_text(const BorePlan& bore, UnitSystem units);
 
 /// The same with the curve of the run that asks for the most stops.
 std::string time_and_curve(const BorePlan& bore, UnitSystem units);
+
+/// The temperature of a boss over the time in plain characters: # the boss, - the two limits of a ring, with
+/// their temperatures and the hours below. Empty when there is no stretch of time.
+std::string curve_plot(const BossRun& one, UnitSystem units);
 
 } // namespace ringfill

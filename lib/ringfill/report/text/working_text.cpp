@@ -1,16 +1,17 @@
 #include <ringfill/report/text/working_text.hpp>
 
+#include <ringfill/report/text/frame.hpp>
+
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include <ringfill/report/text/columns.hpp>
+#include <ringfill/report/text/layout.hpp>
 #include <ringfill/report/text/sentence.hpp>
-
 namespace ringfill {
 namespace {
 
 /// Lists longer than this are shown by their ends; the result file has them whole.
-constexpr std::size_t longest_list = 12;
+constexpr std::size_t longest_input = 12;
 
 std::string with_unit(const std::string& number, const std::string& unit) {
     return unit.empty() ? number : number + " " + unit;
@@ -19,8 +20,8 @@ std::string with_unit(const std::string& number, const std::string& unit) {
 std::string list_of(const std::vector<double>& values) {
     std::string text;
     for (std::size_t i = 0; i < values.size(); ++i) {
-        if (values.size() > longest_list && i == longest_list / 2) {
-            i = values.size() - longest_list / 2;
+        if (values.size() > longest_input && i == longest_input / 2) {
+            i = values.size() - longest_input / 2;
             text += ", ...";
         }
         text += fmt::format("{}{:.7g}", text.empty() ? "" : ", ", values[i]);

@@ -1,4 +1,4 @@
-#include <ringfill/report/text/columns.hpp>
+#include <ringfill/report/text/layout.hpp>
 
 #include <algorithm>
 
@@ -31,6 +31,13 @@ std::vector<std::string> columns(const std::vector<std::vector<std::string>>& ro
     return lines;
 }
 
+std::string table(const std::vector<std::vector<std::string>>& rows, const std::vector<bool>& right) {
+    std::string text;
+    for (const std::string& line : columns(rows, right))
+        text += "  " + line + '\n';
+    return text;
+}
+
 std::string wrapped(std::string_view text, std::string_view first, std::size_t width) {
     const std::size_t indent = count_characters(first);
     std::string result;
@@ -52,6 +59,13 @@ std::string wrapped(std::string_view text, std::string_view first, std::size_t w
     }
     line.erase(line.find_last_not_of(' ') + 1); // an empty text leaves the blanks of its beginning
     return result + line + '\n';
+}
+
+std::string bullets(std::string_view heading, const std::vector<std::string>& lines, const Style& style) {
+    std::string text = style.strong(heading) + '\n';
+    for (const std::string& line : lines)
+        text += wrapped(line, "- ");
+    return text;
 }
 
 } // namespace ringfill

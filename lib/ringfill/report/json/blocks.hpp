@@ -1,0 +1,39 @@
+#pragma once
+
+#include <vector>
+
+#include <ringfill/document/text_end.hpp>
+#include <ringfill/document/value.hpp>
+#include <ringfill/plan/plan.hpp>
+
+namespace ringfill {
+
+// The blocks that the result is put together from, each in a source of its own.
+
+/// A bore: its survey, metal, heat, time and boring.
+Value::Object bore_object(const BorePlan& bore);
+
+/// The "heat" of a bore, with the figures of its heat balance.
+Value::Object heat_object(const BorePlan& bore);
+
+/// The "time" of a bore that has a heat balance: each part the longest that may be, in steps and as a curve.
+/// Parts that a run which breaks off does not reach are absent.
+Value::Object time_object(const BorePlan& bore);
+
+/// The "boring" of a bore.
+Value::Object boring_object(const BorePlan& bore);
+
+/// The quote. Amounts are whole numbers of the smallest unit (…_minor), each with its text; prices are exact
+/// decimals and so stand as texts. What is missing is said and has no amount.
+Value::Object quote_object(const Quote& quote);
+
+/// What goes into a formula, by symbol: value and unit.
+Value inputs_object(const std::vector<Input>& inputs);
+
+/// Workings as a list, each with figure, formula, inputs by symbol with value and unit, value, unit, source.
+Value working_list(const std::vector<Working>& workings);
+
+/// The same list put behind a text, without blanks.
+void put_working_list(TextEnd& out, const std::vector<Working>& workings);
+
+} // namespace ringfill

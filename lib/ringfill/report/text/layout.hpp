@@ -1,0 +1,39 @@
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace ringfill {
+
+/// How a text report is dressed. Nothing is told by colour or weight alone.
+struct Style {
+    bool on_terminal = false;
+
+    std::string strong(std::string_view text) const {
+        return on_terminal ? "\033[1m" + std::string(text) + "\033[0m" : std::string(text);
+    }
+};
+
+/// No line is longer than this many characters.
+inline constexpr std::size_t page_width = 79;
+
+/// Rows of cells set in columns two blanks apart; numbers (columns marked right) end in line. Every character
+/// counts as one column and blanks at the end of a row are left out.
+/// @return one line a row, without its line break.
+std::vector<std::string> columns(const std::vector<std::vector<std::string>>& rows,
+                                 const std::vector<bool>& right);
+
+/// The same as lines of a text, two blanks before each.
+std::string table(const std::vector<std::vector<std::string>>& rows, const std::vector<bool>& right);
+
+/// A text broken at blanks so that no line is longer than `width` characters; the first line begins with
+/// `first`, the others with as many blanks. Several blanks between words are one. A word that is too long
+/// stands alone and is cut. Ends in a line break.
+std::string wrapped(std::string_view text, std::string_view first, std::size_t width = page_width);
+
+/// A heading and under it each text behind a dash.
+std::string bullets(std::string_view heading, const std::vector<std::string>& lines, const Style& style);
+
+} // namespace ringfill
