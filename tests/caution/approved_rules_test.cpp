@@ -9,10 +9,6 @@ using namespace ringfill::testing;
 
 namespace {
 
-Temperature celsius(double degrees) {
-    return in_si<Temperature>(degrees + 273.15);
-}
-
 Procedure with(const Approved& approved) {
     Procedure procedure;
     procedure.name = "main";

@@ -1,5 +1,6 @@
 #include <catch2/catch.hpp>
 
+#include <ringfill/heat/bore_heat.hpp>
 #include <ringfill/heat/preheat_methods.hpp>
 
 #include "heat/heat_sample.hpp"

@@ -37,7 +37,7 @@ Length inches(double value) {
     return in_si<Length>(value * factor::inch);
 }
 
-double kg_h(MassFlow rate) {
+double as_kg_h(MassFlow rate) {
     return rate.value() * factor::hour;
 }
 
@@ -162,9 +162,9 @@ TEST_CASE("each transfer deposits the printed share") {
 TEST_CASE("fillers lay metal at printed rates over their whole window") {
     std::size_t judged = 0;
     const auto inside = [&](const Filler& filler, MassFlow rate, double low, double high) {
-        INFO(filler.name << ": " << kg_h(rate) << " kg/h");
-        CHECK(kg_h(rate) >= low);
-        CHECK(kg_h(rate) <= high);
+        INFO(filler.name << ": " << as_kg_h(rate) << " kg/h");
+        CHECK(as_kg_h(rate) >= low);
+        CHECK(as_kg_h(rate) <= high);
         ++judged;
     };
     for (const Filler* filler : fillers_of("steel"))
@@ -192,8 +192,8 @@ TEST_CASE("rods are laid by hand at the printed rate") {
         if (filler->form == FillerForm::rod)
             for (const WireSize& size : filler->sizes) {
                 INFO(filler->name);
-                CHECK_THAT(kg_h(size.piece.value().range.value().value.first), WithinRel(0.5, 1e-12));
-                CHECK_THAT(kg_h(size.piece->range->value.second), WithinRel(3.0, 1e-12));
+                CHECK_THAT(as_kg_h(size.piece.value().range.value().value.first), WithinRel(0.5, 1e-12));
+                CHECK_THAT(as_kg_h(size.piece->range->value.second), WithinRel(3.0, 1e-12));
             }
 }
 
