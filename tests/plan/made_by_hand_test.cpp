@@ -176,14 +176,10 @@ TEST_CASE("rules of several fields hold for a job made by hand") {
         }) ==
         Lines{
             "bores[0].faces[0].outer: is not larger than the inner diameter; swap the two or measure again"});
-    CHECK(
-        told([](Job& job) {
-            job.bores[0].composition = {{"Xy", 1.0}};
-        }) ==
-        Lines{
-            "bores[0].composition: names \"Xy\", which is no symbol of an element; known here: C, Si, Mn, P, "
-            "S, Cr, Ni, Mo, V, Cu, Al, Nb, Ti, B, N, W, Co, Sn, As, Sb, Pb, Bi, Zr, Ta, Ca, Mg, Ce, Zn, Se, "
-            "Te, Fe, H, O, La, Y, Ag, Be, Cd, Hf"});
+    CHECK(told([](Job& job) {
+              job.bores[0].composition = {{"Xy", 1.0}};
+          }) ==
+          Lines{R"(bores[0].composition: names "Xy", which is no symbol of an element; did you mean "Y"?)"});
 }
 
 TEST_CASE("hours and prices made by hand are judged") {

@@ -169,7 +169,8 @@ void resolve_procedure(WornBore& bore, const Entry& entry, const std::vector<std
         if (names.size() == 1 && !entry.reading().by_hand)
             bore.procedure = names.front();
         else if (!names.empty())
-            entry.refuse("procedure", "is missing, and there are several", suggest("", names));
+            entry.refuse("procedure", names.size() > 1 ? "is missing, and there are several" : "is missing",
+                         suggest("", names));
         return;
     }
     if (std::find(names.begin(), names.end(), bore.procedure) == names.end() && !bore.procedure.empty() &&
