@@ -14,7 +14,7 @@
 namespace ringfill::cli {
 namespace {
 
-constexpr std::array ends = {SIGINT, SIGTERM, SIGHUP};
+constexpr std::array end_signals = {SIGINT, SIGTERM, SIGHUP};
 
 // All that a signal handler may touch.
 std::atomic<int> asked_by = 0;
@@ -44,7 +44,7 @@ EndRequest::EndRequest() : bell_(::eventfd(0, EFD_CLOEXEC | EFD_NONBLOCK)) {
     struct sigaction action = {};
     action.sa_handler = ring;
     action.sa_flags = SA_RESTART | static_cast<int>(SA_RESETHAND); // the second one does what it always does
-    for (const int signal : ends) {
+    for (const int signal : end_signals) {
         struct sigaction before = {};
         ::sigaction(signal, nullptr, &before);
         if (before.sa_handler != SIG_IGN) // nohup stays nohup
@@ -53,7 +53,7 @@ EndRequest::EndRequest() : bell_(::eventfd(0, EFD_CLOEXEC | EFD_NONBLOCK)) {
 }
 
 EndRequest::~EndRequest() {
-    for (const int signal : ends) {
+    for (const int signal : end_signals) {
         struct sigaction now = {};
         ::sigaction(signal, nullptr, &now);
         if (now.sa_handler == ring)

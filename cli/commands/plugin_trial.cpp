@@ -30,12 +30,12 @@ namespace {
 using Clock = std::chrono::steady_clock;
 
 constexpr std::chrono::seconds time_limit{20}; // for one rule: none takes that long
-constexpr std::size_t longest_line = 1'000;
+constexpr std::size_t longest_trial_line = 1'000;
 constexpr std::size_t most_kept = 1'000'000; // of what the child writes; the rest is read and forgotten
 
 // A line of the child's report begins with one of these; the parts of a line are parted by `parting`.
 constexpr char begins = 'b';
-constexpr char ends = 'e';
+constexpr char rule_ends = 'e';
 constexpr char own_fault = 'x';
 constexpr char whole = 'w';
 constexpr char parting = '\x1F';
@@ -96,8 +96,8 @@ void write_line(int descriptor, char kind, const std::string& text) {
     ConformanceWatch watch;
     watch.begins = [&](const std::string& rule) { write_line(report, begins, rule); };
     watch.ends = [&](const RuleKept& rule) {
-        write_line(report, ends,
-                   fmt::format("{}{}{}", rule.rule, parting, printable(rule.broken, longest_line)));
+        write_line(report, rule_ends,
+                   fmt::format("{}{}{}", rule.rule, parting, printable(rule.broken, longest_trial_line)));
     };
     try {
         conformance(file, sources, watch);
@@ -186,7 +186,7 @@ bool read_report(const std::string& report, PluginTrial& trial) {
             throw std::runtime_error(text);
         if (kind == begins)
             trial.during = text;
-        if (kind == ends) {
+        if (kind == rule_ends) {
             const std::size_t part = std::min(text.find(parting), text.size() - 1);
             trial.rules.push_back({text.substr(0, part), text.substr(part + 1)});
             trial.during.clear();
