@@ -9,6 +9,14 @@
 
 namespace ringfill {
 
+// What is worked out from a plan's own figures is code (bore_rules, heat_rules, filler_rules); what hangs on
+// the site, the fuel, the current or the metals is a row of tables/cautions.json. A row names circumstances,
+// a closed set (table/circumstance.hpp) that caution/judged.cpp answers with yes, no or unknown; what the
+// job leaves open is unknown, never no. To add one, write the row and its pair of jobs in
+// tests/caution/table_cautions_test.cpp: one where it applies and one, different in one field, where it does
+// not. At most six rows may be always. The fire watch (fire_watch.hpp) follows the fire steps of the
+// day: a new step with flame, arc or sparks must be marked so.
+
 /// A part of the job that a caution concerns.
 enum class Concern { procedure, bore };
 

@@ -15,6 +15,14 @@
 
 namespace ringfill {
 
+// One run where the job says what carries heat off the boss
+// (carry_off, attached), else two, with nothing and with one plate as thick as the wall. The hot run serves
+// stops, waits, peak and the curve; the cold one warm-up, reheats, post-heat, fuel and the size of the
+// heater; starts count the stops of the one and the reheats of the other, and times are the longer of both.
+// Every number of time has its working but the steps and points of the integration, whose equation is told
+// once (time.curve). A balance that cannot be worked out is absent with its reason in the notes; a run that
+// breaks off tells only the parts it reached.
+
 /// What heats a boss, with what the table of fuels adds to the job.
 struct HeatSource {
     std::string kind;

@@ -7,6 +7,40 @@
 
 namespace ringfill {
 
+// Who rules: practice of the grade, tables that list it, rules of the plugin, the
+// row for unknown metal; the highest that applies, never under hand-warm.
+// * A method outside its *composition* is information where the grade's own practice holds in every respect,
+//   also when the wall is outside too; else it counts at its edge (method B). Outside its *wall* alone, and
+//   past the last group of the hydrogen annex, it counts at its edge always.
+// * A row or table made for less hydrogen than there is, for a grade that the certificate denies, or whose
+//   list ends before the wall (or may, when the wall is not known) still counts, with its hottest row in the
+//   last case, as the least.
+// * The row for unknown metal joins where no table that holds in every respect lists the grade and a method
+//   stands at its edge (but not for a wall that is only too thin: the thinnest of its range asks for more
+//   already) or the wall is not known, where the certificate is of another steel, where practice ends before
+//   the wall, and where nothing else applies.
+// * What is not known: wall, hydrogen, heat input are taken for the worst;
+//   tests/identity/preheat_knowledge_test.cpp asks that knowing less, a thicker wall, more hydrogen or a
+//   certificate over the grade never lower the answer of any grade. A certificate *leaner* than the grade
+//   can raise it: method B, back within its range, may ask for more than practice.
+// * A certificate replaces the table element by element. C, Mn, Cr, Ni, Mo, Cu, V, Nb and B can show that it
+//   is of another steel; Si, P and S do not harden. What the magnet says, over 10 % Cr, Ni or Mn, from 1.2 %
+//   C or from 5 % Mn with over 0.5 % C in a ferritic steel, or a stainless certificate outside its grade,
+//   stop the work: no figure before the metal is known (heat/identity.cpp).
+// * The approved procedure rules over all of it; where a method, a document, the tempering or the family
+//   would be more careful, that is a caution naming both figures, never silence (Overruled).
+// * What the filler's own metal asks for (practice of its row) counts beside what the metal under it does,
+//   never alone and never on metal that goes by its own practice alone: cast iron, copper, nickel,
+//   austenitic. Of a range over 300 °C no more than 300 °C or its lower end counts,
+//   and the whole is told: more is for an approved procedure, since steel bears 350 °C where its table does
+//   not say that it is never quenched.
+// * While preheat is asked for without a figure there is no usual interpass maximum; the head tells an
+//   approved one alone.
+// * A table of preheat with fillers is for those alone. What an approved procedure heats against its rules
+//   (heated_against) is a stop: manganese steel, cast iron laid cold between 200 and 450 °C, and steel that
+//   keeps its hardness only under 250 °C, over what softens it. Nothing to heat it with is counted before
+//   its author has confirmed it.
+
 /// Everything that has a say on the preheat of one case, each marked whether it may rule.
 struct GatheredMethods {
     std::vector<PreheatMethod> methods;

@@ -13,6 +13,16 @@
 
 namespace ringfill {
 
+// Data and pure rules only: the table is the host's to read, answer speaks through the sink, nothing is
+// returned and no state kept. Families shipped here come through the same door. plugins/steel holds the
+// formulas of ferritic steel, one a file; plugins/cast_iron chooses cold, warm or hot practice by the
+// filler, never by a carbon equivalent; the others advise, and hardfacing is a table alone.
+// ringfill_add_family(NAME TABLE FILE [SOURCES …] [VERSION …]) builds a family. has_rules in a table says
+// that it is not whole without its plugin: then a missing plugin leaves the family out rather than answer
+// too low. tests/consumer installs the package into the build folder and builds a family and the README's
+// page of C++ against it. The program that is installed is linked a second time (ringfill_installed): it
+// knows no folder of the build, where a stranger might lay a plugin.
+
 /// A family that does not stand ready, and why.
 struct MissingFamily {
     std::string name; ///< as its file says it; the plugin may claim another

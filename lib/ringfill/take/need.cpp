@@ -131,19 +131,19 @@ std::string item_text(const Need& need, UnitSystem units) {
     return text;
 }
 
-Reckoned share_on_top(double share, double need, NeedKind kind) {
+AmountWorked share_on_top(double share, double need, NeedKind kind) {
     return {
         share * need, "share*need", {{"share", share}, {"need", need, unit_text(unit_of(kind))}}, "practice"};
 }
 
-Reckoned spares(double need, int count, NeedKind kind) {
+AmountWorked spares(double need, int count, NeedKind kind) {
     return {static_cast<double>(count),
             count > 0 ? fmt::format("0*need + {}", count) : "0*need",
             {{"need", need, unit_text(unit_of(kind))}},
             "practice"};
 }
 
-Need need_of(NeedKind kind, std::string substance, NeedSize size, Reckoned need, Reckoned reserve) {
+Need need_of(NeedKind kind, std::string substance, NeedSize size, AmountWorked need, AmountWorked reserve) {
     const std::string unit = unit_text(unit_of(kind));
     Need line;
     line.kind = kind;

@@ -114,7 +114,7 @@ std::vector<NamePart> name_parts(const Need& need, UnitSystem units);
 std::string item_text(const Need& need, UnitSystem units);
 
 /// A figure and how it was reached.
-struct Reckoned {
+struct AmountWorked {
     double value = 0;
     std::string formula;
     std::vector<Input> inputs;
@@ -122,12 +122,12 @@ struct Reckoned {
 };
 
 /// A reserve that is a share of the need.
-Reckoned share_on_top(double share, double need, NeedKind kind);
+AmountWorked share_on_top(double share, double need, NeedKind kind);
 /// So many pieces on top of a need: none, or spares.
-Reckoned spares(double need, int count, NeedKind kind);
+AmountWorked spares(double need, int count, NeedKind kind);
 
 /// A need of a kind with the workings of its need and its reserve.
-Need need_of(NeedKind kind, std::string substance, NeedSize size, Reckoned need, Reckoned reserve);
+Need need_of(NeedKind kind, std::string substance, NeedSize size, AmountWorked need, AmountWorked reserve);
 
 /// Supplies a need by single pieces, just as many as are needed and on top.
 Need by_the_piece(Need line, std::string why, std::string source);
