@@ -16,7 +16,7 @@ namespace ringfill {
 /// Thousandths of a unit.
 using Thousandths = std::int64_t;
 
-/// What a part of some packs is reckoned from.
+/// What a part of some packs is worked out from.
 struct PartOf {
     std::size_t first = 0; ///< of the lines of the packs
     std::size_t lines = 0;
