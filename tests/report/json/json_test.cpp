@@ -97,7 +97,7 @@ TEST_CASE("a bore has its members in the order of the format") {
 TEST_CASE("what to take, cautions, assumed values and workings have their members in order") {
     const Document result = document_of(plan_of(small_job(everything)));
     CHECK(names_of(at(result, "take[0]")) ==
-          Names{"item", "need", "reserve", "unit", "cover", "supplied", "spare", "why", "source"});
+          Names{"item", "need", "reserve", "unit", "cover", "supplied", "spare", "why", "source", "id"});
     CHECK(names_of(at(result, "take[0].cover[0]")) == Names{"pack", "count"});
     CHECK(names_of(at(result, "cautions[0]")) ==
           Names{"about", "when", "applies", "text", "because", "source"});
