@@ -142,9 +142,10 @@ bool put_own_names(const char* file) {
     const Archive from(zip_open(file, ZIP_RDONLY, nullptr), zip_discard);
     const Source made(zip_source_buffer_create(nullptr, 0, 0, nullptr), zip_source_free);
     Archive package(made ? zip_open_from_source(made.get(), ZIP_TRUNCATE, nullptr) : nullptr, zip_discard);
+    if (package)
+        zip_source_keep(made.get()); // the package owns it, too
     if (!from || !package)
         return false;
-    zip_source_keep(made.get()); // the package owns it, too
     if (!fill(package.get(), from.get(), texts) || zip_close(package.get()) != 0)
         return false;
     (void)package.release();

@@ -123,7 +123,12 @@ TEST_CASE(
               "surface in one of the two "
               "ways\n"
               "        \"worn\": {\n"
-              "                ^\n");
+              "                ^\n" +
+              fmt::format("open.json:{}:21: ", line_of(text, "\"stations\"")) +
+              "bores[0].worn.stations[0]: gives radii and diameters; give the readings in one of the two "
+              "forms\n"
+              "          \"stations\": [ {\n"
+              "                          ^\n");
 }
 
 TEST_CASE("the list of fields names each field once, with its path") {

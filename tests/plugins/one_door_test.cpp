@@ -7,7 +7,8 @@
 
 using namespace ringfill::testing;
 
-TEST_CASE("libraries are loaded in one file, at once, kept to themselves and never closed") {
+// Plugins by one door; the other is the part of the program that writes a workbook.
+TEST_CASE("libraries are loaded in two files, at once, kept to themselves and never closed") {
     std::set<std::string> loading;
     for (const SourceFile& file : sources_under({"lib", "cli", "plugins"}))
         for (const std::string& line : file.lines) {
@@ -19,5 +20,6 @@ TEST_CASE("libraries are loaded in one file, at once, kept to themselves and nev
             CHECK(line.find("dlclose(") == std::string::npos);
             CHECK(line.find("dlmopen(") == std::string::npos);
         }
-    CHECK(loading == std::set<std::string>{"lib/ringfill/material/plugin_file.cpp"});
+    CHECK(loading ==
+          std::set<std::string>{"cli/commands/workbook.cpp", "lib/ringfill/material/plugin_file.cpp"});
 }

@@ -86,7 +86,7 @@ void judge_unnamed(CautionList& cautions, const Preheat& preheat) {
                                         "any flame should give.",
                                         method.name),
                             method.note, method.source);
-        else if (method.asks == Asks::unnamed && preheat.state == PreheatState::needed_without_figure)
+        else if (method.asks == Asks::unnamed && preheat.asked == PreheatState::needed_without_figure)
             cautions.before(
                 fmt::format("Do not go without preheat: {} asks for it and gives no figure.", method.name),
                 method.note.empty() ? std::string("it applies here") : method.note, method.source);

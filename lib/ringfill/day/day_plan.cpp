@@ -54,7 +54,7 @@ bool long_bore_is_hot(const std::vector<BorePlan>& bores, const std::vector<Line
                 for (const BorePlan& bore : bores)
                     for (int piece = 1; piece <= bore.count; ++piece)
                         if (piece_name(bore, piece) == work.bore &&
-                            bore.heat.preheat.state != PreheatState::none)
+                            bore.heat.preheat.asked != PreheatState::none)
                             return true;
     return false;
 }

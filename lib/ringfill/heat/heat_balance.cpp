@@ -18,7 +18,7 @@ std::string missing(const BalanceCase& what, const std::optional<HotMetal>& meta
     const Preheat& preheat = what.heat.preheat;
     if (!what.bore.boss_diameter || !what.build.wall)
         return "the job does not give boss_diameter";
-    if (!preheat.minimum)
+    if (!preheat.figure())
         return "no preheat figure is known";
     if (is_heated_against_its_rules(what.heat))
         return "its approved procedure heats it against its rules";

@@ -13,7 +13,7 @@ namespace {
 constexpr double at_limit_K = 1e-6;
 
 /// Parts that a long stretch of the curve is drawn in.
-constexpr int parts = 12;
+constexpr int drawn_parts = 12;
 
 /// A run as it goes on: the run so far, where the boss stands, the arc since the last break.
 class Follower {
@@ -203,7 +203,7 @@ class Follower {
 
     /// Points of the curve within a stretch of one power, so that it is drawn as it bends.
     void draw(const ThermalLump& lump, Power power, Time time) {
-        const auto states = on_the_way(lump, state_, power, time, parts);
+        const auto states = on_the_way(lump, state_, power, time, drawn_parts);
         for (const ThermalState& at : states)
             run_.curve.push_back({at.time, at.temperature});
         if (!states.empty())

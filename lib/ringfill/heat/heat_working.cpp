@@ -73,8 +73,8 @@ Working value_working(std::string figure, const AnsweredFigure& value) {
 
 std::vector<Working> preheat_working(const Preheat& preheat) {
     std::vector<Working> work;
-    if (preheat.minimum)
-        work.push_back(asked_working("preheat_min_degC", *preheat.minimum));
+    if (const auto minimum = preheat.figure())
+        work.push_back(asked_working("preheat_min_degC", *minimum));
     if (preheat.interpass_max)
         work.push_back(asked_working("interpass_max_degC", *preheat.interpass_max));
     if (preheat.post_heat) {

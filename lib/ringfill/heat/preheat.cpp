@@ -96,11 +96,9 @@ bool asks_for_more_than_hand_warm(const PreheatMethod& method) {
 }
 
 /// An approved minimum of hand-warm is a figure where a method asks for more.
-PreheatState state_of(const Preheat& found) {
+PreheatState asked_of(const Preheat& found) {
     if (!found.minimum)
         return PreheatState::not_known;
-    if (found.interpass_max && found.minimum->value > found.interpass_max->value)
-        return PreheatState::contradictory;
     if (lacks_figure(found.minimum->value, found.methods))
         return PreheatState::needed_without_figure;
     return found.minimum->value > chill_off || ranges::any_of(found.methods, asks_for_more_than_hand_warm)
@@ -147,9 +145,10 @@ Preheat preheat(const HeatCase& what, const Approved* approved) {
     result.interpass_max = interpass_maximum(what, result.minimum, result.methods, result.values);
     if (approved)
         let_approved_rest_rule(result, what, *approved);
-    result.state = state_of(result);
-    if (result.state == PreheatState::needed_without_figure)
-        result.minimum.reset();
+    result.asked = asked_of(result);
+    const bool closed =
+        result.minimum && result.interpass_max && result.minimum->value > result.interpass_max->value;
+    result.state = closed ? PreheatState::contradictory : result.asked;
     return result;
 }
 

@@ -83,8 +83,9 @@ inline const Temperature chill_off = in_si<Temperature>(293.15);
 /// How hot a bore must be and may get (section 10 of the computation).
 struct Preheat {
     PreheatState state = PreheatState::not_known;
+    PreheatState asked = PreheatState::not_known; ///< the state but for a window that is closed
     std::optional<std::string> doubt;        ///< why the metal cannot be what the job calls it: not_known
-    std::optional<AskedTemperature> minimum; ///< of a figure, of none, and the one that is contradicted
+    std::optional<AskedTemperature> minimum; ///< what no ring begins under, whatever the state; see figure()
     std::optional<AskedTemperature> interpass_max;
     std::string approved; ///< reference of the approved procedure; empty: none
     std::vector<PreheatMethod> methods;
@@ -97,9 +98,11 @@ struct Preheat {
     /// What no ring begins under: the minimum, at least dry and hand-warm where preheat is needed and nobody
     /// says how much. Nothing while it is not known.
     std::optional<Temperature> least() const {
-        return minimum                                        ? std::optional(minimum->value)
-               : state == PreheatState::needed_without_figure ? std::optional(chill_off)
-                                                              : std::nullopt;
+        return minimum ? std::optional(minimum->value) : std::nullopt;
+    }
+    /// The minimum that may be told as a figure: nothing while preheat is needed and nobody says how much.
+    std::optional<AskedTemperature> figure() const {
+        return asked == PreheatState::needed_without_figure ? std::nullopt : minimum;
     }
 };
 

@@ -109,7 +109,9 @@ std::optional<Suit> suit_of(const Registry& registry, const std::vector<Suit>& c
             best.push_back(*rule);
     };
     add_best_of(common);
-    for (const Family& family : families_of({family_part(filler.name), family_part(base.name)}, registry))
+    for (const Family& family :
+         registry.has_own() ? registry.families()
+                            : families_of({family_part(filler.name), family_part(base.name)}, registry))
         add_best_of(family.suits);
     const Suit* rule = find_suit(best, filler, base);
     return rule ? std::optional(*rule) : std::nullopt;

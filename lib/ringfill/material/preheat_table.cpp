@@ -4,7 +4,7 @@
 namespace ringfill {
 namespace {
 
-constexpr Span wall{0, 10'000, true};
+constexpr Span wall_mm{0, 10'000, true};
 constexpr Span degrees_fahrenheit{-76, 1'292};
 
 /// Of two prints of one temperature the one that is safer.
@@ -47,7 +47,7 @@ constexpr Field temperature(std::string_view name, Kind kind, Span span, std::st
 }
 
 constexpr Field row_fields[] = {
-    field<&PreheatRow::up_to>("up_to_mm", wall, R"([25, "B31.3-2014"])"),
+    field<&PreheatRow::up_to>("up_to_mm", wall_mm, R"([25, "B31.3-2014"])"),
     field<&PreheatRow::carbon_up_to_pct>("carbon_up_to_pct", metal_spans::percent, R"([0.30, "B31.3-2014"])"),
     field<&PreheatRow::tensile_up_to_MPa>("tensile_up_to_MPa", metal_spans::strength,
                                           R"([450, "B31.3-2014"])"),

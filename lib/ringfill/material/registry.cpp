@@ -62,7 +62,7 @@ class Registry::Reader {
 
     Reader(Shelf shelf, std::vector<std::string> folders, Bibliography sources)
         : shelf_(std::move(shelf)), sources_(std::move(sources)), plugins_(find_plugins(folders)),
-          on_shelf_(family_names(shelf_)) {}
+          on_shelf_(family_names(shelf_)), has_own_(shelf_.folders.size() > 1 || folders.size() > 1) {}
 
     explicit Reader(std::vector<Family> families) {
         for (Family& family : families) {
@@ -77,6 +77,21 @@ class Registry::Reader {
     /// Of one name, or of all. Throws what reading threw, each time.
     const Read& read(const std::string& name) {
         const std::lock_guard turn(turn_);
+        if (has_own_ && name != all)
+            (void)kept(all);
+        return kept(name);
+    }
+
+    static constexpr const char* all = "";
+    bool has_own() const { return has_own_; }
+
+  private:
+    struct Attempt {
+        Read read;
+        std::optional<Faulty> broken; ///< a table on the shelf
+    };
+
+    const Read& kept(const std::string& name) {
         auto found = attempts_.find(name);
         if (found == attempts_.end()) {
             Attempt attempt = attempted(name);
@@ -88,14 +103,6 @@ class Registry::Reader {
             throw Faulty(*found->second.broken);
         return found->second.read;
     }
-
-    static constexpr const char* all = "";
-
-  private:
-    struct Attempt {
-        Read read;
-        std::optional<Faulty> broken; ///< a table on the shelf
-    };
 
     Attempt attempted(const std::string& only) {
         Attempt attempt;
@@ -114,7 +121,7 @@ class Registry::Reader {
                 read.missing.push_back({"", fault});
         std::vector<const Plugin*> plugins;
         for (const std::string& file : plugins_.files)
-            if (const std::string stem = stem_of(file); wanted(stem) || !stands_on_shelf(stem))
+            if (const std::string stem = stem_of(file); has_own_ || wanted(stem) || !stands_on_shelf(stem))
                 if (const Plugin* plugin = loaded(file, read))
                     plugins.push_back(plugin);
         for (const Plugin* plugin : without_twins(plugins, read.missing))
@@ -192,6 +199,7 @@ class Registry::Reader {
     const Bibliography sources_;
     const PluginSearch plugins_;
     const std::vector<std::string> on_shelf_;
+    const bool has_own_ = false; ///< tables or plugins of the user
     const Read nothing_;
     std::mutex turn_;
     std::map<std::string, std::variant<Plugin, Fault>> loaded_; ///< by file
@@ -203,6 +211,10 @@ Registry::Registry() : Registry(std::vector<Family>()) {}
 Registry::Registry(std::vector<Family> families) : reader_(std::make_shared<Reader>(std::move(families))) {}
 Registry::Registry(Shelf shelf, std::vector<std::string> plugin_folders, Bibliography sources)
     : reader_(std::make_shared<Reader>(std::move(shelf), std::move(plugin_folders), std::move(sources))) {}
+
+bool Registry::has_own() const {
+    return reader_->has_own();
+}
 
 const Family* Registry::family(const std::string& name) const {
     if (!is_family_name(name))

@@ -30,7 +30,9 @@ struct MissingFamily {
 };
 
 /// The material families of the shelf and the plugin folders. Each is read when it is first asked for, once,
-/// and stays as long as the registry or a copy of it; any number of threads may ask.
+/// and stays as long as the registry or a copy of it; any number of threads may ask. With tables or plugins
+/// of the user all are read at the first question: what of theirs is broken, claims a family twice or rules
+/// on a pair of others is never passed over.
 ///
 /// A table on the shelf adds to or corrects the one a plugin carries. A plugin that breaks a rule, two that
 /// claim one family, and a table that is not whole without rules that did not load are missing; the others
@@ -40,6 +42,9 @@ class Registry {
     Registry(); ///< of no families
     explicit Registry(std::vector<Family> families);
     Registry(Shelf shelf, std::vector<std::string> plugin_folders, Bibliography sources);
+
+    /// Whether tables or plugins of the user stand beside the product's own.
+    bool has_own() const;
 
     /// The family of a name, or null when none of that name stands ready. Reads its table and its plugin, and
     /// loads every plugin whose file is not named after a family of the shelf: it may claim this one.
@@ -73,8 +78,8 @@ const Family& family_of(const Registry& registry, const std::string& name);
 /// left out.
 std::vector<std::reference_wrapper<const Family>> families_of(const Job& job, const Registry& registry);
 
-/// The rule for a filler on a base metal: of the common ones and those of their two families. Nothing: none
-/// knows the pair.
+/// The rule for a filler on a base metal: of the common ones, those of their two families and those of the
+/// user's. Nothing: none knows the pair.
 std::optional<Suit> suit_of(const Registry& registry, const std::vector<Suit>& common, const SuitName& filler,
                             const SuitName& base);
 

@@ -7,7 +7,6 @@
 
 #include <ringfill/caution/heat_rules.hpp>
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/report/text/layout.hpp>
 
 namespace ringfill {
 namespace {
@@ -58,7 +57,7 @@ bool approved_gives(const Preheat& preheat) {
 /// Beside a preheat that nobody knows a maximum would read as leave to weld under it.
 bool tells_maximum(const Preheat& preheat) {
     return preheat.interpass_max &&
-           (preheat.state != PreheatState::needed_without_figure || is_approved(preheat.interpass_max));
+           (preheat.asked != PreheatState::needed_without_figure || is_approved(preheat.interpass_max));
 }
 
 /// "at least 300 °C", and of what range where the filler's own metal is laid in one that goes over it.
@@ -83,7 +82,7 @@ ShownLimits shown_limits(const Preheat& preheat, UnitSystem units) {
 }
 
 bool tells_minimum(const Preheat& preheat) {
-    return preheat.state == PreheatState::figure || preheat.state == PreheatState::contradictory;
+    return preheat.asked == PreheatState::figure;
 }
 
 std::vector<std::string> limit_figures(const BoreHeat& heat) {
@@ -109,8 +108,8 @@ std::string heat_limits(const BoreHeat& heat, UnitSystem units) {
             "none before its author confirms it; the approved procedure says at least {}, no ring "
             "over {}",
             shown.minimum, shown.maximum);
-    std::string text = preheat.state == PreheatState::none ? "none, dry and hand-warm"
-                       : preheat.state == PreheatState::needed_without_figure
+    std::string text = preheat.asked == PreheatState::none ? "none, dry and hand-warm"
+                       : preheat.asked == PreheatState::needed_without_figure
                            ? "needed, no figure known"
                            : least_text(preheat, shown, units);
     if (tells_maximum(preheat))

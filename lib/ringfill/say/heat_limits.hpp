@@ -4,8 +4,6 @@
 #include <vector>
 
 #include <ringfill/plan/plan.hpp>
-#include <ringfill/report/text/layout.hpp>
-#include <ringfill/report/text/sentence.hpp>
 #include <ringfill/say/sentence.hpp>
 
 namespace ringfill {

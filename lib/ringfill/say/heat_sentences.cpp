@@ -20,12 +20,12 @@ std::string noted(const PreheatMethod& method) {
 
 /// @param waits nothing of it is done before the author of the approved procedure has confirmed it.
 std::string minimum_sentence(const Preheat& preheat, bool waits, UnitSystem units) {
-    if (preheat.state == PreheatState::needed_without_figure)
+    if (preheat.asked == PreheatState::needed_without_figure)
         return "Preheat: needed, and no method here says how much. It is never left out: take the figure "
                "from "
                "an approved procedure.";
     const AskedTemperature& asked = *preheat.minimum;
-    if (preheat.state == PreheatState::none)
+    if (preheat.asked == PreheatState::none)
         return fmt::format("Preheat: none, dry and hand-warm; no method here asks for more than {} [{}].",
                            show_minimum(chill_off, units), asked.source);
     if (waits)
@@ -119,7 +119,7 @@ std::string measuring(const BoreHeat& heat, UnitSystem units) {
         "can be reached, take the flame away, wait {}, then read [ISO13916].{}",
         about(measuring_distance(*heat.wall), units),
         show(in_si<Time>(factor::minute * std::ceil(equalising_time(*heat.wall).value() / factor::minute))),
-        heat.preheat.state == PreheatState::none
+        heat.preheat.asked == PreheatState::none
             ? std::string()
             : fmt::format(" Heat {} or more each way from the weld [D1.1-zone].",
                           about(heated_zone(*heat.wall), units)));

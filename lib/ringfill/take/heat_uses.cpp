@@ -46,7 +46,7 @@ std::vector<BlanketUse> blanket_uses(const std::vector<BorePlan>& bores) {
         const Preheat& preheat = bore.heat.preheat;
         if (is_heated_against_its_rules(bore.heat) || bore.heat.cools_in_the_open || bore.heat.cold_iron)
             continue; // kept hot it would be harmed
-        const bool preheated = preheat.state == PreheatState::needed_without_figure ||
+        const bool preheated = preheat.asked == PreheatState::needed_without_figure ||
                                (preheat.minimum && preheat.minimum->value > chill_off);
         const bool slow = preheat.post_heat || ranges::any_of(preheat.values, [](const auto& value) {
                               return value.name == "cooling_max_K_per_h";

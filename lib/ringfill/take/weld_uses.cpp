@@ -84,15 +84,15 @@ std::vector<PieceUse> piece_uses(const Job& job, const std::vector<GivenBore>& g
                                  const std::vector<BorePlan>& bores) {
     std::vector<PieceUse> uses;
     for (std::size_t i = 0; i < bores.size(); ++i) {
-        const auto& piece = given[i].settings.deposition.piece;
-        if (!piece)
+        const auto& laid = given[i].settings.deposition.piece;
+        if (!laid)
             continue;
         PieceUse& use = use_of(uses, job, *given[i].settings.procedure, bores[i]);
-        use.kind = piece->form == FillerForm::rod ? NeedKind::rod : NeedKind::electrode;
-        use.length = piece->length;
-        use.stub = piece->stub;
-        use.each = piece->mass;
-        use.usable = piece->usable;
+        use.kind = laid->form == FillerForm::rod ? NeedKind::rod : NeedKind::electrode;
+        use.length = laid->length;
+        use.stub = laid->stub;
+        use.each = laid->mass;
+        use.usable = laid->usable;
         use.pieces_each.push_back(bores[i].metal.pieces);
     }
     return uses;

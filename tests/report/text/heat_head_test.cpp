@@ -81,6 +81,32 @@ TEST_CASE("a preheat that is needed without a figure has none in the words and n
         CHECK(work.figure != "bores[0].heat.preheat_min_degC");
 }
 
+// A closed window does not hide what the metal asks for: the approved 20 °C over 15 °C stops the work, and
+// bronze on nodular iron still needs preheat, and manganese steel still none.
+TEST_CASE("a contradictory window leaves in the words what the metal asks for") {
+    const auto head_with = [](const std::string& base, const std::string& filler) {
+        return head_of(plan(
+            job_from(
+                R"json({ "format": "ringfill-job/1", "title": "Stick pins, drainage ship 2", "units": "mm",
+      "procedures": { "main": { "filler": ")json" +
+                filler + R"json(", "wire": "1.2 mm", "gas": "I1", "wire_feed": "6 m/min",
+                                "current": "180 A", "voltage": "24 V", "travel": "320 mm/min",
+                                "approved": { "reference": "U2", "preheat_min": "10 degC", "interpass_max": "15 degC" } } },
+      "bores": [{ "name": "pin left", "base": ")json" +
+                base + R"json(", "finish_diameter": "90 mm",
+                  "length": "100 mm", "boss_diameter": "180 mm", "worn": { "diameter": "93.4 mm" } }] })json"),
+            shop()));
+    };
+    const std::string iron = head_with("cast_iron/EN-GJS-600-3", "bronze/ERCuAl-A2");
+    CHECK_THAT(iron, Catch::StartsWith("! STOP: contradictory"));
+    CHECK_THAT(iron,
+               Catch::Contains("Preheat needed, no figure known; no ring begins over 15 °C: pin left.\n"));
+    const std::string manganese = head_with("manganese_steel/A128-A", "manganese_steel/ERCFeMnCr");
+    CHECK_THAT(manganese, Catch::StartsWith("! STOP: contradictory"));
+    CHECK_THAT(manganese,
+               Catch::Contains("Preheat none, dry and hand-warm; no ring begins over 15 °C: pin left.\n"));
+}
+
 TEST_CASE("without any figure the head sends to an approved procedure, and names none as told") {
     const BoreHeat nothing;
     CHECK(heat_limits(nothing, UnitSystem::metric) ==

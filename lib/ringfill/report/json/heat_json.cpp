@@ -54,12 +54,12 @@ Value::Object heat_input_object(const BoreHeat& heat) {
 }
 
 Value::Object preheat_members(const Preheat& preheat) {
-    const auto& minimum = preheat.minimum;
+    const auto minimum = preheat.figure();
     const auto& maximum = preheat.interpass_max;
     return object(member("preheat_min_degC", given(minimum, &AskedTemperature::value)),
                   member("preheat_by", given(minimum, &AskedTemperature::by)),
                   member("no_preheat",
-                         when(preheat.state != PreheatState::not_known, preheat.state == PreheatState::none)),
+                         when(preheat.state != PreheatState::not_known, preheat.asked == PreheatState::none)),
                   member("interpass_max_degC", given(maximum, &AskedTemperature::value)),
                   member("interpass_by", given(maximum, &AskedTemperature::by)),
                   member("contradictory", preheat.state == PreheatState::contradictory),

@@ -29,6 +29,8 @@ struct KeyUnit {
     std::string_view name;
     double (*number)(Quantity);
 };
+template <class Quantity>
+KeyUnit(std::string_view, double (*)(Quantity)) -> KeyUnit<Quantity>; // clang 14 asks for it
 
 template <class Quantity>
 double in_si_unit(Quantity quantity) {
