@@ -33,7 +33,7 @@ std::string table_folder() {
 }
 
 std::string workbook_part() {
-    const std::string file = "ringfill_workbook.so";
+    const std::string file = "ringfill_workbook.part";
     const fs::path families = RINGFILL_PLUGIN_FOLDER; // of a build, which makes the part beside them
     return own_place(fs::path(RINGFILL_PARTS_UNDER_PREFIX) / file,
                      families.empty() ? std::string() : (families.parent_path() / file).string());

@@ -12,7 +12,7 @@ namespace ringfill::cli {
 /// stands.
 std::string table_folder();
 
-/// The part of the product that writes workbooks, found likewise: ../lib/ringfill/ringfill_workbook.so, or
+/// The part of the product that writes workbooks, found likewise: ../lib/ringfill/ringfill_workbook.part, or
 /// the one beside the program as it was built.
 std::string workbook_part();
 

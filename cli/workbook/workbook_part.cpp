@@ -120,7 +120,7 @@ const char* ringfill_write_workbook(const ringfill::QuoteCells& cells, const cha
                                     const char* version) noexcept {
     try {
         if (std::string_view(version) != ringfill::version)
-            return "ringfill_workbook.so is of another version";
+            return "ringfill_workbook.part is of another version";
         if (const lxw_error error = ringfill::cli::write(cells, file, folder); error != LXW_NO_ERROR)
             return lxw_strerror(error);
         return ringfill::cli::put_own_names(file) ? nullptr : "the workbook cannot be put together";

@@ -2,7 +2,7 @@
 
 #include <ringfill/report/csv/quote_cells.hpp>
 
-// The part of the program that writes workbooks: an object of its own, ringfill_workbook.so, so that its
+// The part of the program that writes workbooks: an object of its own, ringfill_workbook.part, so that its
 // libraries are loaded only for a workbook. The program and the part are built and installed together.
 extern "C" {
 

@@ -163,7 +163,7 @@ TEST_CASE("a heat_wall under the wall, a foreign certificate and a method withou
     sample.heat.preheat.methods = {graph};
     CHECK(sample.cautions().empty()); // another one names 150
     sample.heat.preheat.minimum.reset();
-    sample.heat.preheat.state = PreheatState::needed_without_figure;
+    sample.heat.preheat.state = sample.heat.preheat.asked = PreheatState::needed_without_figure;
     CHECK(sample.cautions() ==
           Lines{"pin | before | yes | Do not go without preheat: a graph asks for it and gives no figure. | "
                 "combined thickness over its limit | practice"});

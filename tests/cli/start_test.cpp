@@ -128,7 +128,7 @@ TEST_CASE(
               "bores[0].worn.stations[0]: gives radii and diameters; give the readings in one of the two "
               "forms\n"
               "          \"stations\": [ {\n"
-              "                          ^\n");
+              "                        ^\n");
 }
 
 TEST_CASE("the list of fields names each field once, with its path") {

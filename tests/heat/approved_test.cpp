@@ -68,7 +68,7 @@ TEST_CASE("an approved minimum under hand-warm is hand-warm, and never the word 
     sample = HeatSample({{"graph", 0, RF_NO_FIGURE}});
     found = ruled(sample, approved_of(20, {}));
     CHECK(found.state == PreheatState::needed_without_figure);
-    CHECK_FALSE(found.minimum);
+    CHECK_FALSE(found.figure());
 }
 
 TEST_CASE("an approved maximum over a document's or over the tempering is kept beside it") {

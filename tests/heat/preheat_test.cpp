@@ -57,7 +57,7 @@ TEST_CASE("a method that asks for preheat without a figure forbids no preheat") 
     HeatSample sample({{"none", 0, RF_NONE_NEEDED}, {"graph", 0, RF_NO_FIGURE}});
     const Preheat found = sample.preheat();
     CHECK(found.state == PreheatState::needed_without_figure);
-    CHECK_FALSE(found.minimum);
+    CHECK_FALSE(found.figure());
     CHECK_THAT(deg_c(found.least().value()), WithinAbs(20, 1e-9)); // dry and hand-warm at least
     sample = HeatSample({{"formula", 150}, {"graph", 0, RF_NO_FIGURE}});
     CHECK(sample.preheat().state == PreheatState::figure); // another one says how much

@@ -101,7 +101,9 @@ TEST_CASE("a folder of the shop corrects a grade of the product and adds a famil
 TEST_CASE("a family is read when it is asked for: a broken one is told where it is named or all are read") {
     const OwnFolder folder;
     folder.put("families/pewter.json", "7");
-    const Registry registry(Shelf{{RINGFILL_TABLES, folder.path()}}, {}, sources());
+    folder.put("families/stainless.json",
+               family_text(fmt::format("\"bases\": {{\"304\": {{{}}}}}", base), "stainless"));
+    const Registry registry(Shelf{{folder.path()}}, {}, sources());
     std::vector<Fault> faults;
     const Base* found = find_base(registry, "stainless/304", "", faults);
     REQUIRE(found);
@@ -115,6 +117,18 @@ TEST_CASE("a family is read when it is asked for: a broken one is told where it 
         CHECK(told([&] { find_base(registry, "nowhere/B", "", faults); }) == why);
     }
     CHECK(find_base(registry, "stainless/304", "", faults) == found);
+    CHECK(faults.empty());
+}
+
+TEST_CASE(
+    "beside the product's own tables those of the user are all read at once: none of theirs is passed over") {
+    const OwnFolder folder;
+    folder.put("families/pewter.json", "7");
+    const Registry registry(Shelf{{RINGFILL_TABLES, folder.path()}}, {}, sources());
+    std::vector<Fault> faults;
+    CHECK(refusal(Origin::table, [&] {
+              find_base(registry, "stainless/304", "", faults);
+          }).find("pewter.json:1:1: 7 is a number") != std::string::npos);
     CHECK(faults.empty());
 }
 

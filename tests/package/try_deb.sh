@@ -65,13 +65,13 @@ there sheet /tmp/dredger-pivots.json -o /tmp/sheet.html
 grep -q '</html>' "$root/tmp/sheet.html" || fail "no sheet"
 there quote /tmp/dredger-pivots.json -o /tmp/quote.xlsx
 [ "$(head -c 2 "$root/tmp/quote.xlsx")" = PK ] || fail "no workbook"
-part=$(find "$root/usr/lib" -name ringfill_workbook.so)
+part=$(find "$root/usr/lib" -name ringfill_workbook.part)
 mv "$part" "$root/tmp/"
 status=0
 there quote /tmp/dredger-pivots.json -o /tmp/other.xlsx >"$work/there.txt" 2>"$work/errors.txt" || status=$?
 [ "$status" -eq 4 ] && grep -q "^${part#"$root"}: cannot be loaded, and it writes workbooks: " "$work/errors.txt" ||
   fail "without the part for workbooks it ends with $status: $(cat "$work/errors.txt")"
-mv "$root/tmp/ringfill_workbook.so" "$part"
+mv "$root/tmp/ringfill_workbook.part" "$part"
 if ldd "$root/usr/bin/ringfill" | grep -E 'xlsxwriter|libzip'; then fail "every run loads what a workbook takes"; fi
 there check --schema | cmp - "$root/usr/share/ringfill/ringfill-job.schema.json" || fail "another schema is packed"
 for file in share/man/man1/ringfill.1 share/man/man5/ringfill-job.5 share/bash-completion/completions/ringfill \

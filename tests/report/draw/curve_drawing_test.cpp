@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
-#include <ringfill/report/draw/drawings.hpp>
 #include <ringfill/report/draw/curve_frame.hpp>
+#include <ringfill/report/draw/drawings.hpp>
 #include <ringfill/units/metric.hpp>
 
 #include "heat/heat_balance_sample.hpp"
