@@ -3,7 +3,7 @@
 namespace ringfill::cli {
 namespace {
 
-constexpr std::string_view job = "JOB";
+constexpr std::string_view job_word = "JOB";
 constexpr std::string_view job_help = "the job file, or - for standard input";
 
 } // namespace
@@ -40,7 +40,7 @@ const std::vector<OptionRow>& option_rows() {
 const std::vector<CommandRow>& command_rows() {
     static const std::vector<CommandRow> rows = {
         {"take",
-         job,
+         job_word,
          job_help,
          true,
          "what to take in the van: wire, gas, torch parts, and why",
@@ -49,7 +49,7 @@ const std::vector<CommandRow>& command_rows() {
          "Example: ringfill take job.json --units inch",
          {"--json", "--csv", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
         {"passes",
-         job,
+         job_word,
          job_help,
          true,
          "layers, rings, pitch, travel and torch speeds, bore by bore",
@@ -58,7 +58,7 @@ const std::vector<CommandRow>& command_rows() {
          "Example: ringfill passes job.json --csv -o passes.csv",
          {"--json", "--csv", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
         {"heat",
-         job,
+         job_word,
          job_help,
          true,
          "preheat and interpass temperature, who asks for them, where to measure",
@@ -68,7 +68,7 @@ const std::vector<CommandRow>& command_rows() {
          "Example: ringfill heat job.json",
          {"--json", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
         {"boring",
-         job,
+         job_word,
          job_help,
          true,
          "cuts, bar speed, size limits, gauge readings and time, bore by bore",
@@ -78,7 +78,7 @@ const std::vector<CommandRow>& command_rows() {
          "Example: ringfill boring job.json --csv -o cuts.csv",
          {"--json", "--csv", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
         {"day",
-         job,
+         job_word,
          job_help,
          true,
          "the work by the clock, from unloading to the visit for the crack test",
@@ -89,7 +89,7 @@ const std::vector<CommandRow>& command_rows() {
          "Example: ringfill day job.json",
          {"--json", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
         {"quote",
-         job,
+         job_word,
          job_help,
          true,
          "the price of the job, line by line, with what is missing",
@@ -100,7 +100,7 @@ const std::vector<CommandRow>& command_rows() {
          "Example: ringfill quote job.json -o quote.xlsx",
          {"--json", "--csv", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
         {"cautions",
-         job,
+         job_word,
          job_help,
          true,
          "what can hurt on this job, the fire watch by the clock, and the sources",
@@ -111,7 +111,7 @@ const std::vector<CommandRow>& command_rows() {
          "Example: ringfill cautions job.json",
          {"--json", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
         {"sheet",
-         job,
+         job_word,
          job_help,
          true,
          "all of it on pages to print and write on: hot-work notes, not a permit",
@@ -135,7 +135,7 @@ const std::vector<CommandRow>& command_rows() {
          "Example: ringfill batch jobs.jsonl -o plans.jsonl",
          {"-o,--output", "--units", "--tables", "--plugins"}},
         {"check",
-         job,
+         job_word,
          job_help,
          false,
          "read and judge a job file only, or print the schema of one",

@@ -12,8 +12,8 @@ namespace ringfill::cli {
 /// stands.
 std::string table_folder();
 
-/// The part of the product that writes workbooks, found likewise: ../lib/ringfill/ringfill_workbook.part, or
-/// the one beside the program as it was built.
+/// The part of the product that writes workbooks, found likewise:
+/// ../lib/ringfill/parts/ringfill_workbook.part, or the one beside the program as it was built.
 std::string workbook_part();
 
 /// The product's own tables, and the user's folder if one is named.
