@@ -49,7 +49,7 @@ void holds_together(const Plan& plan) {
     const Preheat& preheat = bore.heat.preheat;
     const bool open = preheat.state == PreheatState::needed_without_figure;
     REQUIRE(preheat.state != PreheatState::not_known);
-    REQUIRE(preheat.minimum.has_value() != open);
+    REQUIRE(preheat.figure().has_value() != open);
     REQUIRE((preheat.interpass_max || open)); // so much over a minimum that nobody knows is not known
     CHECK((preheat.state == PreheatState::contradictory) ==
           (preheat.interpass_max && *preheat.least() > preheat.interpass_max->value));
