@@ -141,7 +141,7 @@ std::string heat_inputs(const BoreHeat& heat, UnitSystem units) {
     return text;
 }
 
-std::string reckoned(const BoreHeat& heat, UnitSystem units) {
+std::string inputs_sentence(const BoreHeat& heat, UnitSystem units) {
     return fmt::format("Reckoned with {}, {} restraint, {}.",
                        heat.wall ? fmt::format("a wall of {}{}", show(*heat.wall, units),
                                                heat.wall_is_given ? " as the job says" : "")
@@ -206,7 +206,7 @@ Sentences heat_sentences(const BoreHeat& heat, UnitSystem units) {
         sentences.push_back(
             {maximum_sentence(heat.preheat, units), Stands::among, {"heat.interpass_max_degC"}});
     ranges::push_back(sentences, rivals(heat.preheat, units));
-    sentences.push_back({reckoned(heat, units)});
+    sentences.push_back({inputs_sentence(heat, units)});
     if (heat.wall)
         sentences.back().figures = {"heat.wall_mm"};
     sentences.push_back({measuring(heat, units)});
