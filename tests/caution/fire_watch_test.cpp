@@ -128,13 +128,13 @@ TEST_CASE("every minute of flame, arc and grinding in a day, and so long after i
         REQUIRE_FALSE(watch.periods.empty());
         int hot = 0;
         for (const DayEntry& entry : planned.day->day.entries) {
-            const bool is_hot = entry.arc_time > Time() || entry.step == "preheat" ||
-                                entry.step == "clean the layer" || entry.step == "reheats between rings" ||
-                                entry.step == "hold hot after the last ring";
+            const bool is_hot = entry.arc_time > Time() || entry.step == Step::preheat ||
+                                entry.step == Step::clean_layer || entry.step == Step::reheat ||
+                                entry.step == Step::hold;
             if (!is_hot)
                 continue;
             ++hot;
-            CAPTURE(rules, entry.step);
+            CAPTURE(rules, words_of(entry));
             CHECK(std::any_of(watch.periods.begin(), watch.periods.end(), [&](const WatchPeriod& period) {
                 return period.from <= entry.from && entry.to + watch.after.value <= period.until;
             }));
@@ -152,7 +152,7 @@ TEST_CASE("a flame that slows the cooling is watched too") {
     REQUIRE(balance.cold().run.slow_heat > Energy());
     Time last_ring_or_hold;
     for (const DayEntry& entry : planned.day->day.entries)
-        if (entry.fire && entry.bore == "lug 1")
+        if (entry.kind().has_fire && entry.bore == "lug 1")
             last_ring_or_hold = entry.to;
     const Time least =
         last_ring_or_hold + *balance.cold().run.cooling_to_rough + planned.fire_watch.after.value;

@@ -12,45 +12,41 @@ Time minutes(double m) {
 
 const Calendar ten_hours{minutes(7 * 60), minutes(600)};
 
-WorkStep hand(const std::string& name, double m) {
-    return {name, minutes(m)};
-}
-
-WorkStep with_bar(const std::string& name, double m) {
-    return {name, minutes(m), false, true};
-}
-
-WorkStep wait_for(const std::string& name, double m) {
-    return {name, minutes(m), true};
+WorkStep step(Step what, double m) {
+    return {what, minutes(m)};
 }
 
 /// Survey, then welding with one stop, then a rest, then boring.
 BoreWork bore(const std::string& name, double stop, double rest) {
     return {name,
-            {{{hand("survey", 10), hand("plug", 10), with_bar("skim", 20)}},
-             {{with_bar("preheat", 30), with_bar("weld", 30), wait_for("stop", stop), with_bar("weld", 30)},
+            {{{step(Step::survey, 10), step(Step::plug_holes, 10), step(Step::skim, 20)}},
+             {{step(Step::preheat, 30), step(Step::weld, 30), step(Step::wait_too_hot, stop),
+               step(Step::weld, 30)},
               true,
-              "cool",
+              Step::cool_to_rough,
               minutes(rest)},
-             {{with_bar("bore", 40)}}}};
+             {{step(Step::rough, 40)}}}};
 }
 
 LineWork line(std::vector<BoreWork> bores) {
-    return {"root", {{with_bar("align", 60)}}, std::move(bores), {{hand("strip", 20)}}};
+    return {"root", {{step(Step::set_up_bar, 60)}}, std::move(bores), step(Step::take_off_bar, 20)};
 }
 
 std::string told(const Schedule& schedule) {
     std::string text;
     for (const DayEntry& entry : schedule.entries)
-        text +=
-            fmt::format("{:.0f}-{:.0f} {}{}{}{}\n", entry.from.value() / 60, entry.to.value() / 60,
-                        entry.bore, entry.bore.empty() ? "" : " ", entry.step, entry.night ? " (night)" : "");
+        text += fmt::format("{:.0f}-{:.0f} {}{}{}{}\n", entry.from.value() / 60, entry.to.value() / 60,
+                            entry.bore, entry.bore.empty() ? "" : " ", words_of(entry),
+                            entry.night ? " (night)" : "");
     return text;
 }
 
+JobWork work_on(std::vector<BoreWork> bores) {
+    return {step(Step::unload, 30), {line(std::move(bores))}, step(Step::pack, 30)};
+}
+
 Schedule day_of_line(std::vector<BoreWork> bores, Turns turns, double change_over = 20) {
-    return lay_out({{hand("arrive", 30)}}, {line(std::move(bores))}, {{hand("pack", 30)}}, ten_hours,
-                   minutes(change_over), turns);
+    return lay_out(work_on(std::move(bores)), ten_hours, minutes(change_over), turns);
 }
 
 const Calendar round_the_clock{minutes(7 * 60), minutes(1440)};
@@ -58,19 +54,20 @@ const Calendar round_the_clock{minutes(7 * 60), minutes(1440)};
 } // namespace
 
 TEST_CASE("one bore after the other: every minute is told, the rest is waited for") {
-    CHECK(told(day_of_line({bore("left", 15, 60)}, Turns::one_by_one)) == "0-30 arrive\n"
-                                                                          "30-90 align\n"
-                                                                          "90-100 left survey\n"
-                                                                          "100-110 left plug\n"
-                                                                          "110-130 left skim\n"
-                                                                          "130-160 left preheat\n"
-                                                                          "160-190 left weld\n"
-                                                                          "190-205 left stop\n"
-                                                                          "205-235 left weld\n"
-                                                                          "235-295 left cool\n"
-                                                                          "295-335 left bore\n"
-                                                                          "335-355 strip\n"
-                                                                          "355-385 pack\n");
+    CHECK(told(day_of_line({bore("left", 15, 60)}, Turns::one_by_one)) ==
+          "0-30 unload and make the place safe\n"
+          "30-90 set up and align the bar\n"
+          "90-100 left survey\n"
+          "100-110 left plug holes\n"
+          "110-130 left skim\n"
+          "130-160 left preheat\n"
+          "160-190 left weld\n"
+          "190-205 left wait: too hot after\n"
+          "205-235 left weld\n"
+          "235-295 left cools for roughing\n"
+          "295-335 left rough and semi-finish\n"
+          "335-355 take the bar off\n"
+          "355-385 pack and hand over\n");
 }
 
 TEST_CASE("a wait in the weld longer than a change over is filled with hand work on the other bore") {
@@ -78,23 +75,21 @@ TEST_CASE("a wait in the weld longer than a change over is filled with hand work
         told(day_of_line({bore("left", 45, 60), bore("right", 45, 60)}, Turns::alternating));
     INFO(text);
     CHECK(
-        text.find("190-200 right change over\n200-210 right survey\n210-220 right plug\n220-230 left change "
-                  "over\n230-235 left stop\n235-265 left weld\n") != std::string::npos);
+        text.find(
+            "190-200 right change over\n200-210 right survey\n210-220 right plug holes\n220-230 left change "
+            "over\n230-235 left wait: too hot after\n235-265 left weld\n") != std::string::npos);
 }
 
 TEST_CASE("a wait that is no longer than a change over is waited for") {
     const std::string text =
         told(day_of_line({bore("left", 20, 60), bore("right", 20, 60)}, Turns::alternating));
-    CHECK(text.find("left stop\n") != std::string::npos);
-    CHECK(text.find("190-210 left stop") != std::string::npos);
+    CHECK(text.find("left wait: too hot after\n") != std::string::npos);
+    CHECK(text.find("190-210 left wait: too hot after") != std::string::npos);
 }
 
 TEST_CASE("while one bore cools the other is welded, and the line is done sooner") {
     const std::vector<BoreWork> two{bore("left", 15, 120), bore("right", 15, 120)};
-    const auto laid = [&](Turns turns) {
-        return lay_out({{hand("arrive", 30)}}, {line(two)}, {{hand("pack", 30)}}, round_the_clock,
-                       minutes(20), turns);
-    };
+    const auto laid = [&](Turns turns) { return lay_out(work_on(two), round_the_clock, minutes(20), turns); };
     const Schedule alternating = laid(Turns::alternating);
     const Schedule in_turn = laid(Turns::one_by_one);
     INFO(told(alternating));
@@ -109,14 +104,16 @@ TEST_CASE("what does not end within the day goes on in the morning, the night is
     const Schedule schedule = day_of_line({bore("left", 15, 400)}, Turns::one_by_one);
     const std::string text = told(schedule);
     INFO(text);
-    CHECK(text.find("235-600 left cool\n600-1440 left cool (night)\n1440-1480 left bore\n") !=
-          std::string::npos);
-    CHECK_FALSE(schedule.runs_over);
+    CHECK(text.find("235-600 left cools for roughing\n600-1440 left cools for roughing (night)\n1440-1480 "
+                    "left rough and semi-finish\n") != std::string::npos);
+    CHECK(schedule.long_bore == LongBore::none);
 }
 
 TEST_CASE("a weld longer than a day begins in a morning and says that it runs over") {
     BoreWork long_one = bore("left", 600, 60);
     const Schedule schedule = day_of_line({long_one}, Turns::one_by_one);
-    CHECK(schedule.runs_over);
+    CHECK(schedule.long_bore == LongBore::without_preheat);
+    long_one.preheated = true;
+    CHECK(day_of_line({long_one}, Turns::one_by_one).long_bore == LongBore::with_preheat);
     CHECK(told(schedule).find("1440-1470 left preheat") != std::string::npos);
 }

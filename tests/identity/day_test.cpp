@@ -23,20 +23,23 @@ RandomDay random_day(std::mt19937_64& random) {
     RandomDay day{{}, {minutes(300, 600), minutes(240, 900)}, minutes(0, 40)};
     for (int l = up_to(3); l > 0; --l) {
         LineWork line{std::to_string(l),
-                      {{{"align", minutes(10, 90), false, true}}},
+                      {{{Step::set_up_bar, minutes(10, 90)}}},
                       {},
-                      {{{"strip", minutes(5, 30)}}}};
+                      {Step::take_off_bar, minutes(5, 30)}};
         for (int b = up_to(4); b > 0; --b) {
             BoreWork bore{std::to_string(l) + "." + std::to_string(b), {}};
             for (int k = up_to(4); k > 0; --k) {
                 WorkBlock block;
                 block.hot = up_to(2) == 1;
-                for (int s = up_to(5); s > 0; --s)
-                    block.steps.push_back(
-                        {"step", minutes(1, 120), block.hot && up_to(3) == 1, up_to(2) == 1});
+                for (int s = up_to(5); s > 0; --s) {
+                    const Time length = minutes(1, 120);
+                    const bool waits = block.hot && up_to(3) == 1;
+                    const Step work = up_to(2) == 1 ? Step::skim : Step::check_cracks;
+                    block.steps.push_back({waits ? Step::wait_too_hot : work, length});
+                }
                 if (up_to(2) == 1) {
                     block.rest = minutes(1, 600);
-                    block.rest_name = "cool";
+                    block.resting = Step::cool_to_rough;
                 }
                 bore.blocks.push_back(std::move(block));
             }
@@ -48,7 +51,7 @@ RandomDay random_day(std::mt19937_64& random) {
 }
 
 Schedule laid_out(const RandomDay& day, Turns turns) {
-    return lay_out({{{"arrive", in_si<Time>(1800)}}}, day.lines, {{{"leave", in_si<Time>(1800)}}},
+    return lay_out({{Step::unload, in_si<Time>(1800)}, day.lines, {Step::pack, in_si<Time>(1800)}},
                    day.calendar, day.change_over, turns);
 }
 
@@ -56,7 +59,7 @@ Schedule laid_out(const RandomDay& day, Turns turns) {
 std::map<std::string, double> work_of(const Schedule& schedule) {
     std::map<std::string, double> work;
     for (const DayEntry& entry : schedule.entries)
-        if (!entry.waits && entry.step != "change over")
+        if (!entry.kind().waits() && entry.step != Step::change_over)
             work[entry.bore] += (entry.to - entry.from).value();
     return work;
 }

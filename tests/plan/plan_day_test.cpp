@@ -23,7 +23,7 @@ Plan two_eyes(bool one_line, const std::string& head = "") {
 double minutes_of(const Plan& plan, const std::string& bore, const std::string& step) {
     double minutes = 0;
     for (const DayEntry& entry : plan.day.value().day.entries)
-        if (entry.bore == bore && entry.step == step)
+        if (entry.bore == bore && words_of(entry) == step)
             minutes += (entry.to - entry.from).value() / 60;
     return minutes;
 }
@@ -31,7 +31,7 @@ double minutes_of(const Plan& plan, const std::string& bore, const std::string& 
 /// Minutes of every entry that uses the bar or the hands on it, by piece.
 double begins(const Plan& plan, const std::string& bore, const std::string& step) {
     for (const DayEntry& entry : plan.day.value().day.entries)
-        if (entry.bore == bore && entry.step == step)
+        if (entry.bore == bore && words_of(entry) == step)
             return entry.from.value() / 60;
     return -1;
 }
@@ -65,7 +65,7 @@ TEST_CASE("no piece is roughed or finished before it has cooled") {
     for (const std::string piece : {"eye 1", "eye 2"}) {
         double welded = 0;
         for (const DayEntry& entry : plan.day.value().day.entries)
-            if (entry.bore == piece && (entry.welding || entry.step.starts_with("hold")))
+            if (entry.bore == piece && (entry.kind().is_among_rings || entry.step == Step::hold))
                 welded = entry.to.value() / 60;
         const double rough = begins(plan, piece, "mount tool");
         CHECK(rough >= welded + run.cooling_to_rough.value().value() / 60 - 1e-6);
@@ -92,12 +92,12 @@ TEST_CASE("the day begins when the job says, nights are told, and the visit for 
     CHECK(std::any_of(entries.begin(), entries.end(), [](const DayEntry& entry) { return entry.night; }));
     CHECK(plan.day->calendar.starts.value() == 6.5 * 3600);
     const auto late = [&](const DayEntry& entry) { // hands after the working day and what may come late
-        return !entry.waits && entry.step != "take the bar off" && entry.step != "pack and hand over" &&
+        return !entry.kind().waits() && entry.step != Step::take_off_bar && entry.step != Step::pack &&
                std::fmod(entry.to.value(), 86'400) > 5.75 * 3600 + 1;
     };
     for (const DayEntry& entry : entries)
-        if (!entry.welding && !entry.step.starts_with("hold") && entry.step != "preheat") {
-            INFO(entry.step);
+        if (!entry.kind().is_among_rings && entry.step != Step::hold && entry.step != Step::preheat) {
+            INFO(words_of(entry));
             CHECK_FALSE(late(entry));
         }
     if (plan.day->back)

@@ -56,7 +56,7 @@ std::string more_than(const WatchRule& watch, const WatchRule& longest, UnitSyst
 std::optional<HotSpan> hot_span(const Schedule& day, const std::string& piece) {
     std::optional<HotSpan> span;
     for (const DayEntry& entry : day.entries)
-        if (entry.fire && entry.bore == piece)
+        if (entry.kind().has_fire && entry.bore == piece)
             span = HotSpan{span ? span->from : entry.from, entry.to};
     return span;
 }

@@ -18,19 +18,14 @@ struct ReturnVisit {
     Time length; ///< of the crack test
 };
 
-/// Whether some bore takes longer than a working day, and if so whether its preheat must be kept over night.
-enum class LongBore { none, without_preheat, with_preheat };
-
 /// The whole job by the clock.
 struct DayPlan {
     Calendar calendar;
-    Time change_over;
-    Schedule day;    ///< bores of a line in turns, where that is sooner
-    Time one_by_one; ///< how long it takes bore after bore
-    Time arc;        ///< the arc burns
-    Time worked;     ///< nights left out
-    LongBore long_bore = LongBore::none;
-    std::optional<ReturnVisit> back;
+    Schedule day = {};    ///< bores of a line in turns, where that is sooner
+    Time one_by_one = {}; ///< how long it takes bore after bore
+    Time arc = {};        ///< the arc burns
+    Time worked = {};     ///< nights left out
+    std::optional<ReturnVisit> back = {};
 
     double arc_share() const { return (arc / worked).value(); }
 };

@@ -1,186 +1,166 @@
 #include <ringfill/day/schedule.hpp>
 
 #include <algorithm>
-#include <deque>
+
+#include <range/v3/numeric/accumulate.hpp>
 
 namespace ringfill {
 namespace {
 
 /// One bore's work that is left, and when it may go on.
-struct Left {
-    std::string bore;
-    std::deque<WorkBlock> blocks;
+struct Left : BoreWork {
     Time ready = {};
-    std::string rest_name = {};
+    Step resting = Step::wait_for_morning;
+
+    WorkBlock& next() { return blocks.front(); }
+    const WorkBlock& next() const { return blocks.front(); }
 };
 
 /// The day as it is filled in.
 class Filling {
   public:
-    Filling(const Calendar& calendar, Time change_over) : calendar_(calendar), change_over_(change_over) {}
+    Filling(const Calendar& calendar, Time change_over, Turns turns)
+        : calendar_(calendar), half_change_(change_over / 2.0), turns_(turns) {}
 
-    Schedule done() {
-        schedule_.ends = now_;
-        return std::move(schedule_);
-    }
-
-    /// Work on the whole job or the line.
-    void run(const WorkBlock& block) {
-        go_to(begin_at(calendar_, now_, block.length()), {}, "wait for the morning");
-        run_over(block);
-    }
-
-    /// Work that nobody stays the night for: it ends the day, late if need be.
-    void run_over(const WorkBlock& block) {
-        for (const WorkStep& step : block.steps)
-            put({}, step);
-    }
-
-    void run_line(std::vector<Left>& line, Turns turns) {
-        last_ = nullptr;
-        while (Left* next = turns == Turns::one_by_one ? first_left(line) : soonest(line)) {
-            begin(*next);
-            WorkBlock block = std::move(next->blocks.front());
-            next->blocks.pop_front();
-            schedule_.runs_over = schedule_.runs_over || block.length() > calendar_.working_day;
-            for (const WorkStep& step : block.steps)
-                if (step.waits && block.hot && turns == Turns::alternating)
-                    wait_and_fill(*next, step, line);
-                else
-                    put(next->bore, step);
-            next->ready = now_ + block.rest;
-            next->rest_name = block.rest_name;
-        }
+    Schedule filled(const JobWork& work) {
+        put({}, work.arrive);
+        for (const LineWork& line : work.lines)
+            run_line(line);
+        put({}, work.leave);
+        return std::move(day_);
     }
 
   private:
-    static Left* first_left(std::vector<Left>& line) {
-        const auto found =
-            std::find_if(line.begin(), line.end(), [](const Left& one) { return !one.blocks.empty(); });
-        return found == line.end() ? nullptr : &*found;
+    /// Nobody stays the night for taking the bar off: it ends the day, late if need be.
+    void run_line(const LineWork& line) {
+        go_to(begin_at(calendar_, day_.ends, line.set_up.length()), {}, Step::wait_for_morning);
+        for (const WorkStep& step : line.set_up.steps)
+            put({}, step);
+        std::vector<Left> left;
+        for (const BoreWork& bore : line.bores)
+            left.push_back({bore});
+        last_ = nullptr;
+        while (Left* next = next_of(left))
+            run_block(*next, left);
+        put({}, line.strip);
     }
 
-    Time change_to(const Left& bore) const { return last_ && last_ != &bore ? change_over_ / 2.0 : Time(); }
+    void run_block(Left& bore, std::vector<Left>& line) {
+        const Time change = change_to(bore);
+        go_to(begins(bore), bore.bore, bore.resting);
+        put(bore.bore, {Step::change_over, change});
+        last_ = &bore;
+        const WorkBlock block = std::move(bore.next());
+        bore.blocks.erase(bore.blocks.begin());
+        if (block.length() > calendar_.working_day)
+            day_.long_bore =
+                bore.preheated ? LongBore::with_preheat : std::max(day_.long_bore, LongBore::without_preheat);
+        for (const WorkStep& step : block.steps)
+            if (step.step == Step::wait_too_hot && turns_ == Turns::alternating)
+                wait_and_fill(bore, step, line);
+            else
+                put(bore.bore, step);
+        bore.ready = day_.ends + block.rest;
+        bore.resting = block.resting;
+    }
+
+    Time change_to(const Left& bore) const { return last_ && last_ != &bore ? half_change_ : Time(); }
 
     Time begins(const Left& bore) const {
-        return begin_at(calendar_, std::max(now_, bore.ready),
-                        bore.blocks.front().length() + change_to(bore));
+        return begin_at(calendar_, std::max(day_.ends, bore.ready), bore.next().length() + change_to(bore));
     }
 
-    /// The bore whose next block can begin first; of several a hot one, so that it cools early, then the one
-    /// that the bar stands in.
-    Left* soonest(std::vector<Left>& line) const {
+    /// The first bore with work left; where they take turns the one whose next block can begin first, of
+    /// several a hot one, for it to cool early.
+    Left* next_of(std::vector<Left>& line) const {
         Left* best = nullptr;
-        for (Left& one : line) {
-            if (one.blocks.empty())
-                continue;
-            if (!best || begins(one) < begins(*best) ||
-                (begins(one) == begins(*best) && one.blocks.front().hot && !best->blocks.front().hot))
-                best = &one;
-        }
+        for (Left& bore : line)
+            if (!bore.blocks.empty() && (!best || (turns_ == Turns::alternating && is_sooner(bore, *best))))
+                best = &bore;
         return best;
     }
 
-    void begin(Left& bore) {
-        const Time change = change_to(bore);
-        go_to(begins(bore), bore.bore, bore.rest_name.empty() ? "wait for the morning" : bore.rest_name);
-        if (change > Time())
-            put(bore.bore, {"change over", change});
-        last_ = &bore;
+    bool is_sooner(const Left& bore, const Left& other) const {
+        return begins(bore) < begins(other) ||
+               (begins(bore) == begins(other) && bore.next().hot && !other.next().hot);
     }
 
     void put(const std::string& bore, const WorkStep& step) {
         if (!(step.length > Time()))
             return;
-        schedule_.entries.push_back({now_, now_ + step.length, bore, step.name, step.waits, false,
-                                     step.arc_time, step.welding, step.fire,
-                                     step.waits ? Phase::waiting : step.phase});
-        now_ += step.length;
+        const Time from = day_.ends;
+        day_.ends += step.length;
+        day_.entries.push_back({from, day_.ends, bore, step.step, step.on, step.arc_time});
     }
 
     /// Waits until a time; what lies after the working day is night.
-    void go_to(Time until, const std::string& bore, const std::string& why) {
-        while (now_ < until) {
-            const bool in_night = now_ >= working_end(calendar_, now_) && until >= next_morning(now_);
-            const bool till_night = until >= next_morning(now_) && !in_night;
-            const Time end = in_night     ? next_morning(now_)
-                             : till_night ? working_end(calendar_, now_)
-                                          : until;
-            schedule_.entries.push_back({now_, end, bore, why, true, in_night, {}, false});
-            now_ = end;
+    void go_to(Time until, const std::string& bore, Step wait) {
+        while (day_.ends < until) {
+            const Time from = day_.ends;
+            const Time evening = working_end(calendar_, from);
+            const Time morning = next_morning(from);
+            const bool night = from >= evening && until >= morning;
+            day_.ends = until < morning ? until : night ? morning : evening;
+            day_.entries.push_back(
+                {.from = from, .to = day_.ends, .bore = bore, .step = wait, .night = night});
         }
     }
 
     /// A wait inside a hot block, filled with hand work on other bores as far as whole steps fit.
-    void wait_and_fill(const Left& waiting, const WorkStep& wait, std::vector<Left>& line) {
-        const Time ends = now_ + wait.length;
+    void wait_and_fill(const Left& waiting, WorkStep wait, std::vector<Left>& line) {
+        const Time ends = day_.ends + wait.length;
+        const WorkStep change{Step::change_over, half_change_};
         Left* filled = nullptr;
         for (Left& other : line) {
-            if (&other == &waiting || other.blocks.empty() || other.ready > now_)
+            if (&other == &waiting || other.blocks.empty() || other.ready > day_.ends)
                 continue;
-            auto& steps = other.blocks.front().steps;
-            while (fills(other.blocks.front()) &&
-                   now_ + (filled == &other ? Time() : change_over_ / 2.0) + steps.front().length <=
-                       ends - change_over_ / 2.0) {
+            auto& steps = other.next().steps;
+            while (fills(other.next()) &&
+                   day_.ends + (filled == &other ? Time() : half_change_) + steps.front().length <=
+                       ends - half_change_) {
                 if (filled != &other)
-                    put(other.bore, {"change over", change_over_ / 2.0});
+                    put(other.bore, change);
                 filled = &other;
                 put(other.bore, steps.front());
                 steps.erase(steps.begin());
             }
         }
         if (filled)
-            put(waiting.bore, {"change over", change_over_ / 2.0});
-        put(waiting.bore, {wait.name, ends - now_, true, false, {}, wait.welding, wait.fire});
+            put(waiting.bore, change);
+        wait.length = ends - day_.ends;
+        put(waiting.bore, wait);
     }
 
     /// Whether the next step of a block is hand work that may be done while the bar is elsewhere. Its last
-    /// step stays, so that a block never vanishes.
+    /// step stays, for a block never to vanish.
     static bool fills(const WorkBlock& block) {
-        return !block.hot && block.steps.size() > 1 && !block.steps.front().uses_bar &&
-               !block.steps.front().waits;
+        return !block.hot && block.steps.size() > 1 && !kind_of(block.steps.front().step).uses_bar;
     }
 
     const Calendar& calendar_;
-    Time change_over_;
-    Schedule schedule_;
-    Time now_ = {};
+    Time half_change_;
+    Turns turns_;
+    Schedule day_;
     const Left* last_ = nullptr;
 };
-
-Schedule filled(const WorkBlock& arrive, const std::vector<LineWork>& lines, const WorkBlock& leave,
-                const Calendar& calendar, Time change_over, Turns turns) {
-    Filling filling(calendar, change_over);
-    filling.run(arrive);
-    for (const LineWork& line : lines) {
-        filling.run(line.set_up);
-        std::vector<Left> left;
-        for (const BoreWork& bore : line.bores)
-            left.push_back({bore.bore, {bore.blocks.begin(), bore.blocks.end()}});
-        filling.run_line(left, turns);
-        filling.run_over(line.strip);
-    }
-    filling.run_over(leave);
-    return filling.done();
-}
 
 } // namespace
 
 Time WorkBlock::length() const {
-    Time sum = {};
-    for (const WorkStep& step : steps)
-        sum += step.length;
-    return sum;
+    return ranges::accumulate(steps, Time(), std::plus<>(), &WorkStep::length);
 }
 
-Schedule lay_out(const WorkBlock& arrive, const std::vector<LineWork>& lines, const WorkBlock& leave,
-                 const Calendar& calendar, Time change_over, Turns turns) {
-    Schedule one_by_one = filled(arrive, lines, leave, calendar, change_over, Turns::one_by_one);
+std::string words_of(const DayEntry& entry) {
+    return std::string(entry.kind().words) + (entry.on.empty() ? "" : " ") + entry.on;
+}
+
+Schedule lay_out(const JobWork& work, const Calendar& calendar, Time change_over, Turns turns) {
+    const Schedule day = Filling(calendar, change_over, turns).filled(work);
     if (turns == Turns::one_by_one)
-        return one_by_one;
-    Schedule alternating = filled(arrive, lines, leave, calendar, change_over, Turns::alternating);
+        return day;
     // Taking turns greedily can cost more changes than it saves; then nobody would do it.
-    return alternating.ends < one_by_one.ends ? alternating : one_by_one;
+    const Schedule one_by_one = lay_out(work, calendar, change_over, Turns::one_by_one);
+    return day.ends < one_by_one.ends ? day : one_by_one;
 }
 
 } // namespace ringfill

@@ -37,7 +37,7 @@ QuoteHours hours_of(const DayPlan& day, const PlannedWork& work) {
          {Phase::set_up, Phase::heating, Phase::welding, Phase::waiting, Phase::boring, Phase::clean_up}) {
         double seconds = 0;
         for (const DayEntry& entry : day.day.entries)
-            if (!entry.night && entry.phase == phase)
+            if (!entry.night && entry.kind().phase == phase)
                 seconds += (entry.to - entry.from).value();
         if (seconds > 0)
             hours.work.emplace_back(phase, seconds / factor::hour);

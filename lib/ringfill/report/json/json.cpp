@@ -21,8 +21,8 @@ Value::Object day_object(const DayPlan& day) {
     const auto clock = [&](Time time) { return day_and_clock(day.calendar, time); };
     const auto entry = [&](const DayEntry& one) {
         return object(member("at", clock(one.from)), member("from_s", one.from), member("to_s", one.to),
-                      member("bore", unless_empty(one.bore)), member("step", one.step),
-                      member("waits", one.waits), member("night", one.night));
+                      member("bore", unless_empty(one.bore)), member("step", words_of(one)),
+                      member("waits", one.kind().waits()), member("night", one.night));
     };
     const auto back = [&](const ReturnVisit& visit) {
         return object(member("return_after_s", visit.wait), member("return_at_s", visit.at),

@@ -24,7 +24,7 @@ struct DayLine {
 };
 
 bool goes_on(const DayEntry& before, const DayEntry& next) {
-    return before.welding && next.welding && before.bore == next.bore;
+    return before.kind().is_among_rings && next.kind().is_among_rings && before.bore == next.bore;
 }
 
 /// Welding stretches, cleaning and waits of one bore that follow one another, as one line.
@@ -34,7 +34,7 @@ DayLine welding(std::vector<DayEntry>::const_iterator first, std::vector<DayEntr
     int stops = 0;
     for (auto entry = first; entry != last; ++entry) {
         arc += entry->arc_time;
-        if (entry->waits) {
+        if (entry->kind().waits()) {
             waits += entry->to - entry->from;
             ++stops;
         }
@@ -52,10 +52,10 @@ std::vector<DayLine> lines_of(const Schedule& day) {
         auto next = std::next(entry);
         while (next != day.entries.end() && goes_on(*std::prev(next), *next))
             ++next;
-        if (entry->welding)
+        if (entry->kind().is_among_rings)
             lines.push_back(welding(entry, next));
         else
-            lines.push_back({entry->from, entry->to, entry->bore, entry->step, entry->night});
+            lines.push_back({entry->from, entry->to, entry->bore, words_of(*entry), entry->night});
         entry = next;
     }
     return lines;
@@ -79,7 +79,7 @@ std::string days(const DayPlan& plan, const Style& style) {
 }
 
 /// The first entry of a piece that does something.
-std::optional<std::size_t> begins(const Schedule& day, const std::string& bore, std::string_view step) {
+std::optional<std::size_t> begins(const Schedule& day, const std::string& bore, Step step) {
     for (std::size_t i = 0; i < day.entries.size(); ++i)
         if (day.entries[i].bore == bore && day.entries[i].step == step)
             return i;
@@ -90,7 +90,7 @@ std::optional<std::size_t> begins(const Schedule& day, const std::string& bore, 
 std::optional<std::size_t> welded(const Schedule& day, const std::string& bore) {
     std::optional<std::size_t> end;
     for (std::size_t i = 0; i < day.entries.size(); ++i)
-        if (day.entries[i].bore == bore && day.entries[i].welding)
+        if (day.entries[i].bore == bore && day.entries[i].kind().is_among_rings)
             end = i;
     return end;
 }
@@ -119,10 +119,10 @@ std::vector<PieceClock> piece_clocks(const Schedule& day, const BorePlan& bore) 
     std::vector<PieceClock> pieces;
     for (int piece = 1; piece <= bore.count; ++piece) {
         const std::string name = piece_name(bore, piece);
-        const auto torch = begins(day, name, "mount torch");
+        const auto torch = begins(day, name, Step::mount_torch);
         const auto end = welded(day, name);
-        const auto rough = begins(day, name, "mount tool");
-        const auto finish = begins(day, name, "finish and spring pass");
+        const auto rough = begins(day, name, Step::mount_tool);
+        const auto finish = begins(day, name, Step::finish);
         if (torch && end && rough && finish)
             pieces.push_back({name, *torch, *end, *rough, *finish});
     }
