@@ -1,7 +1,7 @@
 #include <catch2/catch.hpp>
 
 #include <ringfill/units/factor.hpp>
-#include <ringfill/weld/metal.hpp>
+#include <ringfill/weld/bore_weld.hpp>
 
 using namespace ringfill;
 using Catch::WithinAbs;

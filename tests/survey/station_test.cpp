@@ -22,9 +22,9 @@ TEST_CASE("stations of radii are as read") {
         stations_of(WornRadii{{{mm(5), {mm(46), mm(46.2), mm(46.1)}}, {mm(90), {mm(45.9), mm(46), mm(46)}}}});
     REQUIRE(stations.size() == 2);
     CHECK(stations[0].depth == mm(5));
-    CHECK(stations[0].radii == std::vector{mm(46), mm(46.2), mm(46.1)});
+    CHECK(stations[0].readings == std::vector{mm(46), mm(46.2), mm(46.1)});
     CHECK(stations[1].depth == mm(90));
-    CHECK(stations[1].radii == std::vector{mm(45.9), mm(46), mm(46)});
+    CHECK(stations[1].readings == std::vector{mm(45.9), mm(46), mm(46)});
 }
 
 TEST_CASE("a two-point diameter stands half at its clock position and half opposite") {
@@ -33,9 +33,9 @@ TEST_CASE("a two-point diameter stands half at its clock position and half oppos
     REQUIRE(stations.size() == 1);
     CHECK(stations[0].depth == mm(5));
     const std::vector<double> expected = {46.7, 46.05, 46.3, 46.7, 46.05, 46.3};
-    REQUIRE(stations[0].radii.size() == expected.size());
+    REQUIRE(stations[0].readings.size() == expected.size());
     for (std::size_t i = 0; i < expected.size(); ++i)
-        CHECK_THAT(as_mm(stations[0].radii[i]), WithinAbs(expected[i], 1e-12));
+        CHECK_THAT(as_mm(stations[0].readings[i]), WithinAbs(expected[i], 1e-12));
 }
 
 // By the definition of a circle: a round bore of 93.4 mm whose centre lies 0.4 mm off towards 70 deg is, seen
@@ -46,7 +46,7 @@ TEST_CASE("a round outline of diameters with an offset is the true circle") {
         const WornDiameters worn{
             {{mm(5), std::vector<Length>(count, mm(93.4))}}, mm(0.4), in_si<Angle>(towards)};
         const auto stations = stations_of(worn);
-        const auto& radii = stations.front().radii;
+        const auto& radii = stations.front().readings;
         REQUIRE(radii.size() == 2 * count);
         for (std::size_t i = 0; i < radii.size(); ++i) {
             INFO(count << " diameters, reading " << i);
@@ -63,7 +63,7 @@ TEST_CASE("a round outline of diameters with an offset is the true circle") {
 // readings.
 TEST_CASE("the offset of round diameters shows in the deepest wear and not in the area") {
     const WornDiameters worn{{{mm(5), std::vector<Length>(4, mm(93.4))}}, mm(0.4), in_si<Angle>(turn / 8)};
-    const auto radii = stations_of(worn).front().radii;
+    const auto radii = stations_of(worn).front().readings;
     CHECK_THAT(as_mm2(section(radii)), WithinRel(std::numbers::pi * 46.7 * 46.7, 1e-13));
     CHECK_THAT(as_mm(extremes(radii).largest.radius), WithinAbs(47.1, 1e-8));
     CHECK_THAT(extremes(radii).largest.clock.value(), WithinAbs(turn / 8, 1e-12));

@@ -20,22 +20,22 @@ Length mm(double value) {
 }
 
 /// A round station.
-Station round(double depth_mm, double radius_mm, std::size_t readings = 8) {
+WornStation round(double depth_mm, double radius_mm, std::size_t readings = 8) {
     return {mm(depth_mm), std::vector<Length>(readings, mm(radius_mm))};
 }
 
 /// Stations at random depths with random radii, the same on every machine.
-std::vector<Station> random_stations(std::size_t count, std::size_t readings, std::uint64_t seed) {
+std::vector<WornStation> random_stations(std::size_t count, std::size_t readings, std::uint64_t seed) {
     std::mt19937_64 draw(seed);
     const auto between = [&](double low, double high) {
         return low + (high - low) * std::ldexp(static_cast<double>(draw() >> 11), -53);
     };
-    std::vector<Station> stations;
+    std::vector<WornStation> stations;
     for (std::size_t s = 0; s < count; ++s) {
         const double share = (static_cast<double>(s) + between(0.1, 0.9)) / static_cast<double>(count);
-        Station station{mm(100 * share), {}};
+        WornStation station{mm(100 * share), {}};
         for (std::size_t i = 0; i < readings; ++i)
-            station.radii.push_back(mm(between(45, 47)));
+            station.readings.push_back(mm(between(45, 47)));
         stations.push_back(station);
     }
     return stations;
@@ -43,30 +43,30 @@ std::vector<Station> random_stations(std::size_t count, std::size_t readings, st
 
 /// Radius of one clock reading at a depth, by the words of the rule: linear between stations, constant
 /// beyond.
-double radius_at(const std::vector<Station>& stations, std::size_t reading, double z) {
+double radius_at(const std::vector<WornStation>& stations, std::size_t reading, double z) {
     if (z <= as_mm(stations.front().depth))
-        return as_mm(stations.front().radii[reading]);
+        return as_mm(stations.front().readings[reading]);
     for (std::size_t s = 1; s < stations.size(); ++s) {
         const double from = as_mm(stations[s - 1].depth);
         const double to = as_mm(stations[s].depth);
         if (z <= to)
-            return std::lerp(as_mm(stations[s - 1].radii[reading]), as_mm(stations[s].radii[reading]),
+            return std::lerp(as_mm(stations[s - 1].readings[reading]), as_mm(stations[s].readings[reading]),
                              (z - from) / (to - from));
     }
-    return as_mm(stations.back().radii[reading]);
+    return as_mm(stations.back().readings[reading]);
 }
 
 /// Volume by GSL quadrature along the depth, knot to knot, of the mean square radius.
-double volume_by_quadrature(const std::vector<Station>& stations, double length) {
+double volume_by_quadrature(const std::vector<WornStation>& stations, double length) {
     const auto section_at = [&](double z) {
         double squares = 0;
-        const std::size_t n = stations.front().radii.size();
+        const std::size_t n = stations.front().readings.size();
         for (std::size_t i = 0; i < n; ++i)
             squares += std::pow(radius_at(stations, i, z), 2);
         return pi * squares / static_cast<double>(n);
     };
     std::vector<double> knots = {0};
-    for (const Station& station : stations)
+    for (const WornStation& station : stations)
         knots.push_back(as_mm(station.depth));
     knots.push_back(length);
     double volume = 0;
@@ -87,7 +87,7 @@ TEST_CASE("worn volume with 1, 2 and 5 stations is the quadrature of the surface
 }
 
 TEST_CASE("stations on both faces leave nothing beyond them") {
-    const std::vector<Station> worn = {round(0, 46), round(40, 47), round(100, 46.5)};
+    const std::vector<WornStation> worn = {round(0, 46), round(40, 47), round(100, 46.5)};
     CHECK_THAT(as_mm3(worn_volume(worn, mm(100))), WithinRel(volume_by_quadrature(worn, 100), 1e-10));
 }
 
@@ -113,7 +113,7 @@ TEST_CASE("round stations in a barrel fall short of it by the sagitta of their c
                WithinRel(integral([&](double z) { return pi * std::pow(radius(z), 2); }, 0, 60), 1e-10));
     for (const int spans : {6, 15, 60, 600}) {
         INFO(spans << " spans");
-        std::vector<Station> stations;
+        std::vector<WornStation> stations;
         for (int s = 0; s <= spans; ++s)
             stations.push_back(round(60.0 * s / spans, radius(60.0 * s / spans), 3));
         const double h = 60.0 / spans;

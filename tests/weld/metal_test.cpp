@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/weld/metal.hpp>
+#include <ringfill/weld/bore_weld.hpp>
 
 #include "weld/sample.hpp"
 
@@ -56,7 +56,7 @@ TEST_CASE("wire is laid metal over efficiency and ten centimetres a start") {
 // Computed case (closed form by hand): of a weld from 51 to 47 mm over 60 mm, 0.580039 kg, boring to 50 mm
 // cuts away 0.430590 kg; the rest is kept.
 TEST_CASE("kept is what stays between skim and finish size") {
-    const Metal sum = metal(sixty_long(), ring_of({layer_of(0.4, 60), layer_of(0.3, 50)}, steel_wire()), 0);
+    const Metal sum = metal(sixty_long(), ring_of({layer_of(0.4, 60), layer_of(0.3, 50)}, steel_wire()));
     CHECK_THAT(sum.kept.value(), WithinAbs(0.580039 - 0.430590, 1e-6));
     CHECK_THAT(sum.kept_share, WithinRel(sum.kept.value() / 0.7, 1e-13));
     CHECK_THAT(sum.laid.value(), WithinRel(0.7, 1e-14));
@@ -78,7 +78,7 @@ TEST_CASE("faces and grooves add their metal, time and starts, and not to the ke
     BoreWeld weld = ring_of({layer_of(0.4, 60), layer_of(0.3, 50)}, steel_wire());
     weld.faces = {face, face};
     weld.grooves = {groove, GrooveFill()};
-    const Metal sum = metal(sixty_long(), weld, 0);
+    const Metal sum = metal(sixty_long(), weld);
     CHECK_THAT(sum.laid.value(), WithinRel(1.8, 1e-14));
     CHECK_THAT(sum.arc.value(), WithinRel(265, 1e-14));
     CHECK(sum.starts == 2 + 2 * 3 + 1);
@@ -90,8 +90,10 @@ TEST_CASE("breaks of the arc add their starts and trims") {
     Deposition laid;
     laid.efficiency = 0.8;
     laid.linear_mass = in_si<LinearMass>(0.006);
-    const Metal sum =
-        metal(sixty_long(), ring_of({layer_of(1, 60), layer_of(1, 50), layer_of(2, 40)}, laid), 7);
+    Metal sum = metal(sixty_long(), ring_of({layer_of(1, 60), layer_of(1, 50), layer_of(2, 40)}, laid));
+    CHECK(sum.breaks == 0);
+    CHECK(sum.starts == 3);
+    add_breaks(sum, 7, laid);
     CHECK(sum.breaks == 7);
     CHECK(sum.starts == 10);
     CHECK_THAT(sum.wire.value(), WithinRel(4 / 0.8 + 10 * 0.1 * 0.006, 1e-12));

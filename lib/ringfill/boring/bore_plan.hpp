@@ -5,7 +5,6 @@
 #include <ringfill/boring/bore_boring.hpp>
 #include <ringfill/heat/follow_heat.hpp>
 #include <ringfill/weld/bore_metals.hpp>
-#include <ringfill/weld/metal.hpp>
 
 namespace ringfill {
 
@@ -15,10 +14,9 @@ struct BoreFigures : BoreWeld, BoreMetals {
     BoringPlan boring;
 };
 
-/// Everything worked out for one bore; each figure is for one of its count.
-struct BorePlan : BoreFigures, FollowedHeat {
-    Metal metal; ///< with a start after each break that the heat asks for
-};
+/// Everything worked out for one bore; each figure is for one of its count, its metal with a start after each
+/// break that the heat asks for.
+struct BorePlan : BoreFigures, FollowedHeat {};
 
 /// The name of one of several alike, "arm root 2"; a bore of its own has the name of the bore.
 inline std::string piece_name(const BorePlan& bore, int piece) {

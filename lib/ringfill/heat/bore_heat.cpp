@@ -39,7 +39,7 @@ void lay_heat(BoreHeat& heat, const HeatSettings& settings, const std::vector<Fa
         heat.laid.push_back({fmt::format("face {}", i + 1), heat.faces.back()});
     }
     for (std::size_t i = 0; i < grooves.size(); ++i) {
-        const bool filled = grooves[i].volume > Volume();
+        const bool filled = grooves[i].is_filled();
         heat.grooves.push_back(filled ? std::optional(at(grooves[i].travel)) : std::nullopt);
         if (filled)
             heat.laid.push_back({fmt::format("groove {}", i + 1), *heat.grooves.back()});

@@ -13,7 +13,7 @@ namespace {
 
 /// Turns of a groove on its floor; none where there is nothing to fill.
 std::size_t groove_rings(const Groove& groove, const GrooveFill& fill) {
-    if (!(fill.volume > Volume()))
+    if (!fill.is_filled())
         return 0;
     const double turns = (fill.path / (std::numbers::pi * groove.diameter)).value();
     return static_cast<std::size_t>(std::clamp<double>(std::ceil(turns - 1e-9), 1, 1e9));
@@ -60,7 +60,7 @@ std::vector<RingPass> ring_times(const std::vector<Groove>& grooves, const BoreW
     if (rings > most_rings_followed)
         return passes;
     for (std::size_t i = 0; i < grooves.size(); ++i)
-        if (weld.grooves[i].volume > Volume())
+        if (weld.grooves[i].is_filled())
             passes.push_back(groove_pass(i, grooves[i], weld.grooves[i]));
     for (std::size_t i = 0; i < weld.layers.size(); ++i)
         passes.push_back(layer_pass(i, weld.layers[i], weld.bead, weld.torch_path));

@@ -3,8 +3,6 @@
 #include <range/v3/action/push_back.hpp>
 #include <range/v3/algorithm/find_if.hpp>
 
-#include <ringfill/weld/layers.hpp>
-
 namespace ringfill {
 namespace {
 
@@ -77,8 +75,8 @@ std::vector<BorePlan> follow_bores(Figures figures, const Job& job, const Shop& 
         FollowedHeat heat =
             follow_heat({job.bores[i], bore.build, figures.given[i].base, bore.heat, passes[i], ambient,
                          heater, shop.cutting.rough_below.value, shop.cutting.finish_below.value});
-        const Metal whole = metal(job.bores[i], bore, heat.breaks());
-        bores.push_back({std::move(bore), std::move(heat), whole});
+        add_breaks(bore.metal, heat.breaks(), bore.deposition);
+        bores.push_back({std::move(bore), std::move(heat)});
     }
     return bores;
 }

@@ -11,25 +11,9 @@ namespace {
 
 std::vector<Working> bore_working(const GivenBore& given, const BorePlan& planned, const Cutting& cutting) {
     const WornBore& bore = given.bore;
-    const Settings& settings = given.settings;
-    const WeldFigures weld{bore,
-                           planned.build,
-                           planned.deposition,
-                           settings.unscaled,
-                           planned.bead,
-                           planned.layering,
-                           settings.bead_ratio,
-                           settings.pitch_ratio,
-                           planned.torch_path,
-                           settings.travel_limit,
-                           settings.procedure->bead_ratio ? "own" : settings.filler->bead_ratio.source};
     std::vector<Working> work = survey_working(bore, planned.survey);
     append(work, build_working(bore, planned.survey, planned.build));
-    append(work, bead_working(weld));
-    append(work, layers_working(weld, planned.layers));
-    append(work, faces_working(weld, planned.faces));
-    append(work, grooves_working(weld, planned.grooves));
-    append(work, metal_working(weld, planned.layers, planned.faces, planned.grooves, planned.metal));
+    append(work, weld_working(given, planned));
     if (planned.dilution)
         append(work, dilution_working(*planned.dilution, planned.layer_metals));
     append(work, heat_working(bore, planned.build, planned.bead.travel, planned.faces, planned.grooves,

@@ -20,23 +20,25 @@ std::string both(Length length) {
 
 void refuse_unweldable(const WornBore& bore, const Build& build) {
     std::vector<Fault> faults;
-    if (build.skim_radius <= build.finish_radius)
-        faults.push_back(fault_at_path(
-            bore.path + ".worn", {},
-            fmt::format("{} cleans up at {}, not over its finish diameter {}: it needs no weld", bore.name,
-                        both(2.0 * build.skim_radius), both(2.0 * build.finish_radius)),
-            "check the readings and the finish diameter, or bore it to size without welding"));
-    if (build.mean_radius <= build.weld_to_radius)
-        faults.push_back(fault_at_path(bore.path + ".worn", {},
-                                       fmt::format("{} is on average no wider than the {} to weld to",
-                                                   bore.name, both(2.0 * build.weld_to_radius)),
-                                       "check the readings and the finish diameter, or skim it first"));
-    if (build.wall && *build.wall <= Length())
+    const auto refuse = [&](const char* field, std::string reason, std::string remedy) {
         faults.push_back(
-            fault_at_path(bore.path + ".boss_diameter", {},
-                          fmt::format("{} is skimmed to {}, which leaves no wall in a boss of {}", bore.name,
-                                      both(2.0 * build.skim_radius), both(*bore.boss_diameter)),
-                          "check the boss diameter and the readings, or skim less"));
+            fault_at_path(bore.path + field, {}, bore.name + std::move(reason), std::move(remedy)));
+    };
+    if (build.skim_radius <= build.finish_radius)
+        refuse(".worn",
+               fmt::format(" cleans up at {}, not over its finish diameter {}: it needs no weld",
+                           both(2.0 * build.skim_radius), both(2.0 * build.finish_radius)),
+               "check the readings and the finish diameter, or bore it to size without welding");
+    if (build.mean_radius <= build.weld_to_radius)
+        refuse(
+            ".worn",
+            fmt::format(" is on average no wider than the {} to weld to", both(2.0 * build.weld_to_radius)),
+            "check the readings and the finish diameter, or skim it first");
+    if (build.wall && *build.wall <= Length())
+        refuse(".boss_diameter",
+               fmt::format(" is skimmed to {}, which leaves no wall in a boss of {}",
+                           both(2.0 * build.skim_radius), both(*bore.boss_diameter)),
+               "check the boss diameter and the readings, or skim less");
     refuse_if_any(Origin::job, faults);
 }
 

@@ -17,36 +17,34 @@ std::vector<double> all_mm(const std::vector<Length>& lengths) {
     return lengths | ranges::views::transform(mm) | ranges::to<std::vector>();
 }
 
-/// An extreme radius of a station: the trigonometric polynomial through its readings at that clock position.
-Working extreme_radius(std::string figure, const Station& station, const ClockRadius& extreme) {
-    const Interpolant outline(station.radii);
+/// An extreme radius of a station, the trigonometric polynomial through its readings at a clock position of
+/// the search: one of 720 equal angles, or of a reading.
+std::vector<Working> extreme_working(const std::string& figure, const WornStation& station,
+                                     const ClockRadius& extreme) {
+    const Interpolant outline(station.readings);
     std::vector<double> waves;
     for (std::size_t j = 1; j <= outline.cosines().size(); ++j)
         waves.push_back(static_cast<double>(j));
-    return worked(std::move(figure), "a_0 + sum(a*cos(j*theta*pi/180)) + sum(b*sin(j*theta*pi/180))",
-                  {{"a_0", in_mm(outline.mean())},
-                   {"a", all_mm(outline.cosines()), "mm"},
-                   {"b", all_mm(outline.sines()), "mm"},
-                   {"j", waves},
-                   {"theta", in_degrees(extreme.clock)}},
-                  in_mm(extreme.radius));
-}
-
-/// A clock position of the search: one of 720 equal angles, or of a reading.
-Working extreme_clock(std::string figure, const ClockRadius& extreme, std::size_t readings) {
     const double share = extreme.clock.value() / (2 * std::numbers::pi);
     const double on_grid = share * search_angles;
-    const bool grid = std::fabs(on_grid - std::round(on_grid)) < 1e-6;
-    const double count = grid ? search_angles : static_cast<double>(readings);
-    return worked(std::move(figure), "360*i/n", {{"i", std::round(share * count)}, {"n", count}},
-                  in_degrees(extreme.clock));
+    const bool is_on_grid = std::fabs(on_grid - std::round(on_grid)) < 1e-6;
+    const double count = is_on_grid ? search_angles : static_cast<double>(station.readings.size());
+    return {worked(figure + "_mm", "a_0 + sum(a*cos(j*theta*pi/180)) + sum(b*sin(j*theta*pi/180))",
+                   {{"a_0", in_mm(outline.mean())},
+                    {"a", all_mm(outline.cosines()), "mm"},
+                    {"b", all_mm(outline.sines()), "mm"},
+                    {"j", waves},
+                    {"theta", in_degrees(extreme.clock)}},
+                   in_mm(extreme.radius)),
+            worked(figure + "_clock_deg", "360*i/n", {{"i", std::round(share * count)}, {"n", count}},
+                   in_degrees(extreme.clock))};
 }
 
-Working volume_of_stations(const std::vector<Station>& stations, const WornBore& bore, Volume volume) {
+Working volume_of_stations(const std::vector<WornStation>& stations, const WornBore& bore, Volume volume) {
     Working work = worked("worn_volume_mm3", "pi*(mean(r_1^2)*z_1", {}, in_mm3(volume));
     for (std::size_t i = 0; i < stations.size(); ++i) {
         const std::size_t k = i + 1;
-        work.inputs.emplace_back(fmt::format("r_{}", k), all_mm(stations[i].radii), "mm");
+        work.inputs.emplace_back(fmt::format("r_{}", k), all_mm(stations[i].readings), "mm");
         work.inputs.emplace_back(fmt::format("z_{}", k), in_mm(stations[i].depth));
         if (i > 0)
             work.formula += fmt::format(" + (z_{0}-z_{1})/3*mean(r_{1}^2 + r_{1}*r_{0} + r_{0}^2)", k, i);
@@ -56,79 +54,56 @@ Working volume_of_stations(const std::vector<Station>& stations, const WornBore&
     return work;
 }
 
-std::vector<Working> form_working(const WornDiameter& worn, const WornBore& bore, const Survey& survey) {
-    const Input d{"D", in_mm(worn.diameter)};
-    const Input e{"e", in_mm(worn.offset)};
-    const Input clock{"phi_0", in_degrees(worn.offset_clock)};
-    return {worked("largest_radius_mm", "D/2 + e", {d, e}, in_mm(survey.largest.radius)),
-            worked("largest_radius_clock_deg", "mod(phi_0, 360)", {clock}, in_degrees(survey.largest.clock)),
-            worked("smallest_radius_mm", "D/2 - e", {d, e}, in_mm(survey.smallest.radius)),
-            worked("smallest_radius_clock_deg", "mod(phi_0 + 180, 360)", {clock},
-                   in_degrees(survey.smallest.clock)),
-            worked("worn_volume_mm3", "pi*(D/2)^2*L", {d, {"L", in_mm(bore.length)}},
-                   in_mm3(survey.worn_volume))};
-}
-
-/// Of stations, whichever way they were read.
-template <class Stations>
-std::vector<Working> form_working(const Stations& worn, const WornBore& bore, const Survey& survey) {
-    const std::vector<Station> stations = stations_of(worn);
-    const std::size_t readings = stations.front().radii.size();
-    return {extreme_radius("largest_radius_mm", stations[survey.largest_station], survey.largest),
-            extreme_clock("largest_radius_clock_deg", survey.largest, readings),
-            extreme_radius("smallest_radius_mm", stations[survey.smallest_station], survey.smallest),
-            extreme_clock("smallest_radius_clock_deg", survey.smallest, readings),
-            volume_of_stations(stations, bore, survey.worn_volume)};
-}
-
-/// The bore before welding: the skim, or the surface as it is.
-std::vector<Working> skim_working(const WornBore& bore, const Survey& survey, const Build& build) {
-    const Input r_max{"r_max", in_mm(survey.largest.radius)};
-    const Input worn{"V_worn", in_mm3(survey.worn_volume)};
-    const Input length{"L", in_mm(bore.length)};
-    const Length skim_diameter = 2.0 * build.skim_radius;
-    if (bore.skim)
-        return {worked("skim_diameter_mm", "2*(r_max + a)", {r_max, {"a", in_mm(*bore.skim)}},
-                       in_mm(skim_diameter)),
-                worked("skim_volume_mm3", "pi*r_s^2*L - V_worn",
-                       {{"r_s", in_mm(build.skim_radius)}, length, worn}, in_mm3(build.skim_volume))};
-    return {worked("skim_diameter_mm", "2*r_max", {r_max}, in_mm(skim_diameter)),
-            worked("skim_volume_mm3", "0*V_worn", {worn}, in_mm3(Volume())),
-            worked("mean_radius_mm", "sqrt(V_worn/(pi*L))", {worn, length}, in_mm(build.mean_radius))};
-}
-
 } // namespace
 
 std::vector<Working> survey_working(const WornBore& bore, const Survey& survey) {
-    return under("survey",
-                 std::visit([&](const auto& form) { return form_working(form, bore, survey); }, bore.worn));
+    if (const auto* round = std::get_if<WornDiameter>(&bore.worn))
+        return under(
+            "survey",
+            worked({{"D", in_mm(round->diameter)},
+                    {"e", in_mm(round->offset)},
+                    {"phi_0", in_degrees(round->offset_clock)},
+                    {"L", in_mm(bore.length)}},
+                   {{"largest_radius_mm", "D/2 + e", in_mm(survey.largest.radius)},
+                    {"largest_radius_clock_deg", "mod(phi_0, 360)", in_degrees(survey.largest.clock)},
+                    {"smallest_radius_mm", "D/2 - e", in_mm(survey.smallest.radius)},
+                    {"smallest_radius_clock_deg", "mod(phi_0 + 180, 360)", in_degrees(survey.smallest.clock)},
+                    {"worn_volume_mm3", "pi*(D/2)^2*L", in_mm3(survey.worn_volume)}}));
+    const std::vector<WornStation> stations = stations_of(bore.worn);
+    std::vector<Working> work =
+        extreme_working("largest_radius", stations[survey.largest_station], survey.largest);
+    append(work, extreme_working("smallest_radius", stations[survey.smallest_station], survey.smallest));
+    work.push_back(volume_of_stations(stations, bore, survey.worn_volume));
+    return under("survey", std::move(work));
 }
 
 std::vector<Working> build_working(const WornBore& bore, const Survey& survey, const Build& build) {
-    const Input r_s{"r_s", in_mm(build.skim_radius)};
-    const Input r_f{"r_f", in_mm(build.finish_radius)};
-    const Input r_t{"r_t", in_mm(build.weld_to_radius)};
-    std::vector<Working> work = skim_working(bore, survey, build);
-    if (build.wall)
-        work.push_back(worked("wall_mm", "D_boss/2 - r_s", {{"D_boss", in_mm(*bore.boss_diameter)}, r_s},
-                              in_mm(*build.wall)));
-    work.push_back(worked("weld_to_diameter_mm", "2*(r_f - s)", {r_f, {"s", in_mm(bore.stock)}},
-                          in_mm(2.0 * build.weld_to_radius)));
-    work.push_back(worked("build_mm", "r_s - r_t", {r_s, r_t}, in_mm(build.build)));
-    work.push_back(worked(
-        "ring_volume_mm3", "pi*(r_m^2 - r_t^2)*(L + 2*o)",
-        {{"r_m", in_mm(build.mean_radius)}, r_t, {"L", in_mm(bore.length)}, {"o", in_mm(bore.overhang)}},
-        in_mm3(build.ring_volume)));
-    if (build.skimmed) {
-        work.push_back(worked("finished_weld_mm", "r_s - r_f", {r_s, r_f}, in_mm(build.finished_weld)));
-    } else {
-        work.push_back(worked("finished_weld_mm", "r_min - r_f",
-                              {{"r_min", in_mm(survey.smallest.radius)}, r_f}, in_mm(build.finished_weld)));
-        work.push_back(worked("finished_weld_clock_deg", "mod(theta, 360)",
-                              {{"theta", in_degrees(build.finished_weld_clock)}},
-                              in_degrees(build.finished_weld_clock)));
-    }
-    return under("build", std::move(work));
+    const bool skims = bore.skim.has_value();
+    return under(
+        "build",
+        worked({{"r_max", in_mm(survey.largest.radius)},
+                {"r_min", in_mm(survey.smallest.radius)},
+                {"V_worn", in_mm3(survey.worn_volume)},
+                {"L", in_mm(bore.length)},
+                {"o", in_mm(bore.overhang)},
+                {"a", in_mm(bore.skim.value_or(Length()))},
+                {"s", in_mm(bore.stock)},
+                {"D_boss", in_mm(bore.boss_diameter.value_or(Length()))},
+                {"r_s", in_mm(build.skim_radius)},
+                {"r_f", in_mm(build.finish_radius)},
+                {"r_t", in_mm(build.weld_to_radius)},
+                {"r_m", in_mm(build.mean_radius)},
+                {"theta", in_degrees(build.finished_weld_clock)}},
+               {{"skim_diameter_mm", skims ? "2*(r_max + a)" : "2*r_max", in_mm(2.0 * build.skim_radius)},
+                {"skim_volume_mm3", skims ? "pi*r_s^2*L - V_worn" : "0*V_worn", in_mm3(build.skim_volume)},
+                {"mean_radius_mm", skims ? "" : "sqrt(V_worn/(pi*L))", in_mm(build.mean_radius)},
+                {"wall_mm", build.wall ? "D_boss/2 - r_s" : "", in_mm(build.wall.value_or(Length()))},
+                {"weld_to_diameter_mm", "2*(r_f - s)", in_mm(2.0 * build.weld_to_radius)},
+                {"build_mm", "r_s - r_t", in_mm(build.build)},
+                {"ring_volume_mm3", "pi*(r_m^2 - r_t^2)*(L + 2*o)", in_mm3(build.ring_volume)},
+                {"finished_weld_mm", skims ? "r_s - r_f" : "r_min - r_f", in_mm(build.finished_weld)},
+                {"finished_weld_clock_deg", skims ? "" : "mod(theta, 360)",
+                 in_degrees(build.finished_weld_clock)}}));
 }
 
 } // namespace ringfill

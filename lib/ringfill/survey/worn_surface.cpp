@@ -5,6 +5,7 @@
 
 #include <range/v3/numeric/accumulate.hpp>
 #include <range/v3/view/transform.hpp>
+#include <range/v3/view/zip.hpp>
 
 namespace ringfill {
 namespace {
@@ -16,50 +17,19 @@ Angle clock_of(std::size_t i, std::size_t count) {
 }
 
 /// Mean over the clock readings of the frustums between two stations, without π [m³].
-Volume between(const Station& a, const Station& b) {
+Volume between(const WornStation& near, const WornStation& far) {
     Area sum;
-    for (std::size_t i = 0; i < a.radii.size(); ++i)
-        sum += a.radii[i] * a.radii[i] + a.radii[i] * b.radii[i] + b.radii[i] * b.radii[i];
-    return (b.depth - a.depth) * sum / (3.0 * static_cast<double>(a.radii.size()));
+    for (const auto& [a, b] : ranges::views::zip(near.readings, far.readings))
+        sum += a * a + a * b + b * b;
+    return (far.depth - near.depth) * sum / (3.0 * static_cast<double>(near.readings.size()));
 }
 
-Survey survey_stations(const std::vector<Station>& stations, Length length) {
-    const Extremes first = extremes(stations.front().radii);
-    Survey result;
-    result.largest = first.largest;
-    result.smallest = first.smallest;
-    result.worn_volume = worn_volume(stations, length);
-    result.readings = stations.front().radii.size();
-    for (std::size_t i = 1; i < stations.size(); ++i) {
-        const Extremes here = extremes(stations[i].radii);
-        if (here.largest.radius > result.largest.radius) {
-            result.largest = here.largest;
-            result.largest_station = i;
-        }
-        if (here.smallest.radius < result.smallest.radius) {
-            result.smallest = here.smallest;
-            result.smallest_station = i;
-        }
-    }
-    return result;
-}
-
-Survey survey_form(const WornDiameter& worn, Length length) {
+Survey survey_round(const WornDiameter& worn, Length length) {
     const Length r = worn.diameter / 2.0;
     Survey result;
     result.largest = {r + worn.offset, in_si<Angle>(std::fmod(worn.offset_clock.value(), turn))};
     result.smallest = {r - worn.offset, in_si<Angle>(std::fmod(worn.offset_clock.value() + turn / 2, turn))};
     result.worn_volume = std::numbers::pi * r * r * length;
-    return result;
-}
-
-Survey survey_form(const WornRadii& worn, Length length) {
-    return survey_stations(stations_of(worn), length);
-}
-
-Survey survey_form(const WornDiameters& worn, Length length) {
-    Survey result = survey_stations(stations_of(worn), length);
-    result.two_point = true;
     return result;
 }
 
@@ -134,32 +104,26 @@ Extremes extremes(const std::vector<Length>& radii) {
     return found;
 }
 
-std::vector<Station> stations_of(const WornRadii& worn) {
-    std::vector<Station> stations;
-    for (const WornStation& read : worn.stations)
-        stations.push_back({read.depth, read.readings});
-    return stations;
-}
-
-std::vector<Station> stations_of(const WornDiameters& worn) {
-    std::vector<Station> stations;
-    for (const WornStation& read : worn.stations) {
-        const std::size_t half_turn = read.readings.size();
-        Station station{read.depth, {}};
-        for (std::size_t i = 0; i < 2 * half_turn; ++i) {
-            const Angle clock =
-                in_si<Angle>(std::numbers::pi * static_cast<double>(i) / static_cast<double>(half_turn));
-            const Length r = read.readings[i % half_turn] / 2.0;
-            station.radii.push_back(eccentric_radius(r, worn.offset, clock - worn.offset_clock));
-        }
-        stations.push_back(std::move(station));
+std::vector<WornStation> stations_of(const Worn& worn) {
+    if (const auto* radii = std::get_if<WornRadii>(&worn))
+        return radii->stations;
+    const auto* diameters = std::get_if<WornDiameters>(&worn);
+    if (!diameters)
+        return {};
+    std::vector<WornStation> stations;
+    for (const auto& [depth, read] : diameters->stations) {
+        WornStation& station = stations.emplace_back(WornStation{depth, {}});
+        for (std::size_t i = 0; i < 2 * read.size(); ++i)
+            station.readings.push_back(
+                eccentric_radius(read[i % read.size()] / 2.0, diameters->offset,
+                                 clock_of(i, 2 * read.size()) - diameters->offset_clock));
     }
     return stations;
 }
 
-Volume worn_volume(const std::vector<Station>& stations, Length length) {
-    Volume volume = section(stations.front().radii) * stations.front().depth +
-                    section(stations.back().radii) * (length - stations.back().depth);
+Volume worn_volume(const std::vector<WornStation>& stations, Length length) {
+    Volume volume = section(stations.front().readings) * stations.front().depth +
+                    section(stations.back().readings) * (length - stations.back().depth);
     for (std::size_t i = 1; i < stations.size(); ++i)
         volume += std::numbers::pi * between(stations[i - 1], stations[i]);
     return volume;
@@ -170,7 +134,25 @@ bool is_same_all_round(const Survey& survey) {
 }
 
 Survey survey(const Worn& worn, Length length) {
-    return std::visit([length](const auto& form) { return survey_form(form, length); }, worn);
+    if (const auto* round = std::get_if<WornDiameter>(&worn))
+        return survey_round(*round, length);
+    const std::vector<WornStation> stations = stations_of(worn);
+    Survey result;
+    result.worn_volume = worn_volume(stations, length);
+    result.readings = stations.front().readings.size();
+    result.two_point = std::holds_alternative<WornDiameters>(worn);
+    for (std::size_t i = 0; i < stations.size(); ++i) {
+        const auto [largest, smallest] = extremes(stations[i].readings);
+        if (i == 0 || largest.radius > result.largest.radius) {
+            result.largest = largest;
+            result.largest_station = i;
+        }
+        if (i == 0 || smallest.radius < result.smallest.radius) {
+            result.smallest = smallest;
+            result.smallest_station = i;
+        }
+    }
+    return result;
 }
 
 } // namespace ringfill

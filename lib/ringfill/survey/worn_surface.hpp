@@ -57,18 +57,10 @@ struct Extremes {
 /// Both from one search. At least one radius.
 Extremes extremes(const std::vector<Length>& radii);
 
-/// The outline at one depth: radii from the target axis at equal clock steps from 12 o'clock.
-struct Station {
-    Length depth;
-    std::vector<Length> radii;
-};
-
-/// Stations of radii, as read.
-std::vector<Station> stations_of(const WornRadii& worn);
-
-/// Stations of two-point diameters: half of each reading at its clock position and at the one opposite, then
-/// moved by the offset, which is exact for a round outline.
-std::vector<Station> stations_of(const WornDiameters& worn);
+/// The stations of a worn surface, their readings as radii from the target axis at equal clock steps from 12
+/// o'clock; none where one diameter stands for the bore. Of a two-point diameter half stands at its clock
+/// position and half at the one opposite, then moved by the offset, which is exact for a round outline.
+std::vector<WornStation> stations_of(const Worn& worn);
 
 /// What the survey of a worn bore says (section 1 of the computation).
 struct Survey {
@@ -88,7 +80,7 @@ bool is_same_all_round(const Survey& survey);
 /// Volume inside the worn surface over the length L [m³]. Between two stations the radius is linear in depth
 /// at each clock reading, Δz (r_a² + r_a r_b + r_b²)/3; before the first and after the last it is constant.
 /// One station holds for the whole length.
-Volume worn_volume(const std::vector<Station>& stations, Length length);
+Volume worn_volume(const std::vector<WornStation>& stations, Length length);
 
 /// Surveys a worn surface over a bore of that length.
 Survey survey(const Worn& worn, Length length);

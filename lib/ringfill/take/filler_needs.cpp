@@ -6,7 +6,7 @@
 
 #include <ringfill/take/needs.hpp>
 #include <ringfill/take/offers.hpp>
-#include <ringfill/weld/metal.hpp>
+#include <ringfill/weld/bore_weld.hpp>
 
 namespace ringfill {
 namespace {

@@ -40,4 +40,14 @@ Bead bead(const Deposition& laid, Speed travel, double bead_ratio, double pitch_
 /// The same bead scaled by κ, over 0.
 Bead scaled(const Bead& bead, double scale);
 
+/// What is laid along some way, with its metal and time.
+struct Pass {
+    Length path;
+    Mass laid;
+    Time arc;
+};
+
+/// A bead laid along a way: m = ρ A × path, t_arc = path/v.
+Pass pass_along(Length path, const Bead& bead, const Deposition& laid);
+
 } // namespace ringfill

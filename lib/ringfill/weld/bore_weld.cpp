@@ -1,9 +1,9 @@
 #include <ringfill/weld/bore_weld.hpp>
 
+#include <numbers>
+
 #include <fmt/format.h>
 
-#include <ringfill/weld/layers.hpp>
-#include <ringfill/weld/metal.hpp>
 #include <ringfill/weld/piece.hpp>
 
 namespace ringfill {
@@ -65,7 +65,8 @@ BoreWeld weld_bore(const WornBore& bore, const Settings& settings) {
     for (const Groove& groove : bore.grooves)
         weld.grooves.push_back(
             fill_groove(groove, weld.build.mean_radius, settings.unscaled, settings.deposition));
-    if (metal(bore, weld, 0).pieces > most_pieces)
+    weld.metal = metal(bore, weld);
+    if (weld.metal.pieces > most_pieces)
         throw Faulty(
             Origin::job,
             fault_at_path(
@@ -75,6 +76,46 @@ BoreWeld weld_bore(const WornBore& bore, const Settings& settings) {
                             bore.name),
                 "take thicker ones, and check the bore's size and wear"));
     return weld;
+}
+
+Metal metal(const WornBore& bore, const BoreWeld& weld) {
+    const Deposition& deposition = weld.deposition;
+    const Length r_m = weld.build.mean_radius;
+    const Length r_f = weld.build.finish_radius;
+    Metal sum;
+    const auto add = [&](const Pass& pass, int starts) {
+        sum.laid += pass.laid;
+        sum.arc += pass.arc;
+        sum.starts += starts;
+    };
+    for (const Layer& layer : weld.layers)
+        add(layer, 1);
+    sum.kept = deposition.density * std::numbers::pi * (r_m * r_m - r_f * r_f) * bore.length;
+    sum.kept_share = (sum.kept / sum.laid).value();
+    for (const FacePad& face : weld.faces)
+        add(face, face.layers);
+    for (const GrooveFill& groove : weld.grooves)
+        add(groove, groove.is_filled() ? 1 : 0);
+    if (deposition.piece) {
+        sum.pieces = pieces_for(sum.laid, *deposition.piece);
+        if (deposition.piece->form == FillerForm::stick)
+            sum.starts = sum.pieces;
+    }
+    add_breaks(sum, 0, deposition);
+    return sum;
+}
+
+void add_breaks(Metal& metal, int breaks, const Deposition& deposition) {
+    metal.breaks += breaks;
+    metal.starts += breaks;
+    metal.wire = wire_for(metal.laid, metal.starts, deposition);
+}
+
+Mass wire_for(Mass laid, int starts, const Deposition& deposition) {
+    if (deposition.piece)
+        return static_cast<double>(pieces_for(laid, *deposition.piece)) * deposition.piece->mass;
+    return laid / deposition.efficiency +
+           static_cast<double>(starts) * in_si<Length>(trim_a_start) * deposition.linear_mass;
 }
 
 } // namespace ringfill

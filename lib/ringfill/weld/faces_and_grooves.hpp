@@ -10,14 +10,11 @@
 namespace ringfill {
 
 /// A worn boss face as it is built up: concentric rings, all layers alike (section 7).
-struct FacePad {
+struct FacePad : Pass {
     int layers = 0;
-    int rings = 0;      ///< a layer
-    Bead bead;          ///< as laid
-    Length extra_build; ///< built over what was asked, because the travel could not be faster
-    Length path;        ///< of all layers
-    Mass laid;
-    Time arc;
+    int rings = 0;       ///< a layer
+    Bead bead;           ///< as laid
+    Length extra_build;  ///< built over what was asked, because the travel could not be faster
     Length first_radius; ///< of the innermost ring
     Length last_radius;  ///< of the outermost ring
 
@@ -33,13 +30,12 @@ std::optional<FacePad> lay_face(const Face& face, Length stock, Length overhang,
                                 Speed travel_limit, const Deposition& deposition);
 
 /// A ring groove as it is filled, before the bore itself and with the bead unscaled (section 7).
-struct GrooveFill {
+struct GrooveFill : Pass {
     Volume volume; ///< 0: the skim takes the groove away, nothing to fill
-    Length path;
-    Mass laid;
-    Time arc;
     Speed travel;
     Turning torch; ///< on the floor of the groove
+
+    bool is_filled() const { return volume > Volume(); }
 };
 
 /// Fills a groove down to the skimmed bore: V = π (r_g² − r_s²) × width.

@@ -7,9 +7,6 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/fault/place.hpp>
-#include <ringfill/weld/weld_working.hpp>
-
 namespace ringfill {
 namespace {
 
@@ -42,24 +39,6 @@ double even_scale(Length start, Length target, Length layer_height, int layers) 
     const auto [low, high] = boost::math::tools::toms748_solve(
         miss, 0.0, 1.0, boost::math::tools::eps_tolerance<double>(50), steps);
     return (low + high) / 2;
-}
-
-Working radius_before(const WeldFigures& weld, const std::vector<Layer>& layers, std::size_t i) {
-    const Amount value = in_mm(layers[i].radius_before);
-    if (i == 0)
-        return worked("radius_before_mm", "D_m/2", {{"D_m", in_mm(2.0 * weld.build.mean_radius)}}, value);
-    return worked("radius_before_mm", "sqrt(r^2 - 2*h*r)",
-                  {{"r", in_mm(layers[i - 1].radius_before)}, {"h", in_mm(weld.bead.layer_height())}}, value);
-}
-
-Working path(const WeldFigures& weld, const Layer& layer) {
-    const Input rings{"N", layer.rings};
-    const Input r{"r", in_mm(layer.radius_before)};
-    if (weld.torch_path == TorchPath::helix)
-        return worked("path_mm", "N*sqrt((2*pi*r)^2 + p^2) + 2*pi*r",
-                      {rings, r, {"p", in_mm(weld.bead.pitch)}}, in_mm(layer.path));
-    return worked("path_mm", "N*2*pi*r*(1 + omega/360)", {rings, r, {"omega", {closing_overlap_deg, "deg"}}},
-                  in_mm(layer.path), "practice");
 }
 
 } // namespace
@@ -114,17 +93,10 @@ std::vector<Layer> lay(const WornBore& bore, const Build& build, const Bead& as_
     if (static_cast<int>(radii.size()) <= layering.layers)
         throw Faulty(Origin::job, ring_closes(bore, as_laid));
     std::vector<Layer> layers;
-    for (std::size_t j = 0; j + 1 < radii.size(); ++j) {
-        Layer layer;
-        layer.radius_before = radii[j];
-        layer.radius_after = radii[j + 1];
-        layer.rings = rings_a_layer(build.welded_length, as_laid.pitch);
-        layer.path = layer_path(path, layer.rings, radii[j], as_laid.pitch);
-        layer.laid = deposition.density * as_laid.section * layer.path;
-        layer.arc = layer.path / as_laid.travel;
-        layer.torch = torch_speed(as_laid.travel, radii[j]);
-        layers.push_back(layer);
-    }
+    const int rings = rings_a_layer(build.welded_length, as_laid.pitch);
+    for (std::size_t j = 0; j + 1 < radii.size(); ++j)
+        layers.push_back({pass_along(layer_path(path, rings, radii[j], as_laid.pitch), as_laid, deposition),
+                          radii[j], radii[j + 1], rings, torch_speed(as_laid.travel, radii[j])});
     return layers;
 }
 
@@ -144,36 +116,6 @@ std::vector<Fault> torch_faults(const WornBore& bore, const Torch& torch, const 
                                       show(build.welded_length, units)),
                           "take a longer torch head, or weld the bore from both ends as two bores"));
     return faults;
-}
-
-std::vector<Working> pass_working(const WeldFigures& weld, const Bead& bead, Length path, Mass laid,
-                                  Time arc) {
-    const Input way{"l", in_mm(path)};
-    return {worked("laid_kg", "rho*A*l*1e-9",
-                   {{"rho", in_kg_m3(weld.deposition.density)}, {"A", in_mm2(bead.section)}, way},
-                   in_kg(laid)),
-            worked("arc_s", "60*l/v", {way, {"v", in_mm_min(bead.travel)}}, in_seconds(arc))};
-}
-
-std::vector<Working> layers_working(const WeldFigures& weld, const std::vector<Layer>& layers) {
-    std::vector<Working> work;
-    for (std::size_t i = 0; i < layers.size(); ++i) {
-        const Layer& layer = layers[i];
-        const Input r{"r", in_mm(layer.radius_before)};
-        std::vector<Working> one = {
-            radius_before(weld, layers, i),
-            worked("radius_after_mm", "sqrt(r^2 - 2*h*r)", {r, {"h", in_mm(weld.bead.layer_height())}},
-                   in_mm(layer.radius_after)),
-            worked("rings", "ceil(L_w/p - 1e-9)",
-                   {{"L_w", in_mm(weld.build.welded_length)}, {"p", in_mm(weld.bead.pitch)}}, layer.rings),
-            path(weld, layer),
-            worked("torch_rpm", "v/(2*pi*r)", {{"v", in_mm_min(weld.bead.travel)}, r},
-                   in_rev_min(layer.torch)),
-        };
-        append(one, pass_working(weld, weld.bead, layer.path, layer.laid, layer.arc));
-        append(work, under(element_path("layers", i), std::move(one)));
-    }
-    return work;
 }
 
 } // namespace ringfill

@@ -38,13 +38,10 @@ std::vector<Length> layer_radii(Length start, Length layer_height, int layers);
 std::optional<Layering> lay_layers(Length start, Length target, const Bead& unscaled, Speed travel_limit);
 
 /// One layer as it is laid.
-struct Layer {
+struct Layer : Pass {
     Length radius_before;
     Length radius_after;
     int rings = 0;
-    Length path;
-    Mass laid;
-    Time arc;
     Turning torch;
 };
 

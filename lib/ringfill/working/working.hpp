@@ -104,6 +104,17 @@ struct Working {
 Working worked(std::string figure, std::string formula, std::vector<Input> inputs, Amount value,
                std::string source = "own");
 
+/// One of several figures that are worked out from the same inputs.
+struct WorkedFigure {
+    std::string figure;
+    std::string formula; ///< empty: it is not told
+    Amount value;
+    std::string source = "own";
+};
+
+/// The workings of such figures: each takes the inputs that its formula names, in the order it names them.
+std::vector<Working> worked(const std::vector<Input>& inputs, std::vector<WorkedFigure> figures);
+
 /// A figure that is taken as it is: the formula is 1 times the input.
 Working taken(std::string figure, Input input, std::string source = "own");
 

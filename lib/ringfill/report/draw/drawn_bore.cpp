@@ -19,10 +19,6 @@ constexpr std::size_t least_steps = 360;
 /// Closer to the axis than this a centre counts as on it: no gauge tells it [m].
 constexpr double on_axis = 1e-6;
 
-std::vector<Station> stations_of(const WornDiameter&) {
-    return {};
-}
-
 /// The edges of a hole, thinner where they lie close [width in mm of paper]. Broken: nobody says where it
 /// goes.
 Pen hole_pen(bool goes_through, double width) {
@@ -37,10 +33,10 @@ WornOutline::WornOutline(const WornBore& bore, const Survey& survey)
     : largest_station_(survey.largest_station) {
     if (const auto* round = std::get_if<WornDiameter>(&bore.worn))
         round_ = *round;
-    for (const Station& station : std::visit([](const auto& form) { return stations_of(form); }, bore.worn)) {
+    for (const WornStation& station : stations_of(bore.worn)) {
         depths_.push_back(station.depth);
-        stations_.emplace_back(station.radii);
-        readings_ = station.radii.size();
+        stations_.emplace_back(station.readings);
+        readings_ = station.readings.size();
     }
 }
 
