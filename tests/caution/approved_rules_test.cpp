@@ -1,7 +1,5 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/caution/filler_rules.hpp>
-
 #include "caution/told.hpp"
 
 using namespace ringfill;
@@ -9,21 +7,23 @@ using namespace ringfill::testing;
 
 namespace {
 
-Procedure with(const Approved& approved) {
+std::vector<Caution> cautions(const std::optional<Approved>& approved,
+                              UnitSystem units = UnitSystem::metric) {
     Procedure procedure;
-    procedure.name = "main";
     procedure.approved = approved;
-    return procedure;
+    CautionList found{units, Matter::cracking, {{Concern::procedure, "main"}}};
+    approved_rules(found, procedure);
+    return found.found;
 }
 
 std::string text_of(const Approved& approved, UnitSystem units = UnitSystem::metric) {
-    return approved_cautions(with(approved), units).at(0).text;
+    return cautions(approved, units).at(0).text;
 }
 
 } // namespace
 
 TEST_CASE("a job without an approved procedure has no word of one") {
-    CHECK(approved_cautions(Procedure{}, UnitSystem::metric).empty());
+    CHECK(cautions(std::nullopt).empty());
 }
 
 TEST_CASE("an approved procedure is told whole, exact") {
@@ -33,7 +33,7 @@ TEST_CASE("an approved procedure is told whole, exact") {
     approved.interpass_max = celsius(299);
     approved.heat_input = {in_si<EnergyPerLength>(0.4e6), in_si<EnergyPerLength>(0.9e6)};
     approved.post_heat = Approved::PostHeat{celsius(250), in_si<Time>(7200)};
-    CHECK(told(approved_cautions(with(approved), UnitSystem::metric).at(0)) ==
+    CHECK(told(cautions(approved).at(0)) ==
           "main | before | yes | The approved procedure P-12 rev 2 rules: preheat at least 177 °C, interpass "
           "at most "
           "299 °C, heat input 0.4 kJ/mm to 0.9 kJ/mm, after welding 250 °C for 2 h 00 min. | the job gives "

@@ -1,7 +1,5 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/caution/heat_rules.hpp>
-
 #include "caution/told.hpp"
 #include "heat/heat_balance_sample.hpp"
 
@@ -13,7 +11,8 @@ namespace {
 Lines told_of(const BalanceJob& job, UnitSystem units = UnitSystem::metric) {
     const Job read = job_from(job.text());
     const Plan plan = ringfill::plan(read, shop());
-    return told(balance_cautions(read.bores.front(), plan.bores.front().heat_balance.value(), units));
+    REQUIRE(plan.bores.front().heat_balance);
+    return told_by(balance_rules, read.bores.front(), plan.bores.front(), units);
 }
 
 } // namespace

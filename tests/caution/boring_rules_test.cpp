@@ -1,6 +1,5 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/caution/bore_rules.hpp>
 #include <ringfill/units/metric.hpp>
 
 #include "caution/told.hpp"
@@ -27,8 +26,15 @@ struct Sample {
         boring.valley_radius = millimetres(44);
         boring.expansion = {12e-6, "practice"};
     }
+    BorePlan plan() const {
+        BorePlan planned;
+        planned.name = bore.name;
+        planned.build = build;
+        planned.boring = boring;
+        return planned;
+    }
     Lines told_of(UnitSystem units = UnitSystem::metric) const {
-        return told(boring_cautions(bore, build, boring, units));
+        return told_by(boring_rules, bore, plan(), units);
     }
 };
 
@@ -80,12 +86,16 @@ TEST_CASE("finishing while hot is a caution of the job with the bore that grows 
     Sample one;
     Sample other;
     other.boring.expansion.value = 16e-6;
-    const std::vector<HotBore> bores = {{"lug", &one.boring}, {"link", &other.boring}};
-    const auto cautions = hot_finish_cautions(bores, shop().cutting, UnitSystem::metric);
-    REQUIRE(cautions.size() == 1);
+    one.bore.name = "lug";
+    other.bore.name = "link";
+    CautionList cautions;
+    hot_finish_rules(cautions, {one.plan(), other.plan()}, shop().cutting);
+    REQUIRE(cautions.found.size() == 1);
     CHECK(
-        told(cautions[0]) ==
+        told(cautions.found[0]) ==
         "the job | after | yes | Rough under 60 °C; finish and measure under 30 °C, or add the growth to the "
         "gauge reading. | link is 0.014 mm large for each 10 K over 20 °C | practice");
-    CHECK(hot_finish_cautions({}, shop().cutting, UnitSystem::metric).empty());
+    CautionList none;
+    hot_finish_rules(none, {}, shop().cutting);
+    CHECK(none.found.empty());
 }

@@ -1,6 +1,5 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/caution/heat_rules.hpp>
 #include <ringfill/units/metric.hpp>
 
 #include "caution/told.hpp"
@@ -10,11 +9,18 @@ using namespace ringfill::testing;
 
 namespace {
 
+Lines told_of(const Site& site, UnitSystem units = UnitSystem::metric,
+              const std::vector<std::string>& in_doubt = {}, bool all_in_doubt = false) {
+    CautionList cautions{units, Matter::cracking};
+    cold_rules(cautions, site, in_doubt, all_in_doubt);
+    return told(cautions.found);
+}
+
 Lines at(double degrees, bool wet = false) {
     Site site;
     site.ambient = celsius(degrees);
     site.wet = wet;
-    return told(cold_cautions(site, UnitSystem::metric));
+    return told_of(site);
 }
 
 const std::string warm =
@@ -26,7 +32,7 @@ const std::string dry = "the job | before | yes | Warm the metal until it is dry
 } // namespace
 
 TEST_CASE("cold and wet ask for warmth before the first arc") {
-    CHECK(cold_cautions(Site{}, UnitSystem::metric).empty());
+    CHECK(told_of(Site{}).empty());
     CHECK(at(5).empty());
     CHECK(at(4.9) == Lines{dry + "5 °C at the site | practice"});
     CHECK(at(0) == Lines{dry + "0 °C at the site | practice"});
@@ -46,7 +52,7 @@ TEST_CASE("in deep frost and wet all three are told, none hides another") {
 TEST_CASE("in inches the cold is told in degrees Fahrenheit") {
     Site site;
     site.ambient = fahrenheit(-5);
-    const Lines lines = told(cold_cautions(site, UnitSystem::inch));
+    const Lines lines = told_of(site, UnitSystem::inch);
     REQUIRE(lines.size() == 3);
     CHECK(lines[0] ==
           "the job | before | yes | Do not weld in this cold: put up a shelter and heat it first, "
@@ -59,7 +65,7 @@ TEST_CASE("in inches the cold is told in degrees Fahrenheit") {
 TEST_CASE("metal in doubt is neither warmed nor dried with a flame") {
     Site site;
     site.ambient = celsius(-1);
-    CHECK(told(cold_cautions(site, UnitSystem::metric, {"pin"}, false)) ==
+    CHECK(told_of(site, UnitSystem::metric, {"pin"}, false) ==
           Lines{"the job | before | yes | Warm every boss to 20 °C at least before the first arc and hold it "
                 "there, "
                 "even where no preheat is asked for. Not pin: its metal is identified first. | the job says "
@@ -69,5 +75,5 @@ TEST_CASE("metal in doubt is neither warmed nor dried with a flame") {
                 "cracks and "
                 "makes pores. Not pin: its metal is identified first. | the job says -1 °C at the site | "
                 "practice"});
-    CHECK(cold_cautions(site, UnitSystem::metric, {"pin"}, true).empty());
+    CHECK(told_of(site, UnitSystem::metric, {"pin"}, true).empty());
 }

@@ -1,7 +1,5 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/caution/bore_rules.hpp>
-
 #include "caution/told.hpp"
 
 using namespace ringfill;
@@ -15,9 +13,9 @@ Lines cautions(double inner, double outer, double extra_build) {
     bore.finish_diameter = millimetres(90);
     bore.boss_diameter = millimetres(180);
     bore.faces = {{millimetres(inner), millimetres(outer), millimetres(2)}};
-    FacePad pad;
-    pad.extra_build = millimetres(extra_build);
-    return told(face_cautions(bore, {pad}, UnitSystem::metric));
+    BorePlan plan;
+    plan.faces.emplace_back().extra_build = millimetres(extra_build);
+    return told_by(face_rules, bore, plan);
 }
 
 } // namespace

@@ -1,7 +1,5 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/caution/filler_rules.hpp>
-
 #include "caution/told.hpp"
 
 using namespace ringfill;
@@ -15,7 +13,7 @@ Lines cautions(const std::string& base, const std::string& filler) {
     bore.base = base;
     Procedure procedure;
     procedure.filler = filler;
-    return told(family_cautions(bore, procedure));
+    return told_by(family_rules, bore, {}, UnitSystem::metric, procedure);
 }
 
 } // namespace

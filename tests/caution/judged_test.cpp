@@ -88,10 +88,10 @@ TEST_CASE("metal that is not known is open unless the other one has enough") {
     const Trigger trigger{Circumstance::chromium, Sourced<double>{1, "own"}, {}};
     WorkFacts facts;
     facts.bores = {{"pin", {}, {}, false, {}, {}}};
-    facts.bores[0].metal.chromium = {30, false};
+    facts.bores[0].metal[Circumstance::chromium] = {30, false};
     CHECK(judged(trigger, facts).answer == Answer::yes);
-    facts.bores[0].metal.chromium = {0.2, false};
+    facts.bores[0].metal[Circumstance::chromium] = {0.2, false};
     CHECK(judged(trigger, facts).answer == Answer::unknown);
-    facts.bores[0].metal.chromium = {0.2, true};
+    facts.bores[0].metal[Circumstance::chromium] = {0.2, true};
     CHECK(judged(trigger, facts).answer == Answer::no);
 }

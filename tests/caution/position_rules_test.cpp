@@ -1,7 +1,5 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/caution/bore_rules.hpp>
-
 #include "caution/told.hpp"
 
 using namespace ringfill;
@@ -16,9 +14,9 @@ Lines cautions(const std::string& axis, const std::string& transfer, double sect
     bore.axis = axis;
     Procedure procedure;
     procedure.transfer = transfer;
-    Bead bead;
-    bead.section = in_si<Area>(section_mm2 * 1e-6);
-    return told(position_cautions(bore, procedure, bead, units));
+    BorePlan plan;
+    plan.bead.section = in_si<Area>(section_mm2 * 1e-6);
+    return told_by(position_rules, bore, plan, units, procedure);
 }
 
 const std::string spray =

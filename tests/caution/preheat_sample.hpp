@@ -2,7 +2,6 @@
 
 #include <string>
 
-#include <ringfill/caution/heat_rules.hpp>
 #include <ringfill/units/metric.hpp>
 
 #include "caution/told.hpp"
@@ -45,9 +44,15 @@ struct PreheatSample {
         heat.preheat.methods.push_back(made);
     }
 
-    Lines stops() const { return told(heat_stops(bore, heat, UnitSystem::metric)); }
-    Lines cautions() const {
-        return told(preheat_cautions(bore, procedure, heat, build, UnitSystem::metric));
+    Lines stops() const { return said_by(heat_stops); }
+    Lines cautions() const { return said_by(preheat_rules); }
+
+  private:
+    Lines said_by(void (*rule)(CautionList&, const RuledBore&)) const {
+        BorePlan plan;
+        plan.heat = heat;
+        plan.build = build;
+        return told_by(rule, bore, plan, UnitSystem::metric, procedure);
     }
 };
 

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include <ringfill/caution/bore_rules.hpp>
 #include <ringfill/units/factor.hpp>
 
 #include "caution/told.hpp"
@@ -40,7 +39,10 @@ Build sound_build() {
 
 Lines cautions(const Survey& survey, const Build& build, const WornBore& bore = arm_root(),
                UnitSystem units = UnitSystem::metric) {
-    return told(survey_cautions(bore, survey, build, units));
+    BorePlan plan;
+    plan.survey = survey;
+    plan.build = build;
+    return told_by(survey_rules, bore, plan, units);
 }
 
 } // namespace
@@ -176,9 +178,10 @@ TEST_CASE("readings far from round or far over the finish size are doubted") {
         bore.stock = millimetres(2);
         bore.worn = WornDiameter{millimetres(worn_mm), millimetres(offset_mm), Angle()};
         const Survey found = survey(bore.worn, bore.length);
-        const auto cautions = survey_cautions(bore, found, prepare(bore, found), UnitSystem::metric);
-        return static_cast<int>(std::count_if(cautions.begin(), cautions.end(), [](const Caution& caution) {
-            return caution.text == "Check the readings and their units: a figure may be mistyped.";
+        const Lines lines = cautions(found, prepare(bore, found), bore);
+        return static_cast<int>(std::count_if(lines.begin(), lines.end(), [](const std::string& line) {
+            return line.find(" | Check the readings and their units: a figure may be mistyped. | ") !=
+                   std::string::npos;
         }));
     };
     CHECK(doubts(99.9, 0) == 0);  // 9.95 mm over the radius of 40 mm, under a quarter

@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include <ringfill/caution/caution.hpp>
+#include <ringfill/caution/rules.hpp>
 
 namespace ringfill::testing {
 
@@ -14,13 +14,23 @@ inline std::string told(const Caution& caution) {
            caution.source;
 }
 
-inline std::vector<std::string> told(const std::vector<Caution>& cautions) {
-    std::vector<std::string> lines;
+using Lines = std::vector<std::string>;
+
+inline Lines told(const std::vector<Caution>& cautions) {
+    Lines lines;
     for (const Caution& caution : cautions)
         lines.push_back(told(caution));
     return lines;
 }
 
-using Lines = std::vector<std::string>;
+/// What a rule says of a bore and its plan.
+inline Lines told_by(void (*rule)(CautionList&, const RuledBore&), const WornBore& bore, const BorePlan& plan,
+                     UnitSystem units = UnitSystem::metric, const Procedure& procedure = {}) {
+    Settings settings;
+    settings.procedure = &procedure;
+    CautionList cautions{units, Matter::quality, {{Concern::bore, bore.name}}};
+    rule(cautions, {bore, settings, plan, units});
+    return told(cautions.found);
+}
 
 } // namespace ringfill::testing

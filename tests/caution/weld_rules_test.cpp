@@ -1,6 +1,5 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/caution/bore_rules.hpp>
 #include <ringfill/units/factor.hpp>
 
 #include "caution/told.hpp"
@@ -53,8 +52,12 @@ Deposition eight_metres() {
 }
 
 Lines cautions(double stock_mm, double valley_mm, double end_mm, UnitSystem units = UnitSystem::metric) {
-    return told(weld_cautions(arm_root(stock_mm), to_43(), laid_with(valley_mm), ending_at(end_mm),
-                              eight_metres(), units));
+    BorePlan plan;
+    plan.build = to_43();
+    plan.bead = laid_with(valley_mm);
+    plan.layering = ending_at(end_mm);
+    plan.deposition = eight_metres();
+    return told_by(weld_rules, arm_root(stock_mm), plan, units);
 }
 
 } // namespace
@@ -119,7 +122,7 @@ TEST_CASE("the lower feed does make the layers even") {
     const auto layering = lay_layers(start, target, whole, fast);
     REQUIRE(layering);
     REQUIRE(layering->end_radius < target - mm(1)); // the travel is at its limit
-    deposition.wire_feed = even_wire_feed(deposition, *layering, scaled(whole, layering->scale));
+    deposition.wire_feed *= even_share(*layering, scaled(whole, layering->scale));
     deposition.rate = deposition.linear_mass * deposition.wire_feed * deposition.efficiency;
     const Bead lower = bead(deposition, fast, 3, usual_pitch_ratio);
     const auto radii = layer_radii(start, lower.layer_height(), layering->layers);

@@ -3,13 +3,11 @@
 #include <string>
 #include <vector>
 
-#include <ringfill/job/procedure.hpp>
-#include <ringfill/job/worn_bore.hpp>
 #include <ringfill/table/cautions.hpp>
 
 namespace ringfill {
 
-// What is worked out from a plan's own figures is code (bore_rules, heat_rules, filler_rules); what hangs on
+// What is worked out from a plan's own figures is a rule in code (rules.hpp); what hangs on
 // the site, the fuel, the current or the metals is a row of tables/cautions.json. A row names circumstances,
 // a closed set (table/circumstance.hpp) that caution/judged.cpp answers with yes, no or unknown; what the
 // job leaves open is unknown, never no. To add one, write the row and its pair of jobs in
@@ -52,27 +50,5 @@ std::string_view name_of(Applies applies);
 
 /// Whether it is about one bore, this one, and nothing else.
 bool is_about_bore(const Caution& caution, std::string_view bore);
-
-/// The cautions of one bore, one procedure or the job, in the order they are found.
-class CautionList {
-  public:
-    /// @param matter what they guard, where it is not told with one of them.
-    explicit CautionList(Matter matter) : matter_(matter) {} ///< of the job
-    CautionList(const WornBore& bore, Matter matter) : about_{{Concern::bore, bore.name}}, matter_(matter) {}
-    CautionList(const Procedure& procedure, Matter matter)
-        : about_{{Concern::procedure, procedure.name}}, matter_(matter) {}
-
-    /// One that applies. The source is common practice unless it is named.
-    void add(When when, Matter matter, std::string text, std::string because,
-             std::string source = "practice");
-    void before(std::string text, std::string because, std::string source = "practice");
-
-    std::vector<Caution> all() { return std::move(list_); }
-
-  private:
-    std::vector<Subject> about_;
-    Matter matter_;
-    std::vector<Caution> list_;
-};
 
 } // namespace ringfill

@@ -5,89 +5,62 @@
 #include <fmt/format.h>
 
 #include <range/v3/action/push_back.hpp>
+#include <range/v3/algorithm/any_of.hpp>
+#include <range/v3/algorithm/none_of.hpp>
 
-#include <ringfill/caution/bore_rules.hpp>
-#include <ringfill/caution/filler_rules.hpp>
-#include <ringfill/caution/heat_rules.hpp>
+#include <ringfill/caution/rules.hpp>
 #include <ringfill/caution/table_cautions.hpp>
 
 namespace ringfill {
 namespace {
 
-/// The largest bead laid in a bore: of its layers, of a face, or of a groove, which is filled unscaled.
-const Bead& largest_bead(const BorePlan& bore, const Settings& settings) {
-    const Bead* largest = &bore.bead;
-    for (const FacePad& face : bore.faces)
-        if (face.bead.section > largest->section)
-            largest = &face.bead;
-    for (const GrooveFill& groove : bore.grooves)
-        if (groove.volume > Volume() && settings.unscaled.section > largest->section)
-            largest = &settings.unscaled;
-    return *largest;
-}
+/// A rule on one bore, and what it guards where it does not say so itself.
+struct BoreRule {
+    void (*judge)(CautionList& cautions, const RuledBore& on);
+    Matter matter;
+};
 
-/// Whether every bore of a procedure waits for its metal to be identified, so that nothing rules yet.
-bool is_all_in_doubt(const std::vector<BorePlan>& bores, const Procedure& procedure) {
-    bool any = false;
-    for (const BorePlan& bore : bores)
-        if (bore.procedure == procedure.name) {
-            if (!bore.heat.preheat.doubt)
-                return false;
-            any = true;
+constexpr BoreRule of_heat[] = {{heat_stops, Matter::cracking}};
+constexpr BoreRule of_weld[] = {
+    {survey_rules, Matter::quality},   {weld_rules, Matter::quality},     {position_rules, Matter::quality},
+    {face_rules, Matter::quality},     {family_rules, Matter::quality},   {suit_rules, Matter::cracking},
+    {dilution_rules, Matter::quality}, {ferrite_rules, Matter::cracking}, {preheat_rules, Matter::cracking},
+    {balance_rules, Matter::cracking}, {fusion_rules, Matter::quality}};
+constexpr BoreRule of_bar[] = {{boring_rules, Matter::quality}};
+
+/// Judges every bore by some rules.
+template <class Rules>
+void judge_bores(CautionList& cautions, const PlannedWork& work, const Rules& rules) {
+    for (std::size_t i = 0; i < work.bores.size(); ++i)
+        for (const auto& [judge, matter] : rules) {
+            cautions.about = {{Concern::bore, work.bores[i].name}};
+            cautions.matter = matter;
+            judge(cautions, {work.given[i].bore, work.given[i].settings, work.bores[i], work.job.units});
         }
-    return any;
 }
 
 /// What concerns the whole job and its procedures.
-std::vector<Caution> job_cautions(const Job& job, const std::vector<Settings>& settings,
-                                  const std::vector<BorePlan>& bores) {
+void judge_whole_job(CautionList& cautions, const PlannedWork& work) {
     std::vector<std::string> in_doubt;
-    for (const BorePlan& bore : bores)
+    for (const BorePlan& bore : work.bores)
         if (bore.heat.preheat.doubt)
             in_doubt.push_back(bore.name);
-    std::vector<Caution> found =
-        cold_cautions(job.site, job.units, in_doubt, in_doubt.size() == bores.size());
-    for (const Procedure& procedure : job.procedures)
-        if (!is_all_in_doubt(bores, procedure))
-            ranges::push_back(found, approved_cautions(procedure, job.units));
-    for (const Settings& one : settings)
-        ranges::push_back(found, form_cautions(*one.procedure, *one.filler));
-    return found;
-}
-
-/// What concerns one bore and its weld.
-std::vector<Caution> bore_cautions(const GivenBore& given, const BorePlan& planned, UnitSystem units) {
-    const WornBore& bore = given.bore;
-    const Procedure& procedure = *given.settings.procedure;
-    std::vector<Caution> found = survey_cautions(bore, planned.survey, planned.build, units);
-    const auto add = [&](std::vector<Caution> more) { ranges::push_back(found, std::move(more)); };
-    add(weld_cautions(bore, planned.build, planned.bead, planned.layering, planned.deposition, units));
-    add(position_cautions(bore, procedure, largest_bead(planned, given.settings), units));
-    add(face_cautions(bore, planned.faces, units));
-    add(family_cautions(bore, procedure));
-    add(suit_cautions(bore, procedure, planned.suit ? &*planned.suit : nullptr, planned.buffer));
-    if (planned.dilution)
-        add(dilution_cautions(bore, procedure, *planned.dilution));
-    if (planned.layer_metals)
-        add(ferrite_cautions(bore, *planned.dilution, *planned.layer_metals));
-    add(preheat_cautions(bore, procedure, planned.heat, planned.build, units));
-    if (planned.heat_balance)
-        add(balance_cautions(bore, *planned.heat_balance, units));
-    add(fusion_cautions(bore, procedure.travel, planned.bead, planned.faces));
-    return found;
-}
-
-/// What concerns the boring of all bores.
-std::vector<Caution> bar_cautions(const Job& job, const std::vector<BorePlan>& bores,
-                                  const Cutting& cutting) {
-    std::vector<Caution> found;
-    std::vector<HotBore> hot;
-    for (std::size_t i = 0; i < bores.size(); ++i) {
-        ranges::push_back(found, boring_cautions(job.bores[i], bores[i].build, bores[i].boring, job.units));
-        hot.push_back({bores[i].name, &bores[i].boring});
+    cautions.about = {};
+    cautions.matter = Matter::cracking;
+    cold_rules(cautions, work.job.site, in_doubt, in_doubt.size() == work.bores.size());
+    for (const Procedure& procedure : work.job.procedures) {
+        const auto is_laid = [&](const BorePlan& bore) { return bore.procedure == procedure.name; };
+        // nothing rules yet where every bore of it waits for its metal to be identified
+        cautions.about = {{Concern::procedure, procedure.name}};
+        if (ranges::none_of(work.bores, is_laid) || ranges::any_of(work.bores, [&](const BorePlan& bore) {
+                return is_laid(bore) && !bore.heat.preheat.doubt;
+            }))
+            approved_rules(cautions, procedure);
     }
-    ranges::push_back(found, hot_finish_cautions(hot, cutting, job.units));
-    return found;
+    for (const Settings& one : work.settings) {
+        cautions.about = {{Concern::procedure, one.procedure->name}};
+        form_rules(cautions, *one.procedure, *one.filler);
+    }
 }
 
 int rank(const Caution& caution) {
@@ -97,16 +70,16 @@ int rank(const Caution& caution) {
 } // namespace
 
 std::vector<Caution> cautions(const PlannedWork& work, const CautionTables& tables) {
-    const Job& job = work.job;
-    std::vector<Caution> found;
-    const auto add = [&](std::vector<Caution> more) { ranges::push_back(found, std::move(more)); };
-    for (std::size_t i = 0; i < work.bores.size(); ++i)
-        add(heat_stops(job.bores[i], work.bores[i].heat, job.units));
-    add(job_cautions(job, work.settings, work.bores));
-    for (std::size_t i = 0; i < work.bores.size(); ++i)
-        add(bore_cautions(work.given[i], work.bores[i], job.units));
-    add(bar_cautions(job, work.bores, tables.cutting));
-    add(table_cautions(tables.cautions, work_facts(work, tables.fuels), work.fire_watch));
+    CautionList cautions{work.job.units};
+    judge_bores(cautions, work, of_heat);
+    judge_whole_job(cautions, work);
+    judge_bores(cautions, work, of_weld);
+    judge_bores(cautions, work, of_bar);
+    cautions.about = {};
+    hot_finish_rules(cautions, work.bores, tables.cutting);
+    std::vector<Caution> found = std::move(cautions.found);
+    ranges::push_back(found,
+                      table_cautions(tables.cautions, work_facts(work, tables.fuels), work.fire_watch));
     std::stable_sort(found.begin(), found.end(),
                      [](const Caution& one, const Caution& other) { return rank(one) < rank(other); });
     return found;

@@ -1,7 +1,8 @@
-#include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include <ringfill/caution/heat_rules.hpp>
+#include <range/v3/algorithm/any_of.hpp>
+
+#include <ringfill/caution/rules.hpp>
 
 namespace ringfill {
 namespace {
@@ -13,69 +14,62 @@ const AskedTemperature& softened_by(const Preheat& preheat) {
 
 /// What the approved procedure asks for that goes against the metal, in a list.
 std::string asked_against(const BoreHeat& heat, UnitSystem units) {
-    const Preheat& preheat = heat.preheat;
+    const auto& [interpass_max, preheat_most, hold_most, post_heat] = heat.preheat.overruled;
     const bool softens = heated_against(heat) == HeatedAgainst::softening;
     std::vector<std::string> parts;
-    if (softens ? preheat.overruled.preheat_most.has_value() : *preheat.least() >= over_hand_warm)
-        parts.push_back(fmt::format("a preheat of {}", show_exact(*preheat.least(), units)));
-    if (preheat.overruled.interpass_max)
+    if (softens ? preheat_most.has_value() : *heat.preheat.least() >= over_hand_warm)
+        parts.push_back("a preheat of " + show_exact(*heat.preheat.least(), units));
+    if (interpass_max)
+        parts.push_back("rings that begin at up to " + show_exact(heat.preheat.interpass_max->value, units));
+    if (const auto& hold = heat.preheat.post_heat; softens ? hold_most.has_value() : hold.has_value())
         parts.push_back(
-            fmt::format("rings that begin at up to {}", show_exact(preheat.interpass_max->value, units)));
-    if (softens ? preheat.overruled.hold_most.has_value() : preheat.post_heat.has_value())
-        parts.push_back(fmt::format("a hold at {} after welding",
-                                    show_exact(preheat.post_heat->temperature.value, units)));
+            fmt::format("a hold at {} after welding", show_exact(hold->temperature.value, units)));
     return fmt::format("{}", fmt::join(parts, ", "));
 }
 
-/// Why not, and the source of it.
-std::pair<std::string, std::string> why_not(const BoreHeat& heat) {
-    switch (heated_against(heat)) {
-    case HeatedAgainst::cold_iron:
-        return {"it is kept cold or heated whole, never between, and nickel is laid on it cold",
-                "cast-iron-practice"};
-    case HeatedAgainst::softening:
-        return {fmt::format("{}; hardness that is lost does not come back", softened_by(heat.preheat).by),
-                softened_by(heat.preheat).source};
-    default:
-        return {"hot for long it turns brittle, and no later heat mends that", "A128-practice"};
+void stop_heat(CautionList& stops, const BoreHeat& heat) {
+    Caution& stop = stops.before(
+        "Stop: {}, yet the approved procedure {} asks for {}. Ask its author before any flame and any arc; "
+        "nothing to heat it with is counted.",
+        "hot for long it turns brittle, and no later heat mends that", never_heated_words(heat, stops.units),
+        heat.preheat.approved, asked_against(heat, stops.units));
+    stop.source = "A128-practice";
+    if (heated_against(heat) == HeatedAgainst::cold_iron) {
+        stop.because = "it is kept cold or heated whole, never between, and nickel is laid on it cold";
+        stop.source = "cast-iron-practice";
+    } else if (heated_against(heat) == HeatedAgainst::softening) {
+        stop.because = softened_by(heat.preheat).by + "; hardness that is lost does not come back";
+        stop.source = softened_by(heat.preheat).source;
     }
 }
 
-void stop_heat(CautionList& stops, const BoreHeat& heat, UnitSystem units) {
-    auto [because, source] = why_not(heat);
-    stops.before(
-        fmt::format("Stop: {}, yet the approved procedure {} asks for {}. Ask its author before any flame "
-                    "and any arc; nothing to heat it with is counted.",
-                    never_heated_words(heat, units), heat.preheat.approved, asked_against(heat, units)),
-        std::move(because), std::move(source));
+/// Whether the limits of the standard count, so that what the metal really holds may ask for less.
+bool certificate_helps(const WornBore& bore, const BoreHeat& heat) {
+    return bore.composition.empty() && heat.structure == "ferritic" && !heat.unknown_metal &&
+           !heat.preheat.filler_range &&
+           ranges::any_of(heat.preheat.methods, [](const PreheatMethod& method) {
+               return method.rules && !method.formula.empty();
+           });
 }
 
-/// Where the limits of the standard count, what the metal really holds may ask for less.
-std::string certificate_helps(const WornBore& bore, const BoreHeat& heat) {
-    if (!bore.composition.empty() || heat.structure != "ferritic" || heat.unknown_metal ||
-        heat.preheat.filler_range)
-        return {};
-    for (const PreheatMethod& method : heat.preheat.methods)
-        if (method.rules && !method.formula.empty())
-            return fmt::format(" Write the mill certificate of the part into bores[].composition: without it "
-                               "the limits of {} count, and what it really holds may ask for less.",
-                               bore.base);
-    return {};
-}
-
-void stop_contradiction(CautionList& stops, const WornBore& bore, const BoreHeat& heat, UnitSystem units) {
-    const Preheat& preheat = heat.preheat;
-    stops.before(
-        preheat.approved.empty()
-            ? fmt::format("Contradictory: needs an approved procedure. Neither figure is changed.{}{}",
-                          certificate_helps(bore, heat), layer_by_layer(heat))
-            : fmt::format("Contradictory: ask the author of the approved procedure {} before the first arc. "
-                          "Neither figure is changed.",
-                          preheat.approved),
-        fmt::format("at least {} by {} [{}], at most {} by {} [{}]",
-                    show_minimum(preheat.minimum->value, units), preheat.minimum->by, preheat.minimum->source,
-                    show_maximum(preheat.interpass_max->value, units), preheat.interpass_max->by,
-                    preheat.interpass_max->source));
+void stop_contradiction(CautionList& stops, const WornBore& bore, const BoreHeat& heat) {
+    const auto& minimum = heat.preheat.minimum;
+    const auto& maximum = heat.preheat.interpass_max;
+    std::string author = "needs an approved procedure";
+    std::string help;
+    if (!heat.preheat.approved.empty())
+        author = fmt::format("ask the author of the approved procedure {} before the first arc",
+                             heat.preheat.approved);
+    else if (certificate_helps(bore, heat))
+        help = fmt::format(" Write the mill certificate of the part into bores[].composition: without it the "
+                           "limits of {} count, and what it really holds may ask for less.",
+                           bore.base);
+    if (heat.preheat.approved.empty())
+        help += layer_by_layer(heat);
+    stops.before("Contradictory: {}. Neither figure is changed.{}",
+                 "at least {2} by {3} [{4}], at most {5} by {6} [{7}]", author, help,
+                 show_minimum(minimum->value, stops.units), minimum->by, minimum->source,
+                 show_maximum(maximum->value, stops.units), maximum->by, maximum->source);
 }
 
 } // namespace
@@ -106,20 +100,19 @@ std::string never_heated_words(const BoreHeat& heat, UnitSystem units) {
     return {};
 }
 
-std::vector<Caution> heat_stops(const WornBore& bore, const BoreHeat& heat, UnitSystem units) {
-    CautionList stops(bore, Matter::cracking);
+void heat_stops(CautionList& stops, const RuledBore& on) {
+    const BoreHeat& heat = on.plan.heat;
     if (heat.preheat.doubt)
         stops.before("Stop and identify the metal before any heat. Austenitic manganese steel is ruined by "
                      "preheat, cast iron cracks without its own care. No preheat figure is given.",
-                     fmt::format("the job calls it {}, yet {}", bore.base, *heat.preheat.doubt));
+                     "the job calls it {}, yet {}", on.bore.base, *heat.preheat.doubt);
     else if (heat.preheat.state == PreheatState::not_known)
         stops.before("Take preheat from an approved procedure: no figure can be given here.",
-                     fmt::format("no table and no rule of its family covers {}", bore.base));
+                     "no table and no rule of its family covers {}", on.bore.base);
     else if (is_heated_against_its_rules(heat))
-        stop_heat(stops, heat, units);
+        stop_heat(stops, heat);
     if (heat.preheat.state == PreheatState::contradictory)
-        stop_contradiction(stops, bore, heat, units);
-    return stops.all();
+        stop_contradiction(stops, on.bore, heat);
 }
 
 } // namespace ringfill

@@ -1,11 +1,14 @@
 #pragma once
 
+#include <map>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include <ringfill/caution/caution.hpp>
 #include <ringfill/job/workshop.hpp>
+#include <ringfill/job/worn_bore.hpp>
 #include <ringfill/units/show.hpp>
 
 namespace ringfill {
@@ -28,12 +31,15 @@ struct MetalShare {
     bool is_whole = true; ///< else one of the two is not known, and may hold more
 };
 
-struct MetalFacts {
-    MetalShare manganese;
-    MetalShare chromium;
-    MetalShare nickel;
-    MetalShare copper;
+/// The elements whose fume is judged, by their circumstances.
+struct Element {
+    Circumstance id;
+    std::string_view symbol;
 };
+inline constexpr Element elements[] = {{Circumstance::manganese, "Mn"},
+                                       {Circumstance::chromium, "Cr"},
+                                       {Circumstance::nickel, "Ni"},
+                                       {Circumstance::copper, "Cu"}};
 
 /// What of a bore can hurt.
 struct BoreFacts {
@@ -41,7 +47,7 @@ struct BoreFacts {
     std::optional<Temperature> preheat; ///< its minimum; nothing: none could be given
     std::optional<Temperature> peak;    ///< nothing: no heat balance
     bool delayed_cracks = false;        ///< the rules of its metal ask for a wait before the crack test
-    MetalFacts metal;
+    std::map<Circumstance, MetalShare> metal = {}; ///< by element
     std::vector<Hole> holes;
 };
 
@@ -74,38 +80,5 @@ struct Judged {
 
 /// Judges one trigger. What the job does not say is unknown, never no.
 Judged judged(const Trigger& trigger, const WorkFacts& facts);
-
-/// The same for a figure that is compared with limits.
-Judged judged_figure(const Trigger& trigger, const WorkFacts& facts);
-
-/// What is left open because a field of the job is absent.
-Judged unknown_because(const Trigger& trigger);
-
-inline Subject subject_of(const BoreFacts& bore) {
-    return {Concern::bore, bore.name};
-}
-inline Subject subject_of(const ProcedureFacts& procedure) {
-    return {Concern::procedure, procedure.name};
-}
-
-/// Judges all bores or procedures: any that holds makes it so, else any that is not known leaves it open. The
-/// job is meant where it is all of them.
-/// @param holds tells whether it holds for one; nothing: not known. @param everyone how many there are.
-template <class Each, class Holds>
-Judged any_of(const Trigger& trigger, const std::vector<Each>& all, std::size_t everyone, Holds holds) {
-    Judged found;
-    for (const Each& one : all)
-        if (const std::optional<bool> it = holds(one); !it)
-            found.open.push_back(subject_of(one));
-        else if (*it)
-            found.about.push_back(subject_of(one));
-    if (!found.about.empty())
-        found.answer = Answer::yes;
-    else if (!found.open.empty())
-        found = {Answer::unknown, std::move(found.open), unknown_because(trigger).because};
-    if (found.about.size() == everyone)
-        found.about.clear();
-    return found;
-}
 
 } // namespace ringfill

@@ -37,12 +37,8 @@ std::string text_of(const CautionRow& row, const WorkFacts& facts, const WatchRu
 }
 
 /// What a row's triggers say together. A bore or procedure that one of them holds for is not open any more.
-struct RowJudgement {
-    Answer answer = Answer::no;
-    std::vector<Subject> about; ///< that it applies to, or is open for; empty: the job
-    std::string because;
-    std::vector<Subject> open; ///< beside those that it applies to
-    std::string field;         ///< of the job, that would settle what is open
+struct RowJudgement : Judged {
+    std::string_view field; ///< of the job, that would settle what is open
 };
 
 void add_new(std::vector<Subject>& subjects, const std::vector<Subject>& more) {
@@ -72,7 +68,7 @@ RowJudgement answer_of(const CautionRow& row, const WorkFacts& facts) {
             add_new(all.about, one.about);
         }
         if (one.answer == Answer::unknown || !one.open.empty())
-            all.field = std::string(word_of(trigger.circumstance).field);
+            all.field = word_of(trigger.circumstance).field;
     }
     if (of_job)
         all.about.clear();
@@ -85,26 +81,11 @@ RowJudgement answer_of(const CautionRow& row, const WorkFacts& facts) {
 }
 
 Caution caution_of(const CautionRow& row, const WorkFacts& facts, const WatchRule& watch) {
-    Caution caution;
-    caution.when = row.when;
-    caution.matter = row.matter;
-    caution.text = text_of(row, facts, watch);
-    caution.source = row.source;
+    Caution caution{{}, row.when, row.matter, Applies::yes, text_of(row, facts, watch), {}, row.source};
     if (!row.second_source.empty())
         caution.more_sources.push_back(row.second_source);
     for (const ExposureLimit& limit : row.limits)
         caution.more_sources.push_back(limit.mg_m3.source);
-    return caution;
-}
-
-/// The same where it may apply, with what to look for.
-Caution left_open(Caution caution, const CautionRow& row, std::vector<Subject> about,
-                  const std::string& field, std::string because) {
-    caution.applies = Applies::unknown;
-    caution.about = std::move(about);
-    caution.check = row.check;
-    caution.field = field;
-    caution.because = std::move(because);
     return caution;
 }
 
@@ -126,19 +107,22 @@ std::vector<Caution> table_cautions(const CautionTable& table, const WorkFacts& 
         const RowJudgement answer = answer_of(row, facts);
         if (answer.answer == Answer::no)
             continue;
-        const Caution caution = caution_of(row, facts, watch);
-        if (answer.answer == Answer::unknown) {
-            cautions.push_back(left_open(caution, row, answer.about, answer.field, answer.because));
-            continue;
+        Caution caution = caution_of(row, facts, watch);
+        caution.about = answer.about;
+        caution.because = answer.because;
+        if (answer.answer == Answer::yes) {
+            cautions.push_back(caution);
+            if (row.text.find("{watch}") != std::string::npos)
+                tell_rule(cautions.back(), watch);
+            caution.about = answer.open;
+            caution.because = fmt::format("the job does not say: {}", answer.field);
         }
-        cautions.push_back(caution);
-        cautions.back().about = answer.about;
-        cautions.back().because = answer.because;
-        if (row.text.find("{watch}") != std::string::npos)
-            tell_rule(cautions.back(), watch);
-        if (!answer.open.empty())
-            cautions.push_back(left_open(caution, row, answer.open, answer.field,
-                                         fmt::format("the job does not say: {}", answer.field)));
+        if (answer.answer == Answer::yes && answer.open.empty())
+            continue;
+        caution.applies = Applies::unknown;
+        caution.check = row.check;
+        caution.field = answer.field;
+        cautions.push_back(std::move(caution));
     }
     return cautions;
 }

@@ -42,21 +42,11 @@ MetalShare most_of(std::string_view element, const WornBore& bore, const Base& b
     MetalShare share;
     const auto of_filler = share_of(element, filler.group, {&filler.composition, &filler.typical});
     const auto of_base = share_of(element, base.structure, {&base.composition, &base.composition_min});
-    for (const auto& [name, percent] : bore.composition)
-        if (name == element)
-            share.most = percent;
-    share.most = std::max({share.most, of_filler.value_or(0), of_base.value_or(0)});
+    const auto own = ranges::find(bore.composition, element, [](const auto& part) { return part.first; });
+    share.most = std::max(
+        {own != bore.composition.end() ? own->second : 0.0, of_filler.value_or(0), of_base.value_or(0)});
     share.is_whole = of_filler && (of_base || !bore.composition.empty());
     return share;
-}
-
-/// The powder of a cored wire may be metal alone; what is not known counts as flux.
-bool carries_flux(FillerForm form) {
-    return form == FillerForm::cored || form == FillerForm::stick;
-}
-
-Arc arc_of(FillerForm form) {
-    return form == FillerForm::stick ? Arc::stick : form == FillerForm::rod ? Arc::rod : Arc::wire;
 }
 
 BoreFacts bore_facts(const BorePlan& planned, const GivenBore& given) {
@@ -70,15 +60,10 @@ BoreFacts bore_facts(const BorePlan& planned, const GivenBore& given) {
     facts.delayed_cracks = ranges::any_of(planned.heat.preheat.values, [](const AnsweredFigure& value) {
         return value.name == "crack_test_wait_s";
     });
-    facts.metal = {most_of("Mn", bore, given.base, filler), most_of("Cr", bore, given.base, filler),
-                   most_of("Ni", bore, given.base, filler), most_of("Cu", bore, given.base, filler)};
+    for (const auto& [id, symbol] : elements)
+        facts.metal[id] = most_of(symbol, bore, given.base, filler);
     facts.holes = bore.holes;
     return facts;
-}
-
-FuelFacts fuel_facts(const std::string& name, const Fuels& fuels) {
-    const auto known = ranges::find(fuels.fuels, name, &Fuel::name);
-    return {name, known != fuels.fuels.end() && known->oxygen_m3_kg.has_value()};
 }
 
 /// The fuels of the heat balances; the heater of the job also where there is none.
@@ -86,9 +71,10 @@ std::optional<std::vector<FuelFacts>> burnt(const std::vector<BorePlan>& bores, 
                                             const Fuels& fuels) {
     std::vector<FuelFacts> found;
     bool open = false;
-    const auto add = [&](const std::string& fuel) {
-        if (!fuel.empty() && ranges::find(found, fuel, &FuelFacts::name) == found.end())
-            found.push_back(fuel_facts(fuel, fuels));
+    const auto add = [&](const std::string& name) {
+        const auto fuel = ranges::find(fuels.fuels, name, &Fuel::name);
+        if (!name.empty() && ranges::find(found, name, &FuelFacts::name) == found.end())
+            found.push_back({name, fuel != fuels.fuels.end() && fuel->oxygen_m3_kg.has_value()});
     };
     for (const BorePlan& bore : bores)
         if (bore.heat_balance)
@@ -109,10 +95,15 @@ WorkFacts work_facts(const PlannedWork& work, const Fuels& fuels) {
     for (const Settings& own : work.settings) {
         const Procedure& procedure = *own.procedure;
         const auto bore = ranges::find(work.bores, procedure.name, &BorePlan::procedure);
-        if (bore != work.bores.end())
-            facts.procedures.push_back({procedure.name, arc_of(own.filler->form),
-                                        bore->heat.current ? bore->heat.current : procedure.current,
-                                        own.gas != nullptr, carries_flux(own.filler->form)});
+        if (bore == work.bores.end())
+            continue;
+        const FillerForm form = own.filler->form;
+        const bool stick = form == FillerForm::stick;
+        const Arc arc = stick ? Arc::stick : form == FillerForm::rod ? Arc::rod : Arc::wire;
+        // the powder of a cored wire may be metal alone; what is not known counts as flux
+        facts.procedures.push_back({procedure.name, arc,
+                                    bore->heat.current ? bore->heat.current : procedure.current,
+                                    own.gas != nullptr, stick || form == FillerForm::cored});
     }
     for (std::size_t i = 0; i < work.bores.size(); ++i)
         facts.bores.push_back(bore_facts(work.bores[i], work.given[i]));

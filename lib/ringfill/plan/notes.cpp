@@ -7,8 +7,7 @@
 #include <range/v3/action/push_back.hpp>
 
 #include <ringfill/boring/bore_boring.hpp>
-#include <ringfill/caution/bore_rules.hpp>
-#include <ringfill/caution/heat_rules.hpp>
+#include <ringfill/caution/rules.hpp>
 #include <ringfill/weld/settings_told.hpp>
 
 namespace ringfill {

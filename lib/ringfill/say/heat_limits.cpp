@@ -5,7 +5,7 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/caution/heat_rules.hpp>
+#include <ringfill/caution/rules.hpp>
 #include <ringfill/fault/printable.hpp>
 
 namespace ringfill {

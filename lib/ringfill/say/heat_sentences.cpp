@@ -6,7 +6,7 @@
 
 #include <range/v3/action/push_back.hpp>
 
-#include <ringfill/caution/heat_rules.hpp>
+#include <ringfill/caution/rules.hpp>
 #include <ringfill/heat/bore_heat.hpp>
 #include <ringfill/say/heat_limits.hpp>
 #include <ringfill/units/metric.hpp>
