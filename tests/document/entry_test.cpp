@@ -3,7 +3,7 @@
 #include <array>
 #include <stdexcept>
 
-#include <ringfill/document/entry.hpp>
+#include <ringfill/document/described.hpp>
 #include <ringfill/document/parse.hpp>
 
 using namespace ringfill;
@@ -57,11 +57,27 @@ constexpr std::array fields = {
 };
 constexpr Record record{"a thing", "", fields};
 
+using Numbers = std::vector<std::pair<std::string, double>>;
+
+/// What a member of some type gets from a field; nothing when it gets nothing.
+template <class T>
+std::optional<T> one(const Entry& entry, std::string_view name) {
+    T to{};
+    return FieldOf<T>::fill(entry, entry.field(name), to) ? std::optional(to) : std::nullopt;
+}
+
+/// What a member that holds many gets from a field.
+template <class T>
+T all(const Entry& entry, std::string_view name) {
+    T to{};
+    FieldOf<T>::fill(entry, entry.field(name), to);
+    return to;
+}
+
 /// One text read as a thing, with all that is noted on the way.
 struct Read {
     explicit Read(const std::string& text)
-        : document(parse("f", text, Origin::job)), reading{document},
-          entry(reading, document.root, record, "") {}
+        : document(parse("f", text, Origin::job)), reading{document}, entry(reading, document.root, record) {}
 
     /// The faults without their excerpts, one a line.
     std::string faults() {
@@ -72,6 +88,9 @@ struct Read {
         }
         return all;
     }
+
+    std::vector<Entry> objects(std::string_view name) const { return entry.objects(entry.field(name)); }
+    Entry part() const { return entry.object(entry.field("part")).value(); }
 
     Document document;
     Reading reading;
@@ -84,36 +103,35 @@ TEST_CASE("what fits its description comes back as it stands") {
     Read read(
         R"({"title": "pins", "colour": "green", "colours": ["red", "green"], "wet": true, "ratio": 1, "count": 100,
                "percent": {"C": 0.4, "Mn": 1}, "part": {"n": 3}, "parts": [{"n": 4}, {"n": 5}], "named": {"x.y": {"n": 6}}})");
-    CHECK(read.entry.text("title") == "pins");
-    CHECK(read.entry.word("colour") == "green");
-    CHECK(read.entry.words("colours") == std::vector<std::string>{"red", "green"});
-    CHECK(read.entry.flag("wet") == true);
-    CHECK(read.entry.number("ratio") == 1.0);
-    CHECK(read.entry.count("count") == 100);
-    CHECK(read.entry.named_numbers("percent") ==
-          std::vector<std::pair<std::string, double>>{{"C", 0.4}, {"Mn", 1}});
-    CHECK(read.entry.object("part")->number("n") == 3.0);
-    CHECK(read.entry.objects("parts").at(1).number("n") == 5.0);
-    CHECK(read.entry.objects("parts").at(1).path() == "parts[1]");
-    CHECK(read.entry.named_objects("named").at(0).first == "x.y");
+    CHECK(one<std::string>(read.entry, "title") == "pins");
+    CHECK(one<std::string>(read.entry, "colour") == "green");
+    CHECK(all<std::vector<std::string>>(read.entry, "colours") == std::vector<std::string>{"red", "green"});
+    CHECK(one<bool>(read.entry, "wet") == true);
+    CHECK(one<double>(read.entry, "ratio") == 1.0);
+    CHECK(one<int>(read.entry, "count") == 100);
+    CHECK(all<Numbers>(read.entry, "percent") == Numbers{{"C", 0.4}, {"Mn", 1}});
+    CHECK(one<double>(read.part(), "n") == 3.0);
+    CHECK(one<double>(read.objects("parts").at(1), "n") == 5.0);
+    CHECK(read.objects("parts").at(1).path() == "parts[1]");
+    CHECK(read.objects("named").at(0).name() == "x.y");
     CHECK(read.faults().empty());
     CHECK(read.reading.assumed.empty());
 }
 
 TEST_CASE("what is absent comes back as nothing, or as the fallback, noted") {
     Read read("{}");
-    CHECK_FALSE(read.entry.text("title"));
-    CHECK_FALSE(read.entry.word("shade"));
-    CHECK(read.entry.words("colours").empty());
-    CHECK_FALSE(read.entry.flag("wet"));
-    CHECK_FALSE(read.entry.number("ratio"));
-    CHECK_FALSE(read.entry.count("count"));
-    CHECK(read.entry.named_numbers("percent").empty());
-    CHECK_FALSE(read.entry.object("part"));
-    CHECK(read.entry.objects("parts").empty());
-    CHECK(read.entry.named_objects("named").empty());
+    CHECK_FALSE(one<std::string>(read.entry, "title"));
+    CHECK_FALSE(one<std::string>(read.entry, "shade"));
+    CHECK(all<std::vector<std::string>>(read.entry, "colours").empty());
+    CHECK_FALSE(one<bool>(read.entry, "wet"));
+    CHECK_FALSE(one<double>(read.entry, "ratio"));
+    CHECK_FALSE(one<int>(read.entry, "count"));
+    CHECK(all<Numbers>(read.entry, "percent").empty());
+    CHECK_FALSE(read.entry.object(read.entry.field("part")));
+    CHECK(read.objects("parts").empty());
+    CHECK(read.objects("named").empty());
     CHECK(read.reading.assumed.empty());
-    CHECK(read.entry.word("colour") == "red");
+    CHECK(one<std::string>(read.entry, "colour") == "red");
     REQUIRE(read.reading.assumed.size() == 1);
     CHECK(read.reading.assumed[0].path == "colour");
     CHECK(read.reading.assumed[0].value == "red");
@@ -129,7 +147,7 @@ TEST_CASE("unknown and missing fields are noted on opening") {
         "f:1:14: x: is not a field of a thing; known here: title, colour, shade, colours, wet, ratio, count, "
         "percent, part, parts, named\n");
     read.reading.faults.clear();
-    CHECK_FALSE(read.entry.object("part")->number("n"));
+    CHECK_FALSE(one<double>(read.part(), "n"));
     CHECK(read.faults() == "f:2:9: part.n: is missing; write \"n\": 1\n");
 }
 
@@ -137,17 +155,17 @@ TEST_CASE("the right field with the wrong kind of value says what was expected")
     Read read(
         R"({"title": 5, "colour": 1, "colours": "red", "wet": "yes", "ratio": "0.5", "count": true, "percent": 3, "part": [],
 "parts": {}, "named": "x", "shade": null})");
-    CHECK_FALSE(read.entry.text("title"));
-    CHECK_FALSE(read.entry.word("colour"));
-    CHECK_FALSE(read.entry.word("shade"));
-    CHECK(read.entry.words("colours").empty());
-    CHECK_FALSE(read.entry.flag("wet"));
-    CHECK_FALSE(read.entry.number("ratio"));
-    CHECK_FALSE(read.entry.count("count"));
-    CHECK(read.entry.named_numbers("percent").empty());
-    CHECK_FALSE(read.entry.object("part"));
-    CHECK(read.entry.objects("parts").empty());
-    CHECK(read.entry.named_objects("named").empty());
+    CHECK_FALSE(one<std::string>(read.entry, "title"));
+    CHECK_FALSE(one<std::string>(read.entry, "colour"));
+    CHECK_FALSE(one<std::string>(read.entry, "shade"));
+    CHECK(all<std::vector<std::string>>(read.entry, "colours").empty());
+    CHECK_FALSE(one<bool>(read.entry, "wet"));
+    CHECK_FALSE(one<double>(read.entry, "ratio"));
+    CHECK_FALSE(one<int>(read.entry, "count"));
+    CHECK(all<Numbers>(read.entry, "percent").empty());
+    CHECK_FALSE(read.entry.object(read.entry.field("part")));
+    CHECK(read.objects("parts").empty());
+    CHECK(read.objects("named").empty());
     CHECK(read.reading.assumed.empty());
     CHECK(read.faults() ==
           "f:1:11: title: 5 is a number, not a text; write it like \"pins\"\n"
@@ -166,12 +184,12 @@ TEST_CASE("the right field with the wrong kind of value says what was expected")
 TEST_CASE("values out of their range say what the range is") {
     Read read(
         R"({"title": "", "ratio": 0, "count": 2.5, "percent": {"C": 101, "Mn": "1"}, "colour": "gren", "colours": ["rde", 1, "red"]})");
-    CHECK_FALSE(read.entry.text("title"));
-    CHECK_FALSE(read.entry.number("ratio"));
-    CHECK_FALSE(read.entry.count("count"));
-    CHECK(read.entry.named_numbers("percent").empty());
-    CHECK_FALSE(read.entry.word("colour"));
-    CHECK(read.entry.words("colours") == std::vector<std::string>{"red"});
+    CHECK_FALSE(one<std::string>(read.entry, "title"));
+    CHECK_FALSE(one<double>(read.entry, "ratio"));
+    CHECK_FALSE(one<int>(read.entry, "count"));
+    CHECK(all<Numbers>(read.entry, "percent").empty());
+    CHECK_FALSE(one<std::string>(read.entry, "colour"));
+    CHECK(all<std::vector<std::string>>(read.entry, "colours") == std::vector<std::string>{"red"});
     CHECK(read.faults() ==
           "f:1:11: title: \"\" is empty; write 1 to 5 characters\n"
           "f:1:24: ratio: 0 is out of range; write a number over 0 and at most 1\n"
@@ -185,17 +203,17 @@ TEST_CASE("values out of their range say what the range is") {
 
 TEST_CASE("texts are counted in characters") {
     Read read(R"({"title": "½½½½½"})");
-    CHECK(read.entry.text("title") == "½½½½½");
+    CHECK(one<std::string>(read.entry, "title") == "½½½½½");
     Read longer(R"({"title": "½½½½½½"})");
-    CHECK_FALSE(longer.entry.text("title"));
+    CHECK_FALSE(one<std::string>(longer.entry, "title"));
     CHECK(longer.faults() == "f:1:11: title: \"½½½½½½\" is too long; write 1 to 5 characters\n");
 }
 
 TEST_CASE("lists and objects of objects have their sizes") {
     Read read(R"({"parts": [], "colours": ["red", "red", "red", "red"], "named": {}})");
-    CHECK(read.entry.objects("parts").empty());
-    CHECK(read.entry.words("colours").empty());
-    CHECK(read.entry.named_objects("named").empty());
+    CHECK(read.objects("parts").empty());
+    CHECK(all<std::vector<std::string>>(read.entry, "colours").empty());
+    CHECK(read.objects("named").empty());
     CHECK(read.faults() == "f:1:11: parts: has 0 of them; give 1 to 2\n"
                            "f:1:26: colours: has 4 of them; give 1 to 3\n"
                            "f:1:65: named: is empty; write { \"a\": { ... } }\n");
@@ -203,12 +221,12 @@ TEST_CASE("lists and objects of objects have their sizes") {
 
 TEST_CASE("what should be an object and is not is noted once") {
     Read read("[1]");
-    CHECK_FALSE(read.entry.text("title"));
+    CHECK_FALSE(one<std::string>(read.entry, "title"));
     CHECK(read.faults() ==
           "f:1:1: is a list, not an object in braces; write the fields of a thing in braces\n");
 }
 
 TEST_CASE("asking for a field that is not described is our own error") {
     Read read("{}");
-    CHECK_THROWS_AS(read.entry.number("nothing"), std::logic_error);
+    CHECK_THROWS_AS(one<double>(read.entry, "nothing"), std::logic_error);
 }

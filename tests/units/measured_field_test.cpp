@@ -39,8 +39,7 @@ constexpr Record record{"a thing", "", fields};
 /// One text read as a thing whose bare lengths are in a unit (0: none).
 struct Read {
     explicit Read(const std::string& text, double bare_length = 1e-3)
-        : document(parse("f", text, Origin::job)), reading{document},
-          entry(reading, document.root, record, "") {
+        : document(parse("f", text, Origin::job)), reading{document}, entry(reading, document.root, record) {
         reading.bare_length = bare_length;
     }
 
@@ -54,6 +53,18 @@ struct Read {
         return all;
     }
 
+    std::optional<double> si(std::string_view name) const { return measured_si(entry, entry.field(name)); }
+    std::vector<double> all_si(std::string_view name) const {
+        return measured_list_si(entry, entry.field(name));
+    }
+    /// What a member that is a quantity, or holds some, gets from a field.
+    template <class T>
+    T quantity(std::string_view name) const {
+        T to{};
+        CHECK(FieldOf<T>::fill(entry, entry.field(name), to));
+        return to;
+    }
+
     Document document;
     Reading reading;
     Entry entry;
@@ -62,7 +73,7 @@ struct Read {
 /// What one field of a text is refused with.
 std::string refused(const std::string& name, const std::string& value, double bare_length = 1e-3) {
     Read read("{\"" + name + "\": " + value + "}", bare_length);
-    CHECK_FALSE(measured_si(read.entry, name));
+    CHECK_FALSE(read.si(name));
     return read.faults();
 }
 
@@ -72,23 +83,23 @@ TEST_CASE("quantities come back in SI, bare lengths in the units of the job") {
     const std::string text =
         R"({"diameter": "3-9/16 in", "offset": -0.4, "radii": [46.1, "46 mm"], "ambient": "-4 degC", "reserve": "10 %"})";
     Read read(text);
-    CHECK_THAT(*measured_si(read.entry, "diameter"), WithinRel(3.5625 * 0.0254, 1e-15));
-    CHECK_THAT(measured<Length>(read.entry, "offset")->value(), WithinRel(-0.4e-3, 1e-15));
-    REQUIRE(measured_list<Length>(read.entry, "radii").size() == 2);
-    CHECK_THAT(measured_list_si(read.entry, "radii")[0], WithinRel(46.1e-3, 1e-15));
-    CHECK_THAT(measured<Temperature>(read.entry, "ambient")->value(), WithinRel(269.15, 1e-15));
-    CHECK_THAT(*measured_si(read.entry, "reserve"), WithinRel(0.1, 1e-15));
+    CHECK_THAT(*read.si("diameter"), WithinRel(3.5625 * 0.0254, 1e-15));
+    CHECK_THAT(read.quantity<Length>("offset").value(), WithinRel(-0.4e-3, 1e-15));
+    REQUIRE(read.quantity<std::vector<Length>>("radii").size() == 2);
+    CHECK_THAT(read.all_si("radii")[0], WithinRel(46.1e-3, 1e-15));
+    CHECK_THAT(read.quantity<Temperature>("ambient").value(), WithinRel(269.15, 1e-15));
+    CHECK_THAT(*read.si("reserve"), WithinRel(0.1, 1e-15));
     CHECK(read.faults().empty());
     Read inches(text, factor::inch);
-    CHECK_THAT(*measured_si(inches.entry, "offset"), WithinRel(-0.4 * 0.0254, 1e-15));
-    CHECK_THAT(measured_list_si(inches.entry, "radii")[1], WithinRel(46e-3, 1e-15));
+    CHECK_THAT(*inches.si("offset"), WithinRel(-0.4 * 0.0254, 1e-15));
+    CHECK_THAT(inches.all_si("radii")[1], WithinRel(46e-3, 1e-15));
 }
 
 TEST_CASE("an absent quantity is nothing, or the fallback, noted") {
     Read read("{}");
-    CHECK_FALSE(measured_si(read.entry, "diameter"));
+    CHECK_FALSE(read.si("diameter"));
     CHECK(read.reading.assumed.empty());
-    CHECK_THAT(*measured_si(read.entry, "stock"), WithinRel(2e-3, 1e-15));
+    CHECK_THAT(*read.si("stock"), WithinRel(2e-3, 1e-15));
     REQUIRE(read.reading.assumed.size() == 1);
     CHECK(read.reading.assumed[0].path == "stock");
     CHECK(read.reading.assumed[0].value == "2 mm");
@@ -154,7 +165,7 @@ TEST_CASE("a value out of range is told the range, in the unit that its kind is 
 
 TEST_CASE("faulty elements of a list are noted one by one and left out") {
     Read read(R"({"radii": [46.1, "46", "x", 0, "47 mm"]})");
-    CHECK(measured_list_si(read.entry, "radii").size() == 2);
+    CHECK(read.all_si("radii").size() == 2);
     CHECK(read.faults() ==
           "f:1:18: radii[1]: \"46\" has no unit; write \"46 mm\" or \"1.811 in\"\n"
           "f:1:24: radii[2]: \"x\" does not begin with a number; write \"90.4 mm\" or \"3-9/16 in\"\n"

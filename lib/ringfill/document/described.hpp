@@ -1,6 +1,6 @@
 #pragma once
 
-#include <array>
+#include <concepts>
 #include <cstddef>
 #include <span>
 #include <stdexcept>
@@ -32,12 +32,10 @@ namespace ringfill {
 /// What may stand in a field: a span of sizes, words, or the fields of an object.
 struct Allowed {
     constexpr Allowed(Span sizes) : span(sizes) {}
-    constexpr Allowed(std::span<const std::string_view> these) : words(these) {}
-    template <std::size_t N>
-    constexpr Allowed(const std::array<std::string_view, N>& these) : words(these) {}
-    template <std::size_t N>
-    constexpr Allowed(const std::string_view (&these)[N]) : words(these) {}
     constexpr Allowed(const Record& fields) : record(&fields) {}
+    template <class Words>
+    requires std::convertible_to<const Words&, std::span<const std::string_view>>
+    constexpr Allowed(const Words& these) : words(these) {}
 
     Span span = {};
     std::span<const std::string_view> words = {};
@@ -80,91 +78,60 @@ template <class R>
 R given_row(Value (*)(const R&));
 
 /// A field in the making: what most fields have stands in field(), the rest is said behind it.
-struct MadeField {
-    Field made;
-
-    constexpr operator Field() const { return made; }
-    constexpr MadeField required() const {
+struct MadeField : Field {
+    template <class T>
+    constexpr MadeField with(T Field::*member, T value) const {
         MadeField next = *this;
-        next.made.required = true;
+        next.*member = value;
         return next;
     }
+    constexpr MadeField required() const { return with(&Field::required, true); }
     /// What is taken when the field is absent, as a person would write it, and its source.
     constexpr MadeField fallback(std::string_view value, std::string_view source) const {
-        MadeField next = *this;
-        next.made.fallback = value;
-        next.made.fallback_source = source;
-        return next;
+        return with(&Field::fallback, value).with(&Field::fallback_source, source);
     }
     /// Not required, yet a starter job has it.
-    constexpr MadeField starts() const {
-        MadeField next = *this;
-        next.made.starts = true;
-        return next;
-    }
+    constexpr MadeField starts() const { return with(&Field::starts, true); }
     /// A list of so many.
-    constexpr MadeField list(std::size_t least, std::size_t most) const {
-        MadeField next = *this;
-        next.made.shape = Shape::list;
-        next.made.least = least;
-        next.made.most = most;
-        return next;
+    constexpr MadeField list(std::size_t at_least, std::size_t at_most) const {
+        return with(&Field::shape, Shape::list).with(&Field::least, at_least).with(&Field::most, at_most);
     }
     /// At least one of those that stand under names.
-    constexpr MadeField some() const {
-        MadeField next = *this;
-        next.made.least = 1;
-        return next;
-    }
+    constexpr MadeField some() const { return with(&Field::least, std::size_t{1}); }
     /// Texts that may stand in the place of a quantity.
-    constexpr MadeField or_words(std::span<const std::string_view> words) const {
-        MadeField next = *this;
-        next.made.words = words;
-        return next;
+    constexpr MadeField or_words(std::span<const std::string_view> texts) const {
+        return with(&Field::words, texts);
     }
     /// The kind and shape of a field that has a reader of its own.
-    constexpr MadeField holds(Kind kind, Shape shape = Shape::one) const {
-        MadeField next = *this;
-        next.made.kind = kind;
-        next.made.shape = shape;
-        return next;
+    constexpr MadeField holds(Kind of_kind, Shape of_shape = Shape::one) const {
+        return with(&Field::kind, of_kind).with(&Field::shape, of_shape);
     }
     /// What a field that has a reader of its own gives: by a Value(const Row&).
     template <auto Function>
     constexpr MadeField given_by() const {
         using Row = decltype(given_row(Function));
-        MadeField next = *this;
-        next.made.give = [](const Field&, const void* row) {
-            return Function(*static_cast<const Row*>(row));
-        };
-        return next;
+        return with<Give>(&Field::give, [](const Field&, const void* filled) {
+            return Function(*static_cast<const Row*>(filled));
+        });
     }
     /// The most decimals of a number that is kept as it is written.
-    constexpr MadeField decimals(int most) const {
-        MadeField next = *this;
-        next.made.decimals = most;
-        return next;
-    }
+    constexpr MadeField decimals(int most_kept) const { return with(&Field::decimals, most_kept); }
     /// SI units in a unit of a figure of a table, where the field's name does not say it.
-    constexpr MadeField times(double factor) const {
-        MadeField next = *this;
-        next.made.factor = factor;
-        return next;
-    }
+    constexpr MadeField times(double factor_to_si) const { return with(&Field::factor, factor_to_si); }
 };
 
 template <auto Member>
 constexpr MadeField field(std::string_view name, Allowed allowed, std::string_view help,
                           std::string_view sample) {
     using Whose = Filled<decltype(Member)>;
-    Field made{.name = name,
-               .span = allowed.span,
-               .help = help,
-               .sample = sample,
-               .words = allowed.words,
-               .record = allowed.record,
-               .fill = &fill_member<Member>,
-               .row = &row_tag<typename Whose::Row>};
+    MadeField made{{.name = name,
+                    .span = allowed.span,
+                    .help = help,
+                    .sample = sample,
+                    .words = allowed.words,
+                    .record = allowed.record,
+                    .fill = &fill_member<Member>,
+                    .row = &row_tag<typename Whose::Row>}};
     if constexpr (requires { typename Whose::Type; }) {
         using How = FieldOf<typename Whose::Type>;
         made.kind = How::kind;
@@ -179,7 +146,7 @@ constexpr MadeField field(std::string_view name, Allowed allowed, std::string_vi
         made.kind = Kind::word;
     if (made.kind == Kind::object && !made.record)
         throw std::logic_error("an object without the description of its fields");
-    return {made};
+    return made;
 }
 
 /// Without help, as in tables.
@@ -199,8 +166,7 @@ constexpr MadeField field(std::string_view name, std::string_view sample) {
 
 template <class Row>
 void fill_block(Row& row, const Entry& entry, const Field& field) {
-    if (const auto object = entry.object(field))
-        fill_record(row, *object);
+    FieldOf<Row>::fill(entry, field, row);
 }
 
 /// An object whose fields fill the row around it.

@@ -3,7 +3,9 @@
 #include <stdexcept>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
+
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/transform.hpp>
 
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/fault/printable.hpp>
@@ -12,7 +14,7 @@ namespace ringfill {
 
 std::string Spot::path() const {
     if (!entry)
-        return whole;
+        return {};
     std::string text = entry->path();
     if (!field.empty())
         text = member_path(text, field);
@@ -22,10 +24,10 @@ std::string Spot::path() const {
 }
 
 Entry::Entry(Again, Reading& reading, const Value& object, const Record& record, Spot spot)
-    : reading_(&reading), object_(&object), record_(&record), spot_(std::move(spot)) {}
+    : reading_(&reading), object_(&object), record_(&record), spot_(spot) {}
 
 Entry::Entry(Reading& reading, const Value& object, const Record& record, Spot spot)
-    : Entry(Again{}, reading, object, record, std::move(spot)) {
+    : Entry(Again{}, reading, object, record, spot) {
     if (object.object())
         check_names();
     else
@@ -45,17 +47,15 @@ void Entry::check_names() const {
     };
     for (const Member& member : *object_->object())
         if (!is_known(member.name) && reading_->faults.size() < most_faults) {
-            std::vector<std::string> known;
-            for (const Field& field : record_->fields)
-                known.emplace_back(field.name);
+            const auto known = record_->fields | ranges::views::transform(&Field::name) |
+                               ranges::to<std::vector<std::string>>();
             reading_->faults.push_back(fault_at(reading_->document, member.name_begin, path_of(member.name),
                                                 {}, fmt::format("is not a field of {}", record_->name),
                                                 suggest(member.name, known)));
         }
     for (const Field& wanted : record_->fields)
         if (wanted.required && !find(wanted))
-            refuse(*object_, path_of(wanted.name), "is missing",
-                   fmt::format("write \"{}\": {}", wanted.name, wanted.sample));
+            refuse_missing(wanted.name, fmt::format("write \"{}\": {}", wanted.name, wanted.sample));
 }
 
 const Field& Entry::field(std::string_view name) const {
@@ -78,25 +78,19 @@ const Value* Entry::find(const Field& field) const {
     return nullptr;
 }
 
-Spot Entry::spot_of(const Field& field, std::size_t index) const {
-    return {.entry = this, .field = field.name, .index = index};
-}
-
-void Entry::refuse_shown(std::string path, std::string shown, std::string reason, std::string remedy) const {
-    if (reading_->faults.size() < most_faults)
-        reading_->faults.push_back(
-            fault_at_path(std::move(path), std::move(shown), std::move(reason), std::move(remedy)));
-}
-
-void Entry::refuse(const Value& value, std::string path, std::string reason, std::string remedy) const {
-    if (reading_->by_hand)
-        return refuse_shown(std::move(path), value.text() ? in_quotes(*value.text()) : std::string(),
-                            std::move(reason), std::move(remedy));
+void Entry::refuse(const Value& value, std::string path, std::string reason, std::string remedy,
+                   std::string by_hand) const {
+    if (reading_->faults.size() >= most_faults)
+        return;
     const bool speaks = value.text() || value.number();
-    const std::string shown = speaks ? as_written(reading_->document, value) : std::string();
-    if (reading_->faults.size() < most_faults)
-        reading_->faults.push_back(fault_at(reading_->document, value.begin, std::move(path), shown,
-                                            std::move(reason), std::move(remedy)));
+    if (reading_->by_hand && by_hand.empty() && value.text())
+        by_hand = in_quotes(*value.text());
+    reading_->faults.push_back(
+        reading_->by_hand
+            ? fault_at_path(std::move(path), std::move(by_hand), std::move(reason), std::move(remedy))
+            : fault_at(reading_->document, value.begin, std::move(path),
+                       speaks ? as_written(reading_->document, value) : std::string(), std::move(reason),
+                       std::move(remedy)));
 }
 
 void Entry::refuse(std::string reason, std::string remedy) const {
@@ -108,18 +102,17 @@ void Entry::refuse_missing(std::string_view name, std::string remedy) const {
 }
 
 void Entry::refuse(std::string_view name, std::string reason, std::string remedy) const {
-    const Value* value = find(name);
+    const Value* value = find(field(name));
     refuse(value ? *value : *object_, path_of(name), std::move(reason), std::move(remedy));
 }
 
 void Entry::assume(const Field& field) const {
     if (reading_->by_hand) // nothing is filled in there
-        return refuse_shown(path_of(field.name), {}, "is missing", fmt::format("write {}", field.sample));
+        return refuse_missing(field.name, fmt::format("write {}", field.sample));
     reading_->assumed.push_back(
         {path_of(field.name), std::string(field.fallback), std::string(field.fallback_source)});
 }
 
-/// The value if it has the right JSON type, else a fault that says what was expected.
 const Value* Entry::of_kind(const Field& wanted, bool fits, const Value* value) const {
     if (!value || fits)
         return value;
@@ -139,68 +132,50 @@ std::optional<Entry> Entry::object(const Field& wanted) const {
                  : std::nullopt;
 }
 
+/// The values of a list or an object, if it is one.
+std::vector<std::pair<Spot, const Value*>> Entry::parts(const Field& wanted) const {
+    std::vector<std::pair<Spot, const Value*>> found;
+    const Value* value = find(wanted);
+    if (const auto* list = value && wanted.shape == Shape::list ? value->list() : nullptr)
+        for (std::size_t i = 0; i < list->size(); ++i)
+            found.emplace_back(Spot{.entry = this, .field = wanted.name, .index = i}, &(*list)[i]);
+    if (const auto* members = value && wanted.shape == Shape::named ? value->object() : nullptr)
+        for (const Member& member : *members)
+            found.emplace_back(Spot{.entry = this, .field = wanted.name, .name = member.name}, &member.value);
+    return found;
+}
+
+std::vector<std::pair<Spot, const Value*>> Entry::elements(const Field& wanted) const {
+    const Value* value = find(wanted);
+    const bool is_list = wanted.shape == Shape::list;
+    value =
+        of_kind(wanted, value && (is_list ? value->list() != nullptr : value->object() != nullptr), value);
+    if (!value)
+        return {};
+    auto found = parts(wanted);
+    if (is_list && (found.size() < wanted.least || found.size() > wanted.most)) {
+        refuse(*value, path_of(wanted.name), fmt::format("has {} of them", found.size()),
+               wanted.least == wanted.most ? fmt::format("give {}", wanted.least)
+                                           : fmt::format("give {} to {}", wanted.least, wanted.most));
+        return {};
+    }
+    if (found.size() < wanted.least)
+        refuse(*value, path_of(wanted.name), "is empty", fmt::format("write {}", wanted.sample));
+    return found;
+}
+
 std::vector<Entry> Entry::objects(const Field& wanted) const {
     std::vector<Entry> found;
-    const Value* value = find(wanted);
-    if (wanted.shape == Shape::list) {
-        if (value && is_list_of_right_size(wanted, *value))
-            for (std::size_t i = 0; i < value->list()->size(); ++i)
-                found.emplace_back(*reading_, (*value->list())[i], *wanted.record, spot_of(wanted, i));
-        return found;
-    }
-    value = of_kind(wanted, value && value->object(), value);
-    if (!value)
-        return found;
-    if (value->object()->size() < wanted.least)
-        refuse(wanted.name, "is empty", fmt::format("write {}", wanted.sample));
-    for (const Member& member : *value->object())
-        found.emplace_back(*reading_, member.value, *wanted.record,
-                           Spot{.entry = this, .field = wanted.name, .name = member.name});
+    for (const auto& [spot, value] : elements(wanted))
+        found.emplace_back(*reading_, *value, *wanted.record, spot);
     return found;
 }
 
 std::vector<Entry> Entry::objects_again(std::string_view name) const {
-    const Field& wanted = field(name);
     std::vector<Entry> found;
-    const Value* value = find(wanted);
-    if (value && value->list())
-        for (std::size_t i = 0; i < value->list()->size(); ++i)
-            found.push_back(
-                Entry(Again{}, *reading_, (*value->list())[i], *wanted.record, spot_of(wanted, i)));
-    else if (value && value->object() && wanted.shape == Shape::named)
-        for (const Member& member : *value->object())
-            found.push_back(Entry(Again{}, *reading_, member.value, *wanted.record,
-                                  {.entry = this, .field = wanted.name, .name = member.name}));
-    return found;
-}
-
-std::vector<std::pair<std::string, Entry>> Entry::named_objects(std::string_view name) const {
-    std::vector<std::pair<std::string, Entry>> found;
-    for (Entry& one : objects(field(name))) {
-        std::string its_name(one.name());
-        found.emplace_back(std::move(its_name), std::move(one));
-    }
-    return found;
-}
-
-bool Entry::is_list_of_right_size(const Field& wanted, const Value& value) const {
-    if (!of_kind(wanted, value.list() != nullptr, &value))
-        return false;
-    const std::size_t size = value.list()->size();
-    if (size >= wanted.least && size <= wanted.most)
-        return true;
-    refuse(value, path_of(wanted.name), fmt::format("has {} of them", size),
-           wanted.least == wanted.most ? fmt::format("give {}", wanted.least)
-                                       : fmt::format("give {} to {}", wanted.least, wanted.most));
-    return false;
-}
-
-std::vector<std::pair<std::string, const Value*>> Entry::elements(const Field& wanted) const {
-    std::vector<std::pair<std::string, const Value*>> found;
-    const Value* value = find(wanted);
-    if (value && is_list_of_right_size(wanted, *value))
-        for (std::size_t i = 0; i < value->list()->size(); ++i)
-            found.emplace_back(spot_of(wanted, i).path(), &(*value->list())[i]);
+    const Field& wanted = field(name);
+    for (const auto& [spot, value] : parts(wanted))
+        found.push_back(Entry(Again{}, *reading_, *value, *wanted.record, spot));
     return found;
 }
 

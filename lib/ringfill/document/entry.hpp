@@ -32,11 +32,10 @@ struct Reading {
 /// Where a value of an entry stands: in a field, or under a name or a number in it. Its path is put together
 /// only when a fault is told.
 struct Spot {
-    const Entry* entry = nullptr; ///< null: the outermost object, whose path stands in `whole`
+    const Entry* entry = nullptr; ///< null: the outermost object, whose path is empty
     std::string_view field = {};
     std::string_view name = {};
     std::size_t index = no_index;
-    std::string whole = {};
 
     static constexpr std::size_t no_index = static_cast<std::size_t>(-1);
     std::string path() const;
@@ -50,9 +49,7 @@ class Entry {
   public:
     /// Notes each member that the description does not know, with the nearest known name, and each required
     /// one that is missing.
-    Entry(Reading& reading, const Value& object, const Record& record, Spot spot);
-    Entry(Reading& reading, const Value& object, const Record& record, std::string path)
-        : Entry(reading, object, record, Spot{.whole = std::move(path)}) {}
+    Entry(Reading& reading, const Value& object, const Record& record, Spot spot = {});
 
     std::string path() const { return spot_.path(); }
     std::string_view name() const { return spot_.name; } ///< under which it stands, of a named object
@@ -63,50 +60,25 @@ class Entry {
     const Field& field(std::string_view name) const;
     /// The member as it stands, null when absent.
     const Value* find(const Field& field) const;
-    const Value* find(std::string_view name) const { return find(field(name)); }
-    bool has(std::string_view name) const { return find(name) != nullptr; }
+    bool has(std::string_view name) const { return find(field(name)) != nullptr; }
     std::string path_of(std::string_view name) const { return member_path(path(), name); }
     Spot spot(const Field& field) const { return {.entry = this, .field = field.name}; }
+    /// The member again if it fits its description; of one that does not, nothing, and a fault.
+    const Value* of_kind(const Field& field, bool fits, const Value* member) const;
 
-    // Each by its field, or by the field's name.
+    /// A text, or one of the field's words; its fallback when absent.
     std::optional<std::string> text(const Field& field) const;
-    /// One of the field's words; its fallback when absent.
-    std::optional<std::string> word(const Field& field) const;
-    /// The place of that word among the field's words.
+    /// The place of a word among the field's words, or that of its fallback.
     std::optional<std::size_t> word_index(const Field& field) const;
-    std::vector<std::string> words(const Field& field) const;
-    std::optional<bool> flag(const Field& field) const;
-    std::optional<double> number(const Field& field) const;
-    std::optional<int> count(const Field& field) const;
-    std::vector<std::pair<std::string, double>> named_numbers(const Field& field) const;
     /// A plain number within the field's span, wherever it stands.
     std::optional<double> number_in(const Value& value, const Field& field, const Spot& spot) const;
-    std::optional<double> number_in(const Value& value, const Field& field, std::string path) const {
-        return number_in(value, field, Spot{.whole = std::move(path)});
-    }
-    std::optional<std::string> text(std::string_view name) const { return text(field(name)); }
-    std::optional<std::string> word(std::string_view name) const { return word(field(name)); }
-    std::vector<std::string> words(std::string_view name) const { return words(field(name)); }
-    std::optional<bool> flag(std::string_view name) const { return flag(field(name)); }
-    std::optional<double> number(std::string_view name) const { return number(field(name)); }
-    std::optional<int> count(std::string_view name) const { return count(field(name)); }
-    std::vector<std::pair<std::string, double>> named_numbers(std::string_view name) const {
-        return named_numbers(field(name));
-    }
-
     std::optional<Entry> object(const Field& field) const;
-    std::optional<Entry> object(std::string_view name) const { return object(field(name)); }
     /// The objects of a list, or of an object with names; how many is checked against the description.
     std::vector<Entry> objects(const Field& field) const;
-    std::vector<Entry> objects(std::string_view name) const { return objects(field(name)); }
-    std::vector<std::pair<std::string, Entry>> named_objects(std::string_view name) const;
     /// The same objects once more, without noting their faults again: for what is checked when all are read.
     std::vector<Entry> objects_again(std::string_view name) const;
-    /// The elements of a list with their paths; the list's length is checked against the description.
-    std::vector<std::pair<std::string, const Value*>> elements(const Field& field) const;
-    std::vector<std::pair<std::string, const Value*>> elements(std::string_view name) const {
-        return elements(field(name));
-    }
+    /// The values of a list, or those under names, each with its place; how many is checked likewise.
+    std::vector<std::pair<Spot, const Value*>> elements(const Field& field) const;
 
     /// Fills the row's member of each field that has one, in the order of the description, then lets the
     /// record check what several fields must keep together. `row` points to a row of the type that stands in
@@ -115,10 +87,9 @@ class Entry {
     /// Whether fill() gave that field a value without any fault, its fallback included.
     bool is_read(std::string_view name) const;
 
-    /// Notes a fault at a value.
-    void refuse(const Value& value, std::string path, std::string reason, std::string remedy) const;
-    /// The same at no value: `shown` stands for it.
-    void refuse_shown(std::string path, std::string shown, std::string reason, std::string remedy) const;
+    /// Notes a fault at a value. `by_hand` is shown for a number that no text holds.
+    void refuse(const Value& value, std::string path, std::string reason, std::string remedy,
+                std::string by_hand = {}) const;
     /// Notes a fault at this object.
     void refuse(std::string reason, std::string remedy) const;
     /// Notes a fault at a member, or at this object when the member is absent.
@@ -132,9 +103,7 @@ class Entry {
     struct Again {};
     Entry(Again, Reading& reading, const Value& object, const Record& record, Spot spot);
     void check_names() const;
-    const Value* of_kind(const Field& field, bool fits, const Value* value) const;
-    bool is_list_of_right_size(const Field& field, const Value& value) const;
-    Spot spot_of(const Field& field, std::size_t index) const;
+    std::vector<std::pair<Spot, const Value*>> parts(const Field& field) const;
 
     Reading* reading_;
     const Value* object_;

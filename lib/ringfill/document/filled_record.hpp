@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <type_traits>
@@ -26,38 +27,72 @@ inline bool is_absent(const Value& value) {
     return std::holds_alternative<std::nullptr_t>(value.held);
 }
 
+/// Moves what was found, if anything, into a member; whether there was.
+template <class Found, class T>
+bool take(std::optional<Found> found, T& to) {
+    if (found)
+        to = std::move(*found);
+    return found.has_value();
+}
+
+/// Throws std::logic_error unless an entry's record describes such rows.
+void expect_rows(const Entry& entry, const void* row);
+
+/// Fills a row from an entry whose record describes such rows; what is absent or faulty stays as it is.
+template <class Row>
+void fill_record(Row& row, const Entry& entry) {
+    expect_rows(entry, &row_tag<Row>);
+    entry.fill(&row);
+}
+
+template <class Row>
+Row read_record(const Entry& entry) {
+    Row row{};
+    fill_record(row, entry);
+    return row;
+}
+
 /// How a member of some type is read from a field: its kind and shape, and fill(); give() is the way back.
 /// Here: an object that fills a row of its own.
 template <class T>
 struct FieldOf {
     static constexpr Kind kind = Kind::object;
-    static bool fill(const Entry& entry, const Field& field, T& to);
+    static bool fill(const Entry& entry, const Field& field, T& to) {
+        const auto object = entry.object(field);
+        if (object)
+            fill_record(to, *object);
+        return object.has_value();
+    }
     static Value give(const Field& field, const T& row) { return record_value(*field.record, &row); }
 };
 
 template <>
 struct FieldOf<std::string> {
     static constexpr Kind kind = Kind::text;
-    static bool fill(const Entry& entry, const Field& field, std::string& to);
-    static Value give(const Field& field, const std::string& text);
+    static bool fill(const Entry& entry, const Field& field, std::string& to) {
+        return take(entry.text(field), to);
+    }
+    static Value give(const Field&, const std::string& text) { return text.empty() ? Value() : Value(text); }
 };
 template <>
 struct FieldOf<bool> {
     static constexpr Kind kind = Kind::flag;
     static bool fill(const Entry& entry, const Field& field, bool& to);
-    static Value give(const Field& field, bool flag);
+    static Value give(const Field& field, bool flag) {
+        return field.kind == Kind::flag ? Value(flag) : word_value(field, flag ? 1 : 0);
+    }
 };
 template <>
 struct FieldOf<int> {
     static constexpr Kind kind = Kind::count;
     static bool fill(const Entry& entry, const Field& field, int& to);
-    static Value give(const Field& field, int count);
+    static Value give(const Field&, int count) { return static_cast<double>(count); }
 };
 template <>
 struct FieldOf<double> {
     static constexpr Kind kind = Kind::number;
     static bool fill(const Entry& entry, const Field& field, double& to);
-    static Value give(const Field& field, double number);
+    static Value give(const Field&, double number) { return number; }
 };
 template <>
 struct FieldOf<std::vector<std::string>> {
@@ -80,18 +115,23 @@ struct FieldOf<T> {
     static constexpr Kind kind = Kind::word;
     static bool fill(const Entry& entry, const Field& field, T& to) {
         const auto word = entry.word_index(field);
-        if (word)
-            to = static_cast<T>(*word);
-        return word.has_value();
+        return take(word ? std::optional(static_cast<T>(*word)) : std::nullopt, to);
     }
     static Value give(const Field& field, T value) {
         return word_value(field, static_cast<std::size_t>(value));
     }
 };
 
+/// A member that may be absent; so it is where one of the field's words stands in the place of a quantity.
 template <class T>
 struct FieldOf<std::optional<T>> : FieldOf<T> {
     static bool fill(const Entry& entry, const Field& field, std::optional<T>& to) {
+        if (field.kind != Kind::word && !field.words.empty())
+            if (const Value* value = entry.find(field);
+                value && value->text() && field.has_word(*value->text())) {
+                to.reset();
+                return true;
+            }
         T value{};
         const bool read = FieldOf<T>::fill(entry, field, value);
         if (read)
@@ -103,38 +143,21 @@ struct FieldOf<std::optional<T>> : FieldOf<T> {
     }
     {
         if (!value)
-            return {};
+            return field.kind == Kind::word || field.words.empty() ? Value() : Value(field.words.front());
         Value given = FieldOf<T>::give(field, *value);
         return is_absent(given) && field.shape == Shape::list ? Value(Value::List()) : given;
     }
 };
 
-/// Throws std::logic_error unless an entry's record describes such rows.
-void expect_rows(const Entry& entry, const void* row);
-
-/// Fills a row from an entry whose record describes such rows; what is absent or faulty stays as it is.
-template <class Row>
-void fill_record(Row& row, const Entry& entry) {
-    expect_rows(entry, &row_tag<Row>);
-    entry.fill(&row);
-}
-
-template <class Row>
-Row read_record(const Entry& entry) {
-    Row row{};
-    fill_record(row, entry);
-    return row;
-}
-
 /// Puts a row into a table: in the place of the row of the same name, or at the end.
 template <class Row>
 void put_row(std::vector<Row>& rows, Row row) {
-    for (Row& known : rows)
-        if (known.name == row.name) {
-            known = std::move(row);
-            return;
-        }
-    rows.push_back(std::move(row));
+    const auto known =
+        std::find_if(rows.begin(), rows.end(), [&](const Row& one) { return one.name == row.name; });
+    if (known == rows.end())
+        rows.push_back(std::move(row));
+    else
+        *known = std::move(row);
 }
 
 template <class Row>
@@ -148,22 +171,15 @@ Row read_named(const Entry& entry) {
     return row;
 }
 
-template <class T>
-bool FieldOf<T>::fill(const Entry& entry, const Field& field, T& to) {
-    const auto object = entry.object(field);
-    if (object)
-        fill_record(to, *object);
-    return object.has_value();
-}
-
 /// Rows under names of the file's choosing, or in a list.
 template <class Row>
 struct FieldOf<std::vector<Row>> {
     static constexpr Kind kind = Kind::object;
     static constexpr Shape shape = Shape::named;
+    static constexpr bool has_name = requires(Row row) { row.name = std::string(); };
     static bool fill(const Entry& entry, const Field& field, std::vector<Row>& rows) {
         for (const Entry& one : entry.objects(field))
-            if constexpr (requires(Row row) { row.name = std::string(); })
+            if constexpr (has_name)
                 field.shape == Shape::named ? put_row(rows, read_named<Row>(one))
                                             : rows.push_back(read_named<Row>(one));
             else
@@ -171,17 +187,19 @@ struct FieldOf<std::vector<Row>> {
         return entry.find(field) != nullptr;
     }
     static Value give(const Field& field, const std::vector<Row>& rows) {
+        if (rows.empty())
+            return {};
+        if constexpr (has_name)
+            if (field.shape == Shape::named) {
+                Value::Object named;
+                for (const Row& row : rows)
+                    named.push_back({row.name, record_value(*field.record, &row)});
+                return named;
+            }
         Value::List list;
-        Value::Object named;
         for (const Row& row : rows)
-            if constexpr (requires { Member{row.name, Value()}; })
-                field.shape == Shape::named ? named.push_back({row.name, record_value(*field.record, &row)})
-                                            : list.push_back(record_value(*field.record, &row));
-            else
-                list.push_back(record_value(*field.record, &row));
-        return rows.empty()                  ? Value()
-               : field.shape == Shape::named ? Value(std::move(named))
-                                             : Value(std::move(list));
+            list.push_back(record_value(*field.record, &row));
+        return list;
     }
 };
 

@@ -94,7 +94,7 @@ Value give_start(const Job& job) {
 
 template <Time Workday::*Hours>
 void read_hours(Job& job, const Entry& entry, const Field& field) {
-    job.workday.*Hours = measured<Time>(entry, field.name).value_or(Time());
+    job.workday.*Hours = in_si<Time>(measured_si(entry, field).value_or(0));
 }
 
 template <Time Workday::*Hours>

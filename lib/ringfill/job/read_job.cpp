@@ -23,10 +23,10 @@ Job read_job(const Document& document) {
     const Value* units = document.root.find("units");
     const bool inch = units && units->text() && *units->text() == "inch";
     reading.bare_length = inch ? factor::inch : 1e-3;
-    const Entry entry(reading, document.root, job_record, "");
+    const Entry entry(reading, document.root, job_record);
     Job job;
     if (document.root.object()) {
-        entry.word("format");
+        entry.text(entry.field("format"));
         fill_record(job, entry);
     }
     refuse_if_any(Origin::job, reading.faults);
@@ -41,7 +41,7 @@ void judge_job(const Job& job) {
     Reading reading{.document = none, .by_hand = true};
     const Value value = record_value(job_record, &job);
     Job read_back;
-    fill_record(read_back, Entry(reading, value, job_record, ""));
+    fill_record(read_back, Entry(reading, value, job_record));
     refuse_if_any(Origin::job, reading.faults);
 }
 

@@ -10,12 +10,6 @@
 #include <ringfill/table/read_table.hpp>
 
 namespace ringfill {
-
-template <>
-inline constexpr NameUnit name_units<SpecificHeat>[] = {{"J_kgK"}};
-template <>
-inline constexpr NameUnit name_units<Conductivity>[] = {{"W_mK"}};
-
 namespace {
 
 constexpr std::string_view structures[] = {"ferritic",  "martensitic", "austenitic",
@@ -66,12 +60,12 @@ std::vector<std::string> read_group_names(const Entry& entry, const Family& fami
     const auto known =
         family.preheat_groups | ranges::views::transform(&PreheatGroup::name) | ranges::to<std::vector>();
     std::vector<std::string> names;
-    for (const auto& [path, group] : entry.elements("preheat_groups"))
+    for (const auto& [spot, group] : entry.elements(entry.field("preheat_groups")))
         if (!group->text())
-            entry.refuse(*group, path, "is not the name of a table of preheat",
+            entry.refuse(*group, spot.path(), "is not the name of a table of preheat",
                          "write one of the family's preheat_groups in quotes");
         else if (ranges::find(known, *group->text()) == known.end())
-            entry.refuse(*group, path, "is not a table of preheat of this family",
+            entry.refuse(*group, spot.path(), "is not a table of preheat of this family",
                          suggest(*group->text(), known));
         else
             names.push_back(*group->text());
@@ -83,9 +77,9 @@ std::vector<std::string> read_group_names(const Entry& entry, const Family& fami
 std::vector<std::string> read_group_fillers(const Entry& entry, const Family& family) {
     const auto known = family.fillers | ranges::views::transform(&Filler::name) | ranges::to<std::vector>();
     std::vector<std::string> names;
-    for (const auto& [path, filler] : entry.elements("fillers"))
+    for (const auto& [spot, filler] : entry.elements(entry.field("fillers")))
         if (!filler->text() || ranges::find(known, *filler->text()) == known.end())
-            entry.refuse(*filler, path, "is not a filler of this family",
+            entry.refuse(*filler, spot.path(), "is not a filler of this family",
                          suggest(filler->text() ? *filler->text() : "", known));
         else
             names.push_back(fmt::format("{}/{}", family.name, *filler->text()));
@@ -94,7 +88,7 @@ std::vector<std::string> read_group_fillers(const Entry& entry, const Family& fa
 
 /// The rows of another grade that a grade is treated as, told as such. That grade stands before it.
 std::optional<PreheatGroup> practice_of(const Entry& entry, const std::string& name, const Family& family) {
-    const auto other = entry.text("practice_of");
+    const auto other = entry.text(entry.field("practice_of"));
     if (!other)
         return std::nullopt;
     const auto found = ranges::find(family.bases, *other, &Base::name);
@@ -110,21 +104,21 @@ std::optional<PreheatGroup> practice_of(const Entry& entry, const std::string& n
 
 /// Fillers before the tables of preheat that name them, those and the grades above before the grades that do.
 void read_rows(Family& family, const Entry& entry) {
-    for (const Entry& one : entry.objects("fillers"))
+    for (const Entry& one : entry.objects(entry.field("fillers")))
         put_row(family.fillers, read_named<Filler>(one));
-    for (const Entry& one : entry.objects("preheat_groups")) {
+    for (const Entry& one : entry.objects(entry.field("preheat_groups"))) {
         auto group = read_named<PreheatGroup>(one);
         group.fillers = read_group_fillers(one, family);
         put_row(family.preheat_groups, std::move(group));
     }
-    for (const Entry& one : entry.objects("bases")) {
+    for (const Entry& one : entry.objects(entry.field("bases"))) {
         auto base = read_named<Base>(one);
         if (!one.has("practice"))
             base.practice = practice_of(one, base.name, family);
         base.preheat_groups = read_group_names(one, family);
         put_row(family.bases, std::move(base));
     }
-    for (const Entry& one : entry.objects("suits"))
+    for (const Entry& one : entry.objects(entry.field("suits")))
         put_row(family.suits, read_named<Suit>(one));
 }
 
@@ -181,7 +175,7 @@ Family read_family(const std::string& name, std::vector<Document> files, const B
     for (Document& read : files) {
         const Document file = with_usual(std::move(read));
         Reading reading{.document = file, .sources = &family.sources};
-        const Entry entry(reading, file.root, family_record, "");
+        const Entry entry(reading, file.root, family_record);
         family.files.push_back(file.file);
         if (has_signature(entry)) {
             if (entry.has("sources"))

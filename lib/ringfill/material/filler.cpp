@@ -91,15 +91,15 @@ void check_laid(const Filler& filler, const Entry& entry) {
 }
 
 void read_gases(Filler& filler, const Entry& entry, const Field& field) {
-    for (const auto& [path, gas] : entry.elements(field))
+    for (const auto& [spot, gas] : entry.elements(field))
         if (gas->text())
             filler.gases.push_back(*gas->text());
         else
-            entry.refuse(*gas, path, "is not a gas", R"(write its designation, such as "M21")");
+            entry.refuse(*gas, spot.path(), "is not a gas", R"(write its designation, such as "M21")");
 }
 
 void read_covering(Filler& filler, const Entry& entry, const Field& field) {
-    filler.iron_powder = entry.word(field).has_value();
+    filler.iron_powder = entry.text(field).has_value();
 }
 
 void read_own_practice(Filler& filler, const Entry& entry, const Field& field) {

@@ -36,13 +36,6 @@ std::optional<SourcedNumber> one(const Entry& row, const Value& value, const Fie
     return SourcedNumber{*number, std::move(*source)};
 }
 
-template <class T>
-bool take(std::optional<T> found, T& to) {
-    if (found)
-        to = std::move(*found);
-    return found.has_value();
-}
-
 } // namespace
 
 std::optional<SourcedNumber> sourced_number(const Entry& row, const Field& field) {
@@ -78,24 +71,6 @@ std::optional<SourcedRange> sourced_range(const Entry& row, const Field& field) 
     return SourcedRange{{*low, *high}, *source};
 }
 
-std::vector<std::pair<std::string, SourcedNumber>> sourced_named(const Entry& row, const Field& field) {
-    std::vector<std::pair<std::string, SourcedNumber>> found;
-    const Value* value = row.find(field);
-    if (!value)
-        return found;
-    if (!value->object()) {
-        row.refuse(*value, row.path_of(field.name),
-                   fmt::format("is {}, not an object in braces", kind_in_words(*value)),
-                   fmt::format("write it like {}", field.sample));
-        return found;
-    }
-    for (const Member& member : *value->object())
-        if (auto sourced =
-                one(row, member.value, field, {.entry = &row, .field = field.name, .name = member.name}))
-            found.emplace_back(member.name, std::move(*sourced));
-    return found;
-}
-
 double si_of(double figure, const Field& field) {
     if (field.zero == 0)
         return figure * field.factor;
@@ -103,20 +78,12 @@ double si_of(double figure, const Field& field) {
     return field.factor == 1 ? kelvin : factor::settled_kelvin(kelvin);
 }
 
-bool FieldOf<SourcedNumber>::fill(const Entry& entry, const Field& field, SourcedNumber& to) {
-    const bool read = take(sourced_number(entry, field), to);
-    if (read)
-        to.value *= field.factor;
-    return read;
-}
-
-bool FieldOf<SourcedRange>::fill(const Entry& entry, const Field& field, SourcedRange& to) {
-    return take(sourced_range(entry, field), to);
-}
-
 bool FieldOf<std::vector<std::pair<std::string, SourcedNumber>>>::fill(
     const Entry& entry, const Field& field, std::vector<std::pair<std::string, SourcedNumber>>& to) {
-    to = sourced_named(entry, field);
+    to.clear();
+    for (const auto& [spot, value] : entry.elements(field))
+        if (auto sourced = one(entry, *value, field, spot))
+            to.emplace_back(spot.name, std::move(*sourced));
     return entry.find(field) != nullptr;
 }
 

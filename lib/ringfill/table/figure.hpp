@@ -4,6 +4,7 @@
 #include <stdexcept>
 #include <string>
 #include <string_view>
+#include <type_traits>
 #include <utility>
 #include <vector>
 
@@ -26,105 +27,101 @@ std::optional<SourcedNumber> sourced_number(const Entry& row, const Field& field
 std::optional<SourcedRange> sourced_range(const Entry& row, const Field& field);
 /// A field that holds nothing but a source key; empty when absent or not known.
 std::string source_key(const Entry& row, const Field& field);
-/// A named field of values: { "C": [0.46, source key], … }.
-std::vector<std::pair<std::string, SourcedNumber>> sourced_named(const Entry& row, const Field& field);
 
 /// A figure of a field in SI.
 double si_of(double figure, const Field& field);
 
+/// Its address stands for the quantity.
+template <class Quantity>
+inline constexpr char quantity_tag = 0;
+
 /// A unit as the names of a table's fields end in it.
 struct NameUnit {
     std::string_view name;
+    const char* quantity;
     double factor = 1;
     double zero = 0;
 };
 
-/// The units that figures of a quantity are given in.
-template <class Quantity>
-inline constexpr NameUnit name_units[] = {{""}};
-template <>
-inline constexpr NameUnit name_units<Length>[] = {{"mm", 1e-3}, {"m"}};
-template <>
-inline constexpr NameUnit name_units<Volume>[] = {{"L", factor::litre}};
-template <>
-inline constexpr NameUnit name_units<Mass>[] = {{"kg"}, {"g", 1e-3}};
-template <>
-inline constexpr NameUnit name_units<Time>[] = {
-    {"h", factor::hour}, {"min", factor::minute}, {"minutes", factor::minute}};
-template <>
-inline constexpr NameUnit name_units<Speed>[] = {{"mm_min", 1e-3 * (1 / factor::minute)},
-                                                 {"m_min", 1 / factor::minute}};
-template <>
-inline constexpr NameUnit name_units<Turning>[] = {{"rpm", 1 / factor::minute}};
-template <>
-inline constexpr NameUnit name_units<MassFlow>[] = {{"kg_h", 1 / factor::hour}};
-template <>
-inline constexpr NameUnit name_units<VolumeFlow>[] = {{"L_min", factor::litre / factor::minute}};
-template <>
-inline constexpr NameUnit name_units<Density>[] = {{"kg_m3"}};
-template <>
-inline constexpr NameUnit name_units<LinearMass>[] = {{"kg_m"}};
-template <>
-inline constexpr NameUnit name_units<Power>[] = {{"kW", 1e3}};
-template <>
-inline constexpr NameUnit name_units<Current>[] = {{"A"}};
-template <>
-inline constexpr NameUnit name_units<Voltage>[] = {{"V"}};
-template <>
-inline constexpr NameUnit name_units<Temperature>[] = {
-    {"degC", 1, factor::celsius_zero}, {"degF", factor::kelvin_per_fahrenheit, factor::fahrenheit_zero}};
+/// The units that figures are given in, each of one quantity.
+inline constexpr NameUnit name_units[] = {
+    {"mm", &quantity_tag<Length>, 1e-3},
+    {"m", &quantity_tag<Length>},
+    {"L", &quantity_tag<Volume>, factor::litre},
+    {"kg", &quantity_tag<Mass>},
+    {"g", &quantity_tag<Mass>, 1e-3},
+    {"h", &quantity_tag<Time>, factor::hour},
+    {"min", &quantity_tag<Time>, factor::minute},
+    {"minutes", &quantity_tag<Time>, factor::minute},
+    {"mm_min", &quantity_tag<Speed>, 1e-3 * (1 / factor::minute)},
+    {"m_min", &quantity_tag<Speed>, 1 / factor::minute},
+    {"rpm", &quantity_tag<Turning>, 1 / factor::minute},
+    {"kg_h", &quantity_tag<MassFlow>, 1 / factor::hour},
+    {"L_min", &quantity_tag<VolumeFlow>, factor::litre / factor::minute},
+    {"kg_m3", &quantity_tag<Density>},
+    {"kg_m", &quantity_tag<LinearMass>},
+    {"kW", &quantity_tag<Power>, 1e3},
+    {"A", &quantity_tag<Current>},
+    {"V", &quantity_tag<Voltage>},
+    {"J_kgK", &quantity_tag<SpecificHeat>},
+    {"W_mK", &quantity_tag<Conductivity>},
+    {"degC", &quantity_tag<Temperature>, 1, factor::celsius_zero},
+    {"degF", &quantity_tag<Temperature>, factor::kelvin_per_fahrenheit, factor::fahrenheit_zero},
+};
 
-/// Gives a field the unit that its name ends in; a name without one of the quantity's does not compile.
+/// Gives a field the unit that its name ends in; a name without one of the quantity's does not compile. A
+/// plain number keeps its own.
 template <class Quantity>
 constexpr void take_unit_from_name(Field& field) {
-    for (const NameUnit& unit : name_units<Quantity>) {
+    if constexpr (!std::is_same_v<Quantity, double>) {
         const std::string_view name = field.name;
-        const bool ends = name.ends_with(unit.name);
-        if (!ends || (name.size() > unit.name.size() && name[name.size() - unit.name.size() - 1] != '_'))
-            continue;
-        field.factor = unit.factor;
-        field.zero = unit.zero;
-        return;
+        for (const NameUnit& unit : name_units) {
+            if (unit.quantity != &quantity_tag<Quantity> || !name.ends_with(unit.name))
+                continue;
+            const std::size_t before = name.size() - unit.name.size();
+            if (before > 0 && name[before - 1] != '_')
+                continue;
+            field.factor = unit.factor;
+            field.zero = unit.zero;
+            return;
+        }
+        throw std::logic_error("the name of the field does not end in a unit of its quantity");
     }
-    throw std::logic_error("the name of the field does not end in a unit of its quantity");
 }
 
-template <class Unit>
-struct FieldOf<Sourced<units::quantity<Unit>>> {
-    using Quantity = units::quantity<Unit>;
+/// A figure of a field in SI, as a quantity or a plain number.
+template <class T>
+T figure_of(double figure, const Field& field) {
+    if constexpr (std::is_same_v<T, double>)
+        return si_of(figure, field);
+    else
+        return in_si<T>(si_of(figure, field));
+}
+
+template <class T>
+struct FieldOf<Sourced<T>> {
     static constexpr Kind kind = Kind::sourced;
-    static constexpr void complete(Field& field) { take_unit_from_name<Quantity>(field); }
-    static bool fill(const Entry& entry, const Field& field, Sourced<Quantity>& to) {
+    static constexpr void complete(Field& field) { take_unit_from_name<T>(field); }
+    static bool fill(const Entry& entry, const Field& field, Sourced<T>& to) {
         auto found = sourced_number(entry, field);
         if (found)
-            to = {in_si<Quantity>(si_of(found->value, field)), std::move(found->source)};
+            to = {figure_of<T>(found->value, field), std::move(found->source)};
         return found.has_value();
     }
 };
-template <class Unit>
-struct FieldOf<Sourced<std::pair<units::quantity<Unit>, units::quantity<Unit>>>> {
-    using Quantity = units::quantity<Unit>;
+template <class T>
+struct FieldOf<Sourced<std::pair<T, T>>> {
     static constexpr Kind kind = Kind::sourced_range;
-    static constexpr void complete(Field& field) { take_unit_from_name<Quantity>(field); }
-    static bool fill(const Entry& entry, const Field& field, Sourced<std::pair<Quantity, Quantity>>& to) {
+    static constexpr void complete(Field& field) { take_unit_from_name<T>(field); }
+    static bool fill(const Entry& entry, const Field& field, Sourced<std::pair<T, T>>& to) {
         auto found = sourced_range(entry, field);
         if (found)
-            to = {{in_si<Quantity>(si_of(found->value.first, field)),
-                   in_si<Quantity>(si_of(found->value.second, field))},
+            to = {{figure_of<T>(found->value.first, field), figure_of<T>(found->value.second, field)},
                   std::move(found->source)};
         return found.has_value();
     }
 };
-template <>
-struct FieldOf<SourcedNumber> {
-    static constexpr Kind kind = Kind::sourced;
-    static bool fill(const Entry& entry, const Field& field, SourcedNumber& to);
-};
-template <>
-struct FieldOf<SourcedRange> {
-    static constexpr Kind kind = Kind::sourced_range;
-    static bool fill(const Entry& entry, const Field& field, SourcedRange& to);
-};
+/// Figures under names of the file's choosing: { "C": [0.46, source key], … }.
 template <>
 struct FieldOf<std::vector<std::pair<std::string, SourcedNumber>>> {
     static constexpr Kind kind = Kind::sourced;
@@ -147,37 +144,5 @@ constexpr MadeField source_field(std::string_view name, std::string_view sample 
     using Row = typename Filled<decltype(Member)>::Row;
     return field<&fill_source_key<Row, Member>>(name, table_words, sample);
 }
-
-/// Reads the values of one row by the names of its fields, against the bibliography given.
-class SourcedReader {
-  public:
-    SourcedReader(const Entry& row, const Bibliography& sources) : row_(row) {
-        row.reading().sources = &sources;
-    }
-
-    std::optional<SourcedNumber> number(std::string_view field) const {
-        return sourced_number(row_, row_.field(field));
-    }
-    /// The same, each number times a factor, as a quantity.
-    template <class Quantity>
-    std::optional<Sourced<Quantity>> quantity(std::string_view field, double factor) const {
-        const auto found = number(field);
-        if (!found)
-            return std::nullopt;
-        return Sourced<Quantity>{in_si<Quantity>(found->value * factor), found->source};
-    }
-    std::optional<SourcedRange> range(std::string_view field) const {
-        return sourced_range(row_, row_.field(field));
-    }
-    std::string source_key(std::string_view field) const {
-        return ringfill::source_key(row_, row_.field(field));
-    }
-    std::vector<std::pair<std::string, SourcedNumber>> named(std::string_view field) const {
-        return sourced_named(row_, row_.field(field));
-    }
-
-  private:
-    const Entry& row_;
-};
 
 } // namespace ringfill

@@ -40,7 +40,7 @@ constinit const Record source_record =
     record_of<Source>("a source", "where a figure comes from", source_fields);
 
 void add_sources(Bibliography& sources, const Entry& table) {
-    for (const Entry& entry : table.objects("sources")) {
+    for (const Entry& entry : table.objects(table.field("sources"))) {
         Source source = read_record<Source>(entry);
         const auto [known, is_new] = sources.emplace(entry.name(), source);
         if (!is_new && !same(known->second, source))
@@ -52,7 +52,7 @@ Bibliography read_sources(const std::vector<Document>& files) {
     Bibliography sources;
     for (const Document& file : files) {
         Reading reading{file};
-        const Entry entry(reading, file.root, sources_record, "");
+        const Entry entry(reading, file.root, sources_record);
         if (has_signature(entry))
             add_sources(sources, entry);
         refuse_if_any(Origin::table, reading.faults);
@@ -61,7 +61,8 @@ Bibliography read_sources(const std::vector<Document>& files) {
 }
 
 bool has_signature(const Entry& table) {
-    return table.value().object() && table.word("format") && table.text("description");
+    return table.value().object() && table.text(table.field("format")) &&
+           table.text(table.field("description"));
 }
 
 void refuse_without_source(const Entry& last,
@@ -75,7 +76,7 @@ void fill_table(void* table, const void* row, const std::vector<Document>& files
                 Bibliography* kept, const Record& record, CheckWhole whole) {
     for (const Document& file : files) {
         Reading reading{.document = file, .sources = kept ? kept : &sources};
-        const Entry entry(reading, file.root, record, "");
+        const Entry entry(reading, file.root, record);
         std::optional<Bibliography> with_own;
         if (has_signature(entry)) {
             if (entry.has("sources"))

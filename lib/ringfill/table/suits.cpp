@@ -11,11 +11,12 @@ constexpr std::string_view verdict_words[] = {"recommended", "with_buffer", "not
 
 template <std::vector<std::string> Suit::*Names>
 void read_names(Suit& suit, const Entry& entry, const Field& field) {
-    for (const auto& [path, value] : entry.elements(field))
+    for (const auto& [spot, value] : entry.elements(field))
         if (value->text() && !value->text()->empty())
             (suit.*Names).push_back(*value->text());
         else
-            entry.refuse(*value, path, "is not a name", R"(write a group, or a name such as "steel/C45")");
+            entry.refuse(*value, spot.path(), "is not a name",
+                         R"(write a group, or a name such as "steel/C45")");
 }
 
 template <std::vector<std::string> Suit::*Names>
@@ -55,13 +56,6 @@ int closeness(const std::vector<std::string>& known, const SuitName& one) {
 } // namespace
 
 constinit const Record suit_record = record_of<Suit, check_suit>("what suits", "", suit_fields);
-
-Suit read_suit(const std::string& name, const Entry& entry, const Bibliography& sources) {
-    entry.reading().sources = &sources;
-    Suit suit = read_record<Suit>(entry);
-    suit.name = name;
-    return suit;
-}
 
 std::vector<Suit> read_suits(const std::vector<Document>& files, const Bibliography& sources) {
     return read_table<Rows<Suit>>(files, sources, suits_record).rows;

@@ -9,8 +9,6 @@
 
 namespace ringfill {
 
-class Entry;
-
 /// Whether a filler may go on a metal.
 enum class Verdict { recommended, with_buffer, not_advised };
 
@@ -36,9 +34,6 @@ struct SuitName {
 inline constexpr Span group_name{1, 40};
 
 extern const Record suit_record;
-
-/// Reads one rule. A verdict with_buffer without a buffer, or a buffer without it, is noted.
-Suit read_suit(const std::string& name, const Entry& entry, const Bibliography& sources);
 
 /// Reads suits.json, file after file; a later file corrects or adds entry by entry. Throws Faulty
 /// (Origin::table).

@@ -17,7 +17,7 @@ constexpr MadeField part_length{
 /// A field of every part that one of them fills a member from.
 template <auto Member>
 constexpr MadeField into(const MadeField& part) {
-    return field<Member>(part.made.name, part.made.span, part.made.sample);
+    return field<Member>(part.name, part.span, part.sample);
 }
 
 constexpr Field tip_fields[] = {into<&WearParts::tip_life>(arc_life), wire_life, part_length};

@@ -73,14 +73,10 @@ std::optional<double> in_range(const Entry& entry, const Value& value, const Fie
                                double si) {
     if (in_span(si, field.span))
         return si;
-    const std::string remedy = fmt::format("give a value {}", span_told(field.span, field.kind));
-    if (entry.reading().by_hand) {
-        const Unit unit = find_unit(range_unit(field.kind), field.kind).value();
-        entry.refuse_shown(spot.path(), fmt::format("{:.9g} {}", (si - unit.zero) / unit.factor, unit.symbol),
-                           "is out of range", remedy);
-    } else {
-        entry.refuse(value, spot.path(), "is out of range", remedy);
-    }
+    const Unit unit = find_unit(range_unit(field.kind), field.kind).value();
+    entry.refuse(value, spot.path(), "is out of range",
+                 fmt::format("give a value {}", span_told(field.span, field.kind)),
+                 fmt::format("{:.9g} {}", (si - unit.zero) / unit.factor, unit.symbol));
     return std::nullopt;
 }
 
@@ -125,8 +121,8 @@ std::optional<double> measured_si(const Entry& entry, const Field& field) {
 
 std::vector<double> measured_list_si(const Entry& entry, const Field& field) {
     std::vector<double> list;
-    for (const auto& [path, value] : entry.elements(field))
-        if (const auto si = measured_value(entry, *value, field, Spot{.whole = path}))
+    for (const auto& [spot, value] : entry.elements(field))
+        if (const auto si = measured_value(entry, *value, field, spot))
             list.push_back(*si);
     return list;
 }

@@ -3,6 +3,8 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <tuple>
+#include <type_traits>
 #include <utility>
 #include <vector>
 
@@ -15,112 +17,49 @@ namespace ringfill {
 /// A field's quantity in the SI unit of its kind: as written, or the field's fallback when absent (then it is
 /// noted as assumed). Nothing when absent without fallback, or when faulty (then the fault is noted).
 std::optional<double> measured_si(const Entry& entry, const Field& field);
-inline std::optional<double> measured_si(const Entry& entry, std::string_view name) {
-    return measured_si(entry, entry.field(name));
-}
-
-/// The same as a typed quantity.
-template <class Quantity>
-std::optional<Quantity> measured(const Entry& entry, std::string_view name) {
-    const auto value = measured_si(entry, name);
-    return value ? std::optional(in_si<Quantity>(*value)) : std::nullopt;
-}
 
 /// The quantities of a list field in SI; faulty elements are noted and left out.
 std::vector<double> measured_list_si(const Entry& entry, const Field& field);
 
-inline std::vector<double> measured_list_si(const Entry& entry, std::string_view name) {
-    return measured_list_si(entry, entry.field(name));
-}
+/// The quantities that fields hold, in the order of their kinds.
+using MeasuredQuantities = std::tuple<Length, Volume, Mass, Speed, VolumeFlow, MassFlow, Current, Voltage,
+                                      Power, Conductance, EnergyPerLength, Temperature, Angle, Turning, Time>;
 
-template <class Quantity>
-std::vector<Quantity> measured_list(const Entry& entry, const Field& field) {
-    std::vector<Quantity> list;
-    for (const double value : measured_list_si(entry, field))
-        list.push_back(in_si<Quantity>(value));
-    return list;
+/// The kind of field that a quantity is read from; Kind::object for one that is read from none.
+template <class Quantity, std::size_t Place = 0>
+constexpr Kind kind_of() {
+    if constexpr (Place == std::tuple_size_v<MeasuredQuantities>)
+        return Kind::object;
+    else if constexpr (std::is_same_v<std::tuple_element_t<Place, MeasuredQuantities>, Quantity>)
+        return static_cast<Kind>(static_cast<std::size_t>(Kind::length) + Place);
+    else
+        return kind_of<Quantity, Place + 1>();
 }
-template <class Quantity>
-std::vector<Quantity> measured_list(const Entry& entry, std::string_view name) {
-    return measured_list<Quantity>(entry, entry.field(name));
-}
-
-/// The kind of field that a quantity is read from.
-template <class Quantity>
-inline constexpr Kind kind_of = Kind::object; // none
-template <>
-inline constexpr Kind kind_of<Length> = Kind::length;
-template <>
-inline constexpr Kind kind_of<Volume> = Kind::volume;
-template <>
-inline constexpr Kind kind_of<Mass> = Kind::mass;
-template <>
-inline constexpr Kind kind_of<Speed> = Kind::speed;
-template <>
-inline constexpr Kind kind_of<VolumeFlow> = Kind::volume_flow;
-template <>
-inline constexpr Kind kind_of<MassFlow> = Kind::mass_flow;
-template <>
-inline constexpr Kind kind_of<Current> = Kind::current;
-template <>
-inline constexpr Kind kind_of<Voltage> = Kind::voltage;
-template <>
-inline constexpr Kind kind_of<Power> = Kind::power;
-template <>
-inline constexpr Kind kind_of<Conductance> = Kind::conductance;
-template <>
-inline constexpr Kind kind_of<EnergyPerLength> = Kind::energy_per_length;
-template <>
-inline constexpr Kind kind_of<Temperature> = Kind::temperature;
-template <>
-inline constexpr Kind kind_of<Angle> = Kind::angle;
-template <>
-inline constexpr Kind kind_of<Turning> = Kind::turning;
-template <>
-inline constexpr Kind kind_of<Time> = Kind::time;
+static_assert(kind_of<Time>() == Kind::time);
 
 // Members that are quantities: one, a list, or two of a list, the lower one first or not.
 template <class Unit>
 struct FieldOf<units::quantity<Unit>> {
     using Quantity = units::quantity<Unit>;
-    static constexpr Kind kind = kind_of<Quantity>;
+    static constexpr Kind kind = kind_of<Quantity>();
     static bool fill(const Entry& entry, const Field& field, Quantity& to) {
         const auto si = measured_si(entry, field);
-        if (si)
-            to = in_si<Quantity>(*si);
-        return si.has_value();
+        return take(si ? std::optional(in_si<Quantity>(*si)) : std::nullopt, to);
     }
     static Value give(const Field&, const Quantity& quantity) { return quantity.value(); }
-};
-/// One that may be absent; so it is where a word stands in its place.
-template <class Unit>
-struct FieldOf<std::optional<units::quantity<Unit>>> : FieldOf<units::quantity<Unit>> {
-    using Quantity = units::quantity<Unit>;
-    static bool fill(const Entry& entry, const Field& field, std::optional<Quantity>& to) {
-        to.reset();
-        if (const Value* value = entry.find(field); value && value->text() && field.has_word(*value->text()))
-            return true;
-        const auto si = measured_si(entry, field);
-        if (si)
-            to = in_si<Quantity>(*si);
-        return si.has_value();
-    }
-    static Value give(const Field& field, const std::optional<Quantity>& quantity) {
-        if (quantity)
-            return quantity->value();
-        return field.words.empty() ? Value() : Value(field.words.front());
-    }
 };
 template <class Unit>
 struct FieldOf<std::vector<units::quantity<Unit>>> {
     using Quantity = units::quantity<Unit>;
-    static constexpr Kind kind = kind_of<Quantity>;
+    static constexpr Kind kind = kind_of<Quantity>();
     static constexpr Shape shape = Shape::list;
     static bool fill(const Entry& entry, const Field& field, std::vector<Quantity>& to) {
-        const bool stands = entry.find(field) != nullptr;
-        if (stands)
-            to = measured_list<Quantity>(entry, field);
-        return stands;
+        if (!entry.find(field))
+            return false;
+        to.clear();
+        for (const double si : measured_list_si(entry, field))
+            to.push_back(in_si<Quantity>(si));
+        return true;
     }
     static Value give(const Field&, const std::vector<Quantity>& quantities) {
         Value::List list;
@@ -132,7 +71,7 @@ struct FieldOf<std::vector<units::quantity<Unit>>> {
 template <class Unit>
 struct FieldOf<std::pair<units::quantity<Unit>, units::quantity<Unit>>> {
     using Quantity = units::quantity<Unit>;
-    static constexpr Kind kind = kind_of<Quantity>;
+    static constexpr Kind kind = kind_of<Quantity>();
     static constexpr Shape shape = Shape::list;
     static constexpr void complete(Field& field) { field.least = field.most = 2; }
     static bool fill(const Entry& entry, const Field& field, std::pair<Quantity, Quantity>& to) {
