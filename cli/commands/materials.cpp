@@ -24,13 +24,14 @@ namespace {
 }
 
 const Family& named_family(const Registry& registry, const std::string& name) {
-    for (const Family& family : registry.families())
+    const Registry::Families families = registry.families();
+    for (const Family& family : families)
         if (family.name == name)
             return family;
     for (const MissingFamily& missing : registry.missing())
         if (missing.name == name)
             throw Faulty(Origin::table, missing.why);
-    refuse(name, "family", registry.families() | ranges::views::transform([](const Family& family) {
+    refuse(name, "family", families | ranges::views::transform([](const Family& family) {
                                return family.name;
                            }) | ranges::to<std::vector>());
 }

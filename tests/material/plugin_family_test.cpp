@@ -57,3 +57,20 @@ TEST_CASE("a table of the shop adds a grade with its practice row to a family wi
     CHECK(family_of(registry, "steel/ours").plugin);
     CHECK(faults.empty());
 }
+
+TEST_CASE("a plugin that cannot be read is missing for now, and its family stands ready once it can") {
+    const OwnFolder folder;
+    std::filesystem::create_symlink(folder / "late", folder / "steel.family");
+    const Shelf shelf{{RINGFILL_TABLES}};
+    const Registry registry(shelf, {folder.path()}, read_sources(table_files(shelf, "sources.json")));
+    for (int round = 0; round < 2; ++round) {
+        REQUIRE(registry.missing("steel").size() == 1);
+        CHECK(to_string(registry.missing("steel").front().why) ==
+              folder / "steel.family" + ": cannot be read: No such file or directory; check the name");
+    }
+    CHECK(registry.family("steel") == nullptr);
+    std::filesystem::copy_file(std::string(RINGFILL_PLUGIN_FOLDER) + "/steel.family", folder / "late");
+    CHECK(registry.missing("steel").empty());
+    CHECK(registry.missing().size() == 1); // cast iron, which has rules too
+    CHECK(family_of(registry, "steel/C45").plugin);
+}

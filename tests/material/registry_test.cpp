@@ -137,7 +137,7 @@ TEST_CASE("a copy of a registry knows what the first has read") {
     const Registry copy = registry;
     std::vector<Fault> faults;
     CHECK(find_base(copy, "nickel/N04400", "", faults) == find_base(registry, "nickel/N04400", "", faults));
-    CHECK(&copy.families() == &registry.families());
+    CHECK(&copy.families().front().get() == &registry.families().front().get());
 }
 
 TEST_CASE("threads that ask at once are given the same families") {

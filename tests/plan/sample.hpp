@@ -47,7 +47,8 @@ inline std::vector<std::string> faults_of(const std::string& procedure, const Sh
 /// The shop with one filler of it changed.
 template <class Change>
 Shop shop_with_filler(const std::string& family, const std::string& name, Change change) {
-    std::vector<Family> families(shop().registry.families().begin(), shop().registry.families().end());
+    const Registry::Families known = shop().registry.families();
+    std::vector<Family> families(known.begin(), known.end());
     bool found = false;
     for (Family& one : families)
         for (Filler& filler : one.fillers)

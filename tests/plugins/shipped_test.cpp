@@ -8,8 +8,7 @@
 #include <ringfill/document/parse.hpp>
 #include <ringfill/document/whole_file.hpp>
 #include <ringfill/material/conformance.hpp>
-#include <ringfill/material/trial_answers.hpp>
-#include <ringfill/material/trial_questions.hpp>
+#include <ringfill/material/trial.hpp>
 #include <ringfill/table/shelf.hpp>
 
 #include "plugins/bad_plugin.hpp"
@@ -85,7 +84,7 @@ TEST_CASE(
         std::vector<Question> questions;
         for (const char* topic : {"preheat", "advice"})
             for (const double structure : {1.0, 2.0, 3.0, 4.0, 5.0, 6.0}) {
-                Question question = middle_question(family, trial_metals(family).front());
+                Question question = middle_questions(family).front();
                 question.topic = topic;
                 question.numbers.emplace_back("structure", structure);
                 questions.push_back(std::move(question));

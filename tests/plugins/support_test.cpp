@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include <ringfill/material/answer_sink.hpp>
+#include <ringfill/material/answer.hpp>
 
 #include <support/guarded.hpp>
 #include <support/named_numbers.hpp>
@@ -19,15 +19,22 @@ rf_text as_text(const char* words) {
     return {words, std::char_traits<char>::length(words)};
 }
 
-/// What comes of a rule that an author wrote with the support headers.
+/// What comes of a rule that an author wrote with the support headers: a function that captures nothing.
 template <class Rule>
-AnswerSink::Outcome outcome_of(const Rule& rule) {
-    AnswerSink collected(test_sources());
-    const rf_sink sink = collected.interface();
-    rf_question question = {};
-    question.size = sizeof question;
-    const rf_status status = family::guarded(&sink, &question, rule);
-    return collected.outcome(status, "preheat");
+FamilyAnswer answer_of(Rule) {
+    const Plugin plugin{.file = "x.family",
+                        .family = "bad",
+                        .version = "1",
+                        .table = "{}",
+                        .answer = [](const rf_sink* sink, const rf_question* question) {
+                            return family::guarded(sink, question, Rule{});
+                        }};
+    return ask(plugin, preheat_question(), test_sources());
+}
+
+template <class Rule>
+std::string refusal_of(Rule rule) {
+    return refusal(Origin::table, [&] { answer_of(rule); });
 }
 
 } // namespace
@@ -46,7 +53,7 @@ TEST_CASE("a number is found by its name, and one that is not there is not zero"
 }
 
 TEST_CASE("what is said from temporaries arrives whole") {
-    const auto outcome = outcome_of([](const family::Sink& sink, const rf_question&) -> rf_status {
+    const FamilyAnswer answer = answer_of([](const family::Sink& sink, const rf_question&) -> rf_status {
         sink.method({.name = std::string("M") + "1",
                      .number = 373.15,
                      .formula = std::string(100, 'T'),
@@ -58,29 +65,28 @@ TEST_CASE("what is said from temporaries arrives whole") {
         sink.advice("soak", std::string(100, 'a'), "practice");
         return RF_DONE;
     });
-    CHECK_FALSE(outcome.breach.has_value());
-    REQUIRE(outcome.answer.methods.size() == 1);
-    const AnsweredMethod& method = outcome.answer.methods.front();
+    REQUIRE(answer.methods.size() == 1);
+    const AnsweredMethod& method = answer.methods.front();
     CHECK(method.name == "M1");
     CHECK(method.at_edge);
     CHECK(method.formula == std::string(100, 'T'));
     REQUIRE(method.inputs.size() == 1);
     CHECK(method.inputs.front().symbol == std::string(50, 'i'));
     CHECK(method.note == std::string(100, 'n'));
-    REQUIRE(outcome.answer.values.size() == 1);
-    CHECK(outcome.answer.values.front().number == 0.4);
-    REQUIRE(outcome.answer.advice.size() == 1);
-    CHECK(outcome.answer.advice.front().text == std::string(100, 'a'));
+    REQUIRE(answer.values.size() == 1);
+    CHECK(answer.values.front().number == 0.4);
+    REQUIRE(answer.advice.size() == 1);
+    CHECK(answer.advice.front().text == std::string(100, 'a'));
 }
 
 TEST_CASE("whatever a guarded rule throws becomes a fault and a refusal") {
-    const auto refused = outcome_of([](const family::Sink&, const rf_question&) -> rf_status {
-        throw family::Refusal("wall_m", "too thick for this rule");
-    });
-    CHECK(refused.refusal == "wall_m: too thick for this rule");
-    const auto failed = outcome_of(
-        [](const family::Sink&, const rf_question&) -> rf_status { throw std::out_of_range("no such row"); });
-    CHECK(failed.refusal == "no such row");
-    const auto odd = outcome_of([](const family::Sink&, const rf_question&) -> rf_status { throw 42; });
-    CHECK(odd.refusal == "the rule failed for an unknown reason");
+    const std::string refused = "x.family: cannot answer (preheat of bad/B1): ";
+    CHECK(refusal_of([](const family::Sink&, const rf_question&) -> rf_status {
+              throw family::Refusal("wall_m", "too thick for this rule");
+          }) == refused + "wall_m: too thick for this rule");
+    CHECK(refusal_of([](const family::Sink&, const rf_question&) -> rf_status {
+              throw std::out_of_range("no such row");
+          }) == refused + "no such row");
+    CHECK(refusal_of([](const family::Sink&, const rf_question&) -> rf_status { throw 42; }) ==
+          refused + "the rule failed for an unknown reason");
 }

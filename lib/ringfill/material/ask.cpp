@@ -1,18 +1,135 @@
 #include <ringfill/material/answer.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <mutex>
+#include <new>
+#include <optional>
 #include <stdexcept>
-
-#include <fmt/format.h>
 
 #include <ringfill/fault/fault.hpp>
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/material/answer_sink.hpp>
+#include <ringfill/material/answer_check.hpp>
 #include <ringfill/material/guard.hpp>
 
 namespace ringfill {
 namespace {
+
+constexpr std::size_t most_of_a_kind = 64; ///< methods, or advices
+
+/// What a plugin says during one call: each thing checked and copied.
+struct Said {
+    const Bibliography& sources;
+    FamilyAnswer answer = {};
+    std::optional<Breach> breach = {}; ///< the first
+    std::optional<std::string> fault = {};
+    bool out_of_memory = false;
+};
+
+template <class Thing>
+void keep(std::vector<Thing>& all, Thing one, std::string_view kind) {
+    refuse_if(all.size() == most_of_a_kind, "give fewer", "gave more than {} {}s", most_of_a_kind, kind);
+    all.push_back(std::move(one));
+}
+
+template <class Figure>
+void keep_once(std::vector<Figure>& all, Figure one, std::string_view kind) {
+    const bool twin =
+        std::any_of(all.begin(), all.end(), [&](const Figure& f) { return f.name == one.name; });
+    refuse_if(twin, "give each once", "gave the {} {} twice", kind, in_quotes(one.name));
+    keep(all, std::move(one), kind);
+}
+
+/// Takes one thing; nothing is thrown into the plugin.
+template <class Take>
+void safely(void* context, const Take& take) noexcept {
+    if (!context)
+        return; // nowhere to keep it; what was said is missing then, and a missing answer is a breach
+    auto& said = *static_cast<Said*>(context);
+    try {
+        if (!said.breach && !said.out_of_memory)
+            take(said);
+    } catch (Breach& breach) {
+        said.breach = std::move(breach);
+    } catch (...) { // only std::bad_alloc can come from copying
+        said.out_of_memory = true;
+    }
+}
+
+rf_sink sink_of(Said& said) {
+    rf_sink sink = {};
+    sink.size = sizeof sink;
+    sink.context = &said;
+    sink.value = [](void* context, const rf_figure* figure) noexcept {
+        safely(context,
+               [&](Said& to) { keep_once(to.answer.values, checked_value(figure, to.sources), "value"); });
+    };
+    sink.method = [](void* context, const rf_figure* figure) noexcept {
+        safely(context,
+               [&](Said& to) { keep_once(to.answer.methods, checked_method(figure, to.sources), "method"); });
+    };
+    sink.advice = [](void* context, rf_text kind, rf_text text, rf_text source) noexcept {
+        safely(context, [&](Said& to) {
+            keep(to.answer.advice, checked_advice(kind, text, source, to.sources), "advice");
+        });
+    };
+    sink.fault = [](void* context, rf_text where, rf_text what) noexcept {
+        safely(context, [&](Said& to) {
+            const std::string place = checked_text(where, "the place of a fault");
+            const std::string reason = checked_name(what, "the text of a fault");
+            if (!to.fault)
+                to.fault = place.empty() ? reason : fmt::format("{}: {}", place, reason);
+        });
+    };
+    return sink;
+}
+
+/// Calls the plugin; throws Breach for what it says, throws or leaves changed. The interface promises that no
+/// two calls of `answer` run at once, however many threads plan.
+rf_status call(const Plugin& plugin, const rf_question& question, Said& said) {
+    static std::mutex turn_of_plugins;
+    const rf_sink sink = sink_of(said);
+    rf_status status = RF_REFUSED;
+    std::optional<std::string> thrown; // as text: nothing of the plugin's is kept
+    const std::lock_guard turn(turn_of_plugins);
+    ArithmeticGuard guard;
+    try {
+        status = plugin.answer(&sink, &question);
+    } catch (const std::exception& error) {
+        thrown = printable(error.what());
+    } catch (...) {
+        thrown = "something that is no std::exception";
+    }
+    const bool arithmetic_changed = guard.put_back();
+    if (said.breach)
+        throw Breach(*said.breach);
+    if (thrown)
+        throw Breach{"threw across the interface", "catch it in the plugin and give it to the sink's fault",
+                     *thrown};
+    refuse_if(arithmetic_changed, "leave rounding, traps and small numbers as they are",
+              "changed the floating-point mode");
+    return status;
+}
+
+/// Throws Breach unless the status goes with what was said, and for a refusal.
+void check_status(rf_status status, const Said& said, std::string_view topic) {
+    const FamilyAnswer& answer = said.answer;
+    const bool is_empty = answer.values.empty() && answer.methods.empty() && answer.advice.empty();
+    refuse_if(status != RF_DONE && status != RF_REFUSED && status != RF_UNSUPPORTED,
+              "return RF_DONE, RF_REFUSED or RF_UNSUPPORTED", "returned the status {}, which there is not",
+              status);
+    refuse_if(status == RF_REFUSED && !said.fault, "give the reason to the sink's fault",
+              "refused without saying why");
+    refuse_if(status != RF_REFUSED && said.fault, "return RF_REFUSED with it",
+              "gave the fault {} and did not refuse", in_quotes(said.fault.value_or("")));
+    refuse_if(status == RF_UNSUPPORTED && !is_empty, "return RF_DONE with an answer",
+              "gave an answer and called the question unsupported");
+    refuse_if(status == RF_DONE && topic == "preheat" && answer.methods.empty(),
+              "give a method, flagged RF_NOT_USABLE with the reason if there is no figure",
+              "answered without any method");
+    if (status == RF_REFUSED)
+        throw Breach{"cannot answer", {}, *said.fault};
+}
 
 rf_text as_text(const std::string& text) {
     return {text.data(), text.size()};
@@ -28,84 +145,33 @@ std::vector<rf_number> as_numbers(const Question& question) {
     return numbers;
 }
 
-/// "preheat of steel/C45".
-std::string about(const Plugin& plugin, const Question& question) {
-    return fmt::format("{} of {}/{}", question.topic, plugin.family, question.grade);
-}
-
-[[noreturn]] void refuse(const Plugin& plugin, std::string reason, std::string remedy) {
-    throw Faulty(Origin::table, fault_in_file(plugin.file, std::move(reason), std::move(remedy)));
-}
-
-[[noreturn]] void refuse_breach(const Plugin& plugin, const Question& question, const Breach& breach) {
-    refuse(plugin, fmt::format("{} ({})", breach.what, about(plugin, question)), breach.remedy);
-}
-
-/// What a plugin threw, as text: nothing of the plugin's is kept.
-struct Thrown {
-    std::string words;
-};
-
-/// The interface promises that no two calls of `answer` run at once, however many threads plan.
-std::mutex& turn_of_plugins() {
-    static std::mutex turn;
-    return turn;
-}
-
-/// Calls the plugin, and keeps what it throws and how it leaves the arithmetic.
-rf_status call(const Plugin& plugin, const rf_sink& sink, const rf_question& question,
-               std::optional<Thrown>& thrown, bool& arithmetic_changed) {
-    rf_status status = RF_REFUSED;
-    const std::lock_guard turn(turn_of_plugins());
-    ArithmeticGuard guard;
-    try {
-        status = plugin.answer(&sink, &question);
-    } catch (const std::exception& error) {
-        arithmetic_changed = guard.put_back();
-        thrown = Thrown{printable(error.what())};
-    } catch (...) {
-        arithmetic_changed = guard.put_back();
-        thrown = Thrown{"something that is no std::exception"};
-    }
-    arithmetic_changed = guard.put_back() || arithmetic_changed;
-    return status;
-}
-
 } // namespace
 
 FamilyAnswer ask(const Plugin& plugin, const Question& question, const Bibliography& sources) {
     if (!plugin.answer)
         return {};
     const std::vector<rf_number> numbers = as_numbers(question);
-    rf_question asked = {};
-    asked.size = sizeof asked;
-    asked.topic = as_text(question.topic);
-    asked.grade = as_text(question.grade);
-    asked.filler = as_text(question.filler);
-    asked.numbers = numbers.data();
-    asked.number_count = numbers.size();
-
-    AnswerSink collected(sources);
-    const rf_sink sink = collected.interface();
-    std::optional<Thrown> thrown;
-    bool arithmetic_changed = false;
-    const rf_status status = call(plugin, sink, asked, thrown, arithmetic_changed);
-    if (collected.breach())
-        refuse_breach(plugin, question, *collected.breach());
-    if (thrown)
-        refuse(plugin,
-               fmt::format("threw across the interface ({}): {}", about(plugin, question), thrown->words),
-               "catch it in the plugin and give it to the sink's fault");
-    if (arithmetic_changed)
-        refuse_breach(
-            plugin, question,
-            {"changed the floating-point mode", "leave rounding, traps and small numbers as they are"});
-    AnswerSink::Outcome outcome = collected.outcome(status, question.topic);
-    if (outcome.breach)
-        refuse_breach(plugin, question, *outcome.breach);
-    if (outcome.refusal)
-        refuse(plugin, fmt::format("cannot answer ({}): {}", about(plugin, question), *outcome.refusal), {});
-    return std::move(outcome.answer);
+    const rf_question asked = {.size = sizeof asked,
+                               .reserved = 0,
+                               .topic = as_text(question.topic),
+                               .grade = as_text(question.grade),
+                               .filler = as_text(question.filler),
+                               .numbers = numbers.data(),
+                               .number_count = numbers.size()};
+    Said said{sources};
+    try {
+        const rf_status status = call(plugin, asked, said);
+        if (said.out_of_memory)
+            throw std::bad_alloc();
+        check_status(status, said, question.topic);
+        said.answer.supported = status == RF_DONE;
+    } catch (const Breach& breach) {
+        const std::string reason =
+            fmt::format("{} ({} of {}/{}){}{}", breach.what, question.topic, plugin.family, question.grade,
+                        breach.words.empty() ? "" : ": ", breach.words);
+        throw Faulty(Origin::table, fault_in_file(plugin.file, reason, breach.remedy));
+    }
+    return std::move(said.answer);
 }
 
 } // namespace ringfill

@@ -8,11 +8,9 @@
 
 #include <ringfill/document/parse.hpp>
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/material/answer.hpp>
 #include <ringfill/material/guard.hpp>
 #include <ringfill/material/image.hpp>
-#include <ringfill/material/trial_answers.hpp>
-#include <ringfill/material/trial_questions.hpp>
+#include <ringfill/material/trial.hpp>
 
 namespace ringfill {
 namespace {
@@ -21,7 +19,7 @@ namespace {
 struct Trial {
     Plugin plugin;
     Family family;
-    std::vector<TrialMetals> metals;
+    std::vector<Question> middles; ///< one on each pair of metals
 };
 
 /// The rules as they are tried, each told as it begins and ends.
@@ -70,11 +68,23 @@ std::string broken_exports(const std::string& file) {
                : fmt::format("exports {} too", printable(fmt::format("{}", fmt::join(names, ", "))));
 }
 
-std::vector<FamilyAnswer> answers_to(const Trial& trial, const std::vector<Question>& questions) {
-    std::vector<FamilyAnswer> answers;
-    answers.reserve(questions.size());
-    for (const Question& question : questions)
-        answers.push_back(ask(trial.plugin, question, trial.family.sources));
+FamilyAnswer answer_to(const Trial& trial, const Question& question) {
+    return ask(trial.plugin, question, trial.family.sources);
+}
+
+/// The pair of metals in words: "steel/C45 with steel/ER70S-6".
+std::string metals_of(const Trial& trial, const Question& question) {
+    return fmt::format("{}/{} with {}", trial.family.name, question.grade, question.filler);
+}
+
+/// All answers on a pair of metals, in the order of the questions, whichever is asked first.
+std::vector<FamilyAnswer> answers_on(const Trial& trial, const Question& middle, bool backwards = false) {
+    const std::vector<Question> questions = all_questions(middle);
+    std::vector<FamilyAnswer> answers(questions.size());
+    for (std::size_t k = 0; k < questions.size(); ++k) {
+        const std::size_t i = backwards ? questions.size() - 1 - k : k;
+        answers[i] = answer_to(trial, questions[i]);
+    }
     return answers;
 }
 
@@ -86,69 +96,48 @@ std::size_t print_of(const std::vector<FamilyAnswer>& answers) {
     return std::hash<std::string>{}(text);
 }
 
-/// All answers on a pair of metals, in the order of the questions, whichever is asked first.
-std::size_t print_on(const Trial& trial, const TrialMetals& metals, bool backwards) {
-    std::vector<Question> questions = all_questions(trial.family, metals);
-    if (!backwards)
-        return print_of(answers_to(trial, questions));
-    std::reverse(questions.begin(), questions.end());
-    std::vector<FamilyAnswer> answers = answers_to(trial, questions);
-    std::reverse(answers.begin(), answers.end());
-    return print_of(answers);
-}
-
 /// Asks all again and compares; how the first difference shows, or nothing.
 std::string broken_repetition(const Trial& trial, const std::vector<std::size_t>& first, bool backwards) {
     for (std::size_t k = 0; k < first.size(); ++k) {
         const std::size_t i = backwards ? first.size() - 1 - k : k;
-        if (print_on(trial, trial.metals[i], backwards) != first[i])
-            return fmt::format("the answer on {} was another one", to_string(trial.family, trial.metals[i]));
+        if (print_of(answers_on(trial, trial.middles[i], backwards)) != first[i])
+            return fmt::format("the answer on {} was another one", metals_of(trial, trial.middles[i]));
     }
     return {};
 }
 
 /// Numbers may come in any order, and with them numbers that a plugin does not know.
 std::string broken_by_names(const Trial& trial) {
-    for (const TrialMetals& metals : trial.metals) {
-        Question question = middle_question(trial.family, metals);
-        const std::string expected = to_the_bit(ask(trial.plugin, question, trial.family.sources));
+    for (const Question& middle : trial.middles) {
+        Question question = middle;
         std::reverse(question.numbers.begin(), question.numbers.end());
         question.numbers.insert(question.numbers.begin(), {"magnetic_field_T", 0.5});
-        if (to_the_bit(ask(trial.plugin, question, trial.family.sources)) != expected)
+        if (to_the_bit(answer_to(trial, middle)) != to_the_bit(answer_to(trial, question)))
             return fmt::format(
                 "the answer on {} changed with the order of the numbers or with one it cannot know",
-                to_string(trial.family, metals));
+                metals_of(trial, middle));
     }
     return {};
 }
 
 std::string broken_by_other_topic(const Trial& trial) {
-    for (const TrialMetals& metals : trial.metals) {
-        Question question = middle_question(trial.family, metals);
+    for (Question question : trial.middles) {
         question.topic = "a topic of later days";
-        if (ask(trial.plugin, question, trial.family.sources).supported)
-            return fmt::format("it answered one on {}", to_string(trial.family, metals));
+        if (answer_to(trial, question).supported)
+            return fmt::format("it answered one on {}", metals_of(trial, question));
     }
     return {};
-}
-
-/// Asks everything, and keeps how a thicker wall or more hydrogen lowered a minimum.
-std::vector<std::size_t> ask_all(const Trial& trial, Lowered& lowered) {
-    std::vector<std::size_t> prints;
-    prints.reserve(trial.metals.size());
-    for (const TrialMetals& metals : trial.metals) {
-        const std::vector<FamilyAnswer> answers = answers_to(trial, all_questions(trial.family, metals));
-        prints.push_back(print_of(answers));
-        look_for_lowered(answers, to_string(trial.family, metals), lowered);
-    }
-    return prints;
 }
 
 void try_answers(Rules& rules, const Trial& trial) {
     std::vector<std::size_t> first;
     Lowered lowered;
     const bool answers = rules.keeps("answers every question on the metals of its table", [&] {
-        first = ask_all(trial, lowered);
+        for (const Question& middle : trial.middles) {
+            const std::vector<FamilyAnswer> all = answers_on(trial, middle);
+            first.push_back(print_of(all));
+            look_for_lowered(all, metals_of(trial, middle), lowered);
+        }
         return std::string();
     });
     if (!answers)
@@ -183,7 +172,7 @@ std::vector<RuleKept> conformance(const std::string& path, const Bibliography& s
                                    {parse("its table", trial.plugin.table, Origin::table)}, sources);
         return std::string();
     });
-    trial.metals = trial_metals(trial.family);
+    trial.middles = middle_questions(trial.family);
     if (reads && trial.plugin.answer)
         try_answers(rules, trial);
     const Surroundings after = surroundings();

@@ -1,10 +1,9 @@
 #include <ringfill/material/guard.hpp>
 
 #include <algorithm>
-#include <array>
 #include <clocale>
 #include <csignal>
-#include <cstring>
+#include <cstdint>
 #include <filesystem>
 #include <limits>
 
@@ -32,11 +31,6 @@ bool keeps_small_numbers() {
 
 namespace fs = std::filesystem;
 
-std::string locale_name() {
-    const char* name = std::setlocale(LC_ALL, nullptr);
-    return name ? name : "unknown";
-}
-
 std::string working_directory() {
     std::error_code error;
     const fs::path path = fs::current_path(error);
@@ -61,12 +55,12 @@ std::string handler_in_words(int signal) {
 }
 
 std::string signal_handlers() {
-    constexpr std::array signals = {SIGSEGV, SIGBUS,  SIGFPE,  SIGILL, SIGABRT,
-                                    SIGINT,  SIGTERM, SIGPIPE, SIGALRM};
-    constexpr std::array names = {"SEGV", "BUS", "FPE", "ILL", "ABRT", "INT", "TERM", "PIPE", "ALRM"};
+    constexpr std::pair<int, const char*> signals[] = {
+        {SIGSEGV, "SEGV"}, {SIGBUS, "BUS"},   {SIGFPE, "FPE"},   {SIGILL, "ILL"},  {SIGABRT, "ABRT"},
+        {SIGINT, "INT"},   {SIGTERM, "TERM"}, {SIGPIPE, "PIPE"}, {SIGALRM, "ALRM"}};
     std::vector<std::string> all;
-    for (std::size_t i = 0; i < signals.size(); ++i)
-        all.push_back(fmt::format("{} {}", names[i], handler_in_words(signals[i])));
+    for (const auto& [signal, name] : signals)
+        all.push_back(fmt::format("{} {}", name, handler_in_words(signal)));
     return fmt::format("{}", fmt::join(all, ", "));
 }
 
@@ -100,15 +94,6 @@ ArithmeticModes arithmetic_modes() {
     return modes;
 }
 
-ArithmeticGuard::ArithmeticGuard() noexcept {
-    std::fegetenv(&environment_);
-    before_ = arithmetic_modes();
-}
-
-ArithmeticGuard::~ArithmeticGuard() {
-    std::fesetenv(&environment_);
-}
-
 bool ArithmeticGuard::put_back() noexcept {
     const bool changed = arithmetic_modes() != before_;
     std::fesetenv(&environment_);
@@ -116,7 +101,8 @@ bool ArithmeticGuard::put_back() noexcept {
 }
 
 Surroundings surroundings() {
-    return {{"the locale", locale_name()},
+    const char* locale = std::setlocale(LC_ALL, nullptr);
+    return {{"the locale", locale ? locale : "unknown"},
             {"the decimal point", std::localeconv()->decimal_point},
             {"the working directory", working_directory()},
             {"the rights of new files", rights_of_new_files()},

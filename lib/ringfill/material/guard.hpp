@@ -21,17 +21,17 @@ ArithmeticModes arithmetic_modes();
 /// Keeps the floating-point environment of this thread and puts it back at its end.
 class ArithmeticGuard {
   public:
-    ArithmeticGuard() noexcept;
+    ArithmeticGuard() noexcept { std::fegetenv(&environment_); }
     ArithmeticGuard(const ArithmeticGuard&) = delete;
     ArithmeticGuard& operator=(const ArithmeticGuard&) = delete;
-    ~ArithmeticGuard();
+    ~ArithmeticGuard() { std::fesetenv(&environment_); }
 
     /// Puts the environment back now; whether rounding, traps or the handling of small numbers were changed.
     bool put_back() noexcept;
 
   private:
     std::fenv_t environment_{};
-    ArithmeticModes before_;
+    ArithmeticModes before_ = arithmetic_modes();
 };
 
 /// What a plugin must leave alone in the process, each with its state in words, in a fixed order: locale,

@@ -1,25 +1,29 @@
 #include <ringfill/material/image.hpp>
 
 #include <algorithm>
-#include <array>
 #include <cerrno>
+#include <cstddef>
 #include <cstdint>
 #include <cstring>
+#include <fstream>
 #include <string_view>
 
 #include <elf.h>
-#include <fcntl.h>
 #include <link.h>
 #include <sys/stat.h>
-#include <unistd.h>
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/find.hpp>
+
 #include <ringfill/fault/fault.hpp>
-#include <ringfill/fault/printable.hpp>
 
 namespace ringfill {
 namespace {
+
+constexpr std::string_view again = "install it again";
+constexpr std::string_view other_build = "build or install it for this machine";
+constexpr std::string_view name_a_plugin = "name a plugin, such as steel.family";
 
 [[noreturn]] void cannot_read(const std::string& path, int error) {
     throw Faulty(Origin::file,
@@ -36,20 +40,13 @@ class ElfFile {
         struct stat status = {};
         if (::stat(path.c_str(), &status) != 0) // before opening: a pipe would wait for its other end
             cannot_read(path, errno);
-        if (S_ISDIR(status.st_mode))
-            refuse("is a folder, not a plugin", "name a file in it, such as steel.family");
-        if (!S_ISREG(status.st_mode))
-            refuse("is not a regular file", "name a plugin, such as steel.family");
-        descriptor_ = ::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK);
-        if (descriptor_ < 0)
+        refuse_if(S_ISDIR(status.st_mode), "is a folder, not a plugin",
+                  "name a file in it, such as steel.family");
+        refuse_if(!S_ISREG(status.st_mode), "is not a regular file", name_a_plugin);
+        file_.open(path, std::ios::binary);
+        if (!file_)
             cannot_read(path, errno);
         size_ = static_cast<std::uint64_t>(status.st_size);
-    }
-    ElfFile(const ElfFile&) = delete;
-    ElfFile& operator=(const ElfFile&) = delete;
-    ~ElfFile() {
-        if (descriptor_ >= 0)
-            ::close(descriptor_);
     }
 
     std::uint64_t size() const { return size_; }
@@ -60,31 +57,23 @@ class ElfFile {
     }
 
     /// Reads a part; false when it does not lie inside the file.
-    bool read(std::uint64_t offset, void* into, std::size_t bytes) const {
-        if (!holds(offset, bytes))
-            return false;
-        auto* place = static_cast<char*>(into);
-        while (bytes > 0) {
-            const ssize_t got = ::pread(descriptor_, place, bytes, static_cast<off_t>(offset));
-            if (got < 0 && errno == EINTR)
-                continue;
-            if (got <= 0)
-                return false;
-            place += got;
-            offset += static_cast<std::uint64_t>(got);
-            bytes -= static_cast<std::size_t>(got);
-        }
-        return true;
+    bool read(std::uint64_t offset, void* into, std::size_t bytes) {
+        return holds(offset, bytes) && file_.seekg(static_cast<std::streamoff>(offset)) &&
+               file_.read(static_cast<char*>(into), static_cast<std::streamsize>(bytes));
     }
 
     /// Throws Faulty (Origin::table) of this file.
     [[noreturn]] void refuse(std::string reason, std::string_view remedy) const {
         throw Faulty(Origin::table, fault_in_file(path_, std::move(reason), std::string(remedy)));
     }
+    void refuse_if(bool wrong, std::string_view reason, std::string_view remedy) const {
+        if (wrong)
+            refuse(std::string(reason), remedy);
+    }
 
   private:
     std::string path_;
-    int descriptor_ = -1;
+    std::ifstream file_;
     std::uint64_t size_ = 0;
 };
 
@@ -93,96 +82,87 @@ using Segment = ElfW(Phdr);
 using Section = ElfW(Shdr);
 using Symbol = ElfW(Sym);
 
-constexpr std::string_view again = "install it again";
-constexpr std::string_view other_build = "build or install it for this machine";
+/// Reads what every ELF file begins with, whatever machine it is for: its kind, type and machine.
+bool read_kind(ElfFile& file, Header& header) {
+    return file.read(0, &header, offsetof(Header, e_version));
+}
 
-/// What every ELF file begins with, whatever machine it is for.
-struct FileKind {
-    std::array<unsigned char, EI_NIDENT> ident{};
-    std::uint16_t type = 0;
-    std::uint16_t machine = 0;
-};
-
-bool read_kind(const ElfFile& file, FileKind& kind) {
-    return file.read(0, kind.ident.data(), kind.ident.size()) && file.read(EI_NIDENT, &kind.type, 2) &&
-           file.read(EI_NIDENT + 2, &kind.machine, 2);
+bool is_elf(const Header& header) {
+    return std::memcmp(header.e_ident, ELFMAG, SELFMAG) == 0;
 }
 
 /// The kind of the running program, which a library must match.
-FileKind own_kind() {
-    const ElfFile self("/proc/self/exe");
-    FileKind kind;
-    if (!read_kind(self, kind) || std::memcmp(kind.ident.data(), ELFMAG, SELFMAG) != 0)
-        self.refuse("is not understood, so no plugin can be judged", "report this with the system's name");
+Header own_kind() {
+    ElfFile self("/proc/self/exe");
+    Header kind = {};
+    self.refuse_if(!read_kind(self, kind) || !is_elf(kind), "is not understood, so no plugin can be judged",
+                   "report this with the system's name");
     return kind;
 }
 
 /// Whether the beginning of a file reads as text.
-bool begins_as_text(const ElfFile& file) {
+bool begins_as_text(ElfFile& file) {
     std::string text(static_cast<std::size_t>(std::min<std::uint64_t>(file.size(), 256)), '\0');
     return file.read(0, text.data(), text.size()) && std::all_of(text.begin(), text.end(), [](char c) {
                return c == '\n' || c == '\r' || c == '\t' || static_cast<unsigned char>(c) >= 0x20;
            });
 }
 
-[[noreturn]] void refuse_cut_off(const ElfFile& file, std::uint64_t whole) {
-    file.refuse(fmt::format("is cut off: it ends after {} bytes and needs {}", file.size(), whole), again);
+[[noreturn]] void refuse_cut_off(const ElfFile& file) {
+    file.refuse(fmt::format("is cut off: it ends after {} bytes and needs {}", file.size(), sizeof(Header)),
+                again);
 }
 
 /// Refuses what is no ELF file of the kind the running program is.
-void check_kind(const ElfFile& file) {
-    if (file.size() == 0)
-        file.refuse("is empty", again);
-    std::array<char, SELFMAG> magic{};
-    if (!file.read(0, magic.data(), magic.size()) || std::memcmp(magic.data(), ELFMAG, SELFMAG) != 0)
+void check_kind(ElfFile& file) {
+    file.refuse_if(file.size() == 0, "is empty", again);
+    Header kind = {};
+    if (!file.read(0, &kind, SELFMAG) || !is_elf(kind))
         file.refuse(begins_as_text(file) ? "is a text file, not a shared library" : "is not a shared library",
                     "take it out of the folder or install the plugin again");
-    FileKind kind;
     if (!read_kind(file, kind))
-        refuse_cut_off(file, sizeof(Header));
-    static const FileKind own = own_kind();
-    const auto bits = [](const FileKind& of) { return of.ident[EI_CLASS] == ELFCLASS32 ? 32 : 64; };
-    if (kind.ident[EI_CLASS] != own.ident[EI_CLASS])
+        refuse_cut_off(file);
+    static const Header own = own_kind();
+    const auto bits = [](const Header& of) { return of.e_ident[EI_CLASS] == ELFCLASS32 ? 32 : 64; };
+    if (kind.e_ident[EI_CLASS] != own.e_ident[EI_CLASS])
         file.refuse(fmt::format("is a {}-bit library; this program is a {}-bit one", bits(kind), bits(own)),
                     other_build);
-    if (kind.ident[EI_DATA] != own.ident[EI_DATA])
-        file.refuse("was built for a machine of the other byte order", other_build);
-    if (kind.machine != own.machine)
+    file.refuse_if(kind.e_ident[EI_DATA] != own.e_ident[EI_DATA],
+                   "was built for a machine of the other byte order", other_build);
+    if (kind.e_machine != own.e_machine)
         file.refuse(fmt::format("was built for another machine (number {} in its header, {} in this program)",
-                                kind.machine, own.machine),
+                                kind.e_machine, own.e_machine),
                     other_build);
-    if (kind.type == ET_EXEC)
-        file.refuse("is a program, not a library", "name a plugin, such as steel.family");
-    if (kind.type != ET_DYN)
-        file.refuse("is not a shared library, though it holds machine code", "link it as a shared library");
+    file.refuse_if(kind.e_type == ET_EXEC, "is a program, not a library", name_a_plugin);
+    file.refuse_if(kind.e_type != ET_DYN, "is not a shared library, though it holds machine code",
+                   "link it as a shared library");
 }
 
 /// The table of segments; refuses one that does not lie inside the file.
-std::vector<Segment> read_segments(const ElfFile& file) {
+std::vector<Segment> read_segments(ElfFile& file) {
     Header header = {};
     if (!file.read(0, &header, sizeof header))
-        refuse_cut_off(file, sizeof header);
-    if (header.e_phnum == 0 || header.e_phnum == PN_XNUM || header.e_phentsize != sizeof(Segment))
-        file.refuse("has no table of segments that can be read", again);
+        refuse_cut_off(file);
+    file.refuse_if(header.e_phnum == 0 || header.e_phnum == PN_XNUM || header.e_phentsize != sizeof(Segment),
+                   "has no table of segments that can be read", again);
     std::vector<Segment> segments(header.e_phnum);
-    if (!file.read(header.e_phoff, segments.data(), segments.size() * sizeof(Segment)))
-        file.refuse("is cut off: its table of segments lies past its end", again);
+    file.refuse_if(!file.read(header.e_phoff, segments.data(), segments.size() * sizeof(Segment)),
+                   "is cut off: its table of segments lies past its end", again);
     return segments;
 }
 
 constexpr std::uint64_t most_bytes = 64'000'000; ///< of symbols or names; more is no plugin
 
-[[noreturn]] void unreadable(const ElfFile& file) {
-    file.refuse("has no table of symbols that can be read", "link it again, without stripping its sections");
+void check_readable(bool readable, const ElfFile& file) {
+    file.refuse_if(!readable, "has no table of symbols that can be read",
+                   "link it again, without stripping its sections");
 }
 
 template <class Row>
-std::vector<Row> read_rows(const ElfFile& file, std::uint64_t offset, std::uint64_t bytes) {
-    if (bytes > most_bytes || bytes % sizeof(Row) != 0 || !file.holds(offset, bytes))
-        unreadable(file);
+std::vector<Row> read_rows(ElfFile& file, std::uint64_t offset, std::uint64_t bytes) {
+    check_readable(bytes <= most_bytes && bytes % sizeof(Row) == 0 && file.holds(offset, bytes), file);
     std::vector<Row> rows(static_cast<std::size_t>(bytes / sizeof(Row)));
-    if (!rows.empty() && !file.read(offset, rows.data(), static_cast<std::size_t>(bytes)))
-        unreadable(file);
+    check_readable(rows.empty() || file.read(offset, rows.data(), static_cast<std::size_t>(bytes)), file);
     return rows;
 }
 
@@ -205,12 +185,11 @@ std::string name_at(const std::vector<char>& names, std::size_t offset) {
 } // namespace
 
 void check_image(const std::string& path) {
-    const ElfFile file(path);
+    ElfFile file(path);
     check_kind(file);
     bool loads = false, linked = false;
     for (const Segment& segment : read_segments(file)) {
-        if (segment.p_type == PT_INTERP)
-            file.refuse("is a program, not a library", "name a plugin, such as steel.family");
+        file.refuse_if(segment.p_type == PT_INTERP, "is a program, not a library", name_a_plugin);
         loads = loads || segment.p_type == PT_LOAD;
         linked = linked || segment.p_type == PT_DYNAMIC;
         if (segment.p_type != PT_LOAD && segment.p_type != PT_DYNAMIC)
@@ -219,24 +198,20 @@ void check_image(const std::string& path) {
             file.refuse(
                 fmt::format("is cut off: it ends after {} bytes, inside what must be loaded", file.size()),
                 again);
-        if (segment.p_filesz > segment.p_memsz)
-            file.refuse("has a segment larger in the file than in memory", again);
+        file.refuse_if(segment.p_filesz > segment.p_memsz, "has a segment larger in the file than in memory",
+                       again);
     }
-    if (!loads || !linked)
-        file.refuse("holds nothing that can be loaded", again);
+    file.refuse_if(!loads || !linked, "holds nothing that can be loaded", again);
 }
 
 std::vector<std::string> exported_names(const std::string& path) {
-    const ElfFile file(path);
+    ElfFile file(path);
     Header header = {};
-    if (!file.read(0, &header, sizeof header) || header.e_shentsize != sizeof(Section))
-        unreadable(file);
+    check_readable(file.read(0, &header, sizeof header) && header.e_shentsize == sizeof(Section), file);
     const auto sections =
         read_rows<Section>(file, header.e_shoff, std::uint64_t{header.e_shnum} * sizeof(Section));
-    const auto table = std::find_if(sections.begin(), sections.end(),
-                                    [](const Section& section) { return section.sh_type == SHT_DYNSYM; });
-    if (table == sections.end() || table->sh_link >= sections.size())
-        unreadable(file);
+    const auto table = ranges::find(sections, std::uint32_t{SHT_DYNSYM}, &Section::sh_type);
+    check_readable(table != sections.end() && table->sh_link < sections.size(), file);
     const Section& text = sections[table->sh_link];
     const auto names = read_rows<char>(file, text.sh_offset, text.sh_size);
     std::vector<std::string> exported;

@@ -27,8 +27,7 @@ namespace fs = std::filesystem;
 
 constexpr std::size_t first_plugin_size = 48; ///< of rf_material_plugin in version 1.0
 constexpr std::size_t largest_plugin_size = 4'096;
-constexpr std::size_t longest_family = 40;
-constexpr std::size_t longest_version = 40;
+constexpr std::size_t longest_name = 40; ///< of its family or version
 static_assert(sizeof(rf_material_plugin) >= first_plugin_size);
 
 constexpr std::string_view mend = "build the plugin again with that put right";
@@ -41,12 +40,12 @@ std::string canonical(const std::string& path) {
     if (path.empty())
         throw Faulty(Origin::file, fault_in_file({}, "no plugin is named", "write the name of its file"));
     std::error_code error;
-    const fs::path found = fs::canonical(path, error);
+    std::string found = fs::canonical(path, error).string();
     if (error)
         throw Faulty(Origin::file,
                      fault_in_file(path, fmt::format("cannot be read: {}", std::strerror(error.value())),
                                    "check the name"));
-    return found.string();
+    return found;
 }
 
 /// Loading is running: what anyone could have put there is not loaded.
@@ -54,8 +53,7 @@ void refuse_if_open_to_all(const std::string& file) {
     if (everyone_may_write(file))
         refuse(file, "may be written to by everyone, so it is not loaded",
                "take that right away (chmod o-w) if you trust the file");
-    const std::string folder = fs::path(file).parent_path().string();
-    if (everyone_may_write(folder))
+    if (everyone_may_write(fs::path(file).parent_path().string()))
         refuse(file, "stands in a folder that everyone may write to, so it is not loaded",
                "move it to a folder of your own");
 }
@@ -123,12 +121,12 @@ rf_material_plugin copied(const void* data, const std::string& file) {
 }
 
 /// A text that ends in a nul, at most a byte more than the longest it may be.
-std::string_view bounded(const char* text, std::size_t longest) {
-    return text ? std::string_view(text, ::strnlen(text, longest + 1)) : std::string_view();
+std::string_view bounded(const char* text) {
+    return text ? std::string_view(text, ::strnlen(text, longest_name + 1)) : std::string_view();
 }
 
-std::string family_of(const rf_material_plugin& plugin, const std::string& file) {
-    const std::string_view name = bounded(plugin.family, longest_family);
+void check_family(const rf_material_plugin& plugin, const std::string& file) {
+    const std::string_view name = bounded(plugin.family);
     if (name.empty())
         refuse(file, plugin.family ? "has an empty family name" : "has no family name");
     if (!is_family_name(name))
@@ -136,18 +134,16 @@ std::string family_of(const rf_material_plugin& plugin, const std::string& file)
                fmt::format("has the family name {}, which is not a lower-case letter and at most 39 more "
                            "letters, digits and _",
                            in_quotes(name)));
-    return std::string(name);
 }
 
-std::string version_of(const rf_material_plugin& plugin, const std::string& file) {
-    const std::string_view version = bounded(plugin.version, longest_version);
+void check_version(const rf_material_plugin& plugin, const std::string& file) {
+    const std::string_view version = bounded(plugin.version);
     if (version.empty())
         refuse(file, "does not say its version");
-    if (version.size() > longest_version)
-        refuse(file, fmt::format("has a version of more than {} bytes", longest_version));
+    if (version.size() > longest_name)
+        refuse(file, fmt::format("has a version of more than {} bytes", longest_name));
     if (!is_clean(version))
         refuse(file, "has a version that is not clean UTF-8 text");
-    return std::string(version);
 }
 
 std::string table_of(const rf_material_plugin& plugin, const std::string& file) {
@@ -156,35 +152,30 @@ std::string table_of(const rf_material_plugin& plugin, const std::string& file) 
         refuse(file, "brings no table");
     if (table.size > RF_TABLE_LONGEST)
         refuse(file, fmt::format("brings a table of {} bytes; {} is the most", table.size, RF_TABLE_LONGEST));
-    const std::string_view text(table.data, static_cast<std::size_t>(table.size));
+    std::string text(table.data, static_cast<std::size_t>(table.size));
     if (const auto byte = not_utf8_at(text))
         refuse(file, fmt::format("brings a table that is not UTF-8 at byte {}", *byte));
-    return std::string(text);
+    return text;
 }
 
 } // namespace
 
 std::optional<std::size_t> not_utf8_at(std::string_view text) {
-    for (std::size_t i = 0; i < text.size();) {
-        if (static_cast<unsigned char>(text[i]) < 0x80) { // as nearly all of a table is
-            ++i;
-            continue;
-        }
-        const Character character = character_at(text, i);
-        if (character.code == Character{}.code && character.bytes == 1)
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        if (static_cast<unsigned char>(text[i]) < 0x80)
+            continue; // as nearly all of a table is
+        const Character read = character_at(text, i);
+        if (read.code == Character{}.code && read.bytes == 1)
             return i + 1;
-        i += character.bytes;
+        i += read.bytes - 1;
     }
     return std::nullopt;
 }
 
 bool is_clean(std::string_view text) {
-    for (std::size_t i = 0; i < text.size();) {
-        const Character character = character_at(text, i);
-        if (disturbs(character.code))
+    for (std::size_t i = 0; i < text.size(); i += character_at(text, i).bytes)
+        if (disturbs(character_at(text, i).code))
             return false;
-        i += character.bytes;
-    }
     return true;
 }
 
@@ -193,13 +184,9 @@ Plugin load_plugin(const std::string& path) {
     check_image(file);
     refuse_if_open_to_all(file);
     const rf_material_plugin data = copied(exported(load(file), file), file);
-    Plugin plugin;
-    plugin.file = file;
-    plugin.family = family_of(data, file);
-    plugin.version = version_of(data, file);
-    plugin.table = table_of(data, file);
-    plugin.answer = data.answer;
-    return plugin;
+    check_family(data, file);
+    check_version(data, file);
+    return {file, data.family, data.version, table_of(data, file), data.answer};
 }
 
 } // namespace ringfill

@@ -1,13 +1,15 @@
 #include <ringfill/material/registry.hpp>
 
-#include <algorithm>
 #include <filesystem>
 #include <map>
 #include <mutex>
-#include <optional>
-#include <variant>
 
 #include <fmt/format.h>
+
+#include <range/v3/algorithm/contains.hpp>
+#include <range/v3/algorithm/find.hpp>
+#include <range/v3/algorithm/find_if.hpp>
+#include <range/v3/algorithm/sort.hpp>
 
 #include <ringfill/document/parse.hpp>
 #include <ringfill/fault/printable.hpp>
@@ -24,29 +26,21 @@ std::string table_name(const std::string& family) {
     return "families/" + family + ".json";
 }
 
-/// Which of two plugins of one family is right nobody can tell, so neither is taken.
-std::vector<const Plugin*> without_twins(const std::vector<const Plugin*>& plugins,
-                                         std::vector<MissingFamily>& missing) {
-    std::vector<const Plugin*> alone;
-    for (const Plugin* plugin : plugins) {
-        const auto twin = std::find_if(plugins.begin(), plugins.end(), [&](const Plugin* other) {
-            return other->family == plugin->family && other->file != plugin->file;
-        });
-        if (twin == plugins.end())
-            alone.push_back(plugin);
-        else
-            missing.push_back(
-                {plugin->family, fault_in_file(plugin->file,
-                                               fmt::format("is a plugin of the family {}, and so is {}",
-                                                           plugin->family, printable((*twin)->file)),
-                                               "keep one of the two")});
-    }
-    return alone;
+/// Another plugin of the same family. Which of the two is right nobody can tell, so neither is taken.
+const Plugin* twin_of(const Plugin& plugin, const std::vector<const Plugin*>& plugins) {
+    const auto twin = ranges::find_if(plugins, [&](const Plugin* other) {
+        return other->family == plugin.family && other->file != plugin.file;
+    });
+    return twin == plugins.end() ? nullptr : *twin;
+}
+
+const Family* named(const Registry::Families& families, const std::string& name) {
+    const auto found = ranges::find(families, name, &Family::name);
+    return found == families.end() ? nullptr : &found->get();
 }
 
 bool is_among(const std::vector<MissingFamily>& missing, const std::string& name) {
-    return std::any_of(missing.begin(), missing.end(),
-                       [&](const MissingFamily& one) { return one.name == name; });
+    return ranges::contains(missing, name, &MissingFamily::name);
 }
 
 } // namespace
@@ -56,8 +50,9 @@ class Registry::Reader {
   public:
     /// What was read: of one name, or all.
     struct Read {
-        std::vector<std::reference_wrapper<const Family>> ready; ///< by name
+        Families ready; ///< by name
         std::vector<MissingFamily> missing;
+        bool may_pass = false; ///< a file could not be read just now, as when too many are open
     };
 
     Reader(Shelf shelf, std::vector<std::string> folders, Bibliography sources)
@@ -65,98 +60,75 @@ class Registry::Reader {
           on_shelf_(family_names(shelf_)), has_own_(shelf_.folders.size() > 1 || folders.size() > 1) {}
 
     explicit Reader(std::vector<Family> families) {
-        for (Family& family : families) {
-            const std::string name = family.name;
-            const Family& kept = families_.emplace(name, std::move(family)).first->second;
-            attempts_[name].read.ready.push_back(kept);
-        }
+        for (Family& family : families)
+            families_.emplace(family.name, std::move(family));
         for (const auto& [name, family] : families_)
-            attempts_[all].read.ready.push_back(family);
+            kept_[all].ready.push_back(family);
     }
 
-    /// Of one name, or of all. Throws what reading threw, each time.
-    const Read& read(const std::string& name) {
+    /// Of one name, or of all where that tells as much. Throws what reading threw, each time.
+    Read read(const std::string& name) {
         const std::lock_guard turn(turn_);
-        if (has_own_ && name != all)
-            (void)kept(all);
-        return kept(name);
+        const bool alone = !has_own_ && (ranges::contains(on_shelf_, name) ||
+                                         ranges::contains(plugins_.files, name, stem_of));
+        const std::string key = alone ? name : all;
+        if (const auto found = kept_.find(key); found != kept_.end())
+            return found->second;
+        Read read = read_anew(key);
+        if (!read.may_pass)
+            kept_.emplace(key, read);
+        return read;
     }
 
     static constexpr const char* all = "";
     bool has_own() const { return has_own_; }
 
   private:
-    struct Attempt {
+    Read read_anew(const std::string& only) {
         Read read;
-        std::optional<Faulty> broken; ///< a table on the shelf
-    };
-
-    const Read& kept(const std::string& name) {
-        auto found = attempts_.find(name);
-        if (found == attempts_.end()) {
-            Attempt attempt = attempted(name);
-            if (!attempt.broken && attempt.read.ready.empty() && attempt.read.missing.empty() && name != all)
-                return nothing_; // not kept: there is no end of names that nobody has
-            found = attempts_.emplace(name, std::move(attempt)).first;
-        }
-        if (found->second.broken)
-            throw Faulty(*found->second.broken);
-        return found->second.read;
-    }
-
-    Attempt attempted(const std::string& only) {
-        Attempt attempt;
-        try {
-            read_into(attempt.read, only);
-        } catch (const Faulty& faulty) {
-            attempt.broken = faulty;
-        }
-        return attempt;
-    }
-
-    void read_into(Read& read, const std::string& only) {
         const auto wanted = [&](const std::string& name) { return only == all || name == only; };
         if (only == all)
             for (const Fault& fault : plugins_.refused)
                 read.missing.push_back({"", fault});
         std::vector<const Plugin*> plugins;
         for (const std::string& file : plugins_.files)
-            if (const std::string stem = stem_of(file); has_own_ || wanted(stem) || !stands_on_shelf(stem))
+            if (const std::string stem = stem_of(file); wanted(stem) || !ranges::contains(on_shelf_, stem))
                 if (const Plugin* plugin = loaded(file, read))
                     plugins.push_back(plugin);
-        for (const Plugin* plugin : without_twins(plugins, read.missing))
-            if (wanted(plugin->family))
+        for (const Plugin* plugin : plugins)
+            if (const Plugin* twin = twin_of(*plugin, plugins))
+                read.missing.push_back(
+                    {plugin->family, fault_in_file(plugin->file,
+                                                   fmt::format("is a plugin of the family {}, and so is {}",
+                                                               plugin->family, printable(twin->file)),
+                                                   "keep one of the two")});
+        for (const Plugin* plugin : plugins)
+            if (wanted(plugin->family) && !twin_of(*plugin, plugins))
                 add_plugin_family(read, *plugin);
         for (const std::string& name : on_shelf_)
-            if (wanted(name) && std::none_of(read.ready.begin(), read.ready.end(),
-                                             [&](const Family& family) { return family.name == name; }))
+            if (wanted(name) && !named(read.ready, name))
                 add_table_family(read, name);
-        std::sort(read.ready.begin(), read.ready.end(),
-                  [](const Family& one, const Family& other) { return one.name < other.name; });
-    }
-
-    bool stands_on_shelf(const std::string& name) const {
-        return std::find(on_shelf_.begin(), on_shelf_.end(), name) != on_shelf_.end();
+        ranges::sort(read.ready, {}, &Family::name);
+        return read;
     }
 
     const Plugin* loaded(const std::string& file, Read& read) {
-        auto found = loaded_.find(file);
-        if (found == loaded_.end())
-            try {
-                found = loaded_.emplace(file, load_plugin(file)).first;
-            } catch (const Faulty& faulty) {
-                found = loaded_.emplace(file, faulty.faults().front()).first;
-            }
-        if (const Fault* why = std::get_if<Fault>(&found->second))
-            read.missing.push_back({stem_of(file), *why});
-        return std::get_if<Plugin>(&found->second);
+        try {
+            if (!loaded_.contains(file))
+                loaded_.emplace(file, load_plugin(file));
+            return &loaded_.at(file);
+        } catch (const Faulty& faulty) {
+            read.missing.push_back({stem_of(file), faulty.faults().front()});
+            read.may_pass = read.may_pass || faulty.origin() == Origin::file;
+            return nullptr;
+        }
     }
 
     void add_plugin_family(Read& read, const Plugin& plugin) {
         if (add_if_kept(read, plugin.file))
             return;
         const auto carried = [&] { return parse(plugin.file + " (its table)", plugin.table, Origin::table); };
-        std::optional<Family> family;
+        Family family;
         try {
             family = read_family(plugin.family, {carried()}, sources_);
         } catch (const Faulty& faulty) {
@@ -171,21 +143,24 @@ class Registry::Reader {
             more.insert(more.begin(), carried());
             family = read_family(plugin.family, std::move(more), sources_);
         }
-        family->plugin = plugin;
-        read.ready.push_back(families_.emplace(plugin.file, std::move(*family)).first->second);
+        family.plugin = plugin;
+        families_.emplace(plugin.file, std::move(family));
+        add_if_kept(read, plugin.file);
     }
 
     void add_table_family(Read& read, const std::string& name) {
         if (add_if_kept(read, name))
             return;
         Family family = read_family(name, table_files(shelf_, table_name(name)), sources_);
-        if (!family.has_rules)
-            read.ready.push_back(families_.emplace(name, std::move(family)).first->second);
-        else if (!is_among(read.missing, name))
+        if (!family.has_rules) {
+            families_.emplace(name, std::move(family));
+            add_if_kept(read, name);
+        } else if (!is_among(read.missing, name)) {
             read.missing.push_back(
                 {name, fault_in_file(
                            family.files.front(), "needs the rules of its plugin, which is not there",
                            fmt::format("install {}.family again or name its folder with --plugins", name))});
+        }
     }
 
     bool add_if_kept(Read& read, const std::string& brought_by) {
@@ -200,11 +175,10 @@ class Registry::Reader {
     const PluginSearch plugins_;
     const std::vector<std::string> on_shelf_;
     const bool has_own_ = false; ///< tables or plugins of the user
-    const Read nothing_;
     std::mutex turn_;
-    std::map<std::string, std::variant<Plugin, Fault>> loaded_; ///< by file
-    std::map<std::string, Family> families_;  ///< by what brings them: a plugin's file, or a name
-    std::map<std::string, Attempt> attempts_; ///< by name
+    std::map<std::string, Plugin> loaded_;   ///< by file
+    std::map<std::string, Family> families_; ///< by what brings them: a plugin's file, or a name
+    std::map<std::string, Read> kept_; ///< by name; at most one for each that a file has, and one of all
 };
 
 Registry::Registry() : Registry(std::vector<Family>()) {}
@@ -217,27 +191,21 @@ bool Registry::has_own() const {
 }
 
 const Family* Registry::family(const std::string& name) const {
-    if (!is_family_name(name))
-        return nullptr;
-    const Reader::Read& named = reader_->read(name);
-    if (!named.ready.empty())
-        return &named.ready.front().get();
-    if (!is_among(named.missing, name))
-        for (const Family& family : families()) // a file named after one family may bring another
-            if (family.name == name)
-                return &family;
-    return nullptr;
+    const Reader::Read read = reader_->read(name);
+    const Family* found = named(read.ready, name);
+    // A file named after one family may bring another.
+    return found || is_among(read.missing, name) ? found : named(families(), name);
 }
 
-const std::vector<MissingFamily>& Registry::missing(const std::string& name) const {
-    return reader_->read(is_family_name(name) ? name : Reader::all).missing;
+std::vector<MissingFamily> Registry::missing(const std::string& name) const {
+    return reader_->read(name).missing;
 }
 
-const std::vector<std::reference_wrapper<const Family>>& Registry::families() const {
+Registry::Families Registry::families() const {
     return reader_->read(Reader::all).ready;
 }
 
-const std::vector<MissingFamily>& Registry::missing() const {
+std::vector<MissingFamily> Registry::missing() const {
     return reader_->read(Reader::all).missing;
 }
 

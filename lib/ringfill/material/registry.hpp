@@ -30,7 +30,8 @@ struct MissingFamily {
 };
 
 /// The material families of the shelf and the plugin folders. Each is read when it is first asked for, once,
-/// and stays as long as the registry or a copy of it; any number of threads may ask. With tables or plugins
+/// and stays as long as the registry or a copy of it; a file that could not be read is tried again when it is
+/// asked for again. Any number of threads may ask. With tables or plugins
 /// of the user all are read at the first question: what of theirs is broken, claims a family twice or rules
 /// on a pair of others is never passed over.
 ///
@@ -43,6 +44,8 @@ class Registry {
     explicit Registry(std::vector<Family> families);
     Registry(Shelf shelf, std::vector<std::string> plugin_folders, Bibliography sources);
 
+    using Families = std::vector<std::reference_wrapper<const Family>>;
+
     /// Whether tables or plugins of the user stand beside the product's own.
     bool has_own() const;
 
@@ -51,11 +54,11 @@ class Registry {
     const Family* family(const std::string& name) const;
 
     /// The families that are missing among those that may have this name.
-    const std::vector<MissingFamily>& missing(const std::string& name) const;
+    std::vector<MissingFamily> missing(const std::string& name) const;
 
     /// All families that stand ready, by name, and those that do not. These two read everything.
-    const std::vector<std::reference_wrapper<const Family>>& families() const;
-    const std::vector<MissingFamily>& missing() const;
+    Families families() const;
+    std::vector<MissingFamily> missing() const;
 
   private:
     class Reader;
@@ -76,7 +79,7 @@ const Family& family_of(const Registry& registry, const std::string& name);
 
 /// The families of the metals and fillers that a job names, each once, by name. What does not stand ready is
 /// left out.
-std::vector<std::reference_wrapper<const Family>> families_of(const Job& job, const Registry& registry);
+Registry::Families families_of(const Job& job, const Registry& registry);
 
 /// The rule for a filler on a base metal: of the common ones, those of their two families and those of the
 /// user's. Nothing: none knows the pair.

@@ -1,13 +1,14 @@
 #include <ringfill/material/search.hpp>
 
 #include <algorithm>
-#include <cstring>
 #include <filesystem>
 #include <system_error>
 
 #include <sys/stat.h>
 
 #include <fmt/format.h>
+
+#include <range/v3/algorithm/contains.hpp>
 
 namespace ringfill {
 namespace {
@@ -18,19 +19,8 @@ namespace fs = std::filesystem;
 /// What leads nowhere keeps its own name and is refused when it is loaded.
 std::string file_behind(const fs::path& name) {
     std::error_code error;
-    if (!fs::is_symlink(name, error))
-        return name.string();
-    const fs::path found = fs::canonical(name, error);
+    const fs::path found = fs::is_symlink(name, error) ? fs::canonical(name, error) : name;
     return error ? name.string() : found.string();
-}
-
-bool is_plugin_name(const fs::path& name) {
-    return name.extension() == ".family" && !name.filename().string().starts_with('.');
-}
-
-Fault not_looked_into(const std::string& folder, const std::error_code& error) {
-    return fault_in_file(folder, fmt::format("cannot be searched for plugins: {}", error.message()),
-                         "check the name of the folder");
 }
 
 void look_into(const std::string& folder, PluginSearch& search) {
@@ -45,17 +35,18 @@ void look_into(const std::string& folder, PluginSearch& search) {
     std::vector<fs::path> names;
     if (!error)
         for (fs::directory_iterator entry(place, error), end; !error && entry != end; entry.increment(error))
-            if (is_plugin_name(entry->path()))
-                names.push_back(entry->path());
+            names.push_back(entry->path());
     if (error) {
-        search.refused.push_back(not_looked_into(folder, error));
+        search.refused.push_back(
+            fault_in_file(folder, fmt::format("cannot be searched for plugins: {}", error.message()),
+                          "check the name of the folder"));
         return;
     }
     std::sort(names.begin(), names.end());
     for (const fs::path& name : names)
-        if (const std::string file = file_behind(name);
-            std::find(search.files.begin(), search.files.end(), file) == search.files.end())
-            search.files.push_back(file);
+        if (name.extension() == ".family" && !name.filename().string().starts_with('.'))
+            if (std::string file = file_behind(name); !ranges::contains(search.files, file))
+                search.files.push_back(std::move(file));
 }
 
 } // namespace
