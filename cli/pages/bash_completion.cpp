@@ -43,7 +43,7 @@ std::string options_of(const CommandRow& row) {
 }
 
 /// The options of each command, and whether a file stands after it.
-std::string commands() {
+std::string command_words() {
     std::string text;
     for (const CommandRow& row : command_rows()) {
         text += fmt::format("    {}) options=\"{}\" files={} ;;\n", row.name, options_of(row),
@@ -95,7 +95,7 @@ _ringfill() {{
 
 complete -F _ringfill ringfill
 )",
-                       fmt::join(names, " "), values(), commands(), options_of(command_rows().front()));
+                       fmt::join(names, " "), values(), command_words(), options_of(command_rows().front()));
 }
 
 } // namespace ringfill::cli
