@@ -10,10 +10,6 @@
 namespace ringfill {
 namespace {
 
-std::string counted(int count, std::string_view one) {
-    return fmt::format("{} {}{}", count, one, count == 1 ? "" : "s");
-}
-
 std::string stops_in_words(const HeatBalance& balance) {
     const HeatRun& hot = balance.hot.run;
     const HeatRun& cold = balance.cold().run;
@@ -74,6 +70,10 @@ std::string heater_in_words(const HeatBalance& balance, UnitSystem units) {
 }
 
 } // namespace
+
+std::string counted(int count, std::string_view thing) {
+    return fmt::format("{} {}{}", count, thing, count == 1 ? "" : "s");
+}
 
 std::string_view step_name(HeatStage stage) {
     switch (stage) {

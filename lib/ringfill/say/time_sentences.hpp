@@ -8,6 +8,9 @@
 
 namespace ringfill {
 
+/// "1 stop", "3 stops".
+std::string counted(int count, std::string_view thing);
+
 /// The name of a stage in the result and in the timeline of a person.
 std::string_view step_name(HeatStage stage);
 

@@ -12,13 +12,13 @@ namespace {
 
 const LabelColumn column{50, 80, 0, 60};
 
-bool leaders_cross(const std::vector<Label>& labels, const PlacedLabel& a, const PlacedLabel& b) {
+bool leaders_cross(const PlacedLabel& a, const PlacedLabel& b) {
     const auto side = [](PaperPoint p, PaperPoint q, PaperPoint r) {
         return (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x);
     };
-    const PaperPoint from = labels[a.label].target;
+    const PaperPoint from = a.target;
     const PaperPoint to = a.leader_end(column);
-    const PaperPoint other_from = labels[b.label].target;
+    const PaperPoint other_from = b.target;
     const PaperPoint other_to = b.leader_end(column);
     return side(from, to, other_from) * side(from, to, other_to) < 0 &&
            side(other_from, other_to, from) * side(other_from, other_to, to) < 0;
@@ -52,7 +52,7 @@ TEST_CASE("labels never overlap, leave their column or cross their leaders, wher
             for (const std::string& line : one.lines)
                 CHECK(text_width(line) <= column.right - column.left);
             for (const PlacedLabel& other : placed)
-                CHECK_FALSE(leaders_cross(labels, one, other));
+                CHECK_FALSE(leaders_cross(one, other));
         }
         CHECK(below <= column.bottom + 1e-9);
     }
@@ -65,7 +65,7 @@ TEST_CASE("where there is no room the labels of the highest rank are left out") 
     const auto placed = place_labels(labels, column);
     CHECK(placed.size() == 13); // 60 mm over 3.836 mm and the gap of 0.5 mm
     for (const PlacedLabel& one : placed)
-        CHECK(labels[one.label].rank <= 13);
+        CHECK(one.rank <= 13);
     CHECK(place_labels({{std::string(40, 'm'), {0, 0}, 0}}, column).empty());
     CHECK(place_labels({}, column).empty());
 }

@@ -64,9 +64,9 @@ TEST_CASE("40 layers of 100 rings stay small") {
 TEST_CASE("each ring of each layer is a bead where beads can be seen, at the radius and pitch planned") {
     const Drawn drawn(demo_text("dredger-pivots.json"));
     const BorePlan& plan = drawn.plan.bores.front();
-    const DrawnBore bore = drawn_bore(drawn.job.bores.front(), plan, UnitSystem::metric);
-    const RingRow row = ring_row(bore);
-    const LayerPaths paths = layer_paths({bore, row, 2, 10, 100}, row.end());
+    const DrawnBore bore{drawn.job.bores.front(), plan, UnitSystem::metric};
+    const RingRow& row = bore.row;
+    const LayerPaths paths = layer_paths({bore, 2, 10, 100}, row.end());
     const auto beads = [](const std::string& path) { return std::count(path.begin(), path.end(), 'q'); };
     CHECK(beads(paths.last) == plan.layers.back().rings);
     CHECK(beads(paths.between) == plan.layers.front().rings * static_cast<int>(plan.layers.size() - 1));
@@ -79,7 +79,7 @@ TEST_CASE("each ring of each layer is a bead where beads can be seen, at the rad
     CHECK(std::fabs(start.y + 2.0 / 3 * valley - (100 - 2 * bore.end)) < 2e-3);
     CHECK(std::fabs(start.x - 4) < 1e-3);
     // Small beads are not drawn one by one.
-    CHECK(beads(layer_paths({bore, row, 0.1, 10, 100}, row.end()).last) == 0);
+    CHECK(beads(layer_paths({bore, 0.1, 10, 100}, row.end()).last) == 0);
 }
 
 TEST_CASE("lengths, faces and ring numbers stand in the section") {

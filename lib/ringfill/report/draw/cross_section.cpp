@@ -13,18 +13,13 @@
 namespace ringfill {
 namespace {
 
-PaperPoints round(const EndView& view, double radius) {
+/// A closed curve from 12 o'clock on, by the radius of each of its points.
+template <class Radius>
+PaperPoints round(const EndView& view, std::size_t steps, Radius radius) {
     PaperPoints points;
-    for (int degree = 0; degree < 360; degree += 2)
-        points.push_back(view.at(radius, degree * std::numbers::pi / 180));
-    return points;
-}
-
-PaperPoints round(const EndView& view, const std::vector<Length>& radii) {
-    PaperPoints points;
-    for (std::size_t i = 0; i < radii.size(); ++i)
-        points.push_back(view.at(mm(radii[i]), 2 * std::numbers::pi * static_cast<double>(i) /
-                                                   static_cast<double>(radii.size())));
+    for (std::size_t i = 0; i < steps; ++i)
+        points.push_back(
+            view.at(radius(i), 2 * std::numbers::pi * static_cast<double>(i) / static_cast<double>(steps)));
     return points;
 }
 
@@ -32,54 +27,53 @@ void draw_holes(Svg& svg, const EndView& view, const DrawnBore& drawn) {
     for (const Hole& hole : drawn.bore.holes)
         draw_hole(svg, drawn, hole, drawn.skim, view.scale, [&](double radius, double side) {
             const double off = side * mm(hole.diameter) / 2;
-            const PaperPoint on =
-                view.at(std::sqrt(std::max(0.0, radius * radius - off * off)), hole.clock.value());
-            return PaperPoint{on.x + off * view.scale * std::cos(hole.clock.value()),
-                              on.y + off * view.scale * std::sin(hole.clock.value())};
+            const double clock = hole.clock.value();
+            const PaperPoint on = view.at(std::sqrt(std::max(0.0, radius * radius - off * off)), clock);
+            return PaperPoint{on.x + off * view.scale * std::cos(clock),
+                              on.y + off * view.scale * std::sin(clock)};
         });
 }
 
 void draw_metal(Svg& svg, const EndView& view, const DrawnBore& drawn) {
-    const auto circle = [&](double radius, const Pen& pen, std::string_view figure) {
+    const auto draw_circle = [&](double radius, const Pen& pen, std::string_view figure) {
         svg.circle(view.centre, view.scale * radius, pen, figure);
     };
-    const auto worn = round(view, drawn.worn.radii());
-    const auto wall = drawn.skimmed ? round(view, drawn.skim) : worn;
-    svg.hatched({round(view, drawn.outside()), wall}, boss_hatching);
+    const auto circle = [&](double radius) { return round(view, 180, [=](auto) { return radius; }); };
+    const auto radii = drawn.worn.radii();
+    const auto worn = round(view, radii.size(), [&](std::size_t i) { return mm(radii[i]); });
+    const auto wall = drawn.skimmed ? circle(drawn.skim) : worn;
+    svg.hatched({circle(drawn.outside), wall}, boss_hatching);
     draw_holes(svg, view, drawn);
-    svg.hatched({wall, round(view, drawn.end)}, weld_hatching_between(view.scale * drawn.least_layer()));
-    double before = drawn.skim;
-    for (std::size_t n = 1; n <= drawn.layers.size(); ++n) {
-        const double radius = drawn.layers[n - 1];
-        circle(radius, n == drawn.layers.size() ? outline_pen : layer_pen(view.scale * (before - radius)),
-               fmt::format("layer_{}", n));
-        before = radius;
-    }
-    circle(drawn.target, removed_pen, "weld_to_diameter");
+    svg.hatched({wall, circle(drawn.end)}, weld_hatching_between(view.scale * drawn.least_layer()));
+    for (std::size_t n = 1; n <= drawn.layers(); ++n)
+        draw_circle(drawn.layer(n),
+                    n == drawn.layers() ? outline_pen
+                                        : layer_pen(view.scale * (drawn.layer(n - 1) - drawn.layer(n))),
+                    fmt::format("layer_{}", n));
+    draw_circle(drawn.target, removed_pen, "weld_to_diameter");
     svg.path(closed_path(worn), drawn.skimmed ? removed_pen : outline_pen, "worn_outline");
     if (drawn.skimmed)
-        circle(drawn.skim, outline_pen, "skim_diameter");
-    circle(drawn.finish, finish_pen, "finish_diameter");
-    circle(drawn.outside(), drawn.boss ? outline_pen : removed_pen, drawn.boss ? "boss_diameter" : "");
+        draw_circle(drawn.skim, outline_pen, "skim_diameter");
+    draw_circle(drawn.finish, finish_pen, "finish_diameter");
+    draw_circle(drawn.outside, drawn.has_boss ? outline_pen : removed_pen,
+                drawn.has_boss ? "boss_diameter" : "");
 }
 
 /// The axes with the hours of the clock, and the middle of the worn outline.
 void draw_clock(Svg& svg, const EndView& view, const DrawnBore& drawn) {
     const auto [x, y] = view.centre;
-    const double out = view.scale * drawn.outside() + 1;
+    const double out = view.scale * drawn.outside + 1;
     svg.line({x - out, y}, {x + out, y}, chain_pen);
     svg.line({x, y - out}, {x, y + out}, chain_pen);
-    const double half_letter = 0.36 * letter_size;
     svg.text({x, y - out - 0.9}, {"12"}, Anchor::middle);
     svg.text({x + out + 0.7, y + half_letter}, {"3"});
     svg.text({x, y + out + 0.9 + 2 * half_letter}, {"6"}, Anchor::middle);
     svg.text({x - out - 0.7, y + half_letter}, {"9"}, Anchor::end);
-    if (const auto worn = drawn.worn.centre()) {
-        constexpr double arm = 1.1;
-        const PaperPoint at = view.at(*worn);
-        svg.line({at.x - arm, at.y - arm}, {at.x + arm, at.y + arm}, thin_pen);
-        svg.line({at.x - arm, at.y + arm}, {at.x + arm, at.y - arm}, thin_pen);
-    }
+    if (const auto worn = drawn.worn.centre())
+        for (const double arm : {1.1, -1.1}) {
+            const PaperPoint at = view.at(*worn);
+            svg.line({at.x - 1.1, at.y - arm}, {at.x + 1.1, at.y + arm}, thin_pen);
+        }
 }
 
 /// Where the wear is deepest; one diameter on the axis says nothing of the place.
@@ -91,11 +85,10 @@ std::string wear_text(const DrawnBore& drawn) {
 }
 
 std::vector<Label> labels_of(const EndView& view, const DrawnBore& drawn) {
-    std::vector<Label> labels;
-    labels.push_back({drawn.boss ? "boss " + drawn.diameter(*drawn.boss) : "boss not given",
-                      view.at(drawn.outside(), std::numbers::pi / 5), 1}); // upper right
     const PaperPoint deepest = view.at(drawn.deepest);
-    labels.push_back({"A: " + wear_text(drawn), {deepest.x + 1.8, deepest.y}, 0});
+    std::vector<Label> labels{{drawn.has_boss ? "boss " + drawn.diameter(drawn.outside) : "boss not given",
+                               view.at(drawn.outside, std::numbers::pi / 5), 1}, // upper right
+                              {"A: " + wear_text(drawn), {deepest.x + 1.8, deepest.y}}};
     if (const auto worn = drawn.worn.centre())
         labels.push_back(
             {fmt::format("worn centre {} off at {}", drawn.length(worn->radius), clock_text(worn->clock)),
@@ -108,21 +101,21 @@ std::vector<Label> labels_of(const EndView& view, const DrawnBore& drawn) {
             {i < named
                  ? fmt::format("hole {} at {}", drawn.diameter(holes[i].diameter), clock_text(holes[i].clock))
                  : fmt::format("{} more holes", holes.size() - named),
-             view.at((drawn.skim + drawn.outside()) / 2, holes[i].clock.value()), static_cast<int>(3 + i)});
+             view.at((drawn.skim + drawn.outside) / 2, holes[i].clock.value()), static_cast<int>(3 + i)});
     return labels;
 }
 
 std::string in_words(const DrawnBore& drawn) {
-    std::string text = drawn.boss ? fmt::format("Boss {}. ", drawn.diameter(*drawn.boss))
-                                  : "The boss is not given; its outline is broken. ";
+    std::string text = drawn.has_boss ? fmt::format("Boss {}. ", drawn.diameter(drawn.outside))
+                                      : "The boss is not given; its outline is broken. ";
     text += fmt::format("Worn outline: {}. ", wear_text(drawn));
     if (const auto worn = drawn.worn.centre())
         text += fmt::format("The centre of the worn outline lies {} off the target axis, at {}. ",
                             show(worn->radius, drawn.units), clock_text(worn->clock));
     text += drawn.sizes_in_words();
     for (const Hole& hole : drawn.bore.holes)
-        text += fmt::format(" Hole {} at {}, {}.", drawn.diameter(hole.diameter), clock_text(hole.clock),
-                            hole.other_end ? "other end " + *hole.other_end : "other end not given");
+        text += fmt::format(" Hole {} at {}, other end {}.", drawn.diameter(hole.diameter),
+                            clock_text(hole.clock), hole.other_end.value_or("not given"));
     return text + " Below, detail A: the wall at the deepest wear, enlarged and turned upright.";
 }
 
@@ -132,8 +125,8 @@ std::string cross_section(const WornBore& bore, const BorePlan& plan, UnitSystem
                           const std::string& id) {
     constexpr double outermost = 21.5; // radius of the boss on the paper
     constexpr double detail_top = 63;
-    const DrawnBore drawn = drawn_bore(bore, plan, units);
-    const EndView view{{27, 27.5}, outermost / drawn.outside()};
+    const DrawnBore drawn{bore, plan, units};
+    const EndView view{{27, 27.5}, outermost / drawn.outside};
     Svg svg;
     draw_metal(svg, view, drawn);
     draw_clock(svg, view, drawn);
@@ -141,7 +134,7 @@ std::string cross_section(const WornBore& bore, const BorePlan& plan, UnitSystem
     draw_labels(svg, labels_of(view, drawn), {54.5, 84.3, 1, 56});
     const double height = draw_ring_detail(svg, drawn, detail_top, view.scale);
     return svg.drawing({id, "Cross-section of the bore, seen from the near face, as welded", in_words(drawn),
-                        paper_width, detail_top + height + 2, 1 / view.scale});
+                        detail_top + height + 2, 1 / view.scale});
 }
 
 } // namespace ringfill

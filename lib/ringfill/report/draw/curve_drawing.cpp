@@ -6,6 +6,7 @@
 
 #include <ringfill/report/draw/curve_frame.hpp>
 #include <ringfill/report/draw/labels.hpp>
+#include <ringfill/say/time_sentences.hpp>
 
 namespace ringfill {
 namespace {
@@ -16,32 +17,32 @@ constexpr Pen plated_pen{0.35, "1.6 0.8"};
 /// Minimum and maximum as they are shown: exact where rounding would put the one over the other.
 std::pair<std::string, std::string> limits_of(const HeatRunSettings& settings, UnitSystem units) {
     const bool exact = rounding_crosses(settings.minimum, settings.maximum, units);
-    return {
-        held_together(exact ? show_exact(settings.minimum, units) : show_minimum(settings.minimum, units)),
-        held_together(exact ? show_exact(settings.maximum, units) : show_maximum(settings.maximum, units))};
+    const auto show_low = exact ? show_exact : show_minimum;
+    const auto show_high = exact ? show_exact : show_maximum;
+    return {held_together(show_low(settings.minimum, units)),
+            held_together(show_high(settings.maximum, units))};
 }
 
-/// A temperature that a line is drawn at.
-struct Level {
-    Temperature at;
-    double width;
-    std::string_view dashes;
-    std::string text;
-    int rank;
-};
-
-std::vector<Level> levels_of(const HeatRunSettings& settings, UnitSystem units) {
-    const auto [minimum, maximum] = limits_of(settings, units);
+/// Draws a line at each temperature that the work waits for. @return their labels.
+std::vector<Label> draw_levels(Svg& svg, const CurveFrame& frame, const HeatRunSettings& settings,
+                               UnitSystem units) {
+    std::vector<Label> labels;
+    const auto draw = [&](Temperature at, const Pen& pen, const std::string& text, int rank) {
+        const double y = frame.y(at.value());
+        svg.line({frame.left, y}, {frame.right, y}, pen);
+        labels.push_back({text, {frame.right, y}, rank});
+    };
     const auto shown = [units](Temperature at) { return held_together(show(at, units)); };
-    std::vector<Level> levels{
-        {settings.maximum, 0.3, {}, "max " + maximum, 0},
-        {settings.minimum, 0.3, {}, "min " + minimum, 0},
-        {settings.rough_below, 0.18, {}, "rough under " + shown(settings.rough_below), 2},
-        {settings.finish_below, 0.18, {}, "finish under " + shown(settings.finish_below), 2}};
+    const auto [minimum, maximum] = limits_of(settings, units);
+    constexpr Pen limit_pen{0.3, {}};
+    constexpr Pen cool_pen{0.18, {}};
+    draw(settings.maximum, limit_pen, "max " + maximum, 0);
+    draw(settings.minimum, limit_pen, "min " + minimum, 0);
+    draw(settings.rough_below, cool_pen, "rough under " + shown(settings.rough_below), 2);
+    draw(settings.finish_below, cool_pen, "finish under " + shown(settings.finish_below), 2);
     if (settings.hold_at)
-        levels.push_back(
-            {*settings.hold_at, 0.18, removed_pen.dashes, "hold at " + shown(*settings.hold_at), 1});
-    return levels;
+        draw(*settings.hold_at, {0.18, removed_pen.dashes}, "hold at " + shown(*settings.hold_at), 1);
+    return labels;
 }
 
 CurveFrame frame_of(const HeatBalance& balance) {
@@ -49,7 +50,6 @@ CurveFrame frame_of(const HeatBalance& balance) {
     CurveFrame frame;
     frame.low = std::min(balance.ambient, settings.finish_below).value();
     frame.high = std::max(settings.maximum, settings.rough_below).value();
-    frame.end_s = 0;
     for (const BossRun* boss : {&balance.hot, &balance.cold()})
         for (const CurvePoint& point : boss->run.curve) {
             frame.end_s = std::max(frame.end_s, point.time.value());
@@ -66,9 +66,9 @@ std::string run_in_words(const BossRun& boss, UnitSystem units) {
     const HeatRun& run = boss.run;
     if (!(run.curve.back().time > Time()))
         return "nothing: it does not come to its minimum. ";
-    std::string text = fmt::format("warm-up {}, {} {}, {} {}, peak {}", show(run.warm_up), run.stops,
-                                   run.stops == 1 ? "stop" : "stops", run.reheats,
-                                   run.reheats == 1 ? "reheat" : "reheats", show(run.peak, units));
+    std::string text =
+        fmt::format("warm-up {}, {}, {}, peak {}", show(run.warm_up), counted(run.stops, "stop"),
+                    counted(run.reheats, "reheat"), show(run.peak, units));
     if (run.post_heating > Time())
         text += ", hold " + show(run.post_heating);
     if (run.cooling_to_rough)
@@ -84,22 +84,20 @@ std::string plate_words(const HeatBalance& balance, UnitSystem units) {
     return "with one plate of " + held_together(show(balance.plated->plates.front(), units)) + " on it";
 }
 
+/// Empty when the balance comes to its end.
 std::string bad_end(const HeatBalance& balance) {
-    return fmt::format("It does not end well: {}.", words_of(end_of(balance)));
+    const BalanceEnd end = end_of(balance);
+    return end == BalanceEnd::done ? std::string() : fmt::format("It does not end well: {}.", words_of(end));
 }
 
 std::string in_words(const HeatBalance& balance, UnitSystem units) {
     const auto [minimum, maximum] = limits_of(balance.hot.settings, units);
-    std::string text = fmt::format("A ring begins between {} and {}. ", minimum, maximum);
-    if (balance.plated)
-        text += "With nothing that carries heat off: ";
-    text += run_in_words(balance.hot, units);
-    if (balance.plated)
-        text +=
-            fmt::format("Dashed, {}: {}", plate_words(balance, units), run_in_words(*balance.plated, units));
-    if (end_of(balance) != BalanceEnd::done)
-        text += bad_end(balance);
-    return text;
+    const std::string limits = fmt::format("A ring begins between {} and {}. ", minimum, maximum);
+    const std::string hot = run_in_words(balance.hot, units);
+    if (!balance.plated)
+        return limits + hot + bad_end(balance);
+    return fmt::format("{}With nothing that carries heat off: {}Dashed, {}: {}{}", limits, hot,
+                       plate_words(balance, units), run_in_words(*balance.plated, units), bad_end(balance));
 }
 
 /// What the two curves stand for. @return y below it.
@@ -125,12 +123,7 @@ std::string curve_drawing(const BorePlan& plan, UnitSystem units, const std::str
     if (!(frame.end_s > 0))
         return {};
     Svg svg;
-    std::vector<Label> labels;
-    for (const Level& level : levels_of(balance.hot.settings, units)) {
-        const double y = frame.y(level.at.value());
-        svg.line({frame.left, y}, {frame.right, y}, {level.width, level.dashes});
-        labels.push_back({level.text, {frame.right, y}, level.rank});
-    }
+    const auto labels = draw_levels(svg, frame, balance.hot.settings, units);
     if (balance.plated)
         svg.path(curve_path(frame, balance.plated->run.curve), plated_pen);
     svg.path(curve_path(frame, balance.hot.run.curve), curve_pen);
@@ -139,10 +132,9 @@ std::string curve_drawing(const BorePlan& plan, UnitSystem units, const std::str
     double y = draw_stage_rows(svg, frame, balance, frame.bottom + 7.2);
     if (balance.plated)
         y = draw_key(svg, balance, y + 1, units);
-    if (end_of(balance) != BalanceEnd::done)
-        y += draw_note(svg, bad_end(balance), y);
-    return svg.drawing(
-        {id, "Temperature of the boss over the time", in_words(balance, units), paper_width, y + 1, 0});
+    if (const std::string note = bad_end(balance); !note.empty())
+        y += draw_note(svg, note, y);
+    return svg.drawing({id, "Temperature of the boss over the time", in_words(balance, units), y + 1});
 }
 
 } // namespace ringfill

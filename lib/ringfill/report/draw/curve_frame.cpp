@@ -1,12 +1,16 @@
 #include <ringfill/report/draw/curve_frame.hpp>
 
 #include <algorithm>
-#include <array>
 #include <cmath>
+#include <set>
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/max_element.hpp>
+#include <range/v3/algorithm/min_element.hpp>
+
 #include <ringfill/report/draw/labels.hpp>
+#include <ringfill/say/time_sentences.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {
@@ -23,72 +27,60 @@ double kelvin_at(double degrees, UnitSystem units) {
     return (units == UnitSystem::metric ? celsius(degrees) : fahrenheit(degrees)).value();
 }
 
-constexpr double row_height = 4.3;
-
 /// Steps that share a row.
 struct Row {
     std::string_view name;
-    bool is_counted;
     HeatStage first;
     HeatStage last;
+    bool is_counted = false;
 };
 
 constexpr Row stage_rows[] = {
-    {"warm-up", false, HeatStage::warm_up, HeatStage::warm_up},
-    {"weld", false, HeatStage::weld, HeatStage::weld},
-    {"stop", true, HeatStage::stop, HeatStage::stop},
-    {"reheat", true, HeatStage::reheat, HeatStage::reheat},
-    {"hold", false, HeatStage::post_heat, HeatStage::post_heat},
-    {"cool", false, HeatStage::cool_to_rough, HeatStage::cool_to_finish},
+    {"warm-up", HeatStage::warm_up, HeatStage::warm_up},
+    {"weld", HeatStage::weld, HeatStage::weld},
+    {"stop", HeatStage::stop, HeatStage::stop, true},
+    {"reheat", HeatStage::reheat, HeatStage::reheat, true},
+    {"hold", HeatStage::post_heat, HeatStage::post_heat},
+    {"cool", HeatStage::cool_to_rough, HeatStage::cool_to_finish},
 };
 
-struct Bars {
-    std::vector<std::pair<double, double>> ends; ///< x from and to
-    int count = 0;
-};
-
-/// Where a row's steps are; bars that touch on the paper become one.
-Bars bars_of(const CurveFrame& frame, const HeatRun& run, const Row& row) {
+/// Draws a row's steps as bars; those that touch on the paper become one. @return how many steps there are.
+int draw_bars(Svg& svg, const CurveFrame& frame, const HeatRun& run, const Row& row, double y, double width) {
     constexpr double least = 0.2; // a short step is seen all the same
-    Bars found;
+    std::vector<std::pair<double, double>> bars;
+    int count = 0;
     Time at;
     for (const HeatStep& step : run.steps) {
-        const Time begin = at;
+        const double from = frame.x(at.value());
         at += step.time;
         if (step.stage < row.first || step.stage > row.last)
             continue;
-        ++found.count;
-        const double from = frame.x(begin.value());
+        ++count;
         const double to = std::max(from + least, frame.x(at.value()));
-        if (!found.ends.empty() && from - found.ends.back().second < 0.02)
-            found.ends.back().second = to;
+        if (!bars.empty() && from - bars.back().second < 0.02)
+            bars.back().second = to;
         else
-            found.ends.emplace_back(from, to);
+            bars.emplace_back(from, to);
     }
-    return found;
-}
-
-void draw_bars(Svg& svg, const Bars& bars, double y, double width) {
     std::string path;
-    for (const auto& [from, to] : bars.ends)
+    for (const auto& [from, to] : bars)
         path += open_path({{from, y}, {to, y}});
     svg.path(path, {width, {}});
+    return count;
 }
 
 } // namespace
 
 std::vector<double> round_steps(double low, double high, int most) {
     std::vector<double> steps;
-    if (!(high > low) || most < 1)
+    if (!(high > low))
         return steps;
     double step = 0;
     double decade = std::pow(10, std::floor(std::log10((high - low) / most)));
-    while (step == 0) {
-        for (const double part : {1.0, 2.0, 5.0})
-            if (step == 0 && std::floor(high / (part * decade)) - std::ceil(low / (part * decade)) < most)
+    for (; step == 0; decade *= 10)
+        for (const double part : {5.0, 2.0, 1.0})
+            if (std::floor(high / (part * decade)) - std::ceil(low / (part * decade)) < most)
                 step = part * decade;
-        decade *= 10;
-    }
     const double first = std::ceil(low / step - 1e-9);
     const int more = static_cast<int>(std::floor(high / step + 1e-9) - first); // about `most`
     for (int i = 0; i <= more; ++i)
@@ -97,24 +89,17 @@ std::vector<double> round_steps(double low, double high, int most) {
 }
 
 std::string curve_path(const CurveFrame& frame, const std::vector<CurvePoint>& curve) {
-    std::vector<PaperPoint> kept;
-    for (std::size_t begin = 0; begin < curve.size();) {
-        const double column = std::floor(frame.x(curve[begin].time.value()) / hair);
-        std::size_t end = begin;
-        std::size_t hottest = begin;
-        std::size_t coldest = begin;
-        for (; end < curve.size() && std::floor(frame.x(curve[end].time.value()) / hair) == column; ++end) {
-            if (curve[end].temperature > curve[hottest].temperature)
-                hottest = end;
-            if (curve[end].temperature < curve[coldest].temperature)
-                coldest = end;
-        }
-        std::vector<std::size_t> chosen{begin, hottest, coldest, end - 1};
-        std::sort(chosen.begin(), chosen.end());
-        const auto doubled = std::unique(chosen.begin(), chosen.end());
-        chosen.erase(doubled, chosen.end());
-        for (const std::size_t i : chosen)
-            kept.push_back({frame.x(curve[i].time.value()), frame.y(curve[i].temperature.value())});
+    const auto column = [&](const CurvePoint& point) {
+        return std::floor(frame.x(point.time.value()) / hair);
+    };
+    PaperPoints kept;
+    for (auto begin = curve.begin(); begin != curve.end();) {
+        const auto end = std::find_if(begin, curve.end(),
+                                      [&](const auto& point) { return column(point) != column(*begin); });
+        const auto hottest = ranges::max_element(begin, end, {}, &CurvePoint::temperature);
+        const auto coldest = ranges::min_element(begin, end, {}, &CurvePoint::temperature);
+        for (const auto& point : std::set{begin, hottest, coldest, end - 1})
+            kept.push_back({frame.x(point->time.value()), frame.y(point->temperature.value())});
         begin = end;
     }
     return kept.size() < 2 ? std::string() : open_path(kept);
@@ -122,41 +107,36 @@ std::string curve_path(const CurveFrame& frame, const std::vector<CurvePoint>& c
 
 void draw_axes(Svg& svg, const CurveFrame& frame, UnitSystem units) {
     constexpr double tick = 0.9;
-    svg.path(
-        open_path({{frame.left, frame.top - 1}, {frame.left, frame.bottom}, {frame.right + 1, frame.bottom}}),
-        outline_pen);
-    const std::string unit = units == UnitSystem::metric ? "°C" : "°F";
-    for (const double degrees : round_steps(degrees_at(frame.low, units), degrees_at(frame.high, units), 7)) {
+    const auto [left, right, top, bottom, end_s, low, high] = frame;
+    svg.path(open_path({{left, top - 1}, {left, bottom}, {right + 1, bottom}}), outline_pen);
+    const std::string unit = units == UnitSystem::metric ? " °C" : " °F";
+    for (const double degrees : round_steps(degrees_at(low, units), degrees_at(high, units), 7)) {
         const double y = frame.y(kelvin_at(degrees, units));
-        svg.line({frame.left - tick, y}, {frame.left, y}, thin_pen);
-        svg.text({frame.left - tick - 0.5, y + 0.36 * letter_size}, {svg_number(degrees, 0) + " " + unit},
-                 Anchor::end);
+        svg.line({left - tick, y}, {left, y}, thin_pen);
+        svg.text({left - tick - 0.5, y + half_letter}, {svg_number(degrees, 0) + unit}, Anchor::end);
     }
-    const double hours = frame.end_s / factor::hour;
-    for (const double at : round_steps(0, hours, 6)) {
-        const double x = frame.x(at * factor::hour);
-        svg.line({x, frame.bottom}, {x, frame.bottom + tick}, thin_pen);
-        svg.text({x, frame.bottom + tick + 0.4 + letter_rise}, {svg_number(at, 4)}, Anchor::middle);
+    const double below = bottom + tick + 0.4 + letter_rise;
+    for (const double hours : round_steps(0, end_s / factor::hour, 6)) {
+        const double x = frame.x(hours * factor::hour);
+        svg.line({x, bottom}, {x, bottom + tick}, thin_pen);
+        svg.text({x, below}, {svg_number(hours, 4)}, Anchor::middle);
     }
-    svg.text({frame.right + 3.5, frame.bottom + tick + 0.4 + letter_rise}, {"hours"});
+    svg.text({right + 3.5, below}, {"hours"});
 }
 
 double draw_stage_rows(Svg& svg, const CurveFrame& frame, const HeatBalance& balance, double y) {
     for (const Row& row : stage_rows) {
-        const Bars first = bars_of(frame, balance.hot.run, row);
-        const Bars second = balance.plated ? bars_of(frame, balance.plated->run, row) : Bars();
-        if (first.count + second.count == 0)
-            continue;
         const double base = y + letter_rise;
+        const int thick = draw_bars(svg, frame, balance.hot.run, row, base - 1.5, 1.5);
+        const int thin =
+            balance.plated ? draw_bars(svg, frame, balance.plated->run, row, base - 0.2, 0.6) : 0;
+        if (thick + thin == 0)
+            continue;
         svg.text({frame.left - 1.4, base}, {std::string(row.name)}, Anchor::end);
-        draw_bars(svg, first, base - 1.5, 1.5);
-        draw_bars(svg, second, base - 0.2, 0.6);
         if (row.is_counted)
             svg.text({frame.right + 3.5, base},
-                     {balance.plated
-                          ? fmt::format("{} (thin: {})", first.count, second.count)
-                          : fmt::format("{} {}{}", first.count, row.name, first.count == 1 ? "" : "s")});
-        y += row_height;
+                     {balance.plated ? fmt::format("{} (thin: {})", thick, thin) : counted(thick, row.name)});
+        y += 4.3;
     }
     svg.line({frame.left, frame.bottom}, {frame.left, y}, thin_pen);
     return y;

@@ -15,9 +15,9 @@ struct CurveFrame {
     double right = 58.5;
     double top = 2.5;
     double bottom = 43;
-    double end_s = 1; ///< time at the right edge
+    double end_s = 0; ///< time at the right edge
     double low = 0;   ///< temperatures at the bottom and the top [K]
-    double high = 1;
+    double high = 0;
 
     double x(double seconds) const { return left + (right - left) * seconds / end_s; }
     double y(double kelvin) const { return bottom - (bottom - top) * (kelvin - low) / (high - low); }

@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include <ringfill/report/draw/labels.hpp>
+#include <ringfill/say/time_sentences.hpp>
 #include <ringfill/survey/worn_surface.hpp>
 #include <ringfill/units/metric.hpp>
 
@@ -19,24 +20,15 @@ constexpr std::size_t least_steps = 360;
 /// Closer to the axis than this a centre counts as on it: no gauge tells it [m].
 constexpr double on_axis = 1e-6;
 
-/// The edges of a hole, thinner where they lie close [width in mm of paper]. Broken: nobody says where it
-/// goes.
-Pen hole_pen(bool goes_through, double width) {
-    if (!goes_through)
-        return removed_pen;
-    return width < 1.5 ? thin_pen : outline_pen;
-}
-
 } // namespace
 
 WornOutline::WornOutline(const WornBore& bore, const Survey& survey)
-    : largest_station_(survey.largest_station) {
+    : largest_station_(survey.largest_station), readings_(survey.readings) {
     if (const auto* round = std::get_if<WornDiameter>(&bore.worn))
         round_ = *round;
     for (const WornStation& station : stations_of(bore.worn)) {
         depths_.push_back(station.depth);
         stations_.emplace_back(station.readings);
-        readings_ = station.readings.size();
     }
 }
 
@@ -58,22 +50,16 @@ Length WornOutline::radius(Angle clock) const {
 Length WornOutline::radius(Angle clock, Length depth) const {
     if (stations_.size() < 2)
         return radius(clock);
-    const auto after = std::upper_bound(depths_.begin(), depths_.end(), depth);
-    if (after == depths_.begin())
-        return stations_.front()(clock);
-    if (after == depths_.end())
-        return stations_.back()(clock);
-    const auto i = static_cast<std::size_t>(after - depths_.begin());
+    const auto after = std::upper_bound(depths_.begin() + 1, depths_.end() - 1, depth) - depths_.begin();
+    const auto i = static_cast<std::size_t>(after);
     const double share = ((depth - depths_[i - 1]) / (depths_[i] - depths_[i - 1])).value();
     const Length before = stations_[i - 1](clock);
-    return before + share * (stations_[i](clock) - before);
+    return before + std::clamp(share, 0.0, 1.0) * (stations_[i](clock) - before);
 }
 
 std::optional<ClockRadius> WornOutline::centre() const {
     ClockRadius off{round_.offset, round_.offset_clock};
-    if (!stations_.empty()) {
-        if (readings_ < 3)
-            return std::nullopt;
+    if (readings_ > 2) {
         const Interpolant& outline = stations_[largest_station_];
         const double a = outline.cosines().front().value();
         const double b = outline.sines().front().value();
@@ -85,44 +71,19 @@ std::optional<ClockRadius> WornOutline::centre() const {
     return off;
 }
 
-DrawnBore drawn_bore(const WornBore& bore, const BorePlan& plan, UnitSystem units) {
-    const Build& build = plan.build;
-    DrawnBore drawn{bore,
-                    plan,
-                    units,
-                    WornOutline(bore, plan.survey),
-                    build.skimmed,
-                    mm(build.skim_radius),
-                    mm(build.finish_radius),
-                    mm(build.weld_to_radius),
-                    mm(plan.layering.end_radius),
-                    mm(plan.layers.back().radius_after),
-                    {},
-                    std::nullopt,
-                    plan.survey.largest};
-    for (const Layer& layer : plan.layers)
-        drawn.layers.push_back(mm(layer.radius_after));
-    if (bore.boss_diameter)
-        drawn.boss = mm(*bore.boss_diameter) / 2;
-    return drawn;
-}
-
 double DrawnBore::least_layer() const {
-    double before = skim;
-    double least = before;
-    for (const double radius : layers) {
-        least = std::min(least, before - radius);
-        before = radius;
-    }
+    double least = skim;
+    for (std::size_t n = 1; n <= layers(); ++n)
+        least = std::min(least, layer(n - 1) - layer(n));
     return std::max(least, 0.0);
 }
 
-std::size_t DrawnBore::labelled_layers_step() const {
+bool DrawnBore::is_labelled(std::size_t layer) const {
     constexpr std::size_t most = 4;
     for (std::size_t decade = 1;; decade *= 10)
         for (const std::size_t part : {1U, 2U, 5U})
-            if (layers.size() / (part * decade) <= most)
-                return part * decade;
+            if (layers() / (part * decade) <= most)
+                return layer == 1 || layer % (part * decade) == 0;
 }
 
 std::string DrawnBore::diameter(double radius_mm) const {
@@ -136,8 +97,7 @@ std::string DrawnBore::length(Length length) const {
 std::string DrawnBore::sizes_in_words() const {
     std::string text = skimmed ? fmt::format("Skim to {}. ", diameter(skim))
                                : "No skim: the weld goes on the worn surface as it is. ";
-    text +=
-        fmt::format("{} {} to {}", layers.size(), layers.size() == 1 ? "layer" : "layers", diameter(weld_to));
+    text += fmt::format("{} to {}", counted(static_cast<int>(layers()), "layer"), diameter(weld_to));
     if (is_average())
         text += fmt::format(" at the deepest wear, on average to {}", diameter(end));
     if (passes_target())
@@ -158,11 +118,13 @@ Pen layer_pen(double spacing) {
 void draw_hole(Svg& svg, const DrawnBore& drawn, const Hole& hole, double from, double scale,
                const HolePoint& at) {
     const bool through = hole.other_end && *hole.other_end != "blind";
-    const double to = through ? drawn.outside() : (from + drawn.outside()) / 2;
+    const double to = through ? drawn.outside : (from + drawn.outside) / 2;
+    // Thinner where the edges lie close; broken: nobody says where it goes.
+    const Pen& pen = !through ? removed_pen : mm(hole.diameter) * scale < 1.5 ? thin_pen : outline_pen;
     svg.cover({at(from, -1), at(to, -1), at(to, 1), at(from, 1)}, no_pen);
     for (const double side : {-1.0, 1.0})
-        svg.line(at(from, side), at(to, side), hole_pen(through, mm(hole.diameter) * scale));
-    svg.line(at(from, 0), at(drawn.outside(), 0), chain_pen);
+        svg.line(at(from, side), at(to, side), pen);
+    svg.line(at(from, 0), at(drawn.outside, 0), chain_pen);
 }
 
 } // namespace ringfill

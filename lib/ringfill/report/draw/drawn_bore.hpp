@@ -36,8 +36,18 @@ class WornOutline {
     std::vector<Length> depths_; ///< of the stations; empty for one diameter
     std::vector<Interpolant> stations_;
     std::size_t largest_station_;
-    std::size_t readings_ = 0;
+    std::size_t readings_;
     WornDiameter round_; ///< when there is no station
+};
+
+/// The rings of each layer, from the near face on [mm].
+struct RingRow {
+    double begin; ///< depth where the first ring begins, the overhang before the near face
+    double pitch;
+    int rings;
+    double valley; ///< of the beads' crowns over the valleys
+
+    double end() const { return begin + pitch * rings; }
 };
 
 /// A bore as its drawings show it. Radii in millimetres.
@@ -45,19 +55,23 @@ struct DrawnBore {
     const WornBore& bore;
     const BorePlan& plan;
     UnitSystem units;
-    WornOutline worn;
-    bool skimmed;
-    double skim;    ///< r_s; without a skim the largest worn radius
-    double finish;  ///< r_f
-    double target;  ///< r_t, what is to be welded to
-    double weld_to; ///< r_end, what the weld comes to at the deepest wear
-    double end;     ///< what the last layer comes to; without a skim on average, and so inside r_end
-    std::vector<double> layers; ///< after each layer
-    std::optional<double> boss;
-    ClockRadius deepest;
-
+    WornOutline worn{bore, plan.survey};
+    ClockRadius deepest = plan.survey.largest;
+    bool skimmed = plan.build.skimmed;
+    double skim = mm(plan.build.skim_radius);         ///< r_s; without a skim the largest worn radius
+    double finish = mm(plan.build.finish_radius);     ///< r_f
+    double target = mm(plan.build.weld_to_radius);    ///< r_t, what is to be welded to
+    double weld_to = mm(plan.layering.end_radius);    ///< r_end, what the weld comes to at the deepest wear
+    double end = mm(plan.layers.back().radius_after); ///< what the last layer comes to; without a skim on
+                                                      ///< average, and for that inside r_end
+    bool has_boss = bore.boss_diameter.has_value();
     /// What is drawn for the outside of the boss: half as much again as the bore where it is not given.
-    double outside() const { return boss.value_or(1.5 * skim); }
+    double outside = has_boss ? mm(*bore.boss_diameter) / 2 : 1.5 * skim;
+    RingRow row{-mm(bore.overhang), mm(plan.bead.pitch), plan.layers.front().rings, mm(plan.bead.valley)};
+
+    std::size_t layers() const { return plan.layers.size(); }
+    /// The radius after a layer, from 1 on; layer 0 is the skim.
+    double layer(std::size_t n) const { return n == 0 ? skim : mm(plan.layers[n - 1].radius_after); }
     /// Whether the last layer ends inside what was to be welded to, because the travel could not be faster,
     /// by as much as a person reads.
     bool passes_target() const { return target - weld_to > 0.05; }
@@ -65,10 +79,12 @@ struct DrawnBore {
     bool is_average() const { return weld_to - end > 0.05; }
     /// Height of the lowest layer.
     double least_layer() const;
-    /// Every so many layers have a label, four at most.
-    std::size_t labelled_layers_step() const;
+    /// Whether a layer has a label: the first, and four more at most.
+    bool is_labelled(std::size_t layer) const;
     /// How far into the wall the details reach.
-    double detail_outer() const { return std::min(skim + 0.3 * (skim - end), outside()); }
+    double detail_outer() const { return std::min(skim + 0.3 * (skim - end), outside); }
+    /// Whether a detail shows the outside of the boss.
+    bool detail_has_boss() const { return has_boss && outside <= detail_outer(); }
 
     /// "Ø 96.2 mm" from a radius, held together.
     std::string diameter(double radius_mm) const;
@@ -78,8 +94,6 @@ struct DrawnBore {
     /// What the drawings say of skim, layers, weld and finish, in a sentence or two.
     std::string sizes_in_words() const;
 };
-
-DrawnBore drawn_bore(const WornBore& bore, const BorePlan& plan, UnitSystem units);
 
 /// "135° (4:30)": a clock position in degrees, and as the hands of a clock show it.
 std::string clock_text(Angle clock);

@@ -1,8 +1,10 @@
 #include <ringfill/report/draw/labels.hpp>
 
 #include <algorithm>
-#include <cmath>
-#include <numeric>
+
+#include <range/v3/algorithm/any_of.hpp>
+#include <range/v3/algorithm/max_element.hpp>
+#include <range/v3/algorithm/stable_sort.hpp>
 
 #include <ringfill/fault/printable.hpp>
 
@@ -11,8 +13,6 @@ namespace {
 
 /// Free space between two labels [mm].
 constexpr double gap = 0.5;
-
-constexpr std::string_view no_break = "\u00A0";
 
 /// Width in the widest of the common sans-serif faces [em].
 double width_of(std::uint32_t code) {
@@ -36,53 +36,50 @@ bool cross(PaperPoint a, PaperPoint b, PaperPoint c, PaperPoint d) {
     return side_of(a, b, c) * side_of(a, b, d) < 0 && side_of(c, d, a) * side_of(c, d, b) < 0;
 }
 
-/// Tops of boxes in a fixed order, each as near to where it would be as the others let it: neighbours that
-/// would overlap are pushed apart as one block round their mean.
-void spread(std::vector<PlacedLabel>& placed, const std::vector<Label>& labels, const LabelColumn& column) {
-    struct Block {
-        double sum;
-        double count;
-        double height;
-        std::size_t first;
-        double top(const LabelColumn& within) const {
-            return std::clamp(sum / count, within.top, std::max(within.top, within.bottom - height));
-        }
-    };
-    std::vector<Block> blocks;
-    for (std::size_t i = 0; i < placed.size(); ++i) {
-        const double wish = labels[placed[i].label].target.y - placed[i].height / 2;
-        blocks.push_back({wish, 1, placed[i].height, i});
-        while (blocks.size() > 1) {
-            Block& before = blocks[blocks.size() - 2];
-            const Block& last = blocks.back();
-            if (before.top(column) + before.height + gap <= last.top(column))
-                break;
-            const double shift = before.height + gap;
-            before.sum += last.sum - shift * last.count;
-            before.count += last.count;
-            before.height += gap + last.height;
-            blocks.pop_back();
-        }
+/// Labels that would overlap, pushed apart as one block round their mean.
+struct Block {
+    double sum;
+    double count;
+    double height;
+
+    double top(const LabelColumn& column) const {
+        return std::clamp(sum / count, column.top, std::max(column.top, column.bottom - height));
     }
-    for (std::size_t b = 0; b < blocks.size(); ++b) {
-        double top = blocks[b].top(column);
-        const std::size_t end = b + 1 < blocks.size() ? blocks[b + 1].first : placed.size();
-        for (std::size_t i = blocks[b].first; i < end; ++i) {
-            placed[i].top = top;
-            top += placed[i].height + gap;
+};
+
+/// Tops of boxes in a fixed order, each as near to where it would be as the others let it.
+void spread(std::vector<PlacedLabel>& placed, const LabelColumn& column) {
+    std::vector<Block> blocks;
+    for (const PlacedLabel& label : placed) {
+        Block block{label.target.y - label.height / 2, 1, label.height};
+        for (; !blocks.empty(); blocks.pop_back()) {
+            const Block& before = blocks.back();
+            const double shift = before.height + gap;
+            if (before.top(column) + before.height + gap <= block.top(column))
+                break;
+            block = {before.sum + (block.sum - shift * block.count), before.count + block.count,
+                     before.height + (gap + block.height)};
+        }
+        blocks.push_back(block);
+    }
+    auto label = placed.begin();
+    for (const Block& block : blocks) {
+        double top = block.top(column);
+        for (int left = static_cast<int>(block.count); left > 0; --left, ++label) {
+            label->top = top;
+            top += label->height + gap;
         }
     }
 }
 
 /// Changes the place of one pair whose leaders cross; each change makes the leaders shorter together, so it
 /// comes to an end. @return whether there was one.
-bool uncross(std::vector<PlacedLabel>& placed, const std::vector<Label>& labels, const LabelColumn& column) {
-    for (std::size_t i = 0; i < placed.size(); ++i)
-        for (std::size_t k = i + 1; k < placed.size(); ++k)
-            if (cross(labels[placed[i].label].target, placed[i].leader_end(column),
-                      labels[placed[k].label].target, placed[k].leader_end(column))) {
-                std::swap(placed[i], placed[k]);
-                spread(placed, labels, column);
+bool uncross(std::vector<PlacedLabel>& placed, const LabelColumn& column) {
+    for (auto a = placed.begin(); a != placed.end(); ++a)
+        for (auto b = std::next(a); b != placed.end(); ++b)
+            if (cross(a->target, a->leader_end(column), b->target, b->leader_end(column))) {
+                std::iter_swap(a, b);
+                spread(placed, column);
                 return true;
             }
     return false;
@@ -95,11 +92,12 @@ double height_together(const std::vector<PlacedLabel>& placed) {
     return sum;
 }
 
-} // namespace
-
+/// Height of a text of that many lines, from its highest letter to its lowest [mm].
 double text_height(std::size_t lines) {
     return letter_rise + letter_hang + line_step * static_cast<double>(lines - 1);
 }
+
+} // namespace
 
 double text_width(std::string_view utf8, double size) {
     double sum = 0;
@@ -128,7 +126,7 @@ std::vector<std::string> wrap_label(std::string_view text, double width) {
 std::string held_together(std::string_view shown) {
     std::string held;
     for (const char& c : shown)
-        held += c == ' ' ? no_break : std::string_view(&c, 1);
+        held += c == ' ' ? "\u00A0" : std::string_view(&c, 1);
     return held;
 }
 
@@ -138,31 +136,25 @@ PaperPoint PlacedLabel::leader_end(const LabelColumn& column) const {
 
 std::vector<PlacedLabel> place_labels(const std::vector<Label>& labels, const LabelColumn& column) {
     const double width = column.right - column.left;
+    const auto is_too_wide = [width](const std::string& line) { return text_width(line) > width; };
     std::vector<PlacedLabel> placed;
-    for (std::size_t i = 0; i < labels.size(); ++i) {
-        PlacedLabel label{i, wrap_label(labels[i].text, width), 0, 0};
-        const auto is_too_wide = [width](const std::string& line) { return text_width(line) > width; };
-        if (label.lines.empty() || std::any_of(label.lines.begin(), label.lines.end(), is_too_wide))
-            continue;
-        label.height = text_height(label.lines.size());
-        placed.push_back(std::move(label));
+    for (const Label& label : labels) {
+        const auto lines = wrap_label(label.text, width);
+        if (!lines.empty() && !ranges::any_of(lines, is_too_wide))
+            placed.push_back({label, lines, text_height(lines.size())});
     }
     while (!placed.empty() && height_together(placed) > column.bottom - column.top)
-        placed.erase(std::max_element(placed.begin(), placed.end(), [&](const auto& a, const auto& b) {
-            return labels[a.label].rank < labels[b.label].rank;
-        }));
-    std::stable_sort(placed.begin(), placed.end(), [&](const auto& a, const auto& b) {
-        return labels[a.label].target.y < labels[b.label].target.y;
-    });
-    spread(placed, labels, column);
-    for (int changes = 200; changes > 0 && uncross(placed, labels, column);)
+        placed.erase(ranges::max_element(placed, {}, &PlacedLabel::rank));
+    ranges::stable_sort(placed, {}, [](const PlacedLabel& label) { return label.target.y; });
+    spread(placed, column);
+    for (int changes = 200; changes > 0 && uncross(placed, column);)
         --changes;
     return placed;
 }
 
 void draw_labels(Svg& svg, const std::vector<Label>& labels, const LabelColumn& column) {
     for (const PlacedLabel& label : place_labels(labels, column)) {
-        svg.line(labels[label.label].target, label.leader_end(column), thin_pen);
+        svg.line(label.target, label.leader_end(column), thin_pen);
         svg.text({column.left, label.top + letter_rise}, label.lines);
     }
 }
@@ -171,28 +163,6 @@ double draw_note(Svg& svg, const std::string& note, double y) {
     const auto lines = wrap_label(note, paper_width - 2);
     svg.text({1, y + letter_rise}, lines);
     return text_height(lines.size());
-}
-
-void draw_dimension(Svg& svg, const DimensionLine& dimension) {
-    constexpr double past = 0.8;    // extension lines go past the line
-    constexpr double outside = 2.6; // from the line to a text beside it
-    constexpr double stroke = 0.7;  // half of an oblique stroke at an end
-    const double y = dimension.y;
-    for (const double x : {dimension.from, dimension.to}) {
-        svg.line({x, dimension.begin}, {x, y + past}, thin_pen);
-        svg.line({x - stroke, y + stroke}, {x + stroke, y - stroke}, outline_pen);
-    }
-    const double width = text_width(dimension.text);
-    const bool fits = width + 2 * past < dimension.to - dimension.from;
-    const bool beside = !fits && dimension.to + outside + width < paper_width - 1;
-    svg.line({dimension.from, y}, {beside ? dimension.to + outside - 0.6 : dimension.to, y}, thin_pen);
-    if (beside) {
-        svg.text({dimension.to + outside, y + 0.36 * letter_size}, {dimension.text});
-        return;
-    }
-    const double middle = std::clamp((dimension.from + dimension.to) / 2, 1 + width / 2,
-                                     std::max(1 + width / 2, paper_width - 1 - width / 2));
-    svg.text({middle, y - 1.1}, {dimension.text}, Anchor::middle);
 }
 
 std::vector<int> numbers_shown(int count, double room) {

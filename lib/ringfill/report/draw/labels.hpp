@@ -1,7 +1,6 @@
 #pragma once
 
 #include <cstddef>
-#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -13,12 +12,11 @@ namespace ringfill {
 /// The highest a letter may rise over its base line, and hang under it, in the common sans-serif faces [mm].
 inline constexpr double letter_rise = 1.07 * letter_size;
 inline constexpr double letter_hang = 0.3 * letter_size;
+/// From a line of letters that a mark points at down to their base line [mm].
+inline constexpr double half_letter = 0.36 * letter_size;
 
 /// Width of a text, on the wide side for the common sans-serif faces [mm]. The size is that of its letters.
 double text_width(std::string_view utf8, double size = letter_size);
-
-/// Height of a text of so many lines, from its highest letter to its lowest [mm].
-double text_height(std::size_t lines);
 
 /// A text broken at blanks so that no line is wider than `width` [mm]. No-break spaces hold; a word that is
 /// too wide stands alone.
@@ -36,10 +34,10 @@ struct Label {
 
 /// Where labels may stand [mm of paper].
 struct LabelColumn {
-    double left = 0;
-    double right = 0;
-    double top = 0;
-    double bottom = 0;
+    double left;
+    double right;
+    double top;
+    double bottom;
 };
 
 /// The column to the right of a detail.
@@ -48,11 +46,10 @@ constexpr LabelColumn beside_detail(double top, double height) {
 }
 
 /// A label that has its place.
-struct PlacedLabel {
-    std::size_t label = 0; ///< which of those asked for
+struct PlacedLabel : Label {
     std::vector<std::string> lines;
-    double top = 0; ///< of its box [mm]
-    double height = 0;
+    double height;  ///< of its box [mm]
+    double top = 0; ///< likewise
 
     PaperPoint leader_end(const LabelColumn& column) const;
 };
@@ -67,19 +64,6 @@ void draw_labels(Svg& svg, const std::vector<Label>& labels, const LabelColumn& 
 
 /// Draws a sentence over the whole width of the paper, its highest letter at y. @return its height [mm].
 double draw_note(Svg& svg, const std::string& note, double y);
-
-/// A horizontal dimension under what it measures.
-struct DimensionLine {
-    double from = 0; ///< x of its ends [mm of paper]
-    double to = 0;
-    double y = 0;
-    double begin = 0; ///< y where its extension lines begin
-    std::string text;
-};
-
-/// Draws a dimension, its text over the line, or to the right of it where the line is too short and there is
-/// room. The text stands between 4.1 mm over the line and 2 mm under it.
-void draw_dimension(Svg& svg, const DimensionLine& dimension);
 
 /// Which of 1 … `count` are numbered when each number is `room` steps wide: the first, the last, and between
 /// them all, every 5th, 10th, 50th, …

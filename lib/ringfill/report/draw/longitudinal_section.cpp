@@ -16,32 +16,33 @@ std::pair<SideView, double> whole_view(const DrawnBore& drawn) {
     constexpr double left = 5;
     constexpr double widest = 75;
     constexpr double highest = 44;
-    constexpr double top = 9.5; // over it stand the names of the faces and the numbers of the holes
-    const RingRow row = ring_row(drawn);
-    double near = -row.begin; // before the near face
-    double far = std::max(row.end(), mm(drawn.bore.length));
-    double outside = drawn.outside();
+    constexpr double top = 9.5;     // over it stand the names of the faces and the numbers of the holes
+    double near = -drawn.row.begin; // before the near face
+    double far = std::max(drawn.row.end(), mm(drawn.bore.length));
+    double outside = drawn.outside;
     for (const PadShape& pad : pad_shapes(drawn)) {
-        (pad.inwards > 0 ? near : far) = std::max(pad.inwards > 0 ? near : far, pad.face + pad.over);
+        double& end = pad.inwards > 0 ? near : far;
+        end = std::max(end, pad.face + pad.over);
         outside = std::max(outside, pad.outer + pad.overhang);
     }
     const double scale = std::min(widest / (near + far), highest / outside);
-    return {SideView{drawn, row, scale, left + scale * near, top + scale * outside},
-            left + scale * (near + far)};
+    return {{drawn, scale, left + scale * near, top + scale * outside}, left + scale * (near + far)};
 }
 
 /// The names of the faces over the drawing, with lines down to them, and the numbers of the holes.
 void draw_heads(Svg& svg, const SideView& view) {
-    const PaperPoint near = view.at(0, view.drawn.outside());
-    const PaperPoint far = view.at(view.length(), view.drawn.outside());
+    const PaperPoint near = view.at(0, view.drawn.outside);
+    const PaperPoint far = view.at(view.length(), view.drawn.outside);
     const double half_near = text_width("near face") / 2;
     const double half_far = text_width("far face") / 2;
     const double near_x = std::max(near.x, 1 + half_near);
     const double far_x = std::clamp(far.x, near_x + half_near + 2 + half_far, paper_width - 1 - half_far);
-    svg.text({near_x, 3.4}, {"near face"}, Anchor::middle);
-    svg.text({far_x, 3.4}, {"far face"}, Anchor::middle);
-    svg.path(open_path({near, {near.x, 5.6}, {near_x, 4.4}}), thin_pen);
-    svg.path(open_path({far, {far.x, 5.6}, {far_x, 4.4}}), thin_pen);
+    const auto draw_head = [&](const std::string& name, PaperPoint face, double x) {
+        svg.text({x, 3.4}, {name}, Anchor::middle);
+        svg.path(open_path({face, {face.x, 5.6}, {x, 4.4}}), thin_pen);
+    };
+    draw_head("near face", near, near_x);
+    draw_head("far face", far, far_x);
     std::vector<std::pair<double, std::size_t>> holes;
     for (const Hole& hole : view.drawn.bore.holes)
         holes.emplace_back(view.at(mm(hole.depth), 0).x, holes.size() + 1);
@@ -57,20 +58,42 @@ void draw_heads(Svg& svg, const SideView& view) {
     }
 }
 
+/// Draws a horizontal dimension from one x to another under what it measures, its extension lines from
+/// `begin` on. Its text stands over the line, between 4.1 mm over it and 2 mm under it, or to the right of it
+/// where the line is too short and there is room.
+void draw_dimension(Svg& svg, double from, double to, double begin, double y, const std::string& text) {
+    constexpr double past = 0.8;    // extension lines go past the line
+    constexpr double outside = 2.6; // from the line to a text beside it
+    constexpr double stroke = 0.7;  // half of an oblique stroke at an end
+    for (const double x : {from, to}) {
+        svg.line({x, begin}, {x, y + past}, thin_pen);
+        svg.line({x - stroke, y + stroke}, {x + stroke, y - stroke}, outline_pen);
+    }
+    const double width = text_width(text);
+    const bool fits = width + 2 * past < to - from;
+    const bool beside = !fits && to + outside + width < paper_width - 1;
+    svg.line({from, y}, {beside ? to + outside - 0.6 : to, y}, thin_pen);
+    const double least = 1 + width / 2;
+    const double middle = std::clamp((from + to) / 2, least, std::max(least, paper_width - 1 - width / 2));
+    svg.text(beside ? PaperPoint{to + outside, y + half_letter} : PaperPoint{middle, y - 1.1}, {text},
+             beside ? Anchor::start : Anchor::middle);
+}
+
 /// Dimensions under the axis. @param begin y below the numbers of the rings. @param y of the first line.
 /// @return y below them.
 double draw_dimensions(Svg& svg, const SideView& view, double begin, double y) {
     constexpr double row_step = 6.1;
     const DrawnBore& drawn = view.drawn;
     const double overhang = mm(drawn.bore.overhang);
-    const auto add = [&](double from, double to, const std::string& text) {
-        draw_dimension(svg, {view.at(from, 0).x, view.at(to, 0).x, y, begin, text});
+    const auto add_row = [&](double from, double to, std::string_view name, Length length) {
+        draw_dimension(svg, view.at(from, 0).x, view.at(to, 0).x, begin, y,
+                       fmt::format("{} {}", name, drawn.length(length)));
         y += row_step;
     };
-    add(0, view.length(), "length " + drawn.length(drawn.bore.length));
+    add_row(0, view.length(), "length", drawn.bore.length);
     if (overhang > 0) {
-        add(-overhang, view.length() + overhang, "weld over " + drawn.length(drawn.plan.build.welded_length));
-        add(-overhang, 0, "overhang " + drawn.length(drawn.bore.overhang));
+        add_row(-overhang, view.length() + overhang, "weld over", drawn.plan.build.welded_length);
+        add_row(-overhang, 0, "overhang", drawn.bore.overhang);
     }
     return y - row_step + 2.2;
 }
@@ -78,21 +101,19 @@ double draw_dimensions(Svg& svg, const SideView& view, double begin, double y) {
 std::vector<Label> detail_labels(const SideView& view, double to) {
     const DrawnBore& drawn = view.drawn;
     std::vector<Label> labels;
-    const auto add = [&](const std::string& text, double radius, int rank) {
+    const auto add_label = [&](const std::string& text, double radius, int rank) {
         labels.push_back({text, view.at(to, radius), rank});
     };
-    add(drawn.skimmed ? "wall, skimmed" : "wall, worn as it is", view.wall(to), 3);
+    add_label(drawn.skimmed ? "wall, skimmed" : "wall, worn as it is", view.wall(to), 3);
     if (drawn.skimmed)
-        add("worn surface", view.worn(to), 4);
-    add("finish " + drawn.diameter(drawn.finish), drawn.finish, 1);
-    const std::size_t count = drawn.layers.size();
-    double before = view.wall(to);
-    for (std::size_t n = 1; n <= count; ++n) {
-        const double after = drawn.layers[n - 1];
-        if (n == 1 || n == count || n % drawn.labelled_layers_step() == 0)
-            add(fmt::format("layer {}", n), (before + after) / 2,
-                n == 1 || n == count ? 2 : static_cast<int>(10 + n));
-        before = after;
+        add_label("worn surface", view.worn(to), 4);
+    add_label("finish " + drawn.diameter(drawn.finish), drawn.finish, 1);
+    for (std::size_t n = 1; n <= drawn.layers(); ++n) {
+        const bool at_end = n == 1 || n == drawn.layers();
+        const double before = n == 1 ? view.wall(to) : drawn.layer(n - 1);
+        if (at_end || drawn.is_labelled(n))
+            add_label(fmt::format("layer {}", n), (before + drawn.layer(n)) / 2,
+                      at_end ? 2 : static_cast<int>(10 + n));
     }
     return labels;
 }
@@ -108,12 +129,12 @@ double draw_side_detail(Svg& svg, const SideView& whole, double y) {
     constexpr double least_rings = 3;
     const double top = y + (letter_rise + 2.4);
     const DrawnBore& drawn = whole.drawn;
-    const RingRow& row = whole.row;
+    const RingRow& row = drawn.row;
     const double outer = drawn.detail_outer(); // how much of the wall is shown
     const double scale = std::min(band_height / (outer - drawn.end), width / (least_rings * row.pitch));
     const double rings = std::floor(width / (scale * row.pitch) + 1e-9); // whole ones
     const double to = std::min(row.end(), row.begin + rings * row.pitch);
-    const SideView view{drawn, row, scale, left - scale * row.begin, top + scale * outer};
+    const SideView view{drawn, scale, left - scale * row.begin, top + scale * outer};
     svg.text({1, y + letter_rise},
              {fmt::format("Detail B, near face, {:.3g} times the view above", scale / whole.scale)});
     const double inside = std::min(to, view.length());
@@ -124,7 +145,7 @@ double draw_side_detail(Svg& svg, const SideView& whole, double y) {
     svg.line(view.at(0, drawn.skim), view.at(0, outer), outline_pen);
     if (inside == view.length())
         svg.line(view.at(inside, drawn.skim), view.at(inside, outer), outline_pen);
-    if (drawn.boss && *drawn.boss <= outer)
+    if (drawn.detail_has_boss())
         svg.line(view.at(0, outer), view.at(inside, outer), outline_pen);
     draw_weld(svg, view, to);
     if (to < row.end())
@@ -188,7 +209,7 @@ std::vector<std::string> notes_of(const DrawnBore& drawn) {
         notes.emplace_back(
             "Layers are counted from the mean radius of the worn surface: over the deepest wear "
             "the first is drawn thicker than it is laid.");
-    if (!drawn.boss)
+    if (!drawn.has_boss)
         notes.emplace_back("The boss is not given; its outline is broken.");
     return notes;
 }
@@ -212,7 +233,7 @@ std::string in_words(const DrawnBore& drawn, const std::vector<std::string>& not
 
 std::string longitudinal_section(const WornBore& bore, const BorePlan& plan, UnitSystem units,
                                  const std::string& id) {
-    const DrawnBore drawn = drawn_bore(bore, plan, units);
+    const DrawnBore drawn{bore, plan, units};
     const auto [view, right] = whole_view(drawn);
     Svg svg;
     draw_metal(svg, view);
@@ -222,14 +243,14 @@ std::string longitudinal_section(const WornBore& bore, const BorePlan& plan, Uni
     const double weld_y = view.at(0, drawn.end).y;
     const bool inside = view.axis_y - weld_y > 7;
     const double numbers_y = (inside ? weld_y + 1.4 : view.axis_y + 0.6) + letter_rise;
-    draw_ring_numbers(svg, view, view.row.end(), numbers_y);
+    draw_ring_numbers(svg, view, drawn.row.end(), numbers_y);
     double y = draw_dimensions(svg, view, numbers_y + 0.8, std::max(view.axis_y, numbers_y) + 5.2);
     y = draw_side_detail(svg, view, y + 0.8);
     const auto notes = notes_of(drawn);
     for (const std::string& note : notes)
         y += draw_note(svg, note, y) + 0.2;
-    return svg.drawing({id, "Section along the bore, upper half, as welded", in_words(drawn, notes),
-                        paper_width, y + 1, 1 / view.scale});
+    return svg.drawing(
+        {id, "Section along the bore, upper half, as welded", in_words(drawn, notes), y + 1, 1 / view.scale});
 }
 
 } // namespace ringfill

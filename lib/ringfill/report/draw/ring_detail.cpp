@@ -11,14 +11,26 @@ namespace {
 
 /// Detail A: a sector of the bore at its deepest wear.
 struct Sector : EndView {
-    double half_angle; ///< [rad]
-    double inner;      ///< radii that it lies between [mm]
+    double half_angle = 0.62; ///< at most [rad]
+    double inner;             ///< radii that it lies between [mm]
     double outer;
     double height; ///< on the paper [mm]
 
+    Sector(const DrawnBore& drawn, double top)
+        : inner(drawn.end - std::min(0.12 * (drawn.skim - drawn.end), 0.5 * drawn.end)),
+          outer(drawn.detail_outer()) {
+        constexpr double band_height = 22;
+        constexpr double half_width = 23;
+        constexpr double least_height = 31; // room for seven labels
+        scale = band_height / (outer - inner);
+        centre = {27, top + scale * outer};
+        half_angle = std::min(half_angle, std::asin(std::min(1.0, half_width / (scale * outer))));
+        const double drop = outer - inner * std::cos(half_angle);
+        height = std::max(least_height, scale * std::max(drop, outer - inner));
+    }
     PaperPoint edge(double radius) const { return at(radius, half_angle); }
 
-    /// Points of a curve from left to right.
+    /// Points of a curve from left to right, by its radius at an angle.
     template <class Radius>
     PaperPoints curve(Radius radius) const {
         constexpr int steps = 48;
@@ -34,30 +46,11 @@ struct Sector : EndView {
     }
     /// The same arc as a single, short command.
     std::string arc_path(double radius) const {
-        const PaperPoint to = edge(radius);
         const std::string r = svg_number(scale * radius);
-        return fmt::format("{}A{} {} 0 0 1 {},{}", open_path({at(radius, -half_angle)}), r, r,
-                           svg_number(to.x), svg_number(to.y));
+        return fmt::format("{}A{} {} 0 0 1 {}", open_path({at(radius, -half_angle)}), r, r,
+                           svg_point(edge(radius)));
     }
 };
-
-Sector sector_of(const DrawnBore& drawn, double top) {
-    constexpr double band_height = 22;
-    constexpr double half_width = 23;
-    constexpr double widest = 0.62;     // [rad]
-    constexpr double least_height = 31; // room for seven labels
-    Sector sector{};
-    sector.outer = drawn.detail_outer();
-    sector.inner = drawn.end - std::min(0.12 * (drawn.skim - drawn.end), 0.5 * drawn.end);
-    const double band = sector.outer - sector.inner;
-    sector.scale = band_height / band;
-    sector.centre = {27, top + sector.scale * sector.outer};
-    sector.half_angle =
-        std::min(widest, std::asin(std::min(1.0, half_width / (sector.scale * sector.outer))));
-    const double drop = sector.outer - sector.inner * std::cos(sector.half_angle);
-    sector.height = std::max(least_height, sector.scale * std::max(drop, band));
-    return sector;
-}
 
 PaperPoints between(PaperPoints outer, const PaperPoints& inner) {
     outer.insert(outer.end(), inner.rbegin(), inner.rend());
@@ -69,48 +62,45 @@ std::vector<Label> labels_of(const Sector& sector, const DrawnBore& drawn, doubl
     const auto add = [&](const std::string& text, double radius, int rank) {
         labels.push_back({text, sector.edge(radius), rank});
     };
-    if (drawn.boss && *drawn.boss <= sector.outer)
-        add("outside of the boss", *drawn.boss, 6);
+    if (drawn.detail_has_boss())
+        add("outside of the boss", drawn.outside, 6);
     if (drawn.skimmed)
         add("skim to " + drawn.diameter(drawn.skim), drawn.skim, 0);
     add(drawn.skimmed ? "worn outline" : "worn, welded on as it is", worn_at_edge, 3);
     add("finish " + drawn.diameter(drawn.finish), drawn.finish, 1);
-    const std::size_t count = drawn.layers.size();
-    for (std::size_t n = 1; n < count; ++n)
-        if (n == 1 || n % drawn.labelled_layers_step() == 0)
-            add(fmt::format("layer {} {}", n, drawn.diameter(drawn.layers[n - 1])), drawn.layers[n - 1],
+    for (std::size_t n = 1; n < drawn.layers(); ++n)
+        if (drawn.is_labelled(n))
+            add(fmt::format("layer {} {}", n, drawn.diameter(drawn.layer(n))), drawn.layer(n),
                 static_cast<int>(10 + n));
     add("weld to " + drawn.diameter(drawn.weld_to), drawn.weld_to, 0);
     if (drawn.is_average())
-        add(fmt::format("layer {}, on average {}", count, drawn.diameter(drawn.end)), drawn.end, 2);
+        add(fmt::format("layer {}, on average {}", drawn.layers(), drawn.diameter(drawn.end)), drawn.end, 2);
     if (drawn.passes_target())
         add("asked for " + drawn.diameter(drawn.target), drawn.target, 5);
     return labels;
 }
 
 void draw_sector(Svg& svg, const Sector& sector, const DrawnBore& drawn, const PaperPoints& worn) {
-    const auto draw_arc = [&](double radius, const Pen& pen) {
-        svg.path(open_path(sector.arc(radius)), pen);
+    const auto draw_arc = [&](bool is_there, double radius, const Pen& pen) {
+        if (is_there)
+            svg.path(open_path(sector.arc(radius)), pen);
     };
     const auto wall = drawn.skimmed ? sector.arc(drawn.skim) : worn;
     svg.hatched({between(sector.arc(sector.outer), wall)}, boss_hatching);
     const double spacing = sector.scale * drawn.least_layer();
     svg.hatched({between(wall, sector.arc(drawn.end))}, weld_hatching_between(spacing));
     std::string layers;
-    for (std::size_t n = 0; n + 1 < drawn.layers.size(); ++n)
-        layers += sector.arc_path(drawn.layers[n]);
+    for (std::size_t n = 1; n < drawn.layers(); ++n)
+        layers += sector.arc_path(drawn.layer(n));
     svg.path(layers, layer_pen(spacing));
     if (drawn.is_average())
         svg.path(sector.arc_path(drawn.weld_to), removed_pen);
-    if (drawn.passes_target())
-        draw_arc(drawn.target, removed_pen);
-    if (drawn.boss && *drawn.boss <= sector.outer)
-        draw_arc(*drawn.boss, outline_pen);
+    draw_arc(drawn.passes_target(), drawn.target, removed_pen);
+    draw_arc(drawn.detail_has_boss(), drawn.outside, outline_pen);
     svg.path(open_path(worn), drawn.skimmed ? removed_pen : outline_pen);
-    if (drawn.skimmed)
-        draw_arc(drawn.skim, outline_pen);
-    draw_arc(drawn.end, outline_pen);
-    draw_arc(drawn.finish, finish_pen);
+    draw_arc(drawn.skimmed, drawn.skim, outline_pen);
+    draw_arc(true, drawn.end, outline_pen);
+    draw_arc(true, drawn.finish, finish_pen);
     for (const double side : {-1.0, 1.0})
         svg.line(sector.at(sector.outer, side * sector.half_angle),
                  sector.at(sector.inner, side * sector.half_angle), chain_pen);
@@ -119,7 +109,7 @@ void draw_sector(Svg& svg, const Sector& sector, const DrawnBore& drawn, const P
 } // namespace
 
 double draw_ring_detail(Svg& svg, const DrawnBore& drawn, double top, double view_scale) {
-    const Sector sector = sector_of(drawn, top);
+    const Sector sector(drawn, top);
     const auto worn_radius = [&](double angle) {
         return mm(drawn.worn.radius(drawn.deepest.clock + in_si<Angle>(angle)));
     };

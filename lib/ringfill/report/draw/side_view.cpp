@@ -23,7 +23,7 @@ int rings_before(const RingRow& row, double to) {
 
 /// One boundary as parabolas from valley to valley. Relative commands: 40 layers of 100 rings stay small.
 std::string scallops(const SideView& view, int rings, double radius) {
-    const RingRow& row = view.row;
+    const RingRow& row = view.drawn.row;
     std::string path = open_path({view.at(row.begin, radius + 2 * row.valley / 3)}); // on average the radius
     const double step = view.scale * row.pitch;
     const std::string bead = fmt::format("q{},{} {},0", svg_number(step / 2, 4),
@@ -33,10 +33,14 @@ std::string scallops(const SideView& view, int rings, double radius) {
     return path;
 }
 
+void add(PaperPoints& shape, const PaperPoints& more) {
+    shape.insert(shape.end(), more.begin(), more.end());
+}
+
 /// The edge of the boss at one face, from the bore outwards, set back where the face is worn.
 PaperPoints face_edge(const SideView& view, double face, const PadShape* pad) {
     const double wall = view.wall(face);
-    const double outside = view.drawn.outside();
+    const double outside = view.drawn.outside;
     if (pad == nullptr)
         return {view.at(face, wall), view.at(face, outside)};
     const double inner = std::clamp(pad->inner, wall, outside);
@@ -45,12 +49,9 @@ PaperPoints face_edge(const SideView& view, double face, const PadShape* pad) {
     PaperPoints edge;
     if (inner > wall)
         edge = {view.at(face, wall), view.at(face, inner)};
-    edge.push_back(view.at(worn, inner));
-    edge.push_back(view.at(worn, outer));
-    if (outer < outside) {
-        edge.push_back(view.at(face, outer));
-        edge.push_back(view.at(face, outside));
-    }
+    add(edge, {view.at(worn, inner), view.at(worn, outer)});
+    if (outer < outside)
+        add(edge, {view.at(face, outer), view.at(face, outside)});
     return edge;
 }
 
@@ -58,13 +59,12 @@ void draw_boss(Svg& svg, const SideView& view, const std::vector<PadShape>& pads
     const auto near = face_edge(view, 0, pads.empty() ? nullptr : &pads[0]);
     const auto far = face_edge(view, view.length(), pads.size() < 2 ? nullptr : &pads[1]);
     auto shape = near;
-    shape.insert(shape.end(), far.rbegin(), far.rend());
-    const auto wall = view.wall_line(view.length(), 0);
-    shape.insert(shape.end(), wall.begin(), wall.end());
+    add(shape, {far.rbegin(), far.rend()});
+    add(shape, view.wall_line(view.length(), 0));
     svg.hatched({shape}, boss_hatching);
     svg.path(open_path(near), outline_pen);
     svg.path(open_path(far), outline_pen);
-    svg.line(near.back(), far.back(), view.drawn.boss ? outline_pen : removed_pen);
+    svg.line(near.back(), far.back(), view.drawn.has_boss ? outline_pen : removed_pen);
 }
 
 PaperPoints block(const SideView& view, double from, double to, double inner, double outer) {
@@ -89,14 +89,14 @@ void draw_grooves(Svg& svg, const SideView& view, bool before_welding) {
             view.length() * static_cast<double>(i + 1) / static_cast<double>(grooves.size() + 1);
         const double half = mm(grooves[i].width) / 2;
         const double floor = mm(grooves[i].diameter) / 2;
+        const auto cut = block(view, depth - half, depth + half,
+                               before_welding ? view.wall(depth) : view.drawn.finish, floor);
         if (before_welding && view.drawn.plan.grooves[i].volume > Volume()) {
-            const auto filled = block(view, depth - half, depth + half, view.wall(depth), floor);
-            svg.cover(filled, outline_pen);
-            svg.hatched({filled}, weld_hatching);
+            svg.cover(cut, outline_pen);
+            svg.hatched({cut}, weld_hatching);
         }
         if (!before_welding && floor > view.drawn.finish)
-            svg.path(open_path(block(view, depth - half, depth + half, view.drawn.finish, floor)),
-                     finish_pen);
+            svg.path(open_path(cut), finish_pen);
     }
 }
 
@@ -112,78 +112,72 @@ void draw_pad(Svg& svg, const SideView& view, const PadShape& pad) {
     svg.line(view.at(pad.face, pad.inner), view.at(pad.face, pad.outer), finish_pen);
 }
 
+/// The curve of a radius by its depth, from one depth to another.
+template <class Radius>
+PaperPoints curve(const SideView& view, double from, double to, int steps, Radius radius) {
+    PaperPoints points;
+    for (int i = 0; i <= steps; ++i) {
+        const double depth = from + (to - from) * i / steps;
+        points.push_back(view.at(depth, radius(depth)));
+    }
+    return points;
+}
+
 } // namespace
-
-RingRow ring_row(const DrawnBore& drawn) {
-    const BorePlan& plan = drawn.plan;
-    return {-mm(drawn.bore.overhang), mm(plan.bead.pitch), plan.layers.front().rings, mm(plan.bead.valley)};
-}
-
-double SideView::length() const {
-    return mm(drawn.bore.length);
-}
 
 double SideView::worn(double depth) const {
     return mm(drawn.worn.radius(drawn.deepest.clock, millimetres(std::max(0.0, depth))));
 }
 
 PaperPoints SideView::wall_line(double from, double to) const {
-    const int steps = drawn.skimmed ? 1 : 100;
-    PaperPoints points;
-    for (int i = 0; i <= steps; ++i) {
-        const double depth = from + (to - from) * i / steps;
-        points.push_back(at(depth, wall(depth)));
-    }
-    return points;
+    return curve(*this, from, to, drawn.skimmed ? 1 : 100, [&](double depth) { return wall(depth); });
 }
 
 LayerPaths layer_paths(const SideView& view, double to) {
-    const RingRow& row = view.row;
-    LayerPaths paths{{}, {}, view.scale * view.drawn.least_layer()};
-    const bool beads = view.scale * row.pitch >= least_bead_width && paths.spacing >= least_bead_height;
-    const int rings = rings_before(row, to);
-    const auto& layers = view.drawn.layers;
-    for (std::size_t n = 0; n < layers.size(); ++n)
-        (n + 1 < layers.size() ? paths.between : paths.last) +=
-            beads ? scallops(view, rings, layers[n])
-                  : open_path({view.at(row.begin, layers[n]), view.at(std::min(to, row.end()), layers[n])});
+    const DrawnBore& drawn = view.drawn;
+    const RingRow& row = drawn.row;
+    const bool beads =
+        view.scale * row.pitch >= least_bead_width && view.scale * drawn.least_layer() >= least_bead_height;
+    LayerPaths paths;
+    for (std::size_t n = 1; n <= drawn.layers(); ++n)
+        (n < drawn.layers() ? paths.between : paths.last) +=
+            beads ? scallops(view, rings_before(row, to), drawn.layer(n))
+                  : open_path({view.at(row.begin, drawn.layer(n)),
+                               view.at(std::min(to, row.end()), drawn.layer(n))});
     return paths;
 }
 
 void draw_weld(Svg& svg, const SideView& view, double to) {
     const DrawnBore& drawn = view.drawn;
-    const RingRow& row = view.row;
-    const auto wall = view.wall_line(row.begin, to);
+    const double begin = drawn.row.begin;
+    const auto wall = view.wall_line(begin, to);
     auto shape = wall;
-    shape.push_back(view.at(to, drawn.end));
-    shape.push_back(view.at(row.begin, drawn.end));
-    const LayerPaths layers = layer_paths(view, to);
+    add(shape, {view.at(to, drawn.end), view.at(begin, drawn.end)});
+    const double spacing = view.scale * drawn.least_layer();
     svg.cover(shape, no_pen);
-    svg.hatched({shape}, weld_hatching_between(layers.spacing));
-    svg.path(layers.between, layer_pen(layers.spacing));
+    svg.hatched({shape}, weld_hatching_between(spacing));
+    const LayerPaths layers = layer_paths(view, to);
+    svg.path(layers.between, layer_pen(spacing));
     svg.path(layers.last, outline_pen);
     svg.path(open_path(wall), outline_pen);
-    for (const double end : {row.begin, row.end()})
+    for (const double end : {begin, drawn.row.end()})
         if (end <= to)
             svg.line(view.at(end, view.wall(end)), view.at(end, drawn.end), outline_pen);
     const double inside = std::min(to, view.length());
-    if (drawn.skimmed) {
-        constexpr int steps = 60;
-        PaperPoints worn;
-        for (int i = 0; i <= steps; ++i)
-            worn.push_back(view.at(inside * i / steps, view.worn(inside * i / steps)));
-        svg.path(open_path(worn), removed_pen);
-    }
+    if (drawn.skimmed)
+        svg.path(open_path(curve(view, 0, inside, 60, [&](double depth) { return view.worn(depth); })),
+                 removed_pen);
     svg.line(view.at(0, drawn.finish), view.at(inside, drawn.finish), finish_pen);
 }
 
 void draw_ring_numbers(Svg& svg, const SideView& view, double to, double y) {
-    const int rings = rings_before(view.row, to);
-    const double room = (text_width(fmt::format("{}", rings)) + 0.9) / (view.scale * view.row.pitch);
+    const RingRow& row = view.drawn.row;
+    const int rings = rings_before(row, to);
+    const double room = (text_width(std::to_string(rings)) + 0.9) / (view.scale * row.pitch);
     for (const int n : numbers_shown(rings, room)) {
-        const PaperPoint bead = view.at(view.row.begin + (n - 0.5) * view.row.pitch, view.drawn.end);
+        const PaperPoint bead = view.at(row.begin + (n - 0.5) * row.pitch, view.drawn.end);
         svg.line({bead.x, bead.y + 0.6}, {bead.x, y - letter_rise + 0.3}, thin_pen);
-        svg.text({bead.x, y}, {fmt::format("{}", n)}, Anchor::middle);
+        svg.text({bead.x, y}, {std::to_string(n)}, Anchor::middle);
     }
 }
 
@@ -207,7 +201,7 @@ void draw_metal(Svg& svg, const SideView& view) {
     draw_boss(svg, view, pads);
     draw_holes(svg, view);
     draw_grooves(svg, view, true);
-    draw_weld(svg, view, view.row.end());
+    draw_weld(svg, view, view.drawn.row.end());
     for (const PadShape& pad : pads)
         draw_pad(svg, view, pad);
     draw_grooves(svg, view, false);

@@ -4,23 +4,10 @@
 
 namespace ringfill {
 
-/// The rings of each layer, from the near face on.
-struct RingRow {
-    double begin; ///< depth where the first ring begins, the overhang before the near face [mm]
-    double pitch; ///< [mm]
-    int rings;
-    double valley; ///< of the beads' crowns over the valleys [mm]
-
-    double end() const { return begin + pitch * rings; }
-};
-
-RingRow ring_row(const DrawnBore& drawn);
-
 /// A section along the bore on the paper, at the clock position of the deepest wear: depth to the right, the
 /// axis below.
 struct SideView {
     const DrawnBore& drawn;
-    RingRow row;
     double scale;  ///< mm of paper for a millimetre
     double face_x; ///< of the near face
     double axis_y;
@@ -29,7 +16,7 @@ struct SideView {
         return {face_x + scale * depth, axis_y - scale * radius};
     }
     /// Length of the bore [mm].
-    double length() const;
+    double length() const { return mm(drawn.bore.length); }
     /// Radius of the worn surface at a depth [mm].
     double worn(double depth) const;
     /// Radius of the bore's wall before welding there [mm].
@@ -43,7 +30,6 @@ struct SideView {
 struct LayerPaths {
     std::string between;
     std::string last;
-    double spacing; ///< of two layers on the paper, at least [mm]
 };
 LayerPaths layer_paths(const SideView& view, double to);
 

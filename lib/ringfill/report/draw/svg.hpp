@@ -43,9 +43,13 @@ inline constexpr double letter_size = 2.8;
 /// From base line to base line within a text [mm].
 inline constexpr double line_step = 3.5;
 
+/// "1,2"
+std::string svg_point(PaperPoint at);
 /// Commands of a path, "M1,2L3,4…".
 std::string open_path(const PaperPoints& points);
-std::string closed_path(const PaperPoints& points);
+inline std::string closed_path(const PaperPoints& points) {
+    return open_path(points) + "Z";
+}
 
 /// Hatching of cut metal as an explicit path, so that it looks alike on screen and in print.
 struct Hatching {
@@ -71,9 +75,8 @@ struct DrawingHead {
     std::string id;          ///< unique in the page; ids inside derive from it
     std::string title;       ///< what it shows
     std::string description; ///< the same as the drawing in words, with its numbers
-    double width = 0;        ///< of the paper [mm]
-    double height = 0;
-    double mm_per_unit = 0; ///< length of the bore for a millimetre of paper; 0: not to scale
+    double height;           ///< of the paper [mm]
+    double mm_per_unit = 0;  ///< length of the bore for a millimetre of paper; 0: not to scale
 };
 
 /// A drawing as it is made: black lines on white. Every text passes through `escape_markup`. Texts are drawn
