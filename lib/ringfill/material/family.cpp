@@ -99,6 +99,7 @@ std::optional<PreheatGroup> practice_of(const Entry& entry, const std::string& n
     }
     PreheatGroup practice = *found->practice;
     practice.name = fmt::format("tabulated practice for {}, taken for {}", *other, name);
+    practice.taken_from = *other;
     return practice;
 }
 

@@ -32,6 +32,7 @@ struct PreheatGroup {
     std::optional<Sourced<double>> hydrogen_over;  ///< it is for more hydrogen than this
     std::vector<PreheatRow> rows;
     std::vector<std::string> fillers = {}; ///< family/name that it is for; empty: all
+    std::string taken_from = {};           ///< the grade that these rows were written for; empty: its own
 };
 
 /// What a filler comes as.

@@ -18,15 +18,19 @@ std::vector<OpenField> open_fields(const std::vector<Caution>& cautions);
 /// The keys of the sources of a caution, each in brackets.
 std::string source_keys(const Caution& caution);
 
-/// What to look for, named with its bores or procedures.
-std::string to_check(const Caution& caution);
-
 /// What the job leaves open, a sentence for each of its fields.
 std::vector<std::string> not_stated(const std::vector<Caution>& cautions);
 
 /// What stands where no day is laid out, and what follows the hours of the watch.
-std::string_view no_watch_by_the_clock();
-std::string_view watch_moves_with_the_heat();
+inline constexpr std::string_view no_watch_by_the_clock =
+    "By the clock: not known, because no day is laid out; the notes say why.";
+inline constexpr std::string_view watch_moves_with_the_heat =
+    "in all. Drying, burning off grease, and any grinding or trimming with sparks start the minutes anew: "
+    "count from the last heat as it was. The boss may be hot long after the watch.";
+
+/// Who watches, until how long after the last heat, and by which rule: what stands before the time and after
+/// it.
+std::pair<std::string_view, std::string> who_watches(const FireWatch& watch);
 
 /// The fire watch in sentences: who, until when, by which rule, and from when to when by the clock.
 std::vector<std::string> fire_watch_sentences(const Plan& plan);

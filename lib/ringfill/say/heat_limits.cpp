@@ -1,9 +1,9 @@
 #include <ringfill/say/heat_limits.hpp>
 
-#include <utility>
-#include <vector>
-
 #include <fmt/format.h>
+
+#include <range/v3/algorithm/find_if.hpp>
+#include <range/v3/algorithm/stable_sort.hpp>
 
 #include <ringfill/caution/rules.hpp>
 #include <ringfill/fault/printable.hpp>
@@ -11,27 +11,21 @@
 namespace ringfill {
 namespace {
 
-/// Texts with the bores they hold for, in the order of the bores.
-using ByText = std::vector<std::pair<std::string, std::string>>;
+/// The kinds of sentences at the head, in their order, and what each says of a text and its bores.
+enum class HeadKind { stop, rules, silent, waits, limits };
+constexpr std::string_view head_patterns[] = {
+    "{}: {}.", "Approved procedure {} rules: {}.",
+    "Approved procedure {} gives no preheat and no interpass maximum to this job; these are published ones: "
+    "{}.",
+    "Approved procedure {} waits until the metal is known: {}.", "Preheat {}: {}."};
 
-void put(ByText& texts, const std::string& text, const std::string& bore) {
-    for (auto& [known, bores] : texts)
-        if (known == text) {
-            bores += ", " + bore;
-            return;
-        }
-    texts.emplace_back(text, bore);
-}
-
-/// The figures of the limits of every bore that has this one.
-std::vector<std::string> figures_of(const Plan& plan, const std::string& limit) {
-    std::vector<std::string> figures;
-    for (std::size_t i = 0; i < plan.bores.size(); ++i)
-        if (heat_limits(plan.bores[i].heat, plan.units) == limit)
-            for (const std::string& figure : limit_figures(plan.bores[i].heat))
-                figures.push_back(fmt::format("bores[{}].{}", i, figure));
-    return figures;
-}
+/// A text, the bores it holds for in their order, and the figures of the result that it tells.
+struct HeadText {
+    HeadKind kind;
+    std::string text;
+    std::string bores;
+    std::vector<std::string> figures = {};
+};
 
 std::string stop_of(const BoreHeat& heat, UnitSystem units) {
     if (heat.preheat.doubt)
@@ -40,9 +34,7 @@ std::string stop_of(const BoreHeat& heat, UnitSystem units) {
         return fmt::format("STOP: {}, ask the author of the approved procedure",
                            never_heated_words(heat, units));
     if (heat.preheat.state == PreheatState::contradictory)
-        return heat.preheat.approved.empty()
-                   ? "STOP: contradictory, needs an approved procedure"
-                   : "STOP: contradictory, ask the author of the approved procedure";
+        return fmt::format("STOP: contradictory, {}", who_settles(heat.preheat));
     return {};
 }
 
@@ -50,14 +42,11 @@ bool is_approved(const std::optional<AskedTemperature>& asked) {
     return asked && asked->source == "approved";
 }
 
-bool approved_gives(const Preheat& preheat) {
-    return is_approved(preheat.minimum) || is_approved(preheat.interpass_max);
-}
-
-/// Beside a preheat that nobody knows a maximum would read as leave to weld under it.
-bool tells_maximum(const Preheat& preheat) {
-    return preheat.interpass_max &&
-           (preheat.asked != PreheatState::needed_without_figure || is_approved(preheat.interpass_max));
+HeadKind kind_of_approved(const Preheat& preheat) {
+    if (preheat.doubt)
+        return HeadKind::waits;
+    return is_approved(preheat.minimum) || is_approved(preheat.interpass_max) ? HeadKind::rules
+                                                                              : HeadKind::silent;
 }
 
 /// "at least 300 °C", and of what range where the filler's own metal is laid in one that goes over it.
@@ -71,6 +60,11 @@ std::string least_text(const Preheat& preheat, const ShownLimits& shown, UnitSys
 
 } // namespace
 
+std::string_view who_settles(const Preheat& contradictory) {
+    return contradictory.approved.empty() ? "needs an approved procedure"
+                                          : "ask the author of the approved procedure";
+}
+
 ShownLimits shown_limits(const Preheat& preheat, UnitSystem units) {
     const Temperature least = *preheat.least();
     if (!preheat.interpass_max)
@@ -81,79 +75,60 @@ ShownLimits shown_limits(const Preheat& preheat, UnitSystem units) {
     return {show_minimum(least, units), show_maximum(most, units), false};
 }
 
-bool tells_minimum(const Preheat& preheat) {
-    return preheat.asked == PreheatState::figure;
-}
-
-std::vector<std::string> limit_figures(const BoreHeat& heat) {
+Sentence heat_limits(const BoreHeat& heat, UnitSystem units) {
     const Preheat& preheat = heat.preheat;
     if (preheat.state == PreheatState::not_known)
-        return {};
-    std::vector<std::string> figures;
-    if (tells_minimum(preheat))
-        figures.emplace_back("heat.preheat_min_degC");
-    if (tells_maximum(preheat))
-        figures.emplace_back("heat.interpass_max_degC");
-    return figures;
-}
-
-std::string heat_limits(const BoreHeat& heat, UnitSystem units) {
-    const Preheat& preheat = heat.preheat;
-    if (preheat.state == PreheatState::not_known)
-        return preheat.doubt ? "no figure before the metal is known"
-                             : "no figure can be given: take it from an approved procedure";
+        return {preheat.doubt ? "no figure before the metal is known"
+                              : "no figure can be given: take it from an approved procedure"};
     const ShownLimits shown = shown_limits(preheat, units);
+    const bool has_figure = preheat.asked == PreheatState::figure;
+    const bool lacks_figure = preheat.asked == PreheatState::needed_without_figure;
+    Sentence limits{has_figure     ? least_text(preheat, shown, units)
+                    : lacks_figure ? "needed, no figure known"
+                                   : "none, dry and hand-warm"};
+    if (has_figure)
+        limits.figures.emplace_back("heat.preheat_min_degC");
+    // Beside a preheat that nobody knows a maximum would read as leave to weld under it.
+    if (preheat.interpass_max && (!lacks_figure || is_approved(preheat.interpass_max))) {
+        limits.text += fmt::format("; no ring begins over {}{}", shown.maximum,
+                                   shown.exact ? " (exact: closer than the usual rounding)" : "");
+        limits.figures.emplace_back("heat.interpass_max_degC");
+    }
     if (rings_are_heated_against_its_rules(heat))
-        return fmt::format(
-            "none before its author confirms it; the approved procedure says at least {}, no ring "
-            "over {}",
-            shown.minimum, shown.maximum);
-    std::string text = preheat.asked == PreheatState::none ? "none, dry and hand-warm"
-                       : preheat.asked == PreheatState::needed_without_figure
-                           ? "needed, no figure known"
-                           : least_text(preheat, shown, units);
-    if (tells_maximum(preheat))
-        text += fmt::format("; no ring begins over {}{}", shown.maximum,
-                            shown.exact ? " (exact: closer than the usual rounding)" : "");
-    return text;
+        limits.text = fmt::format("none before its author confirms it; the approved procedure says at least "
+                                  "{}, no ring over {}",
+                                  shown.minimum, shown.maximum);
+    return limits;
 }
 
 Sentences head_sentences(const Plan& plan) {
-    ByText stops;
-    ByText approved;
-    ByText silent;
-    ByText waiting;
-    ByText limits;
-    for (const BorePlan& bore : plan.bores) {
-        const std::string name = printable(bore.name, 60);
-        if (const std::string stop = stop_of(bore.heat, plan.units); !stop.empty())
-            put(stops, stop, name);
-        if (!bore.heat.preheat.approved.empty())
-            put(bore.heat.preheat.doubt             ? waiting
-                : approved_gives(bore.heat.preheat) ? approved
-                                                    : silent,
-                printable(bore.heat.preheat.approved, 80), name);
-        put(limits, heat_limits(bore.heat, plan.units), name);
+    std::vector<HeadText> all;
+    const auto put = [&](HeadKind kind, const std::string& text, const std::string& bore) -> HeadText& {
+        const auto known =
+            ranges::find_if(all, [&](const HeadText& one) { return one.kind == kind && one.text == text; });
+        if (known == all.end())
+            return all.emplace_back(HeadText{kind, text, bore});
+        known->bores += ", " + bore;
+        return *known;
+    };
+    for (std::size_t i = 0; i < plan.bores.size(); ++i) {
+        const BoreHeat& heat = plan.bores[i].heat;
+        const std::string name = printable(plan.bores[i].name, 60);
+        if (const std::string stop = stop_of(heat, plan.units); !stop.empty())
+            put(HeadKind::stop, stop, name);
+        if (!heat.preheat.approved.empty())
+            put(kind_of_approved(heat.preheat), printable(heat.preheat.approved, 80), name);
+        const Sentence limits = heat_limits(heat, plan.units);
+        HeadText& told = put(HeadKind::limits, limits.text, name);
+        for (const std::string& figure : limits.figures)
+            told.figures.push_back(fmt::format("bores[{}].{}", i, figure));
     }
+    ranges::stable_sort(all, {}, &HeadText::kind);
     Sentences sentences;
-    for (const auto& [stop, bores] : stops)
-        sentences.push_back({fmt::format("{}: {}.", stop, bores), Stands::stop});
-    for (const auto& [reference, bores] : approved)
-        sentences.push_back(
-            {fmt::format("Approved procedure {} rules: {}.", reference, bores), Stands::head});
-    for (const auto& [reference, bores] : silent)
-        sentences.push_back(
-            {fmt::format("Approved procedure {} gives no preheat and no interpass maximum to this job; "
-                         "these are published ones: {}.",
-                         reference, bores),
-             Stands::head});
-    for (const auto& [reference, bores] : waiting)
-        sentences.push_back(
-            {fmt::format("Approved procedure {} waits until the metal is known: {}.", reference, bores),
-             Stands::head});
-    for (const auto& [limit, bores] : limits)
-        sentences.push_back(
-            {fmt::format("Preheat {}: {}.", limit, bores), Stands::head, figures_of(plan, limit)});
+    for (const HeadText& one : all)
+        sentences.push_back({fmt::format(fmt::runtime(head_patterns[static_cast<std::size_t>(one.kind)]),
+                                         one.text, one.bores),
+                             one.kind == HeadKind::stop ? Stands::stop : Stands::head, one.figures});
     return sentences;
 }
 

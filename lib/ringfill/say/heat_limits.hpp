@@ -24,12 +24,9 @@ struct ShownLimits {
 ShownLimits shown_limits(const Preheat& preheat, UnitSystem units);
 
 /// "at least 260 °C; no ring begins over 350 °C", "none, dry and hand-warm; …", or why there is no figure.
-std::string heat_limits(const BoreHeat& heat, UnitSystem units);
+Sentence heat_limits(const BoreHeat& heat, UnitSystem units);
 
-/// The figures that it tells, as paths from the bore on.
-std::vector<std::string> limit_figures(const BoreHeat& heat);
-
-/// Whether the words on its preheat tell a minimum of it.
-bool tells_minimum(const Preheat& preheat);
+/// Who can open a window that is closed.
+std::string_view who_settles(const Preheat& contradictory);
 
 } // namespace ringfill

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <range/v3/action/push_back.hpp>
 
@@ -48,48 +49,47 @@ std::string maximum_sentence(const Preheat& preheat, UnitSystem units) {
                                    : "");
 }
 
-bool goes_over(const PreheatMethod& method, const Preheat& preheat) {
+/// How a method stands beside the one that rules, and what the sentence on those methods begins with.
+enum class Rival { higher, lower, unnamed, none, beside, unusable };
+constexpr std::pair<Rival, std::string_view> rival_words[] = {
+    {Rival::higher, "Higher than what rules"},
+    {Rival::lower, "Lower or equal"},
+    {Rival::unnamed, "Asks for preheat without a figure"},
+    {Rival::none, "Asks for none"},
+    {Rival::beside, "Beside these, without a say"},
+    {Rival::unusable, "Not usable here"}};
+
+Rival rival_of(const PreheatMethod& method, const Preheat& preheat) {
+    if (method.asks != Asks::minimum)
+        return method.asks == Asks::unnamed ? Rival::unnamed
+               : method.asks == Asks::none  ? Rival::none
+                                            : Rival::unusable;
+    if (!method.applies)
+        return Rival::beside;
     const auto least = preheat.least();
-    return method.minimum && least && *method.minimum > *least;
+    return method.minimum && least && *method.minimum > *least ? Rival::higher : Rival::lower;
+}
+
+std::string rival_text(const PreheatMethod& method, UnitSystem units) {
+    std::string figure = method.name;
+    if (method.range_from && !method.applies) // of a range that does not count
+        figure += fmt::format(" {} to", show_exact(*method.range_from, units));
+    if (method.minimum)
+        figure += " " + show_minimum(*method.minimum, units);
+    return fmt::format("{}{} [{}]", figure, noted(method), method.source);
 }
 
 /// "Lower: …", "Ask for none: …" and so on: the methods beside the one that rules, one sentence a kind.
 Sentences rivals(const Preheat& preheat, UnitSystem units) {
-    std::string higher, lower, none, unnamed, beside, unusable;
-    const auto add = [](std::string& list, const std::string& item) {
-        list += (list.empty() ? "" : "; ") + item;
-    };
-    for (const PreheatMethod& method : preheat.methods) {
-        if (method.rules)
-            continue;
-        std::string figure = method.name;
-        if (method.range_from && !method.applies) // of a range that does not count
-            figure += fmt::format(" {} to", show_exact(*method.range_from, units));
-        if (method.minimum)
-            figure += " " + show_minimum(*method.minimum, units);
-        const std::string item = fmt::format("{}{} [{}]", figure, noted(method), method.source);
-        if (method.asks == Asks::unknown)
-            add(unusable, item);
-        else if (method.asks == Asks::none)
-            add(none, item);
-        else if (method.asks == Asks::unnamed)
-            add(unnamed, item);
-        else if (!method.applies)
-            add(beside, item);
-        else
-            add(goes_over(method, preheat) ? higher : lower, item);
-    }
     Sentences sentences;
-    const auto tell = [&](const std::string& begin, const std::string& list) {
-        if (!list.empty())
-            sentences.push_back({fmt::format("{}: {}.", begin, list)});
-    };
-    tell("Higher than what rules", higher);
-    tell("Lower or equal", lower);
-    tell("Asks for preheat without a figure", unnamed);
-    tell("Asks for none", none);
-    tell("Beside these, without a say", beside);
-    tell("Not usable here", unusable);
+    for (const auto& [kind, begin] : rival_words) {
+        std::vector<std::string> texts;
+        for (const PreheatMethod& method : preheat.methods)
+            if (!method.rules && rival_of(method, preheat) == kind)
+                texts.push_back(rival_text(method, units));
+        if (!texts.empty())
+            sentences.push_back({fmt::format("{}: {}.", begin, fmt::join(texts, "; "))});
+    }
     return sentences;
 }
 
@@ -128,11 +128,11 @@ std::string measuring(const BoreHeat& heat, UnitSystem units) {
 std::string heat_inputs(const BoreHeat& heat, UnitSystem units) {
     if (heat.laid.empty())
         return "Heat input: not known without current and voltage.";
-    std::string text = "Heat input as laid:";
-    for (const LaidHeat& one : heat.laid)
-        text += fmt::format("{} {} {}", &one == &heat.laid.front() ? "" : ",", one.pass,
-                            heat_input_text(one.heat_input, units));
-    text += fmt::format(" (thermal efficiency {:.1f}).", heat.thermal_efficiency);
+    const std::string laid = listed(heat.laid, ", ", [&](const LaidHeat& one) {
+        return fmt::format("{} {}", one.pass, heat_input_text(one.heat_input, units));
+    });
+    std::string text =
+        fmt::format("Heat input as laid: {} (thermal efficiency {:.1f}).", laid, heat.thermal_efficiency);
     if (heat.cooling)
         text += fmt::format(" From 800 to 500 °C in about {:.1f} s at the preheat, as information; the wall "
                             "counts as {}, over {} it is thick [EN1011-2-D].",
@@ -142,77 +142,71 @@ std::string heat_inputs(const BoreHeat& heat, UnitSystem units) {
 }
 
 std::string inputs_sentence(const BoreHeat& heat, UnitSystem units) {
-    return fmt::format("Reckoned with {}, {} restraint, {}.",
-                       heat.wall ? fmt::format("a wall of {}{}", show(*heat.wall, units),
-                                               heat.wall_is_given ? " as the job says" : "")
-                                 : std::string("the thickest wall"),
+    const std::string wall = heat.wall ? fmt::format("a wall of {}{}", show(*heat.wall, units),
+                                                     heat.wall_is_given ? " as the job says" : "")
+                                       : "the thickest wall";
+    const auto& hydrogen = heat.hydrogen_ml_100g;
+    return fmt::format("Reckoned with {}, {} restraint, {}.", wall,
                        heat.restraint == Restraint::high ? "high" : "medium",
-                       heat.hydrogen_ml_100g
-                           ? fmt::format("hydrogen {} {:.3g} ml/100 g [{}]",
-                                         heat.hydrogen_is_measured ? "measured at" : "up to",
-                                         heat.hydrogen_ml_100g->value, heat.hydrogen_ml_100g->source)
-                           : std::string("hydrogen of no class"));
+                       hydrogen ? fmt::format("hydrogen {} {:.3g} ml/100 g [{}]",
+                                              heat.hydrogen_is_measured ? "measured at" : "up to",
+                                              hydrogen->value, hydrogen->source)
+                                : "hydrogen of no class");
 }
 
 /// Martensitic metal is tempered only once it has cooled: the hold comes after that advice.
 Sentences after_welding(const BoreHeat& heat, UnitSystem units) {
-    const Preheat& preheat = heat.preheat;
-    const bool cools_first = heat.structure == "martensitic";
+    const auto& hold = heat.preheat.post_heat;
+    const bool asked_for = hold && hold->is_approved;
     Sentences sentences;
-    const bool asked_for = preheat.post_heat && preheat.post_heat->is_approved;
-    for (const Advice& advice : preheat.advice)
+    for (const Advice& advice : heat.preheat.advice)
         sentences.push_back({fmt::format("{}{} [{}]",
                                          asked_for && advice.kind == "post_heat"
                                              ? "The family's own rules, beside the approved procedure: "
                                              : "",
                                          advice.text, advice.source),
                              Stands::item});
-    if (asked_for)
-        sentences.insert(
-            cools_first ? sentences.end() : sentences.begin(),
-            {fmt::format("{} hold at {} for {}: {} [{}].",
-                         cools_first ? "Once it has cooled as said above," : "After the last ring",
-                         show_exact(preheat.post_heat->temperature.value, units),
-                         show(preheat.post_heat->time), preheat.post_heat->temperature.by,
-                         preheat.post_heat->temperature.source),
-             Stands::among,
-             {"heat.post_heat_degC", "heat.post_heat_s"}});
+    if (!asked_for)
+        return sentences;
+    const bool cools_first = heat.structure == "martensitic";
+    sentences.insert(cools_first ? sentences.end() : sentences.begin(),
+                     {fmt::format("{} hold at {} for {}: {} [{}].",
+                                  cools_first ? "Once it has cooled as said above," : "After the last ring",
+                                  show_exact(hold->temperature.value, units), show(hold->time),
+                                  hold->temperature.by, hold->temperature.source),
+                      Stands::among,
+                      {"heat.post_heat_degC", "heat.post_heat_s"}});
     return sentences;
 }
 
 } // namespace
 
 Sentences heat_sentences(const BoreHeat& heat, UnitSystem units) {
+    const Preheat& preheat = heat.preheat;
     Sentences sentences;
-    if (heat.preheat.state == PreheatState::not_known)
-        return {{fmt::format("Preheat: {}.", heat_limits(heat, units))}, {heat_inputs(heat, units)}};
-    if (heat.preheat.state == PreheatState::contradictory)
-        sentences.push_back(
-            {fmt::format("Contradictory: {}. Both figures stand as they are.{}",
-                         heat.preheat.approved.empty() ? "needs an approved procedure"
-                                                       : "ask the author of the approved procedure",
-                         heat.preheat.approved.empty() ? layer_by_layer(heat) : std::string()),
-             Stands::stop});
+    const auto add = [&](std::string text, bool has_figure = false, const char* figure = "") {
+        sentences.push_back({std::move(text)});
+        if (has_figure)
+            sentences.back().figures = {figure};
+    };
+    const auto stop = [&](std::string text) { sentences.push_back({std::move(text), Stands::stop}); };
+    if (preheat.state == PreheatState::not_known)
+        return {{fmt::format("Preheat: {}.", heat_limits(heat, units).text)}, {heat_inputs(heat, units)}};
+    if (preheat.state == PreheatState::contradictory)
+        stop(fmt::format("Contradictory: {}. Both figures stand as they are.{}", who_settles(preheat),
+                         preheat.approved.empty() ? layer_by_layer(heat) : ""));
     if (is_heated_against_its_rules(heat))
-        sentences.push_back(
-            {fmt::format("Stop: {}. What the approved procedure asks for below waits until its author has "
+        stop(fmt::format("Stop: {}. What the approved procedure asks for below waits until its author has "
                          "confirmed it.",
-                         never_heated_words(heat, units)),
-             Stands::stop});
-    sentences.push_back({minimum_sentence(heat.preheat, rings_are_heated_against_its_rules(heat), units)});
-    if (tells_minimum(heat.preheat))
-        sentences.back().figures = {"heat.preheat_min_degC"};
-    if (heat.preheat.interpass_max)
-        sentences.push_back(
-            {maximum_sentence(heat.preheat, units), Stands::among, {"heat.interpass_max_degC"}});
-    ranges::push_back(sentences, rivals(heat.preheat, units));
-    sentences.push_back({inputs_sentence(heat, units)});
-    if (heat.wall)
-        sentences.back().figures = {"heat.wall_mm"};
-    sentences.push_back({measuring(heat, units)});
-    sentences.push_back({heat_inputs(heat, units)});
-    if (heat.bore)
-        sentences.back().figures = {"heat.heat_input_kj_mm.bore"};
+                         never_heated_words(heat, units)));
+    add(minimum_sentence(preheat, rings_are_heated_against_its_rules(heat), units),
+        preheat.asked == PreheatState::figure, "heat.preheat_min_degC");
+    if (preheat.interpass_max)
+        add(maximum_sentence(preheat, units), true, "heat.interpass_max_degC");
+    ranges::push_back(sentences, rivals(preheat, units));
+    add(inputs_sentence(heat, units), heat.wall.has_value(), "heat.wall_mm");
+    add(measuring(heat, units));
+    add(heat_inputs(heat, units), heat.bore.has_value(), "heat.heat_input_kj_mm.bore");
     ranges::push_back(sentences, after_welding(heat, units));
     return sentences;
 }

@@ -5,30 +5,28 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/count.hpp>
+
 #include <ringfill/heat/heat_balance.hpp>
 
 namespace ringfill {
 namespace {
 
+/// "2 stops, 12 min together", or "no stop".
+std::string together(int count, std::string_view one, Time time) {
+    return count == 0 ? fmt::format("no {}", one)
+                      : fmt::format("{}, {} together", counted(count, one), show(time));
+}
+
 std::string stops_in_words(const HeatBalance& balance) {
     const HeatRun& hot = balance.hot.run;
     const HeatRun& cold = balance.cold().run;
-    if (hot.stops == 0)
-        return "no stop";
-    std::string text = fmt::format("{}, {} together", counted(hot.stops, "stop"), show(hot.waiting));
-    if (balance.plated)
-        text += fmt::format(" at most (with the plate {})",
-                            cold.stops == 0 ? std::string("none")
-                                            : fmt::format("{}, {} together", cold.stops, show(cold.waiting)));
-    return text;
-}
-
-std::string reheats_in_words(const HeatBalance& balance) {
-    const HeatRun& cold = balance.cold().run;
-    if (cold.reheats == 0)
-        return "no reheat";
-    return fmt::format("{}, {} together{}", counted(cold.reheats, "reheat"), show(cold.reheating),
-                       balance.plated ? " at most" : "");
+    const std::string text = together(hot.stops, "stop", hot.waiting);
+    if (hot.stops == 0 || !balance.plated)
+        return text;
+    return fmt::format("{} at most (with the plate {})", text,
+                       cold.stops == 0 ? "none"
+                                       : fmt::format("{}, {} together", cold.stops, show(cold.waiting)));
 }
 
 std::string sum_of_it(const BorePlan& bore, UnitSystem units) {
@@ -37,8 +35,11 @@ std::string sum_of_it(const BorePlan& bore, UnitSystem units) {
     if (!balance.hot.is_whole() || !balance.cold().is_whole())
         return fmt::format("No time can be given: {}. What follows is as far as it goes.",
                            words_of(end_of(balance)));
-    std::string text = fmt::format("Time of one: warm-up {}, arc {}, {}, {}", show(cold.warm_up),
-                                   show(bore.metal.arc), stops_in_words(balance), reheats_in_words(balance));
+    std::string text =
+        fmt::format("Time of one: warm-up {}, arc {}, {}, {}", show(cold.warm_up), show(bore.metal.arc),
+                    stops_in_words(balance), together(cold.reheats, "reheat", cold.reheating));
+    if (cold.reheats > 0 && balance.plated)
+        text += " at most";
     if (const Time hold = std::max(balance.hot.run.post_heating, cold.post_heating); hold > Time())
         text += fmt::format(", hold {}", show(hold));
     if (const auto rough = longest(balance, &HeatRun::cooling_to_rough))
@@ -55,18 +56,17 @@ std::string sum_of_it(const BorePlan& bore, UnitSystem units) {
 }
 
 std::string heater_in_words(const HeatBalance& balance, UnitSystem units) {
-    return fmt::format(
-        "Reckoned with a boss of {}{}; {} of {:.3g} kW, {:.3g} % of it into the metal (needs over {:.1f} "
-        "kW); air "
-        "of {}{}.",
-        show(balance.hot.boss.mass, units),
-        balance.cold().boss.heated > balance.cold().boss.mass
-            ? fmt::format(", {} with what stands on it and is warmed along",
-                          show(balance.cold().boss.heated, units))
-            : std::string(),
+    const Boss& boss = balance.cold().boss;
+    std::string text = fmt::format("Reckoned with a boss of {}", show(balance.hot.boss.mass, units));
+    if (boss.heated > boss.mass)
+        text += fmt::format(", {} with what stands on it and is warmed along", show(boss.heated, units));
+    text += fmt::format(
+        "; {} of {:.3g} kW, {:.3g} % of it into the metal (needs over {:.1f} kW); air of {}",
         balance.heater.kind, balance.heater.power.value() / 1e3, 100 * balance.heater.efficiency,
-        std::ceil(heater_needed(balance).value() / 100 - 1e-9) / 10, show(balance.ambient, units),
-        balance.hot.is_whole() ? fmt::format("; peak {}", show(balance.peak(), units)) : std::string());
+        std::ceil(heater_needed(balance).value() / 100 - 1e-9) / 10, show(balance.ambient, units));
+    if (balance.hot.is_whole())
+        text += fmt::format("; peak {}", show(balance.peak(), units));
+    return text + ".";
 }
 
 } // namespace
@@ -76,23 +76,9 @@ std::string counted(int count, std::string_view thing) {
 }
 
 std::string_view step_name(HeatStage stage) {
-    switch (stage) {
-    case HeatStage::warm_up:
-        return "warm-up";
-    case HeatStage::weld:
-        return "weld";
-    case HeatStage::stop:
-        return "stop";
-    case HeatStage::reheat:
-        return "reheat";
-    case HeatStage::post_heat:
-        return "post-heat";
-    case HeatStage::cool_to_rough:
-        return "cool to rough";
-    case HeatStage::cool_to_finish:
-        break;
-    }
-    return "cool to finish";
+    constexpr std::string_view names[] = {"warm-up",   "weld",          "stop",          "reheat",
+                                          "post-heat", "cool to rough", "cool to finish"}; // as HeatStage
+    return names[static_cast<std::size_t>(stage)];
 }
 
 std::string place_of(const HeatStep& step) {
@@ -105,14 +91,14 @@ std::string place_of(const HeatStep& step) {
 }
 
 std::string left_out(const HeatRun& run, std::size_t begin, std::size_t end) {
-    int stops = 0;
-    int reheats = 0;
-    for (std::size_t i = begin; i < end; ++i) {
-        stops += run.steps[i].stage == HeatStage::stop ? 1 : 0;
-        reheats += run.steps[i].stage == HeatStage::reheat ? 1 : 0;
-    }
+    const auto count = [&](HeatStage stage) {
+        const auto steps = run.steps.begin();
+        return static_cast<int>(ranges::count(steps + static_cast<std::ptrdiff_t>(begin),
+                                              steps + static_cast<std::ptrdiff_t>(end), stage,
+                                              &HeatStep::stage));
+    };
     return fmt::format("… {} steps more, {} and {} among them; the result file has them all", end - begin,
-                       counted(stops, "stop"), counted(reheats, "reheat"));
+                       counted(count(HeatStage::stop), "stop"), counted(count(HeatStage::reheat), "reheat"));
 }
 
 Sentences time_sentences(const BorePlan& bore, UnitSystem units) {

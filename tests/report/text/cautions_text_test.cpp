@@ -3,7 +3,7 @@
 #include <regex>
 #include <set>
 
-#include <ringfill/report/text/caution_list.hpp>
+#include <ringfill/report/text/view.hpp>
 #include <ringfill/report/text/cautions_text.hpp>
 #include <ringfill/say/cautions.hpp>
 

@@ -109,9 +109,9 @@ TEST_CASE("a contradictory window leaves in the words what the metal asks for") 
 
 TEST_CASE("without any figure the head sends to an approved procedure, and names none as told") {
     const BoreHeat nothing;
-    CHECK(heat_limits(nothing, UnitSystem::metric) ==
-          "no figure can be given: take it from an approved procedure");
-    CHECK(limit_figures(nothing).empty());
+    const Sentence limits = heat_limits(nothing, UnitSystem::metric);
+    CHECK(limits.text == "no figure can be given: take it from an approved procedure");
+    CHECK(limits.figures.empty());
 }
 
 // By hand: 300.2 °C up to the next 5 °C is 305 °C and 303.9 °C down is 300 °C; so rounded the one would lie

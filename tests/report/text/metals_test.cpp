@@ -6,7 +6,7 @@
 
 #include <ringfill/document/document.hpp>
 #include <ringfill/report/json/json.hpp>
-#include <ringfill/report/text/passes_text.hpp>
+#include <ringfill/say/weld_sentences.hpp>
 
 #include "shop_for_tests.hpp"
 
@@ -29,15 +29,8 @@ Plan laid_with(const std::string& filler, const std::string& worn = "93.4 mm") {
         shop());
 }
 
-/// The text on one line, for its paragraphs are broken at the page.
 std::string text_of(const Plan& plan) {
-    std::string line;
-    for (const char c : metals_text(plan.bores.front()))
-        if (c != '\n' && (c != ' ' || (!line.empty() && line.back() != ' ')))
-            line += c;
-        else if (!line.empty() && line.back() != ' ')
-            line += ' ';
-    return line;
+    return listed(metal_sentences(plan.bores.front()), " ", [](const Sentence& one) { return one.text; });
 }
 
 Document result_of(const Plan& plan) {

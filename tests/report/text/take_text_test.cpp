@@ -5,7 +5,7 @@
 #include <catch2/catch.hpp>
 
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/report/text/caution_list.hpp>
+#include <ringfill/report/text/view.hpp>
 #include <ringfill/report/text/take_text.hpp>
 #include <ringfill/say/cautions.hpp>
 

@@ -5,7 +5,7 @@
 #include <ringfill/report/csv/csv.hpp>
 #include <ringfill/report/json/members.hpp>
 #include <ringfill/report/text/passes_text.hpp>
-#include <ringfill/report/text/quote_text.hpp>
+#include <ringfill/say/quote_words.hpp>
 
 namespace ringfill {
 namespace {
@@ -13,104 +13,67 @@ namespace {
 /// A row has the same members in all rows of its table, in the order of the columns; absent ones are null.
 using TableRow = Value::Object;
 
-Cell cell_of(const Value& value) {
-    if (const double* number = value.number())
-        return *number;
-    return value.text() ? *value.text() : std::string();
+template <class... Members>
+TableRow row(Members... members) {
+    return {std::move(members)...};
 }
 
 /// @param pattern any row, for the headings.
 std::string table_csv(const TableRow& pattern, const std::vector<TableRow>& rows) {
-    std::vector<std::vector<Cell>> cells(1);
+    std::vector<Value::List> cells(1);
     for (const Member& column : pattern)
         cells.front().emplace_back(column.name);
-    for (const TableRow& row : rows) {
-        cells.emplace_back();
-        for (const Member& column : row)
-            cells.back().push_back(cell_of(column.value));
-    }
+    for (const TableRow& each : rows)
+        cells.push_back(list_of(each, &Member::value));
     return csv(cells);
 }
 
-std::string packs(const Need& need) {
-    std::string text;
-    for (const PackCount& pack : need.cover)
-        text += fmt::format("{}{} x {}", text.empty() ? "" : " + ", pack.count, pack.pack);
-    return text;
-}
-
 TableRow need_row(const Need& need, UnitSystem units) {
-    return {member("item", item_text(need, units)),
-            member("need", need.need),
-            member("reserve", need.reserve),
-            member("unit", unit_text(unit_of(need.kind))),
-            member("load", packs(need)),
-            member("supplied", need.supplied),
-            member("spare", need.spare),
-            member("why", need.why),
-            member("source", need.source)};
+    const auto words = [](const PackCount& pack) { return fmt::format("{} x {}", pack.count, pack.pack); };
+    return row(member("item", item_text(need, units)), member("need", need.need),
+               member("reserve", need.reserve), member("unit", unit_text(unit_of(need.kind))),
+               member("load", listed(need.cover, " + ", words)), member("supplied", need.supplied),
+               member("spare", need.spare), member("why", need.why), member("source", need.source));
 }
 
 TableRow pass_row(const BorePlan& bore, const PassRow& pass) {
-    return {member("bore", bore.name),
-            member("count", bore.count),
-            member("pass", name_of(pass.kind)),
-            member("number", pass.number),
-            member("from_diameter_mm", pass.from),
-            member("to_diameter_mm", pass.to),
-            member("layers", pass.layers),
-            member("rings", pass.rings),
-            member("pitch_mm", pass.pitch),
-            member("travel_mm_min", pass.travel),
-            member("torch_first_rpm", pass.first_torch),
-            member("torch_last_rpm", pass.last_torch),
-            member("path_mm", pass.path),
-            member("laid_kg", pass.laid),
-            member("arc_s", pass.arc)};
+    return row(member("bore", bore.name), member("count", bore.count), member("pass", pass.name()),
+               member("number", pass.number), member("from_diameter_mm", pass.from),
+               member("to_diameter_mm", pass.to), member("layers", pass.layers), member("rings", pass.rings),
+               member("pitch_mm", pass.pitch), member("travel_mm_min", pass.travel),
+               member("torch_first_rpm", pass.first_torch), member("torch_last_rpm", pass.last_torch),
+               member("path_mm", pass.path), member("laid_kg", pass.laid), member("arc_s", pass.arc));
 }
 
 /// A cut, the facing of a face, or what stands between them.
 struct BoringStep {
     std::string_view name;
     int pieces = 1;
-    std::optional<Length> depth;
-    std::optional<Length> from;
-    std::optional<Length> to;
-    std::optional<Turning> bar;
-    std::optional<Length> feed;
     Time time;
+    std::optional<Turning> bar = {};
+    std::optional<Length> feed = {};
+    std::optional<Length> depth = {};
+    std::optional<Length> from = {};
+    std::optional<Length> to = {};
 };
 
 TableRow step_row(const BorePlan& bore, const BoringStep& step) {
-    return {member("bore", bore.name),         member("count", bore.count),
-            member("step", step.name),         member("pieces", step.pieces),
-            member("depth_mm", step.depth),    member("from_diameter_mm", step.from),
-            member("to_diameter_mm", step.to), member("rpm", step.bar),
-            member("feed_mm", step.feed),      member("time_s", step.time)};
+    return row(member("bore", bore.name), member("count", bore.count), member("step", step.name),
+               member("pieces", step.pieces), member("depth_mm", step.depth),
+               member("from_diameter_mm", step.from), member("to_diameter_mm", step.to),
+               member("rpm", step.bar), member("feed_mm", step.feed), member("time_s", step.time));
 }
 
 /// @param price as a text: of a unit, or a share of what stands above.
 TableRow quote_row(const Quote& quote, std::string_view part, bool counts, const QuoteLine& line,
                    const std::string& price) {
-    const auto number = [](std::int64_t thousandths) { return static_cast<double>(thousandths) / 1000; };
+    const auto number = [](Thousandths quantity) { return static_cast<double>(quantity) / 1000; };
     const auto money = [&](Minor amount) { return money_text(amount, quote.currency.exponent.value); };
-    return {member("part", part),
-            member("counts", counts ? "yes" : "no"),
-            member("item", line.item),
-            member("quantity", given(line.quantity, number)),
-            member("unit", line.unit),
-            member("of", given(line.part ? line.part->supplied : std::nullopt, number)),
-            member("price", price),
-            member("amount", given(line.amount, money)),
-            member("currency", quote.currency.name),
-            member("missing", line.missing)};
-}
-
-TableRow sum_row(const Quote& quote, std::string_view name, std::optional<Minor> amount,
-                 const std::string& share = {}) {
-    QuoteLine sum;
-    sum.amount = amount;
-    return quote_row(quote, name, true, sum, share);
+    return row(member("part", part), member("counts", counts ? "yes" : "no"), member("item", line.item),
+               member("quantity", given(line.quantity, number)), member("unit", line.unit),
+               member("of", given(line.part ? line.part->supplied : std::nullopt, number)),
+               member("price", price), member("amount", given(line.amount, money)),
+               member("currency", quote.currency.name), member("missing", line.missing));
 }
 
 } // namespace
@@ -133,15 +96,15 @@ std::string passes_csv(const Plan& plan) {
 std::string boring_csv(const Plan& plan) {
     std::vector<TableRow> rows;
     for (const BorePlan& bore : plan.bores) {
+        const auto add = [&](const BoringStep& step) { rows.push_back(step_row(bore, step)); };
         const BoringPlan& boring = bore.boring;
         for (const Cut& cut : boring.cuts)
-            rows.push_back(step_row(bore, {name_of(cut.kind), 1, cut.depth, cut.from, cut.to, boring.bar.used,
-                                           boring.settings.feed.value, cut.time}));
+            add({name_of(cut.kind), 1, cut.time, boring.bar.used, boring.settings.feed.value, cut.depth,
+                 cut.from, cut.to});
         for (const Facing& face : boring.facing)
-            rows.push_back(step_row(
-                bore, {"facing", face.cuts, face.depth, {}, {}, face.bar.used, face.feed, face.time}));
+            add({"facing", face.cuts, face.time, face.bar.used, face.feed, face.depth});
         for (const Standing& step : boring.standing)
-            rows.push_back(step_row(bore, {step.step, step.count, {}, {}, {}, {}, {}, step.time()}));
+            add({step.step, step.count, step.time()});
     }
     return table_csv(step_row({}, {}), rows);
 }
@@ -150,20 +113,23 @@ std::string quote_csv(const Plan& plan) {
     std::vector<TableRow> rows;
     if (plan.quote) {
         const Quote& quote = *plan.quote;
+        const auto add = [&](std::string_view name, std::optional<Minor> amount,
+                             const std::string& share = {}, const std::string& missing = {}) {
+            QuoteLine sum;
+            sum.amount = amount;
+            sum.missing = missing;
+            rows.push_back(quote_row(quote, name, true, sum, share));
+        };
         for (const QuoteSection& section : quote.sections)
             for (const QuoteLine& line : section.lines)
                 rows.push_back(
                     quote_row(quote, in_words(section.part), section.counts, line,
                               line.price ? decimal_text(*line.price, quote.currency.exponent.value) : ""));
         if (quote.total)
-            rows.push_back(sum_row(quote, "sum", quote.subtotal));
+            add("sum", quote.subtotal);
         for (const OnTop& one : quote.on_top)
-            rows.push_back(sum_row(quote, one.name, one.amount, share_text(one.share)));
-        QuoteLine total;
-        total.amount = quote.total;
-        if (!quote.is_whole())
-            total.missing = total_name(quote) + incomplete_text(quote);
-        rows.push_back(quote_row(quote, "total", true, total, {}));
+            add(one.name, one.amount, share_text(one.share));
+        add("total", quote.total, "", quote.is_whole() ? "" : total_name(quote) + incomplete_text(quote));
     }
     return table_csv(quote_row({}, {}, true, {}, {}), rows);
 }

@@ -4,39 +4,38 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/any_of.hpp>
+
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/report/text/quote_text.hpp>
+#include <ringfill/say/quote_words.hpp>
 #include <ringfill/say/sentence.hpp>
 
 namespace ringfill {
 namespace {
 
-using Row = std::vector<WorkbookCell>;
-
 constexpr std::size_t longest_text = 1'000;
 constexpr const char* counts_cell = "$B$3"; // at counts_row and counts_column
 
 std::int64_t power_of_ten(int exponent) {
-    std::int64_t power = 1;
-    for (; exponent > 0; --exponent)
-        power *= 10;
-    return power;
+    return exponent > 0 ? 10 * power_of_ten(exponent - 1) : 1;
 }
 
 WorkbookCell words(std::string_view text, CellStyle style = CellStyle::plain) {
     return {WorkbookCell::Kind::text, style, printable(text, longest_text)};
 }
 
-WorkbookCell number(double value, CellStyle style) {
-    return {WorkbookCell::Kind::number, style, {}, value};
+WorkbookCell strong(std::string_view text) {
+    return words(text, CellStyle::strong);
 }
 
-WorkbookCell formula(std::string text, double now, CellStyle style) {
-    return {WorkbookCell::Kind::formula, style, std::move(text), now};
+WorkbookCell number(std::optional<double> value, CellStyle style) {
+    return {value ? WorkbookCell::Kind::number : WorkbookCell::Kind::empty, style, {}, value.value_or(0)};
 }
 
-WorkbookCell formula_told(std::string text, std::string now, CellStyle style) {
-    return {WorkbookCell::Kind::text_formula, style, std::move(text), 0, std::move(now)};
+/// @param now what it gives; nothing: the text `told`.
+WorkbookCell formula(std::string text, std::optional<double> now, CellStyle style, std::string told = {}) {
+    return {now ? WorkbookCell::Kind::formula : WorkbookCell::Kind::text_formula, style, std::move(text),
+            now.value_or(0), std::move(told)};
 }
 
 /// The sheet as it is filled, row after row. Columns: A item, B quantity or share, C unit, D price or what
@@ -44,113 +43,120 @@ WorkbookCell formula_told(std::string text, std::string now, CellStyle style) {
 class Filling {
   public:
     explicit Filling(const Quote& quote)
-        : quote_(quote), small_(power_of_ten(quote.currency.exponent.value)) {}
+        : exponent_(quote.currency.exponent.value), small_(power_of_ten(exponent_)) {}
 
-    QuoteCells done() { return {std::move(rows_), quote_.currency.exponent.value}; }
+    QuoteCells done() { return {std::move(rows_), exponent_}; }
     std::size_t row() const { return rows_.size() + 1; }
-    void add(Row row) { rows_.push_back(std::move(row)); }
+    template <class... Cells>
+    void add(const Cells&... cells) {
+        rows_.push_back({cells...});
+    }
 
-    double in_units(Minor amount) const { return static_cast<double>(amount) / static_cast<double>(small_); }
     std::int64_t small() const { return small_; }
+    int price_decimals() const { return exponent_ + price_decimals_more; }
+
+    /// An amount, in units of the currency now.
+    WorkbookCell amount(std::string text, std::optional<Minor> now, CellStyle style) const {
+        const auto units =
+            now ? std::optional(static_cast<double>(*now) / static_cast<double>(small_)) : std::nullopt;
+        return formula(std::move(text), units, style, now ? "" : "missing");
+    }
 
     /// G over H, halves to the even one, in units of the currency.
-    WorkbookCell amount(std::optional<Minor> now) const {
-        const std::string text = fmt::format(
-            "IF(ISNUMBER(G{0}),(INT(G{0}/H{0})+MIN(1,MAX(0,2*(G{0}-H{0}*INT(G{0}/H{0}))-H{0}+MOD(INT(G{0}/"
-            "H{0}),2))))/{1},\"missing\")",
-            row(), small_);
-        return now ? formula(text, in_units(*now), CellStyle::amount)
-                   : formula_told(text, "missing", CellStyle::amount);
+    WorkbookCell quotient(std::optional<Minor> now) const {
+        return amount(fmt::format("IF(ISNUMBER(G{0}),(INT(G{0}/H{0})+MIN(1,MAX(0,2*(G{0}-H{0}*INT(G{0}/"
+                                  "H{0}))-H{0}+MOD(INT(G{0}/"
+                                  "H{0}),2))))/{1},\"missing\")",
+                                  row(), small_),
+                      now, CellStyle::amount);
     }
 
     /// A product of two whole numbers, or nothing where a condition does not hold or it is not exact.
     WorkbookCell product(const std::string& condition, const std::string& one, const std::string& other,
                          std::optional<double> now) const {
-        const std::string text = fmt::format("IF({0},IF({1}*{2}<={3},{1}*{2},\"too large\"),\"\")", condition,
-                                             one, other, most_product);
-        return now ? formula(text, *now, CellStyle::whole) : formula_told(text, "", CellStyle::whole);
+        return formula(fmt::format("IF({0},IF({1}*{2}<={3},{1}*{2},\"too large\"),\"\")", condition, one,
+                                   other, most_product),
+                       now, CellStyle::whole);
     }
 
     /// The sum of amounts, exact as whole small units, where anything is known.
     WorkbookCell sum(const std::string& known, const std::string& terms, std::optional<Minor> now,
-                     CellStyle style) const {
-        const std::string text =
-            fmt::format("IF({},ROUND(({})*{},0)/{},\"missing\")", known, terms, small_, small_);
-        return now ? formula(text, in_units(*now), style) : formula_told(text, "missing", style);
+                     CellStyle style = CellStyle::amount) const {
+        return amount(fmt::format("IF({},ROUND(({})*{},0)/{},\"missing\")", known, terms, small_, small_),
+                      now, style);
     }
 
   private:
-    const Quote& quote_;
+    int exponent_;
     std::int64_t small_;
-    std::vector<Row> rows_;
+    std::vector<std::vector<WorkbookCell>> rows_;
 };
 
-void add_line(Filling& sheet, const QuoteLine& line, const Currency& currency, std::size_t first_pack_row) {
+/// What stands in the columns D, G and H of a line.
+struct LinePrice {
+    WorkbookCell price;
+    WorkbookCell product;
+    WorkbookCell parts;
+};
+
+LinePrice part_of_packs(const Filling& sheet, const QuoteLine& line, std::size_t first_pack_row) {
     const std::size_t row = sheet.row();
-    const std::string thousandths_of_b = fmt::format("ROUND(B{}*1000,0)", row);
-    Row cells{words(line.item),
-              line.quantity ? number(static_cast<double>(*line.quantity) / 1000, CellStyle::quantity)
-                            : WorkbookCell{},
-              words(line.unit)};
+    const PartOf& part = *line.part;
+    const std::string packs =
+        fmt::format("E{}:E{}", first_pack_row + part.first, first_pack_row + part.first + part.lines - 1);
+    const double supplied = static_cast<double>(part.supplied.value_or(0));
     std::optional<double> now;
-    if (line.part) {
-        const std::string packs = fmt::format("E{}:E{}", first_pack_row + line.part->first,
-                                              first_pack_row + line.part->first + line.part->lines - 1);
-        if (line.amount)
-            now = static_cast<double>(*line.quantity) * static_cast<double>(*line.part->cost);
-        const double supplied = static_cast<double>(line.part->supplied.value_or(0));
-        cells.push_back(line.part->supplied ? number(supplied / 1000, CellStyle::quantity)
-                                            : WorkbookCell{WorkbookCell::Kind::empty, CellStyle::quantity});
-        cells.push_back(sheet.amount(line.amount));
-        cells.push_back(words(line.missing));
-        cells.push_back(sheet.product(fmt::format("AND(COUNT({})={},N(D{})>0)", packs, line.part->lines, row),
-                                      thousandths_of_b,
-                                      fmt::format("ROUND(SUM({})*{},0)", packs, sheet.small()), now));
-        cells.push_back(formula(fmt::format("ROUND(D{}*1000,0)", row), supplied, CellStyle::whole));
-    } else {
-        const int decimals = currency.exponent.value + price_decimals_more;
-        if (line.amount)
-            now = static_cast<double>(*line.quantity) * static_cast<double>(*in_parts(*line.price, decimals));
-        cells.push_back(line.price ? number(as_double(*line.price), CellStyle::price)
-                                   : WorkbookCell{WorkbookCell::Kind::empty, CellStyle::price});
-        cells.push_back(sheet.amount(line.amount));
-        cells.push_back(words(line.missing));
-        cells.push_back(sheet.product(fmt::format("AND(COUNT(B{0},D{0})=2,MIN(B{0},D{0})>=0)", row),
-                                      thousandths_of_b,
-                                      fmt::format("ROUND(D{}*{},0)", row, power_of_ten(decimals)), now));
-        cells.push_back(number(static_cast<double>(line_parts), CellStyle::whole));
-    }
-    sheet.add(std::move(cells));
+    if (line.amount)
+        now = static_cast<double>(*line.quantity) * static_cast<double>(*part.cost);
+    return {number(part.supplied ? std::optional(supplied / 1000) : std::nullopt, CellStyle::quantity),
+            sheet.product(fmt::format("AND(COUNT({})={},N(D{})>0)", packs, part.lines, row),
+                          fmt::format("ROUND(B{}*1000,0)", row),
+                          fmt::format("ROUND(SUM({})*{},0)", packs, sheet.small()), now),
+            formula(fmt::format("ROUND(D{}*1000,0)", row), supplied, CellStyle::whole)};
+}
+
+LinePrice own_price(const Filling& sheet, const QuoteLine& line) {
+    const std::size_t row = sheet.row();
+    const int decimals = sheet.price_decimals();
+    std::optional<double> now;
+    if (line.amount)
+        now = static_cast<double>(*line.quantity) * static_cast<double>(*in_parts(*line.price, decimals));
+    return {number(line.price ? std::optional(as_double(*line.price)) : std::nullopt, CellStyle::price),
+            sheet.product(fmt::format("AND(COUNT(B{0},D{0})=2,MIN(B{0},D{0})>=0)", row),
+                          fmt::format("ROUND(B{}*1000,0)", row),
+                          fmt::format("ROUND(D{}*{},0)", row, power_of_ten(decimals)), now),
+            number(static_cast<double>(line_parts), CellStyle::whole)};
 }
 
 /// The heading, the lines and the sum of a section; the row of the sum.
-std::size_t add_section(Filling& sheet, const QuoteSection& section, const Currency& currency,
-                        std::size_t first_pack_row) {
-    const bool use = section.part == QuotePart::use;
-    sheet.add({});
-    sheet.add({words(in_words(section.part), CellStyle::strong), words("quantity", CellStyle::strong),
-               words("unit", CellStyle::strong), words(use ? "of packs" : "price", CellStyle::strong),
-               words("amount", CellStyle::strong), words("missing when it was written", CellStyle::strong),
-               words("product", CellStyle::strong), words("parts", CellStyle::strong)});
+std::size_t add_section(Filling& sheet, const QuoteSection& section, std::size_t first_pack_row) {
+    sheet.add();
+    sheet.add(strong(in_words(section.part)), strong("quantity"), strong("unit"),
+              strong(section.part == QuotePart::use ? "of packs" : "price"), strong("amount"),
+              strong("missing when it was written"), strong("product"), strong("parts"));
     const std::size_t first = sheet.row();
-    for (const QuoteLine& line : section.lines)
-        add_line(sheet, line, currency, first_pack_row);
+    for (const QuoteLine& line : section.lines) {
+        const auto [price, product, parts] =
+            line.part ? part_of_packs(sheet, line, first_pack_row) : own_price(sheet, line);
+        const auto quantity =
+            line.quantity ? std::optional(static_cast<double>(*line.quantity) / 1000) : std::nullopt;
+        sheet.add(words(line.item), number(quantity, CellStyle::quantity), words(line.unit), price,
+                  sheet.quotient(line.amount), words(line.missing), product, parts);
+    }
+    const WorkbookCell nothing;
     const std::size_t row = sheet.row();
-    sheet.add({words("sum"),
-               {},
-               {},
-               {},
-               sheet.sum(fmt::format("COUNT(E{}:E{})>0", first, row - 1),
-                         fmt::format("SUM(E{}:E{})", first, row - 1), section.sum, CellStyle::amount)});
+    const std::string amounts = fmt::format("E{}:E{}", first, row - 1);
+    sheet.add(words("sum"), nothing, nothing, nothing,
+              sheet.sum(fmt::format("COUNT({})>0", amounts), fmt::format("SUM({})", amounts), section.sum));
     return row;
 }
 
 void add_total(Filling& sheet, const Quote& quote, const std::map<QuotePart, std::size_t>& sums,
                std::size_t first_row) {
+    const std::string cells =
+        listed(sums, ",", [](const auto& sum) { return fmt::format("E{}", sum.second); });
     std::string terms;
-    std::string cells;
     for (const auto& [part, row] : sums) {
-        cells += fmt::format("{}E{}", cells.empty() ? "" : ",", row);
         const std::string plus = terms.empty() ? "" : "+";
         if (part == QuotePart::packs)
             terms +=
@@ -158,66 +164,57 @@ void add_total(Filling& sheet, const Quote& quote, const std::map<QuotePart, std
         else if (part != QuotePart::use)
             terms += fmt::format("{}N(E{})", plus, row);
     }
-    sheet.add({});
+    const WorkbookCell nothing;
+    sheet.add();
     const std::string known = fmt::format("ISNUMBER(E{})", sheet.row());
     std::string all = fmt::format("N(E{})", sheet.row());
-    sheet.add({words("SUM", CellStyle::strong),
-               {},
-               {},
-               {},
-               sheet.sum(fmt::format("COUNT({})>0", cells), terms, quote.subtotal, CellStyle::amount)});
+    sheet.add(strong("SUM"), nothing, nothing, nothing,
+              sheet.sum(fmt::format("COUNT({})>0", cells), terms, quote.subtotal));
     for (const OnTop& one : quote.on_top) {
         const std::size_t row = sheet.row();
         const auto [parts, whole] = lowest_terms(one.share, whole_share);
-        sheet.add({words(one.name),
-                   number(static_cast<double>(one.share) / whole_share, CellStyle::share),
-                   words("of what stands above"),
-                   {},
-                   sheet.amount(one.amount),
-                   {},
-                   sheet.product(fmt::format("AND({},ISNUMBER(B{}))", known, row),
-                                 fmt::format("ROUND(({})*{},0)", all, sheet.small()),
-                                 fmt::format("ROUND(B{0}*H{0},0)", row),
-                                 static_cast<double>(one.of) * static_cast<double>(parts)),
-                   formula(fmt::format("{0}/GCD(ROUND(B{1}*{0},0),{0})", whole_share, row),
-                           static_cast<double>(whole), CellStyle::whole)});
+        sheet.add(words(one.name), number(static_cast<double>(one.share) / whole_share, CellStyle::share),
+                  words("of what stands above"), nothing, sheet.quotient(one.amount), nothing,
+                  sheet.product(fmt::format("AND({},ISNUMBER(B{}))", known, row),
+                                fmt::format("ROUND(({})*{},0)", all, sheet.small()),
+                                fmt::format("ROUND(B{0}*H{0},0)", row),
+                                static_cast<double>(one.of) * static_cast<double>(parts)),
+                  formula(fmt::format("{0}/GCD(ROUND(B{1}*{0},0),{0})", whole_share, row),
+                          static_cast<double>(whole), CellStyle::whole));
         all += fmt::format("+N(E{})", row);
     }
     const std::size_t last_row = sheet.row() - 1; // a share that is blanked is missing too
     const std::string name = total_name(quote);
-    sheet.add({formula_told(fmt::format("\"{}\"&IF(COUNTIF(E{}:E{},\"missing\")>0,\", INCOMPLETE\",\"\")",
-                                        name, first_row, last_row),
-                            quote.is_whole() ? name : name + ", INCOMPLETE", CellStyle::strong),
-               {},
-               {},
-               words(quote.currency.name, CellStyle::strong),
-               sheet.sum(known, all, quote.total, CellStyle::strong_amount)});
+    sheet.add(formula(fmt::format("\"{}\"&IF(COUNTIF(E{}:E{},\"missing\")>0,\", INCOMPLETE\",\"\")", name,
+                                  first_row, last_row),
+                      std::nullopt, CellStyle::strong, quote.is_whole() ? name : name + ", INCOMPLETE"),
+              nothing, nothing, strong(quote.currency.name),
+              sheet.sum(known, all, quote.total, CellStyle::strong_amount));
 }
 
 } // namespace
 
 QuoteCells quote_cells(const std::string& title, const Quote& quote) {
     Filling sheet(quote);
-    bool by_use = false;
-    for (const QuoteSection& section : quote.sections)
-        by_use = by_use || (section.part == QuotePart::use && section.counts);
-    sheet.add({words(title, CellStyle::strong)});
-    sheet.add({words(fmt::format("Quote in {}. Change quantities, prices and shares; every amount follows.",
-                                 quote.currency.name))});
-    sheet.add(
-        {words("materials that count: packs or use"), words(by_use ? "use" : "packs", CellStyle::strong)});
+    const bool by_use = ranges::any_of(quote.sections, [](const QuoteSection& section) {
+        return section.part == QuotePart::use && section.counts;
+    });
+    sheet.add(strong(title));
+    sheet.add(words(fmt::format("Quote in {}. Change quantities, prices and shares; every amount follows.",
+                                quote.currency.name)));
+    sheet.add(words("materials that count: packs or use"), strong(by_use ? "use" : "packs"));
     const std::size_t first_row = sheet.row();
     const std::size_t first_pack_row = first_row + 2; // a blank row and the heading stand before it
     std::map<QuotePart, std::size_t> sums;
     for (const QuoteSection& section : quote.sections)
-        sums[section.part] = add_section(sheet, section, quote.currency, first_pack_row);
+        sums[section.part] = add_section(sheet, section, first_pack_row);
     add_total(sheet, quote, sums, first_row);
-    sheet.add({});
+    sheet.add();
     for (const std::string& note : quote.notes)
-        sheet.add({words(note)});
-    sheet.add({words(fmt::format("A price may have {} decimals; what is typed beyond them is rounded.",
-                                 quote.currency.exponent.value + price_decimals_more))});
-    sheet.add({words(closing())});
+        sheet.add(words(note));
+    sheet.add(words(fmt::format("A price may have {} decimals; what is typed beyond them is rounded.",
+                                sheet.price_decimals())));
+    sheet.add(words(closing()));
     return sheet.done();
 }
 

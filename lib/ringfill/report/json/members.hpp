@@ -3,6 +3,7 @@
 #include <concepts>
 #include <cstddef>
 #include <functional>
+#include <iterator>
 #include <optional>
 #include <stdexcept>
 #include <string>
@@ -131,13 +132,9 @@ inline void put_part(Value::Object& object, Member member) {
     if (!std::holds_alternative<std::nullptr_t>(member.value.held))
         object.push_back(std::move(member));
 }
-inline void put_part(Value::Object& object, Value::Object members) {
-    for (Member& member : members)
-        object.push_back(std::move(member));
-}
 inline void put_part(Value::Object& object, std::optional<Value::Object> members) {
     if (members)
-        put_part(object, std::move(*members));
+        std::move(members->begin(), members->end(), std::back_inserter(object));
 }
 
 /// An object of members in their order; one that is absent leaves its key out, and the members of an object
@@ -180,7 +177,7 @@ Value::List list_of(const Range& range, Make make) {
         if constexpr (std::invocable<Make, decltype(element), std::size_t>)
             list.push_back(make(element, list.size()));
         else
-            list.push_back(make(element));
+            list.push_back(std::invoke(make, element));
     }
     return list;
 }

@@ -3,8 +3,9 @@
 #include <fmt/format.h>
 
 #include <ringfill/report/draw/drawings.hpp>
-#include <ringfill/report/text/passes_text.hpp>
+#include <ringfill/say/boring_sentences.hpp>
 #include <ringfill/say/heat_limits.hpp>
+#include <ringfill/say/weld_sentences.hpp>
 
 namespace ringfill {
 namespace {
@@ -31,7 +32,7 @@ void add_wear(Facts& facts, const SheetBore& bore) {
 void add_limits(Facts& facts, const SheetBore& bore) {
     const auto& limits = bore.planned.boring.limits;
     if (!limits) {
-        facts.emplace_back("limits", "the job gives neither size_class nor size_limits");
+        facts.emplace_back("limits", no_size_limits);
         return;
     }
     const Part boring = bore.in("boring");
@@ -168,8 +169,8 @@ Markup sheet_facts(const SheetBore& bore) {
     Markup list;
     for (const auto& [term, shown] : facts_of(bore))
         list += element("div", element("dt", term) + element("dd", shown));
-    const Sentence limits{fmt::format("Preheat {}.", heat_limits(bore.planned.heat, bore.units)),
-                          Stands::among, limit_figures(bore.planned.heat)};
+    Sentence limits = heat_limits(bore.planned.heat, bore.units);
+    limits.text = fmt::format("Preheat {}.", limits.text);
     return element("div", paragraphs({limits}, bore.path), {{"class", "limits"}}) +
            element("dl", list, {{"class", "facts"}}) +
            element("p", settings_sentence(bore.planned, bore.units), {{"class", "told"}});

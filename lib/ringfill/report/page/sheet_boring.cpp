@@ -3,7 +3,7 @@
 #include <fmt/format.h>
 
 #include <ringfill/report/page/sheet_parts.hpp>
-#include <ringfill/report/text/boring_text.hpp>
+#include <ringfill/say/boring_sentences.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {
@@ -12,13 +12,10 @@ namespace {
 PageTable::Row cut_row(const SheetBore& bore, std::size_t i) {
     const Cut& cut = bore.planned.boring.cuts[i];
     const Part in = bore.in("boring.cuts", i);
-    const bool to_size = cut.kind == CutKind::finish || cut.kind == CutKind::spring;
+    const auto [from, to] = shown_diameters(cut, bore.units);
     return PageTable::row(
-        words_for(cut.kind), in.figure("depth_mm", show_pitch(cut.depth, bore.units)),
-        in.figure("diameter_from_mm",
-                  cut.kind == CutKind::spring ? show_fine(cut.from, bore.units) : show(cut.from, bore.units)),
-        in.figure("diameter_to_mm", to_size ? show_fine(cut.to, bore.units) : show(cut.to, bore.units)),
-        in.figure("time_s", cut.time));
+        words_for(name_of(cut.kind)), in.figure("depth_mm", show_pitch(cut.depth, bore.units)),
+        in.figure("diameter_from_mm", from), in.figure("diameter_to_mm", to), in.figure("time_s", cut.time));
 }
 
 Markup cut_table(const SheetBore& bore) {
@@ -84,10 +81,8 @@ Markup gauge_table(const SheetBore& bore) {
 } // namespace
 
 Markup sheet_boring(const SheetBore& bore) {
-    Sentence bar{bar_sentence(bore.planned, bore.units),
-                 Stands::among,
-                 {"boring.rpm", "boring.cutting_speed_m_min", "boring.feed_mm", "boring.feed_mm_min"}};
-    return element("h3", "Boring") + paragraphs({bar}, bore.path) + cut_table(bore) + gauge_table(bore) +
+    return element("h3", "Boring") + paragraphs({bar_sentence(bore.planned, bore.units)}, bore.path) +
+           cut_table(bore) + gauge_table(bore) +
            paragraphs(boring_sentences(bore.planned.boring, bore.units), bore.path);
 }
 

@@ -6,7 +6,7 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/report/text/working_text.hpp>
+#include <ringfill/say/working_words.hpp>
 
 namespace ringfill {
 namespace {
@@ -103,9 +103,7 @@ Markup sheet_working(const Plan& plan) {
     for (std::size_t i = 0; i < plan.working.size(); ++i) {
         const Working& work = plan.working[i];
         const Part in = Part{"", plan.units}.in("working", i);
-        const std::string unit = work.unit.empty() ? "" : " " + work.unit;
-        table.add(path_of(in.at("figure"), work.figure),
-                  in.figure("value", fmt::format("{:.7g}{}", work.value, unit)),
+        table.add(path_of(in.at("figure"), work.figure), in.figure("value", value_text(work)),
                   in.text("formula", work.formula),
                   element("span", inputs_of(work), {{"data-inputs", in.at("inputs")}}),
                   fmt::format("[{}]", work.source));

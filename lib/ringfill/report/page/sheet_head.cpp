@@ -3,10 +3,10 @@
 #include <fmt/format.h>
 
 #include <ringfill/day/calendar.hpp>
-#include <ringfill/report/text/day_text.hpp>
-#include <ringfill/report/text/take_text.hpp>
 #include <ringfill/say/cautions.hpp>
+#include <ringfill/say/day_sentences.hpp>
 #include <ringfill/say/heat_limits.hpp>
+#include <ringfill/say/take_words.hpp>
 
 namespace ringfill {
 namespace {
@@ -65,9 +65,6 @@ Markup contents(const Plan& plan) {
 
 Markup sheet_head(const Plan& plan) {
     const Part job{"", plan.units};
-    int bores = 0;
-    for (const BorePlan& bore : plan.bores)
-        bores += bore.count;
     return element("h1", "Hot-work notes, not a permit") +
            element("p", job.text("title", plan.title), {{"class", "job"}}) +
            element("p",
@@ -75,8 +72,8 @@ Markup sheet_head(const Plan& plan) {
                    "welding procedure: the permit, the fire watch and the approved procedure come from those "
                    "who answer for the place and the part.") +
            element("p",
-                   fmt::format("{} {} · ", bores, bores == 1 ? "bore" : "bores") + filler_in_all(plan) +
-                       " · " + job.figure("totals.arc_s", plan.totals.arc) + " of arc",
+                   bores_in_all(plan) + " · " + filler_in_all(plan) + " · " +
+                       job.figure("totals.arc_s", plan.totals.arc) + " of arc",
                    {{"class", "sum"}}) +
            paragraphs(head_sentences(plan), "") + bores_in_brief(plan) + contents(plan);
 }
@@ -137,12 +134,11 @@ Markup sheet_day(const Plan& plan) {
 Markup sheet_fire_watch(const Plan& plan) {
     const FireWatch& watch = plan.fire_watch;
     const Part in{"fire_watch", plan.units};
+    const auto [begin, end] = who_watches(watch);
     const Markup page = element("h2", "Fire watch", {{"id", "fire-watch"}}) +
-                        element("p", "A second person, not the one who welds, from the first flame until " +
-                                         in.figure("after_s", watch.after.value) +
-                                         fmt::format(" after the last heat; {}.", fire_rule_in_words(watch)));
+                        element("p", begin + in.figure("after_s", watch.after.value) + end);
     if (watch.periods.empty())
-        return page + element("p", no_watch_by_the_clock());
+        return page + element("p", no_watch_by_the_clock);
     PageTable table{.caption = "When the fire is watched; write in when it was",
                     .heads = {"from", "until", "looks until", "lit", "last heat", "left"},
                     .numbers = {0, 3},
@@ -156,7 +152,7 @@ Markup sheet_fire_watch(const Plan& plan) {
                   at("looked_until_s", period.looked_until), "", "", "");
     }
     return page + written(table) +
-           element("p", in.figure("total_s", watch.total) + " " + watch_moves_with_the_heat());
+           element("p", in.figure("total_s", watch.total) + " " + watch_moves_with_the_heat);
 }
 
 } // namespace ringfill

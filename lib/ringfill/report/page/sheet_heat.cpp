@@ -2,7 +2,6 @@
 
 #include <ringfill/report/draw/drawings.hpp>
 #include <ringfill/report/page/sheet_parts.hpp>
-#include <ringfill/report/text/time_text.hpp>
 #include <ringfill/say/heat_sentences.hpp>
 #include <ringfill/say/time_sentences.hpp>
 

@@ -15,18 +15,21 @@
 
 namespace ringfill {
 
-/// The number of a value, in its SI unit where it has one.
-inline double number_of(double number) {
-    return number;
-}
-template <class Quantity>
-double number_of(Quantity quantity) {
-    return quantity.value();
+/// Shows a number, of a quantity the one in its SI unit, by a pattern such as "{:.4g} MPa", times a factor.
+inline auto by(std::string_view pattern, double factor = 1) {
+    return [=](auto value) {
+        if constexpr (requires { value.value(); })
+            return fmt::format(fmt::runtime(pattern), factor * value.value());
+        else
+            return fmt::format(fmt::runtime(pattern), factor * value);
+    };
 }
 
-/// Shows a number by a pattern such as "{:.4g} MPa", times a factor.
-inline auto by(std::string_view pattern, double factor = 1) {
-    return [=](auto value) { return fmt::format(fmt::runtime(pattern), factor * number_of(value)); };
+/// Shows the two ends of a range.
+inline auto range_by(auto show_value) {
+    return [=](const auto& ends) {
+        return fmt::format("{} to {}", show_value(ends.first), show_value(ends.second));
+    };
 }
 
 /// Shows a quantity in the units of the tables.
@@ -40,20 +43,13 @@ class EntryPage {
         rows_.push_back({std::move(name), std::move(value), "[" + source + "]"});
         keys_.insert(source);
     }
-    template <class T, class Show>
-    void row(std::string name, const Sourced<T>& value, Show show_value) {
-        row(std::move(name), show_value(value.value), value.source);
-    }
-    template <class T, class Show>
-    void row(std::string name, const std::optional<Sourced<T>>& value, Show show_value) {
-        if (value)
+    /// A value with its source, which may be absent.
+    template <class Value, class Show>
+    void row(std::string name, const Value& value, Show show_value) {
+        if constexpr (requires { value.source; })
+            row(std::move(name), show_value(value.value), value.source);
+        else if (value)
             row(std::move(name), *value, show_value);
-    }
-    template <class T, class Show>
-    void range(std::string name, const std::optional<Sourced<std::pair<T, T>>>& value, Show show_value) {
-        row(std::move(name), value, [&](const std::pair<T, T>& ends) {
-            return fmt::format("{} to {}", show_value(ends.first), show_value(ends.second));
-        });
     }
     /// One row an element, its name behind a word such as "usual "; the figure behind another.
     void composition(const Composition& composition, std::string_view before = {},

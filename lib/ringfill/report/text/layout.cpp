@@ -8,7 +8,7 @@ namespace ringfill {
 namespace {
 
 std::string padded(const std::string& cell, std::size_t width, bool right) {
-    const std::string blanks(width - std::min(width, count_characters(cell)), ' ');
+    const std::string blanks(width - count_characters(cell), ' ');
     return right ? blanks + cell : cell + blanks;
 }
 
@@ -59,6 +59,14 @@ std::string wrapped(std::string_view text, std::string_view first, std::size_t w
     }
     line.erase(line.find_last_not_of(' ') + 1); // an empty text leaves the blanks of its beginning
     return result + line + '\n';
+}
+
+std::string wrapped(const Sentences& sentences) {
+    constexpr std::string_view beginnings[] = {"  ", "", "! ", "  - "}; // as Stands
+    std::string text;
+    for (const Sentence& sentence : sentences)
+        text += wrapped(sentence.text, beginnings[static_cast<std::size_t>(sentence.stands)]);
+    return text;
 }
 
 std::string bullets(std::string_view heading, const std::vector<std::string>& lines, const Style& style) {

@@ -5,6 +5,8 @@
 #include <string_view>
 #include <vector>
 
+#include <ringfill/say/sentence.hpp>
+
 namespace ringfill {
 
 /// How a text report is dressed. Nothing is told by colour or weight alone.
@@ -31,7 +33,10 @@ std::string table(const std::vector<std::vector<std::string>>& rows, const std::
 /// A text broken at blanks so that no line is longer than `width` characters; the first line begins with
 /// `first`, the others with as many blanks. Several blanks between words are one. A word that is too long
 /// stands alone and is cut. Ends in a line break.
-std::string wrapped(std::string_view text, std::string_view first, std::size_t width = page_width);
+std::string wrapped(std::string_view text, std::string_view first = "  ", std::size_t width = page_width);
+
+/// Sentences, each wrapped under its beginning.
+std::string wrapped(const Sentences& sentences);
 
 /// A heading and under it each text behind a dash.
 std::string bullets(std::string_view heading, const std::vector<std::string>& lines, const Style& style);

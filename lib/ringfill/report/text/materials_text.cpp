@@ -3,9 +3,6 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include <range/v3/range/conversion.hpp>
-#include <range/v3/view/transform.hpp>
-
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/heat/preheat_rows.hpp>
 #include <ringfill/report/text/entry_page.hpp>
@@ -15,17 +12,9 @@ namespace ringfill {
 namespace {
 
 std::string_view form_words(FillerForm form) {
-    switch (form) {
-    case FillerForm::solid:
-        return "solid wire";
-    case FillerForm::cored:
-        return "cored wire";
-    case FillerForm::stick:
-        return "covered electrode";
-    case FillerForm::rod:
-        break;
-    }
-    return "rod";
+    constexpr std::string_view words[] = {"solid wire", "cored wire", "covered electrode",
+                                          "rod"}; // as FillerForm
+    return words[static_cast<std::size_t>(form)];
 }
 
 /// Of an electrode it is said of what: the two measures differ by a third.
@@ -37,10 +26,8 @@ std::string efficiency_words(const Filler& filler) {
                                          : "efficiency, of core and covering";
 }
 
-template <class Row>
-std::string names_of(const std::vector<Row>& rows) {
-    return fmt::format(
-        "{}", fmt::join(rows | ranges::views::transform(&Row::name) | ranges::to<std::vector>(), ", "));
+std::string names_of(const auto& rows) {
+    return listed(rows, ", ", [](const auto& row) { return row.name; });
 }
 
 /// Length, stub, mass and rate of an electrode or rod.
@@ -53,15 +40,15 @@ void write_piece(EntryPage& page, const std::string& size, const Piece& piece) {
     });
     for (const RatePoint& point : piece.rates)
         page.row(fmt::format("{}at {}", size, show(point.current)), metric(point.rate), point.source);
-    page.range(size + "metal laid", piece.range, metric);
+    page.row(size + "metal laid", piece.range, range_by(metric));
 }
 
 void write_window(EntryPage& page, const std::string& size, const Window& window) {
-    page.range(size + "wire feed", window.wire_feed,
-               [](Speed feed) { return show_feed(feed, UnitSystem::metric); });
-    page.range(size + "current", window.current, as_current);
-    page.range(size + "voltage", window.voltage, by("{:.3g} V"));
-    page.range(size + "travel", window.travel, metric);
+    page.row(size + "wire feed", window.wire_feed,
+             range_by([](Speed feed) { return show_feed(feed, UnitSystem::metric); }));
+    page.row(size + "current", window.current, range_by(as_current));
+    page.row(size + "voltage", window.voltage, range_by(by("{:.3g} V")));
+    page.row(size + "travel", window.travel, range_by(metric));
     page.row(size + "from", window.spray_from, as_current);
 }
 
@@ -115,13 +102,10 @@ std::string origin_of(const Family& family) {
 
 std::string families_text(const Registry& registry) {
     std::string text;
-    for (const Family& family : registry.families()) {
-        text += family.name + "\n";
-        text += wrapped(fmt::format("from {}", origin_of(family)), "  ");
-        if (!family.bases.empty())
-            text += wrapped(fmt::format("base metals: {}", names_of(family.bases)), "  ");
-        text += wrapped(fmt::format("fillers: {}", names_of(family.fillers)), "  ");
-    }
+    for (const Family& family : registry.families())
+        text += family.name + "\n" + wrapped("from " + origin_of(family)) +
+                (family.bases.empty() ? "" : wrapped("base metals: " + names_of(family.bases))) +
+                wrapped("fillers: " + names_of(family.fillers));
     if (!registry.missing().empty())
         text += "NOT LOADED\n";
     for (const MissingFamily& missing : registry.missing())
@@ -130,7 +114,7 @@ std::string families_text(const Registry& registry) {
 }
 
 std::string family_text(const Family& family) {
-    std::string text = family.name + "\n" + wrapped(family.description, "  ");
+    const std::string text = family.name + "\n" + wrapped(family.description);
     std::vector<std::vector<std::string>> rows;
     for (const Base& base : family.bases)
         rows.push_back({fmt::format("{}/{}", family.name, base.name), "base metal", base.standard});
@@ -155,14 +139,14 @@ std::string base_text(const Family& family, const Base& base) {
     page.row("interpass maximum", base.interpass_max, metric);
     if (base.practice)
         write_rows(page, *base.practice);
-    if (base.practice && base.practice->name.find(", taken for ") != std::string::npos)
+    if (base.practice && !base.practice->taken_from.empty())
         page.say(fmt::format("Its rows of preheat: {}.", base.practice->name),
                  base.practice->rows.front().minimum.source);
     page.say(base.advice);
-    std::string text = fmt::format("{}/{}, base metal, {}\n", family.name, base.name, base.standard);
-    text += fmt::format("  structure: {}\n", base.structure);
+    std::string text = fmt::format("{}/{}, base metal, {}\n  structure: {}\n", family.name, base.name,
+                                   base.standard, base.structure);
     if (!base.preheat_groups.empty())
-        text += wrapped(fmt::format("tables that list it: {}", fmt::join(base.preheat_groups, ", ")), "  ");
+        text += wrapped(fmt::format("tables that list it: {}", fmt::join(base.preheat_groups, ", ")));
     return text + page.text(family.sources);
 }
 
@@ -175,7 +159,7 @@ std::string filler_text(const Family& family, const Filler& filler) {
         page.row("efficiency in " + gas, efficiency, by("{:.3g}"));
     for (const auto& [transfer, efficiency] : filler.efficiency_by_transfer)
         page.row("efficiency, " + transfer, efficiency, by("{:.3g}"));
-    page.range("efficiency, range", filler.efficiency_range, by("{:.3g}"));
+    page.row("efficiency, range", filler.efficiency_range, range_by(by("{:.3g}")));
     page.row("bead width over crown", filler.bead_ratio, by("{:.3g}"));
     if (is_wire(filler.form))
         page.row("stick-out", filler.stick_out, metric);

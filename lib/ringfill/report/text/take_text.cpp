@@ -1,84 +1,85 @@
 #include <ringfill/report/text/take_text.hpp>
 
-#include <cmath>
-
-#include <algorithm>
-#include <tuple>
-
 #include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/drop.hpp>
+#include <range/v3/view/zip.hpp>
+#include <range/v3/view/zip_with.hpp>
 
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/report/text/caution_list.hpp>
-#include <ringfill/report/text/frame.hpp>
-#include <ringfill/report/text/sentence.hpp>
-#include <ringfill/units/factor.hpp>
+#include <ringfill/report/text/view.hpp>
+#include <ringfill/say/take_words.hpp>
 
 namespace ringfill {
 namespace {
 
 constexpr std::size_t longest_title = 120; // three lines at most, so that the wire stays at the top
 
-std::string head(const Plan& plan, const Style& style) {
-    int bores = 0;
-    for (const BorePlan& bore : plan.bores)
-        bores += bore.count;
-    std::string text = style.strong(wrapped(printable(plan.title, longest_title), ""));
-    text += fmt::format("{} {} · {} · {} of arc\n", bores, bores == 1 ? "bore" : "bores", filler_of(plan),
-                        show(plan.totals.arc));
-    return text + heat_head(plan, style);
+/// What is melted in all: "4.31 kg of wire", "62 electrodes", or both.
+std::string filler_of(const Plan& plan) {
+    std::vector<std::string> parts;
+    if (plan.totals.wire > Mass())
+        parts.push_back(fmt::format("{} of wire", show(plan.totals.wire, plan.units)));
+    for (const bool are_rods : {false, true}) {
+        std::int64_t count = 0;
+        for (const BorePlan& bore : plan.bores)
+            if (bore.deposition.piece && (bore.deposition.piece->form == FillerForm::rod) == are_rods)
+                count += std::int64_t{bore.count} * bore.metal.pieces;
+        if (count > 0)
+            parts.push_back(
+                fmt::format("{} {}{}", count, are_rods ? "rod" : "electrode", count == 1 ? "" : "s"));
+    }
+    return fmt::format("{}", fmt::join(parts, ", "));
 }
 
 /// What the bore is filled with stands out. The packs stand at the end of the line, or below it where they
 /// would run over the edge of the page.
 std::string take_table(const Plan& plan, const Style& style) {
     std::vector<std::vector<std::string>> rows{{"", "need", "on top"}};
-    for (const Need& line : plan.take)
-        rows.push_back({printable(item_text(line, plan.units), 40), amount(line.need, line, plan.units),
-                        amount(line.reserve, line, plan.units)});
-    std::string text = style.strong("TAKE") + "\n";
+    for (const Need& need : plan.take)
+        rows.push_back({printable(item_text(need, plan.units), 40), amount(need.need, need, plan.units),
+                        amount(need.reserve, need, plan.units)});
     const auto lines = columns(rows, {false, true, true});
-    text += fmt::format("  {}  load\n", lines.front());
-    for (std::size_t i = 0; i < plan.take.size(); ++i) {
-        const std::string packs = load(plan.take[i]);
-        std::string whole = fmt::format("  {}  {}\n", lines[i + 1], packs);
+    std::string text = fmt::format("{}\n  {}  load\n", style.strong("TAKE"), lines.front());
+    for (const auto& [need, line] : ranges::views::zip(plan.take, lines | ranges::views::drop(1))) {
+        std::string whole = fmt::format("  {}  {}\n", line, load(need));
         if (count_characters(whole) > page_width + 1)
-            whole = fmt::format("  {}\n{}", lines[i + 1], wrapped(packs, "    load "));
-        text += is_filler(plan.take[i].kind) ? style.strong(whole) : whole;
+            whole = fmt::format("  {}\n{}", line, wrapped(load(need), "    load "));
+        text += is_filler(need.kind) ? style.strong(whole) : whole;
     }
     return text;
 }
 
-std::vector<std::string> bore_figures(const BorePlan& bore, UnitSystem units) {
-    return {bore.build.skimmed ? show(2.0 * bore.build.skim_radius, units) : "none",
-            show(2.0 * bore.layering.end_radius, units),
-            fmt::format("{} × {}", bore.layering.layers, bore.layers.front().rings),
-            bore.deposition.piece ? fmt::format("{} pieces", bore.metal.pieces)
-                                  : show(bore.metal.wire, units),
-            show(bore.metal.arc)};
-}
-
 /// The names stand before the figures, or above them where they are too long for that.
 std::string bore_table(const Plan& plan, const Style& style) {
+    std::vector<std::string> names{""};
     std::vector<std::vector<std::string>> rows{{"skim to", "weld to", "layers × rings",
                                                 plan.totals.pieces > 0 ? "filler each" : "wire each",
                                                 "arc each"}};
-    std::vector<std::string> names{""};
-    std::size_t longest = 0;
     for (const BorePlan& bore : plan.bores) {
-        rows.push_back(bore_figures(bore, plan.units));
         names.push_back(printable(bore.name) + (bore.count > 1 ? fmt::format(" × {}", bore.count) : ""));
-        longest = std::max(longest, count_characters(names.back()));
+        rows.push_back({bore.build.skimmed ? show(2.0 * bore.build.skim_radius, plan.units) : "none",
+                        show(2.0 * bore.layering.end_radius, plan.units),
+                        fmt::format("{} × {}", bore.layering.layers, bore.layers.front().rings),
+                        bore.deposition.piece ? fmt::format("{} pieces", bore.metal.pieces)
+                                              : show(bore.metal.wire, plan.units),
+                        show(bore.metal.arc)});
     }
-    const auto lines = columns(rows, {true, true, true, true, true});
+    const auto figures = columns(rows, {true, true, true, true, true});
+    const auto beside = columns(ranges::views::zip_with(
+                                    [](const auto& name, const auto& line) {
+                                        return std::vector<std::string>{name, line};
+                                    },
+                                    names, figures) |
+                                    ranges::to<std::vector>(),
+                                {false, false});
     std::string text = style.strong("BORES") + "\n";
-    const bool beside = 2 + longest + 2 + count_characters(lines.front()) <= page_width;
-    for (std::size_t i = 0; i < lines.size(); ++i) {
-        const std::string& name = names[i];
-        if (beside)
-            text += fmt::format("  {}{:{}}  {}\n", name, "", longest - count_characters(name), lines[i]);
-        else
-            text += fmt::format("{}    {}\n", i == 0 ? "" : wrapped(name, "  "), lines[i]);
-    }
+    for (std::size_t i = 0; i < figures.size(); ++i)
+        text += count_characters(beside.front()) + 2 <= page_width
+                    ? fmt::format("  {}\n", beside[i])
+                    : fmt::format("{}    {}\n", i == 0 ? "" : wrapped(names[i]), figures[i]);
     return text;
 }
 
@@ -98,53 +99,12 @@ std::string assumed_list(const Plan& plan, const Style& style) {
 
 } // namespace
 
-std::string amount(double value, const Need& line, UnitSystem units) {
-    const bool poured = line.kind == NeedKind::generator_fuel; // in litres or gallons, to a tenth
-    if (poured && units == UnitSystem::inch)
-        return fmt::format("{:.1f} gal", value * factor::litre / factor::gallon_us);
-    switch (unit_of(line.kind)) {
-    case NeedUnit::kilogram:
-        return show(in_si<Mass>(value), units);
-    case NeedUnit::litre:
-        return poured ? fmt::format("{:.1f} L", value) : show(in_si<Volume>(value * factor::litre), units);
-    case NeedUnit::kilowatt:
-        return fmt::format("{:.1f} kW", value);
-    case NeedUnit::piece:
-        break;
-    }
-    return fmt::format("{:.0f}", value);
-}
-
-std::string filler_of(const Plan& plan) {
-    std::string text;
-    if (plan.totals.wire > Mass())
-        text = fmt::format("{} of wire", show(plan.totals.wire, plan.units));
-    std::int64_t electrodes = 0;
-    std::int64_t rods = 0;
-    for (const BorePlan& bore : plan.bores)
-        if (bore.deposition.piece)
-            (bore.deposition.piece->form == FillerForm::rod ? rods : electrodes) +=
-                std::int64_t{bore.count} * bore.metal.pieces;
-    for (const auto& [count, one, many] :
-         {std::tuple{electrodes, "electrode", "electrodes"}, std::tuple{rods, "rod", "rods"}})
-        if (count > 0)
-            text += fmt::format("{}{} {}", text.empty() ? "" : ", ", count, count == 1 ? one : many);
-    return text;
-}
-
-std::string load(const Need& line) {
-    if (comes_singly(line))
-        return fmt::format("{:.0f}", line.supplied);
-    std::string text;
-    for (const PackCount& pack : line.cover)
-        text += fmt::format("{}{} × {}", text.empty() ? "" : " + ", pack.count, printable(pack.pack, 30));
-    return text.empty() ? "no pack known" : text;
-}
-
 std::string take_text(const Plan& plan, const Style& style) {
-    return head(plan, style) + "\n" + take_table(plan, style) + "\n" + bore_table(plan, style) + "\n" +
-           caution_list(plan, style) + "\n" + reasons(plan, style) + "\n" + note_list(plan, style) +
-           assumed_list(plan, style) + closing_line();
+    return fmt::format("{}{} · {} · {} of arc\n{}\n{}\n{}\n{}\n{}\n{}{}{}",
+                       view_title(plan, style, longest_title), bores_in_all(plan), filler_of(plan),
+                       show(plan.totals.arc), heat_head(plan, style), take_table(plan, style),
+                       bore_table(plan, style), caution_list(plan, style), reasons(plan, style),
+                       bullets("NOTES", plan.notes, style), assumed_list(plan, style), closing_line());
 }
 
 } // namespace ringfill

@@ -2,7 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/report/text/layout.hpp>
 #include <ringfill/say/time_sentences.hpp>
 
 namespace ringfill {
@@ -13,26 +12,20 @@ constexpr std::size_t longest_list = 40;
 constexpr std::size_t kept_at_begin = 24;
 constexpr std::size_t kept_at_end = 8;
 
-std::vector<std::string> step_lines(const HeatRun& run, UnitSystem units) {
+std::string step_list(const HeatRun& run, UnitSystem units) {
+    if (run.steps.empty())
+        return fmt::format("    nothing: it does not come to {}\n", show_minimum(run.end_at, units));
     std::vector<std::vector<std::string>> rows;
     for (const HeatStep& step : run.steps)
         rows.push_back(
             {std::string(step_name(step.stage)), place_of(step), show(step.time), show(step.from, units),
              "to", step.stage == HeatStage::warm_up ? show_minimum(step.to, units) : show(step.to, units)});
-    return columns(rows, {false, false, true, true, false, true});
-}
-
-std::string step_list(const HeatRun& run, UnitSystem units) {
-    if (run.steps.empty())
-        return fmt::format("    nothing: it does not come to {}\n", show_minimum(run.end_at, units));
+    const auto lines = columns(rows, {false, false, true, true, false, true});
     std::string text;
-    const auto lines = step_lines(run, units);
-    const bool whole = lines.size() <= longest_list;
     for (std::size_t i = 0; i < lines.size(); ++i) {
-        if (!whole && i == kept_at_begin) {
-            const std::size_t end = lines.size() - kept_at_end;
-            text += wrapped(left_out(run, i, end), "    ");
-            i = end;
+        if (lines.size() > longest_list && i == kept_at_begin) {
+            i = lines.size() - kept_at_end;
+            text += wrapped(left_out(run, kept_at_begin, i), "    ");
         }
         text += fmt::format("    {}\n", lines[i]);
     }
@@ -44,26 +37,25 @@ std::string step_list(const HeatRun& run, UnitSystem units) {
 std::string time_text(const BorePlan& bore, UnitSystem units) {
     if (!bore.heat_balance)
         return {};
-    const HeatBalance& balance = *bore.heat_balance;
+    const auto& plated = bore.heat_balance->plated;
     std::string text = wrapped(time_sentences(bore, units));
-    if (!balance.plated)
-        return text + step_list(balance.hot.run, units);
-    text += wrapped("The job does not say what carries heat off the boss. With nothing that does, which asks "
-                    "for the most stops:",
-                    "  ");
-    text += step_list(balance.hot.run, units);
-    text += wrapped(fmt::format("With one plate of {} on it, which asks for the most heat:",
-                                show(balance.plated->plates.front(), units)),
-                    "  ");
-    return text + step_list(balance.plated->run, units);
+    if (plated)
+        text +=
+            wrapped("The job does not say what carries heat off the boss. With nothing that does, which asks "
+                    "for the most stops:");
+    text += step_list(bore.heat_balance->hot.run, units);
+    if (plated)
+        text += wrapped(fmt::format("With one plate of {} on it, which asks for the most heat:",
+                                    show(plated->plates.front(), units))) +
+                step_list(plated->run, units);
+    return text;
 }
 
 std::string time_and_curve(const BorePlan& bore, UnitSystem units) {
     if (!bore.heat_balance)
         return {};
     return time_text(bore, units) +
-           (bore.heat_balance->plated ? wrapped("The curve with nothing that carries heat off:", "  ")
-                                      : std::string()) +
+           (bore.heat_balance->plated ? wrapped("The curve with nothing that carries heat off:") : "") +
            curve_plot(bore.heat_balance->hot, units);
 }
 

@@ -4,7 +4,6 @@
 
 #include <ringfill/plan/plan.hpp>
 #include <ringfill/report/text/layout.hpp>
-#include <ringfill/report/text/sentence.hpp>
 
 namespace ringfill {
 

@@ -7,9 +7,6 @@
 
 namespace ringfill {
 
-/// "r_f = 45 mm, o = 3 mm": what goes into a figure; a long list by its ends.
-std::string inputs_of(const Working& work);
-
 /// How every figure of a plan was reached, to be checked by hand: the figure, its formula, what goes into it
 /// with units, and the source. In the trade's metric units, as the result file writes them. Under 80 columns.
 std::string working_text(const Plan& plan, const Style& style);

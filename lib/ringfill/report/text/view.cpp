@@ -1,0 +1,76 @@
+#include <ringfill/report/text/view.hpp>
+
+#include <utility>
+
+#include <fmt/format.h>
+
+#include <ringfill/fault/printable.hpp>
+#include <ringfill/say/cautions.hpp>
+#include <ringfill/say/heat_limits.hpp>
+
+namespace ringfill {
+namespace {
+
+constexpr std::pair<When, std::string_view> caution_times[] = {{When::before, "CAUTIONS BEFORE THE WORK"},
+                                                               {When::during, "CAUTIONS DURING IT"},
+                                                               {When::after, "CAUTIONS AFTER IT"}};
+
+constexpr std::size_t longest_names_shown = 22; // of what a caution is about
+
+} // namespace
+
+std::string view_title(const Plan& plan, const Style& style, std::size_t longest) {
+    return style.strong(wrapped(printable(plan.title, longest), ""));
+}
+
+std::string heat_head(const Plan& plan, const Style& style) {
+    std::string text;
+    for (const Sentence& sentence : head_sentences(plan)) {
+        const std::string lines = wrapped({sentence});
+        text += sentence.stands == Stands::stop ? style.strong(lines) : lines;
+    }
+    return text;
+}
+
+std::string caution_list(const Plan& plan, const Style& style, bool with_sources) {
+    std::string text;
+    for (const auto& [when, heading] : caution_times) {
+        std::string list;
+        for (const Caution& caution : plan.cautions)
+            if (caution.applies == Applies::yes && caution.when == when)
+                list +=
+                    wrapped(fmt::format("{}: {} ({}){}",
+                                        printable(names_of(caution.about), longest_names_shown), caution.text,
+                                        caution.because, with_sources ? " " + source_keys(caution) : ""),
+                            "! ");
+        if (!list.empty())
+            text += fmt::format("{}{}\n{}", text.empty() ? "" : "\n", style.strong(heading), list);
+    }
+    std::string open;
+    for (const std::string& sentence : not_stated(plan.cautions))
+        open += wrapped(printable(sentence, 500), "? ");
+    return open.empty() ? text
+                        : fmt::format("{}\n{}\n{}", text, style.strong("NOT STATED IN THE JOB, CHECK"), open);
+}
+
+std::string closing_line() {
+    return "\n" + wrapped(closing(), "");
+}
+
+std::string whole_view(const Plan& plan, const Style& style, const std::string& matter) {
+    return view_title(plan, style) + heat_head(plan, style) + "\n" + matter + caution_list(plan, style) +
+           "\n" + bullets("NOTES", plan.notes, style) + closing_line();
+}
+
+std::string bore_by_bore(const Plan& plan, const Style& style,
+                         const std::function<std::string(const BorePlan&)>& of_bore,
+                         const std::string& after) {
+    std::string text;
+    for (const BorePlan& bore : plan.bores) {
+        const std::string each = bore.count > 1 ? fmt::format(", each of {}", bore.count) : "";
+        text += style.strong(printable(bore.name, 60) + each) + "\n" + of_bore(bore) + "\n";
+    }
+    return whole_view(plan, style, text + after);
+}
+
+} // namespace ringfill

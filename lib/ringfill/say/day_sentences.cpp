@@ -1,0 +1,52 @@
+#include <ringfill/say/day_sentences.hpp>
+
+#include <map>
+#include <optional>
+
+#include <fmt/format.h>
+
+#include <ringfill/day/calendar.hpp>
+
+namespace ringfill {
+
+Sentences day_sentences(const DayPlan& plan) {
+    const auto at = [&](Time time) { return day_and_clock(plan.calendar, time); };
+    Sentences sentences;
+    const auto add = [&](std::string text) { sentences.push_back({std::move(text), Stands::head}); };
+    add(fmt::format("Done {} after {} of work, the arc burns {:.0f} % of it.", at(plan.day.ends),
+                    show(plan.worked), 100 * plan.arc_share()));
+    add(plan.day.ends < plan.one_by_one
+            ? fmt::format("Bores of a line take turns; one after the other it is done {}.",
+                          at(plan.one_by_one))
+            : "One bore after the other: taking turns would save nothing here.");
+    if (plan.back)
+        add(fmt::format("Come back for the crack test {} after that, on {} ({}).", show(plan.back->wait),
+                        at(plan.back->at), show(plan.back->length)));
+    add("Standing times are common practice and differ by crew: put your own into the table of standing "
+        "times. "
+        "The fire watch outlasts the heat: see the cautions.");
+    return sentences;
+}
+
+std::vector<PieceClock> piece_clocks(const Schedule& day, const BorePlan& bore) {
+    std::vector<PieceClock> pieces;
+    for (int piece = 1; piece <= bore.count; ++piece) {
+        const std::string name = piece_name(bore, piece);
+        std::map<Step, std::size_t> first;
+        std::optional<std::size_t> last_ring;
+        for (std::size_t i = 0; i < day.entries.size(); ++i) {
+            if (day.entries[i].bore != name)
+                continue;
+            first.try_emplace(day.entries[i].step, i);
+            if (day.entries[i].kind().is_among_rings)
+                last_ring = i;
+        }
+        const auto has = [&](Step step) { return first.contains(step); };
+        if (last_ring && has(Step::mount_torch) && has(Step::mount_tool) && has(Step::finish))
+            pieces.push_back(
+                {name, first[Step::mount_torch], *last_ring, first[Step::mount_tool], first[Step::finish]});
+    }
+    return pieces;
+}
+
+} // namespace ringfill

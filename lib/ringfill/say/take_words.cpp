@@ -1,0 +1,39 @@
+#include <ringfill/say/take_words.hpp>
+
+#include <fmt/format.h>
+
+#include <ringfill/fault/printable.hpp>
+#include <ringfill/say/sentence.hpp>
+#include <ringfill/units/factor.hpp>
+
+namespace ringfill {
+
+std::string amount(double value, const Need& need, UnitSystem units) {
+    const NeedUnit unit = unit_of(need.kind);
+    if (need.kind == NeedKind::generator_fuel) // poured, in litres or gallons to a tenth
+        return units == UnitSystem::inch
+                   ? fmt::format("{:.1f} gal", value * factor::litre / factor::gallon_us)
+                   : fmt::format("{:.1f} L", value);
+    if (unit == NeedUnit::kilogram)
+        return show(in_si<Mass>(value), units);
+    if (unit == NeedUnit::litre)
+        return show(in_si<Volume>(value * factor::litre), units);
+    return unit == NeedUnit::kilowatt ? fmt::format("{:.1f} kW", value) : fmt::format("{:.0f}", value);
+}
+
+std::string bores_in_all(const Plan& plan) {
+    int bores = 0;
+    for (const BorePlan& bore : plan.bores)
+        bores += bore.count;
+    return fmt::format("{} {}", bores, bores == 1 ? "bore" : "bores");
+}
+
+std::string load(const Need& need) {
+    if (comes_singly(need))
+        return fmt::format("{:.0f}", need.supplied);
+    return need.cover.empty() ? "no pack known" : listed(need.cover, " + ", [](const PackCount& pack) {
+        return fmt::format("{} × {}", pack.count, printable(pack.pack, 30));
+    });
+}
+
+} // namespace ringfill
