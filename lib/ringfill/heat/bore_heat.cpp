@@ -25,6 +25,10 @@ std::string_view process_of(const Filler& filler) {
     return "";
 }
 
+void keep_lower(std::optional<EnergyPerLength>& lowest, EnergyPerLength next) {
+    lowest = lowest ? std::min(*lowest, next) : next;
+}
+
 void lay_heat(BoreHeat& heat, const HeatSettings& settings, const std::vector<FacePad>& faces,
               const std::vector<GrooveFill>& grooves) {
     if (!heat.current || !heat.voltage)
@@ -37,12 +41,15 @@ void lay_heat(BoreHeat& heat, const HeatSettings& settings, const std::vector<Fa
     for (std::size_t i = 0; i < faces.size(); ++i) {
         heat.faces.push_back(at(faces[i].bead.travel));
         heat.laid.push_back({fmt::format("face {}", i + 1), heat.faces.back()});
+        keep_lower(heat.lowest_of_faces, heat.faces.back());
     }
     for (std::size_t i = 0; i < grooves.size(); ++i) {
         const bool filled = grooves[i].is_filled();
         heat.grooves.push_back(filled ? std::optional(at(grooves[i].travel)) : std::nullopt);
-        if (filled)
-            heat.laid.push_back({fmt::format("groove {}", i + 1), *heat.grooves.back()});
+        if (!filled)
+            continue;
+        heat.laid.push_back({fmt::format("groove {}", i + 1), *heat.grooves.back()});
+        keep_lower(heat.lowest_of_grooves, *heat.grooves.back());
     }
     heat.lowest = std::min_element(heat.laid.begin(), heat.laid.end(), [](const auto& a, const auto& b) {
                       return a.heat_input < b.heat_input;

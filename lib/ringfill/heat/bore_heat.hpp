@@ -56,9 +56,11 @@ struct BoreHeat : HeatFacts {
     std::optional<EnergyPerLength> bore; ///< heat input as laid
     std::vector<EnergyPerLength> faces;  ///< in the order of the bore's faces
     std::vector<std::optional<EnergyPerLength>> grooves; ///< likewise; nothing for one that needs no filling
-    std::optional<EnergyPerLength> lowest;               ///< the one preheat is judged by
-    bool wall_is_given = false;                          ///< by heat_wall of the job
-    std::string structure;                               ///< of the base metal
+    std::optional<EnergyPerLength> lowest_of_faces;
+    std::optional<EnergyPerLength> lowest_of_grooves;
+    std::optional<EnergyPerLength> lowest; ///< of all, the one preheat is judged by
+    bool wall_is_given = false;            ///< by heat_wall of the job
+    std::string structure;                 ///< of the base metal
     bool unknown_metal = false;
     bool manganese_steel = false;           ///< austenitic manganese steel, which is never heated
     bool cold_iron = false;                 ///< cast iron that is laid cold

@@ -1,8 +1,8 @@
 #pragma once
 
+#include <string>
 #include <vector>
 
-#include <ringfill/document/text_end.hpp>
 #include <ringfill/document/value.hpp>
 #include <ringfill/plan/plan.hpp>
 
@@ -18,7 +18,7 @@ Value::Object heat_object(const BorePlan& bore);
 
 /// The "time" of a bore that has a heat balance: each part the longest that may be, in steps and as a curve.
 /// Parts that a run which breaks off does not reach are absent.
-Value::Object time_object(const BorePlan& bore);
+Value::Object time_object(const HeatBalance& balance, Time arc);
 
 /// The "boring" of a bore.
 Value::Object boring_object(const BorePlan& bore);
@@ -28,12 +28,12 @@ Value::Object boring_object(const BorePlan& bore);
 Value::Object quote_object(const Quote& quote);
 
 /// What goes into a formula, by symbol: value and unit.
-Value inputs_object(const std::vector<Input>& inputs);
+Value::Object inputs_object(const std::vector<Input>& inputs);
 
 /// Workings as a list, each with figure, formula, inputs by symbol with value and unit, value, unit, source.
-Value working_list(const std::vector<Working>& workings);
+Value::List working_list(const std::vector<Working>& workings);
 
 /// The same list put behind a text, without blanks.
-void put_working_list(TextEnd& out, const std::vector<Working>& workings);
+void put_working_list(std::string& line, const std::vector<Working>& workings);
 
 } // namespace ringfill

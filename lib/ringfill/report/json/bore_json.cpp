@@ -1,5 +1,6 @@
 #include <ringfill/report/json/blocks.hpp>
 #include <ringfill/report/json/members.hpp>
+#include <ringfill/say/weld_sentences.hpp>
 
 namespace ringfill {
 namespace {
@@ -66,17 +67,6 @@ Value::Object metal_object(const BorePlan& bore) {
                   member("starts", metal.starts), member("deposition_kg_h", bore.deposition.rate));
 }
 
-std::string_view in_words(Verdict verdict) {
-    switch (verdict) {
-    case Verdict::recommended:
-        return "recommended";
-    case Verdict::with_buffer:
-        return "with a buffer";
-    default:
-        return "not advised";
-    }
-}
-
 Value::Object suits_object(const BorePlan& bore) {
     const auto rule = [&](const Suit& suit) {
         return object(member("verdict", in_words(suit.verdict)), member("why", suit.why),
@@ -95,8 +85,7 @@ Value::Object ferrite_object(const LayerMetals& metals, const Shares& layer) {
                   member("wrc_ni_eq_pct", when(metals.wrc, wrc.nickel)));
 }
 
-Value::Object dilution_object(const BorePlan& bore) {
-    const Dilution& dilution = *bore.dilution;
+Value::Object dilution_object(const BorePlan& bore, const Dilution& dilution) {
     const auto range = [](const auto& one) {
         return object(member("share_low", one.value.first), member("share_high", one.value.second));
     };
@@ -127,17 +116,19 @@ Value::Object bore_object(const BorePlan& bore) {
     const auto groove = [&](const GrooveFill& one, std::size_t i) {
         return groove_object(one, heat.bore ? heat.grooves[i] : std::nullopt);
     };
-    return object(member("name", bore.name), member("count", bore.count), member("procedure", bore.procedure),
-                  member("survey", survey_object(bore.survey)), member("build", build_object(bore)),
-                  member("bead", bead_object(bore.bead)),
-                  member("layers", list_of(bore.layers, layer_object)),
-                  member("faces", unless_empty(list_of(bore.faces, face))),
-                  member("grooves", unless_empty(list_of(bore.grooves, groove))),
-                  member("metal", metal_object(bore)), member("suits", suits_object(bore)),
-                  member("dilution", when(bore.dilution.has_value(), [&] { return dilution_object(bore); })),
-                  member("heat", heat_object(bore)),
-                  member("time", when(bore.heat_balance.has_value(), [&] { return time_object(bore); })),
-                  member("boring", boring_object(bore)));
+    return object(
+        member("name", bore.name), member("count", bore.count), member("procedure", bore.procedure),
+        member("survey", survey_object(bore.survey)), member("build", build_object(bore)),
+        member("bead", bead_object(bore.bead)), member("layers", list_of(bore.layers, layer_object)),
+        member("faces", unless_empty(list_of(bore.faces, face))),
+        member("grooves", unless_empty(list_of(bore.grooves, groove))), member("metal", metal_object(bore)),
+        member("suits", suits_object(bore)),
+        member("dilution",
+               given(bore.dilution, [&](const Dilution& one) { return dilution_object(bore, one); })),
+        member("heat", heat_object(bore)),
+        member("time", given(bore.heat_balance,
+                             [&](const HeatBalance& one) { return time_object(one, bore.metal.arc); })),
+        member("boring", boring_object(bore)));
 }
 
 } // namespace ringfill

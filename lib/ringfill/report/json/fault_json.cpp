@@ -6,21 +6,7 @@
 namespace ringfill {
 namespace {
 
-std::string_view in_a_word(std::optional<Origin> origin) {
-    if (!origin)
-        return "program";
-    switch (*origin) {
-    case Origin::job:
-        return "job";
-    case Origin::command_line:
-        return "command_line";
-    case Origin::table:
-        return "table";
-    case Origin::file:
-        return "file";
-    }
-    return "program";
-}
+constexpr std::string_view origins[] = {"job", "command_line", "table", "file"}; // as Origin
 
 Value::Object fault_object(Fault fault) {
     fault.excerpt.clear(); // the line is at hand for whoever sent it
@@ -33,8 +19,9 @@ Value::Object fault_object(Fault fault) {
 } // namespace
 
 Value fault_document(std::size_t line, std::optional<Origin> origin, const std::vector<Fault>& faults) {
-    return object(member("format", "ringfill-fault/1"), member("line", line),
-                  member("origin", in_a_word(origin)), member("faults", list_of(faults, fault_object)));
+    const auto word = origin ? origins[static_cast<std::size_t>(*origin)] : "program";
+    return object(member("format", "ringfill-fault/1"), member("line", line), member("origin", word),
+                  member("faults", list_of(faults, fault_object)));
 }
 
 } // namespace ringfill

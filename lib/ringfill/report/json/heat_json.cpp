@@ -1,8 +1,5 @@
 #include <algorithm>
 
-#include <range/v3/range/conversion.hpp>
-#include <range/v3/view/transform.hpp>
-
 #include <ringfill/heat/bore_heat.hpp>
 #include <ringfill/report/json/blocks.hpp>
 #include <ringfill/report/json/members.hpp>
@@ -12,45 +9,21 @@
 namespace ringfill {
 namespace {
 
-std::string_view in_words(Asks asks) {
-    switch (asks) {
-    case Asks::minimum:
-        return "minimum";
-    case Asks::none:
-        return "none";
-    case Asks::unnamed:
-        return "preheat without a figure";
-    case Asks::unknown:
-        break;
-    }
-    return "no answer";
-}
+constexpr std::string_view asks_words[] = {"minimum", "none", "preheat without a figure",
+                                           "no answer"}; // as Asks
 
 Value::Object method_object(const PreheatMethod& method) {
-    return object(
-        member("name", method.name), member("asks", in_words(method.asks)),
-        member("minimum_degC", method.minimum), member("applies", method.applies),
-        member("rules", method.rules), member("in_range", method.in_range),
-        member("formula", unless_empty(method.formula)),
-        member("inputs", when(!method.inputs.empty(), [&] { return inputs_object(method.inputs); })),
-        member("note", unless_empty(method.note)), member("source", method.source));
+    return object(member("name", method.name),
+                  member("asks", asks_words[static_cast<std::size_t>(method.asks)]),
+                  member("minimum_degC", method.minimum), member("applies", method.applies),
+                  member("rules", method.rules), member("in_range", method.in_range),
+                  member("formula", unless_empty(method.formula)),
+                  member("inputs", given(unless_empty(method.inputs), inputs_object)),
+                  member("note", unless_empty(method.note)), member("source", method.source));
 }
 
 Value::Object advice_object(const Advice& advice) {
     return object(member("kind", advice.kind), member("text", advice.text), member("source", advice.source));
-}
-
-/// The lowest of the faces and of the grooves that are filled.
-Value::Object heat_input_object(const BoreHeat& heat) {
-    std::optional<EnergyPerLength> groove;
-    for (const auto& one : heat.grooves)
-        if (one && (!groove || *one < *groove))
-            groove = one;
-    return object(
-        member("bore", kj_mm(*heat.bore)),
-        member("face", when(!heat.faces.empty(),
-                            [&] { return kj_mm(*std::min_element(heat.faces.begin(), heat.faces.end())); })),
-        member("groove", given(groove, kj_mm)));
 }
 
 Value::Object preheat_members(const Preheat& preheat) {
@@ -98,9 +71,13 @@ Value::Object step_object(const HeatStep& step) {
 Value::Object heat_object(const BorePlan& bore) {
     const BoreHeat& heat = bore.heat;
     const Preheat& preheat = heat.preheat;
+    const auto heat_input = [&](EnergyPerLength bore_input) {
+        return object(member("bore", kj_mm(bore_input)), member("face", given(heat.lowest_of_faces, kj_mm)),
+                      member("groove", given(heat.lowest_of_grooves, kj_mm)));
+    };
     return object(
         member("doubt", preheat.doubt), preheat_members(preheat),
-        member("heat_input_kj_mm", when(heat.bore.has_value(), [&] { return heat_input_object(heat); })),
+        member("heat_input_kj_mm", given(heat.bore, heat_input)),
         member("t85_s", given(heat.cooling, &CoolingTime::t85)),
         member("t85_transition_mm", given(heat.cooling, &CoolingTime::transition)),
         member("methods", list_of(preheat.methods, method_object)),
@@ -115,8 +92,7 @@ Value::Object heat_object(const BorePlan& bore) {
         member("equalising_s", given(heat.wall, equalising_time)), given(bore.heat_balance, balance_members));
 }
 
-Value::Object time_object(const BorePlan& bore) {
-    const HeatBalance& balance = *bore.heat_balance;
+Value::Object time_object(const HeatBalance& balance, Time arc) {
     const HeatRun& hot = balance.hot.run;
     const HeatRun& cold = balance.cold().run;
     const bool hot_is_whole = balance.hot.is_whole();
@@ -125,21 +101,20 @@ Value::Object time_object(const BorePlan& bore) {
     const auto point = [](const CurvePoint& one) {
         return object(member("s", one.time), member("degC", one.temperature));
     };
-    return object(member("end", words_of(end_of(balance))),
-                  member("preheat_s", when(balance.warms_up(), cold.warm_up)),
-                  member("arc_s", bore.metal.arc), member("stops", when(hot_is_whole, hot.stops)),
-                  member("wait_s", when(hot_is_whole, hot.waiting)),
-                  member("wait_low_s", when(plated && cold_is_whole, cold.waiting)),
-                  member("reheats", when(cold_is_whole, cold.reheats)),
-                  member("reheat_s", when(cold_is_whole, cold.reheating)),
-                  member("post_heat_s",
-                         when(hot_is_whole && cold_is_whole, std::max(hot.post_heating, cold.post_heating))),
-                  member("cool_to_rough_s", longest(balance, &HeatRun::cooling_to_rough)),
-                  member("cool_to_finish_s", longest(balance, &HeatRun::cooling_to_finish)),
-                  member("total_s", total_time(balance, bore.metal.arc)),
-                  member("timeline", list_of(hot.steps, step_object)),
-                  member("timeline_plate", when(plated, [&] { return list_of(cold.steps, step_object); })),
-                  member("curve", list_of(hot.curve, point)));
+    return object(
+        member("end", words_of(end_of(balance))), member("preheat_s", when(balance.warms_up(), cold.warm_up)),
+        member("arc_s", arc), member("stops", when(hot_is_whole, hot.stops)),
+        member("wait_s", when(hot_is_whole, hot.waiting)),
+        member("wait_low_s", when(plated && cold_is_whole, cold.waiting)),
+        member("reheats", when(cold_is_whole, cold.reheats)),
+        member("reheat_s", when(cold_is_whole, cold.reheating)),
+        member("post_heat_s",
+               when(hot_is_whole && cold_is_whole, std::max(hot.post_heating, cold.post_heating))),
+        member("cool_to_rough_s", longest(balance, &HeatRun::cooling_to_rough)),
+        member("cool_to_finish_s", longest(balance, &HeatRun::cooling_to_finish)),
+        member("total_s", total_time(balance, arc)), member("timeline", list_of(hot.steps, step_object)),
+        member("timeline_plate", when(plated, [&] { return list_of(cold.steps, step_object); })),
+        member("curve", list_of(hot.curve, point)));
 }
 
 } // namespace ringfill

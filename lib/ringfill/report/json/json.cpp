@@ -70,10 +70,6 @@ Value::Object caution_object(const Caution& caution) {
                   member("check", when(open, caution.check)), member("field", when(open, caution.field)));
 }
 
-Value::Object assumed_object(const Assumed& value) {
-    return object(member("field", value.path), member("value", value.value), member("source", value.source));
-}
-
 /// By their keys.
 Value::Object sources_object(const Bibliography& sources) {
     Value::Object members;
@@ -86,15 +82,17 @@ Value::Object sources_object(const Bibliography& sources) {
 
 /// All but the workings.
 Value::Object plan_head(const Plan& plan) {
+    const auto need = [&](const Need& one) { return need_object(one, plan.units); };
+    const auto assumed = [](const Assumed& one) {
+        return object(member("field", one.path), member("value", one.value), member("source", one.source));
+    };
     return object(
         member("format", "ringfill-plan/1"), member("title", plan.title),
         member("bores", list_of(plan.bores, bore_object)), member("totals", totals_object(plan)),
         member("day", given(plan.day, day_object)), member("fire_watch", fire_watch_object(plan.fire_watch)),
-        member("take", list_of(plan.take, [&](const Need& need) { return need_object(need, plan.units); })),
-        member("quote", given(plan.quote, quote_object)),
+        member("take", list_of(plan.take, need)), member("quote", given(plan.quote, quote_object)),
         member("cautions", list_of(plan.cautions, caution_object)), member("notes", plan.notes),
-        member("assumed", list_of(plan.assumed, assumed_object)),
-        member("sources", sources_object(plan.sources)));
+        member("assumed", list_of(plan.assumed, assumed)), member("sources", sources_object(plan.sources)));
 }
 
 } // namespace
@@ -109,13 +107,8 @@ std::string plan_line(const Plan& plan) {
     line.pop_back();                           // the bracket that ends it
     constexpr std::size_t usual_working = 400; // bytes, so that the line grows but once
     line.reserve(line.size() + plan.working.size() * usual_working);
-    {
-        TextEnd out(line);
-        out.put(",\"working\":");
-        put_working_list(out, plan.working);
-        out.put("}\n");
-    }
-    return line;
+    put_working_list(line += ",\"working\":", plan.working);
+    return line += "}\n";
 }
 
 } // namespace ringfill

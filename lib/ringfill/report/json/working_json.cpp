@@ -2,38 +2,31 @@
 
 #include <utility>
 
-#include <range/v3/range/conversion.hpp>
-#include <range/v3/view/transform.hpp>
-
 #include <ringfill/document/line_object.hpp>
 
 namespace ringfill {
 namespace {
 
 /// Takes members as LineObject does and keeps them as a Value.
-class ValueObject {
-  public:
-    void put(std::string_view name, std::string_view text) { members_.push_back({std::string(name), text}); }
-    void put(std::string_view name, double number) { members_.push_back({std::string(name), number}); }
-    void put(std::string_view name, const std::vector<double>& numbers) {
-        members_.push_back({std::string(name), Value(numbers | ranges::to<Value::List>())});
+struct ValueObject {
+    Value::Object members;
+
+    void put(std::string_view name, const auto& value) {
+        members.push_back({std::string(name), Value(value)});
     }
-    template <class Fill>
-    void put_object(std::string_view name, Fill fill) {
+    void put(std::string_view name, const std::vector<double>& numbers) {
+        put(name, Value::List(numbers.begin(), numbers.end()));
+    }
+    void put_object(std::string_view name, auto fill) {
         ValueObject inner;
         fill(inner);
-        members_.push_back({std::string(name), inner.take()});
+        put(name, inner.members);
     }
-    Value take() { return Value(std::move(members_)); }
-
-  private:
-    Value::Object members_;
 };
 
-template <class Object>
-void put_inputs(Object& inputs, const std::vector<Input>& all) {
+void put_inputs(auto& inputs, const std::vector<Input>& all) {
     for (const Input& input : all)
-        inputs.put_object(input.symbol, [&](Object& object) {
+        inputs.put_object(input.symbol, [&](auto& object) {
             if (input.is_list)
                 object.put("value", input.list);
             else
@@ -43,45 +36,43 @@ void put_inputs(Object& inputs, const std::vector<Input>& all) {
         });
 }
 
-template <class Object>
-void put_working(Object& object, const Working& work) {
+void put_working(auto& object, const Working& work) {
     object.put("figure", work.figure);
     object.put("formula", work.formula);
-    object.put_object("inputs", [&](Object& inputs) { put_inputs(inputs, work.inputs); });
+    object.put_object("inputs", [&](auto& inputs) { put_inputs(inputs, work.inputs); });
     object.put("value", work.value);
     if (!work.unit.empty())
         object.put("unit", work.unit);
     object.put("source", work.source);
 }
 
-Value working_object(const Working& work) {
-    ValueObject object;
-    put_working(object, work);
-    return object.take();
-}
-
 } // namespace
 
-Value inputs_object(const std::vector<Input>& inputs) {
+Value::Object inputs_object(const std::vector<Input>& inputs) {
     ValueObject object;
     put_inputs(object, inputs);
-    return object.take();
+    return object.members;
 }
 
-Value working_list(const std::vector<Working>& workings) {
-    return Value(workings | ranges::views::transform(working_object) | ranges::to<Value::List>());
-}
-
-void put_working_list(TextEnd& out, const std::vector<Working>& workings) {
-    out.put('[');
+Value::List working_list(const std::vector<Working>& workings) {
+    Value::List list;
     for (const Working& work : workings) {
-        if (&work != &workings.front())
-            out.put(',');
+        ValueObject object;
+        put_working(object, work);
+        list.push_back(object.members);
+    }
+    return list;
+}
+
+void put_working_list(std::string& line, const std::vector<Working>& workings) {
+    TextEnd out(line);
+    for (const Working& work : workings) {
+        out.put(&work == &workings.front() ? '[' : ',');
         LineObject object(out);
         put_working(object, work);
         object.end();
     }
-    out.put(']');
+    out.put(workings.empty() ? "[]" : "]");
 }
 
 } // namespace ringfill
