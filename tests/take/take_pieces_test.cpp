@@ -14,10 +14,10 @@ PieceUse electrodes() {
     PieceUse use;
     use.filler = "steel/E1";
     use.diameter = millimetres(3.2);
-    use.length = millimetres(350);
-    use.stub = millimetres(50);
-    use.each = kg(0.036);
-    use.usable = kg(0.022);
+    use.piece.length = millimetres(350);
+    use.piece.stub = millimetres(50);
+    use.piece.mass = kg(0.036);
+    use.piece.usable = kg(0.022);
     use.laid = kg(2.1);
     use.counts = {2, 1};
     use.pieces_each = {45, 9};
@@ -74,7 +74,7 @@ TEST_CASE("packets are those of the user's units and of the form, and none is sa
     const Need inch = piece_need(electrodes(), 0, packets(), UnitSystem::inch);
     CHECK(cover_in_words(inch) == "2 x 5 lb packet"); // 62 in each
     PieceUse rods = electrodes();
-    rods.kind = NeedKind::rod;
+    rods.piece.form = FillerForm::rod;
     CHECK(cover_in_words(piece_need(rods, 0, packets(), UnitSystem::metric)) == "4 x 1 kg tube");
     const Need none = piece_need(rods, 0, packets(), UnitSystem::inch);
     CHECK(item(none, UnitSystem::inch) == "rods steel/E1 0.126 in");

@@ -31,13 +31,14 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     plan.fire_watch = fire_watch(*rule, plan.day, plan.bores);
     const PlannedWork work{job, settings, given, plan.bores, plan.fire_watch};
     plan.totals = totals(plan.bores, gas_uses(given, plan.bores));
-    plan.take = take(work, {shop.packs, shop.wear_parts, shop.sticks, shop.fuels, shop.cutting});
+    const Taken taken = take(work, {shop.packs, shop.wear_parts, shop.sticks, shop.fuels, shop.cutting});
+    plan.take = taken.needs;
     const CautionTables judged_by{shop.cautions, shop.cutting, shop.fuels, shop.registry};
     plan.cautions = cautions(work, judged_by);
     plan.sources = cited(plan.cautions, job, judged_by);
     plan.notes = notes(work, day, shop);
     plan.assumed = assumed(work, shop.cutting);
-    plan.quote = quote(work, plan.take, day, {shop.currencies, shop.cutting.bar_drive.value}, faults);
+    plan.quote = quote(work, taken, day, shop.currencies, faults);
     refuse_if_any(Origin::job, faults);
     plan.working = plan_working(plan, given, shop.cutting);
     return plan;

@@ -11,7 +11,7 @@
 #include <ringfill/day/day_plan.hpp>
 #include <ringfill/job/prices.hpp>
 #include <ringfill/quote/quote_line.hpp>
-#include <ringfill/take/need.hpp>
+#include <ringfill/take/take.hpp>
 #include <ringfill/working/working.hpp>
 
 namespace ringfill {
@@ -75,16 +75,10 @@ struct Quote {
 /// The quote of a job. Noted: prices that cannot be counted exactly in this currency, and amounts too large.
 Quote quote(const QuoteFacts& facts, std::vector<Fault>& faults);
 
-/// What a job is quoted with, of the shop.
-struct QuoteTables {
-    const std::vector<Currency>& currencies;
-    Power bar_drive; ///< of the boring bar
-};
-
 /// The quote of planned work; nothing when the job gives no currency, or one that the table does not have,
 /// which is noted.
-std::optional<Quote> quote(const PlannedWork& work, const std::vector<Need>& take, const PlannedDay& day,
-                           const QuoteTables& tables, std::vector<Fault>& faults);
+std::optional<Quote> quote(const PlannedWork& work, const Taken& taken, const PlannedDay& day,
+                           const std::vector<Currency>& currencies, std::vector<Fault>& faults);
 
 /// How every figure of a quote was reached, under "quote".
 std::vector<Working> quote_working(const Quote& quote);

@@ -10,7 +10,6 @@
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/quote/quote.hpp>
-#include <ringfill/take/uses.hpp>
 #include <ringfill/units/factor.hpp>
 
 namespace ringfill {
@@ -55,31 +54,22 @@ QuoteHours hours_of(const DayPlan& day, const PlannedWork& work) {
     return hours;
 }
 
-/// What is drawn, where the arc of every bore is known and so is what an electric heater takes.
-std::optional<double> energy_kwh(const std::vector<BorePlan>& bores, Power bar_drive) {
-    const auto is_known = [](const BorePlan& bore) {
-        const bool electric = bore.heat_balance && bore.heat_balance->heater.fuel.empty();
-        return bore.heat.voltage && bore.heat.current && (!electric || bore.heat_balance->cold().is_whole());
-    };
-    if (!ranges::all_of(bores, is_known))
-        return std::nullopt;
-    return drawn(mains_use(bores, bar_drive)).value() / joules_in_kwh;
-}
-
 } // namespace
 
-std::optional<Quote> quote(const PlannedWork& work, const std::vector<Need>& take, const PlannedDay& day,
-                           const QuoteTables& tables, std::vector<Fault>& faults) {
+std::optional<Quote> quote(const PlannedWork& work, const Taken& taken, const PlannedDay& day,
+                           const std::vector<Currency>& currencies, std::vector<Fault>& faults) {
     const Prices& prices = work.job.prices;
     if (!prices.currency)
         return std::nullopt;
-    const Currency* currency = find_currency(*prices.currency, tables.currencies, faults);
+    const Currency* currency = find_currency(*prices.currency, currencies, faults);
     if (!currency)
         return std::nullopt;
-    return quote({prices, *currency, take, work.job.units,
-                  day.day ? std::optional(hours_of(*day.day, work)) : std::nullopt, day.no_day,
-                  energy_kwh(work.bores, tables.bar_drive)},
-                 faults);
+    QuoteFacts facts{prices, *currency, taken.needs, work.job.units, {}, day.no_day, {}};
+    if (day.day)
+        facts.hours = hours_of(*day.day, work);
+    if (taken.drawn)
+        facts.energy_kwh = taken.drawn->value() / joules_in_kwh;
+    return quote(facts, faults);
 }
 
 } // namespace ringfill

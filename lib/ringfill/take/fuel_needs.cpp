@@ -1,10 +1,14 @@
 #include <algorithm>
-#include <cmath>
 #include <numeric>
 #include <stdexcept>
-#include <utility>
 
 #include <fmt/format.h>
+
+#include <range/v3/algorithm/find.hpp>
+#include <range/v3/algorithm/max.hpp>
+#include <range/v3/algorithm/max_element.hpp>
+#include <range/v3/algorithm/minmax.hpp>
+#include <range/v3/view/transform.hpp>
 
 #include <ringfill/take/group.hpp>
 #include <ringfill/take/needs.hpp>
@@ -21,86 +25,69 @@ constexpr double mega = 1e6;
 /// source].
 constexpr double little_fuel_kg = 0.2;
 
-/// All that burns one fuel, a row a bore.
+/// All that burns one fuel.
 struct OneFuel {
-    Fuel fuel;
-    std::vector<std::string> bores;
-    std::vector<double> counts;
-    std::vector<double> heats; // MJ into the metal of one
-    std::vector<double> shares;
-    std::vector<std::string> parts; // of the heat, in words
-    Power source;                   // the most that is given off at once
+    std::string name;
+    std::vector<FuelUse> uses;
 };
 
-Fuel fuel_named(const std::string& name, const Fuels& fuels) {
-    for (const Fuel& fuel : fuels.fuels)
-        if (fuel.name == name)
-            return fuel;
-    throw std::logic_error(fmt::format("no fuel is named {}", name));
+const Fuel& fuel_named(const std::string& name, const Fuels& fuels) {
+    const auto fuel = ranges::find(fuels.fuels, name, &Fuel::name);
+    if (fuel == fuels.fuels.end())
+        throw std::logic_error(fmt::format("no fuel is named {}", name));
+    return *fuel;
 }
 
-std::vector<OneFuel> by_fuel(const std::vector<FuelUse>& uses, const Fuels& fuels) {
+std::vector<OneFuel> by_fuel(const std::vector<FuelUse>& uses) {
     std::vector<OneFuel> groups;
     for (const FuelUse& use : uses) {
         if (use.fuel.empty() || !(use.heat > Energy()))
             continue;
         if (!(use.efficiency > 0))
             throw std::logic_error("a heater gives nothing to the metal");
-        OneFuel& group = group_for(
-            groups, [&](const OneFuel& known) { return known.fuel.name == use.fuel; },
-            [&] { return OneFuel{fuel_named(use.fuel, fuels), {}, {}, {}, {}, {}, {}}; });
-        group.bores.push_back(use.bore);
-        group.counts.push_back(use.count);
-        group.parts.push_back(use.parts);
-        group.heats.push_back(use.heat.value() / mega);
-        group.shares.push_back(use.efficiency);
-        group.source = std::max(group.source, use.source);
+        group_by(groups, &OneFuel::name, use.fuel).uses.push_back(use);
     }
     return groups;
 }
 
-std::string heat_in_words(const OneFuel& group) {
-    const auto most = std::max_element(group.heats.begin(), group.heats.end());
-    const auto index = static_cast<std::size_t>(most - group.heats.begin());
-    const std::string bore = group.parts[index].empty()
-                                 ? group.bores[index]
-                                 : fmt::format("{} ({})", group.bores[index], group.parts[index]);
-    const double bores = std::accumulate(group.counts.begin(), group.counts.end(), 0.0);
-    if (bores < 2)
-        return fmt::format("{:.3g} MJ into {}", *most, bore);
+double megajoules(const FuelUse& use) {
+    return use.heat.value() / mega;
+}
+
+std::string heat_in_words(const std::vector<FuelUse>& uses) {
+    const auto most = ranges::max_element(uses, {}, megajoules);
+    const std::string bore =
+        most->parts.empty() ? most->bore : fmt::format("{} ({})", most->bore, most->parts);
+    const std::vector<double> counts = each(uses, &FuelUse::count);
+    const std::vector<double> heats = each(uses, megajoules);
+    if (sum(counts) < 2)
+        return fmt::format("{:.3g} MJ into {}", megajoules(*most), bore);
     return fmt::format("{:.3g} MJ into {:.0f} bores, the most {:.3g} MJ into one of {}",
-                       std::inner_product(group.counts.begin(), group.counts.end(), group.heats.begin(), 0.0),
-                       bores, *most, bore);
+                       std::inner_product(counts.begin(), counts.end(), heats.begin(), 0.0), sum(counts),
+                       megajoules(*most), bore);
 }
 
-std::string share_in_words(const OneFuel& group) {
-    const auto [low, high] = std::minmax_element(group.shares.begin(), group.shares.end());
-    return *low < *high ? fmt::format("{:.3g} to {:.3g} %", 100 * *low, 100 * *high)
-                        : fmt::format("{:.3g} %", 100 * *low);
-}
-
-/// Of the usual draw of a cylinder.
-double draw_share(std::optional<Temperature> ambient) {
-    constexpr double freezing = 273.15;
-    return ambient && ambient->value() < freezing ? 0.5 : 1.0;
+std::string share_in_words(const std::vector<FuelUse>& uses) {
+    const auto [low, high] = ranges::minmax(uses | ranges::views::transform(&FuelUse::efficiency));
+    return (low < high ? fmt::format("{:.3g} to ", 100 * low) : "") + fmt::format("{:.3g} %", 100 * high);
 }
 
 void load_fuel(Need& line, MassFlow flow, const Packs& packs, UnitSystem units,
                std::optional<Temperature> ambient) {
+    const bool freezing = ambient && deg_c(*ambient) < 0;
     std::vector<Offer> offers;
     for (const FuelPack& pack : sold(packs.fuel, units, line.substance))
         offers.push_back({pack.name, whole_down(pack.usable().value() * grams),
-                          whole_down(draw_share(ambient) * kg_h(pack.draw.value) * grams)});
+                          whole_down((freezing ? 0.5 : 1.0) * kg_h(pack.draw.value) * grams)});
     if (!is_offered(line, offers, "cylinder of this fuel"))
         return;
-    if (draw_share(ambient) < 1)
+    if (freezing)
         line.why += "; below freezing a cylinder frosts and counts with half its usual draw";
     const std::int64_t all = whole_amount(line, grams);
     const Cover for_need = cover_by(all, offers, &Offer::content);
     if (line.need + line.reserve < little_fuel_kg) {
-        line.why +=
-            "; so little is burned by a hand torch, whatever a cylinder gives in an hour: the smallest "
-            "one";
+        line.why += "; so little is burned by a hand torch, whatever a cylinder gives in an hour: the "
+                    "smallest one";
         load(line, for_need, offers, grams);
         return;
     }
@@ -112,47 +99,44 @@ void load_fuel(Need& line, MassFlow flow, const Packs& packs, UnitSystem units,
     load(line, best, offers, grams);
 }
 
-Need fuel_need(const OneFuel& group, double reserve, const Packs& packs, UnitSystem units,
-               std::optional<Temperature> ambient) {
-    const Fuel& fuel = group.fuel;
-    const double net = fuel.net_J_kg.value / mega;
+Need fuel_need(const Fuel& fuel, const std::vector<FuelUse>& uses, double reserve, const Packs& packs,
+               UnitSystem units, std::optional<Temperature> ambient) {
+    const auto& [net_J_kg, source] = fuel.net_J_kg;
+    const double net = net_J_kg / mega;
     double need = 0;
-    for (std::size_t i = 0; i < group.heats.size(); ++i)
-        need += group.counts[i] * group.heats[i] / (group.shares[i] * net);
-    Need line =
-        need_of(NeedKind::fuel, fuel.name, {},
-                {need,
-                 "sum(n*q/(e*H))",
-                 {{"n", group.counts}, {"q", group.heats, "MJ"}, {"e", group.shares}, {"H", net, "MJ/kg"}},
-                 fuel.net_J_kg.source},
-                share_on_top(reserve, need, NeedKind::fuel));
-    line.source = fuel.net_J_kg.source;
-    const MassFlow flow = in_si<MassFlow>(group.source.value() / fuel.net_J_kg.value);
-    line.why =
-        fmt::format("{}; {} of the {:.4g} MJ/kg that {} gives reaches the metal; {:.3g} kW burns {}; on "
-                    "top {:.3g} %",
-                    heat_in_words(group), share_in_words(group), net, fuel.name, group.source.value() / 1e3,
-                    show(flow, units), 100 * reserve);
+    for (const FuelUse& use : uses)
+        need += use.count * megajoules(use) / (use.efficiency * net);
+    const Power most = ranges::max(uses | ranges::views::transform(&FuelUse::source));
+    const MassFlow flow = in_si<MassFlow>(most.value() / net_J_kg);
+    Need line = need_of(
+        NeedKind::fuel, fuel.name, {},
+        {{"n", each(uses, &FuelUse::count)},
+         {"q", each(uses, megajoules), "MJ"},
+         {"e", each(uses, &FuelUse::efficiency)},
+         {"H", net, "MJ/kg"},
+         {"share", reserve}},
+        {need, "sum(n*q/(e*H))", source}, {reserve * need, "share*need"},
+        fmt::format("{}; {} of the {:.4g} MJ/kg that {} gives reaches the metal; {:.3g} kW burns {}; on top "
+                    "{:.3g} %",
+                    heat_in_words(uses), share_in_words(uses), net, fuel.name, most.value() / 1e3,
+                    show(flow, units), 100 * reserve),
+        source);
     load_fuel(line, flow, packs, units, ambient);
     return line;
 }
 
 Need oxygen_need(const Fuel& fuel, double fuel_kg, double reserve, const Packs& packs, UnitSystem units) {
-    const Sourced<double>& to_a_kilogram = *fuel.oxygen_m3_kg;
+    const auto& [to_a_kilogram, source] = *fuel.oxygen_m3_kg;
     const bool inch = units == UnitSystem::inch;
-    const double need = litres(in_si<Volume>(to_a_kilogram.value * fuel_kg));
-    Need line = need_of(
-        NeedKind::oxygen, fuel.name, {},
-        {need, "1000*v*m", {{"v", to_a_kilogram.value, "m3/kg"}, {"m", fuel_kg, "kg"}}, to_a_kilogram.source},
-        share_on_top(reserve, need, NeedKind::oxygen));
-    line.source = to_a_kilogram.source;
-    line.why = fmt::format("{} to a {} of {} for a neutral flame; on top {:.3g} %",
-                           show(in_si<Volume>(to_a_kilogram.value * (inch ? factor::pound : 1)), units),
-                           inch ? "pound" : "kilogram", fuel.name, 100 * reserve);
-    std::vector<Offer> offers;
-    for (const GasPack& pack : sold(packs.gas, units, "oxygen"))
-        offers.push_back({pack.name, whole_down(litres(pack.usable()))});
-    load_best(line, offers, 1, "cylinder of oxygen");
+    const double need = litres(in_si<Volume>(to_a_kilogram * fuel_kg));
+    Need line = need_of(NeedKind::oxygen, fuel.name, {},
+                        {{"v", to_a_kilogram, "m3/kg"}, {"m", fuel_kg, "kg"}, {"share", reserve}},
+                        {need, "1000*v*m", source}, {reserve * need, "share*need"},
+                        fmt::format("{} to a {} of {} for a neutral flame; on top {:.3g} %",
+                                    show(in_si<Volume>(to_a_kilogram * (inch ? factor::pound : 1)), units),
+                                    inch ? "pound" : "kilogram", fuel.name, 100 * reserve),
+                        source);
+    load_best(line, cylinders_of(sold(packs.gas, units, "oxygen")), 1, "cylinder of oxygen");
     return line;
 }
 
@@ -161,10 +145,11 @@ Need oxygen_need(const Fuel& fuel, double fuel_kg, double reserve, const Packs& 
 std::vector<Need> fuel_needs(const std::vector<FuelUse>& uses, const Fuels& fuels, double reserve,
                              const Packs& packs, UnitSystem units, std::optional<Temperature> ambient) {
     std::vector<Need> lines;
-    for (const OneFuel& group : by_fuel(uses, fuels)) {
-        lines.push_back(fuel_need(group, reserve, packs, units, ambient));
-        if (group.fuel.oxygen_m3_kg)
-            lines.push_back(oxygen_need(group.fuel, lines.back().need, reserve, packs, units));
+    for (const auto& [name, of_fuel] : by_fuel(uses)) {
+        const Fuel& fuel = fuel_named(name, fuels);
+        lines.push_back(fuel_need(fuel, of_fuel, reserve, packs, units, ambient));
+        if (fuel.oxygen_m3_kg)
+            lines.push_back(oxygen_need(fuel, lines.back().need, reserve, packs, units));
     }
     return lines;
 }

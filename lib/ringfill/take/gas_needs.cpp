@@ -1,11 +1,10 @@
-#include <algorithm>
 #include <cmath>
 
 #include <fmt/format.h>
 
-#include <range/v3/range/conversion.hpp>
-#include <range/v3/view/transform.hpp>
+#include <range/v3/algorithm/min_element.hpp>
 
+#include <ringfill/take/group.hpp>
 #include <ringfill/take/needs.hpp>
 #include <ringfill/take/offers.hpp>
 #include <ringfill/units/metric.hpp>
@@ -14,27 +13,21 @@
 namespace ringfill {
 namespace {
 
-/// How many of a cylinder must flow at once, 1 when its flow has no limit.
-std::int64_t at_once(const GasPack& cylinder, VolumeFlow flow) {
-    if (!cylinder.draw)
-        return 1;
-    return std::max<std::int64_t>(1, std::llround(std::ceil((flow / cylinder.draw->value).value() - 1e-9)));
-}
-
 /// Adds smallest cylinders until as many stand ready as the flow needs; says so in the reason.
 void meet_flow(Need& line, Cover& best, const std::vector<GasPack>& cylinders,
                const std::vector<Offer>& offers, VolumeFlow flow, UnitSystem units) {
     std::int64_t needed = 1;
     for (const GasPack& cylinder : cylinders)
-        needed = std::max(needed, at_once(cylinder, flow));
+        if (cylinder.draw) // else its flow has no limit
+            needed = std::max<std::int64_t>(
+                needed, std::llround(std::ceil((flow / cylinder.draw->value).value() - 1e-9)));
     if (needed <= 1)
         return;
     line.why +=
         fmt::format("; {} is more than one cylinder gives without freezing its regulator: {} together, or a "
                     "heated regulator",
                     show(flow, units), needed);
-    const auto smallest = std::min_element(
-        offers.begin(), offers.end(), [](const Offer& a, const Offer& b) { return a.content < b.content; });
+    const auto smallest = ranges::min_element(offers, {}, &Offer::content);
     if (const std::int64_t more = needed - best.packs; more > 0) {
         best.counts[static_cast<std::size_t>(smallest - offers.begin())] += more;
         best.supplied += more * smallest->content;
@@ -45,23 +38,15 @@ void meet_flow(Need& line, Cover& best, const std::vector<GasPack>& cylinders,
 
 Need gas_need(const GasUse& use, double reserve, const Packs& packs, UnitSystem units) {
     const double need = litres(use.volume);
-    Need line =
-        need_of(NeedKind::gas, use.gas, {},
-                {need,
-                 "sum(n*V)",
-                 {{"n", use.counts},
-                  {"V", use.volume_each | ranges::views::transform(litres) | ranges::to<std::vector>(), "L"}},
-                 "own"},
-                share_on_top(reserve, need, NeedKind::gas));
-    line.source = "practice";
-    line.why = fmt::format(
-        "up to {} over {} of arc and {} starts with gas before and after, {:.3g} % for purging and leaks; "
-        "on top {:.3g} %",
-        show(use.flow, units), show(use.arc), use.starts, 100 * purge_and_leaks, 100 * reserve);
+    Need line = need_of(
+        NeedKind::gas, use.gas, {},
+        {{"n", use.counts}, {"V", each(use.volume_each, litres), "L"}, {"share", reserve}},
+        {need, "sum(n*V)", "own"}, {reserve * need, "share*need"},
+        fmt::format("up to {} over {} of arc and {} starts with gas before and after, {:.3g} % for purging "
+                    "and leaks; on top {:.3g} %",
+                    show(use.flow, units), show(use.arc), use.starts, 100 * purge_and_leaks, 100 * reserve));
     const std::vector<GasPack> cylinders = sold(packs.gas, units, use.holds);
-    std::vector<Offer> offers;
-    for (const GasPack& cylinder : cylinders)
-        offers.push_back({cylinder.name, whole_down(litres(cylinder.usable()))});
+    const std::vector<Offer> offers = cylinders_of(cylinders);
     if (!is_offered(line, offers, "cylinder of this gas"))
         return line;
     Cover best = cover_by(whole_amount(line, 1), offers, &Offer::content);

@@ -1,15 +1,40 @@
 #pragma once
 
 #include <algorithm>
+#include <functional>
+#include <numeric>
+#include <utility>
 #include <vector>
 
 namespace ringfill {
 
 /// The group that is the same, or a new one behind the others.
-template <class Group, class IsSame, class Make>
-Group& group_for(std::vector<Group>& groups, IsSame is_same, Make make) {
+template <class Group, class IsSame>
+Group& group_for(std::vector<Group>& groups, IsSame is_same, Group fresh) {
     const auto known = std::find_if(groups.begin(), groups.end(), is_same);
-    return known != groups.end() ? *known : groups.emplace_back(make());
+    return known != groups.end() ? *known : groups.emplace_back(std::move(fresh));
+}
+
+/// The group with that key, or a new one.
+template <class Group, class Key, class Wanted>
+Group& group_by(std::vector<Group>& groups, Key Group::*key, const Wanted& wanted) {
+    Group fresh;
+    fresh.*key = wanted;
+    return group_for(
+        groups, [&](const Group& known) { return known.*key == wanted; }, std::move(fresh));
+}
+
+/// One number of each, in a list.
+template <class Item, class Number>
+std::vector<double> each(const std::vector<Item>& items, Number number) {
+    std::vector<double> numbers;
+    for (const Item& item : items)
+        numbers.push_back(static_cast<double>(std::invoke(number, item)));
+    return numbers;
+}
+
+inline double sum(const std::vector<double>& numbers, double start = 0) {
+    return std::accumulate(numbers.begin(), numbers.end(), start);
 }
 
 } // namespace ringfill

@@ -63,12 +63,8 @@ std::vector<PowerUse> power_uses(const std::vector<BorePlan>& bores) {
             continue;
         const Time run =
             bore.heat_balance ? bore.heat_balance->busiest_arc(in_si<Time>(duty_period)) : bore.metal.arc;
-        PowerUse& use = group_for(
-            uses, [&](const PowerUse& known) { return known.procedure == bore.procedure; },
-            [&] {
-                return PowerUse{bore.procedure, *bore.heat.current, *bore.heat.voltage, run};
-            });
-        use.busiest_arc = std::max(use.busiest_arc, run);
+        PowerUse& use = group_by(uses, &PowerUse::procedure, bore.procedure);
+        use = {bore.procedure, *bore.heat.current, *bore.heat.voltage, std::max(use.busiest_arc, run)};
     }
     return uses;
 }
@@ -79,12 +75,15 @@ MainsUse mains_use(const std::vector<BorePlan>& bores, Power bar_drive) {
     for (const BorePlan& bore : bores) {
         const auto count = static_cast<double>(bore.count);
         mains.boring += count * bar_drive * bore.boring.cutting_time;
-        if (bore.heat.voltage && bore.heat.current)
+        const bool has_arc = bore.heat.voltage && bore.heat.current;
+        if (has_arc)
             mains.arc += count * *bore.heat.voltage * *bore.heat.current * bore.metal.arc;
+        mains.is_whole = mains.is_whole && has_arc;
         if (!bore.heat_balance || !bore.heat_balance->heater.fuel.empty())
             continue;
         const HeatSource& heater = bore.heat_balance->heater;
         mains.electric_heater = heater.power;
+        mains.is_whole = mains.is_whole && burns(bore);
         if (burns(bore))
             mains.heating += count * bore.heat_balance->heater_heat() / heater.efficiency;
     }
@@ -97,15 +96,13 @@ std::vector<StickUse> stick_uses(const std::vector<BorePlan>& bores) {
         const Preheat& preheat = bore.heat.preheat;
         if (preheat.state == PreheatState::contradictory || preheat.state == PreheatState::not_known)
             continue;
-        StickUse use{bore.name, {}, {}};
+        StickUse& use = uses.emplace_back(StickUse{bore.name, {}, {}});
         const bool never_heated = rings_are_heated_against_its_rules(bore.heat);
         if (*preheat.least() > chill_off && !never_heated)
             use.minimum = preheat.least();
-        if (preheat.interpass_max)
-            use.maximum = preheat.interpass_max->value;
-        if (never_heated && preheat.overruled.interpass_max)
-            use.maximum = preheat.overruled.interpass_max->value;
-        uses.push_back(std::move(use));
+        const auto& own_most = preheat.overruled.interpass_max;
+        if (const auto& most = never_heated && own_most ? own_most : preheat.interpass_max)
+            use.maximum = most->value;
     }
     return uses;
 }

@@ -1,5 +1,4 @@
 #include <cmath>
-#include <numeric>
 
 #include <fmt/format.h>
 
@@ -15,105 +14,87 @@ const Time long_watch = in_si<Time>(8 * 3'600);
 /// All holes of one diameter.
 struct SameDiameter {
     Length diameter;
-    std::vector<double> holes;
-    std::vector<double> fittings;
-    std::string where;
+    std::vector<double> holes = {};
+    std::vector<double> fittings = {};
+    std::string where = {};
 };
 
 std::vector<SameDiameter> by_diameter(const std::vector<HoleUse>& holes) {
     std::vector<SameDiameter> groups;
-    for (const HoleUse& use : holes) {
-        SameDiameter& group = group_for(
-            groups,
-            [&](const SameDiameter& known) {
-                return std::fabs((known.diameter - use.diameter).value()) < 1e-6;
-            },
-            [&] {
-                return SameDiameter{use.diameter, {}, {}, {}};
-            });
-        group.holes.push_back(use.holes);
-        group.fittings.push_back(use.fitting ? use.holes : 0);
-        group.where += fmt::format("{}{} in {}", group.where.empty() ? "" : ", ", use.holes, use.bore);
+    for (const auto& [bore, diameter, count, fitting] : holes) {
+        const Length wanted = diameter;
+        const auto is_same = [wanted](const SameDiameter& known) {
+            return std::fabs((known.diameter - wanted).value()) < 1e-6;
+        };
+        SameDiameter& group = group_for(groups, is_same, SameDiameter{diameter});
+        group.holes.push_back(count);
+        group.fittings.push_back(fitting ? count : 0);
+        group.where += fmt::format("{}{} in {}", group.where.empty() ? "" : ", ", count, bore);
     }
     return groups;
 }
 
-double sum(const std::vector<double>& numbers) {
-    return std::accumulate(numbers.begin(), numbers.end(), 0.0);
-}
-
-Need hole_need(NeedKind kind, Length diameter, const std::vector<double>& each, double spare,
+Need hole_need(NeedKind kind, Length diameter, const std::vector<double>& holes, double spare,
                std::string why) {
-    return by_the_piece(
-        need_of(kind, {}, diameter, {sum(each), "sum(n)", {{"n", each}}},
-                {spare, "0*need + spare", {{"need", sum(each), "pieces"}, {"spare", spare, "pieces"}}}),
-        std::move(why), "practice");
-}
-
-std::string warm_bore(const BlanketUse& use) {
-    if (use.preheated && use.cools_slowly)
-        return fmt::format("{} (preheated, cools slowly)", use.bore);
-    return fmt::format("{} ({})", use.bore, use.preheated ? "preheated" : "cools slowly");
+    return by_the_piece(need_of(kind, {}, diameter, {{"n", holes}, {"spare", spare, "pieces"}},
+                                {sum(holes), "sum(n)"}, {spare, "0*need + spare"}, std::move(why)));
 }
 
 Need edges_of_kind(NeedKind kind, const std::vector<InsertUse>& uses, int Edges::*edges, Time Edges::*time,
                    const char* for_what, const std::string& source) {
     double need = 0;
-    std::vector<double> counts;
-    std::vector<double> each;
     std::string where;
-    for (const InsertUse& use : uses) {
-        counts.push_back(use.count);
-        each.push_back(use.each.*edges);
-        need += counts.back() * each.back();
-        where += fmt::format("{}{}{} {} ({})", where.empty() ? "" : "; ", use.bore,
-                             use.count > 1 ? fmt::format(" × {}, each", use.count) : std::string(),
-                             use.each.*edges, show(use.each.*time));
+    for (const auto& [bore, count, edges_each] : uses) {
+        need += count * edges_each.*edges;
+        where += fmt::format("{}{}{} {} ({})", where.empty() ? "" : "; ", bore,
+                             count > 1 ? fmt::format(" × {}, each", count) : "", edges_each.*edges,
+                             show(edges_each.*time));
     }
-    return by_the_piece(need_of(kind, {}, {},
-                                {need, "sum(n*k)", {{"n", counts}, {"k", each, "pieces"}}, source},
-                                spares(need, 1, kind)),
-                        fmt::format("{}: {}; one edge lasts {}; and one spare", for_what, where,
-                                    show(uses.front().each.life)),
-                        source);
+    return by_the_piece(
+        need_of(kind, {}, {},
+                {{"n", each(uses, &InsertUse::count)},
+                 {"k", each(uses, [&](const InsertUse& use) { return use.each.*edges; }), "pieces"}},
+                {need, "sum(n*k)", source}, spares(1),
+                fmt::format("{}: {}; one edge lasts {}; and one spare", for_what, where,
+                            show(uses.front().each.life)),
+                source));
 }
 
-Need one_of(NeedKind kind, std::string why, std::string source) {
-    return by_the_piece(need_of(kind, {}, {}, {1, "1*n", {{"n", 1, "pieces"}}, source},
-                                {0, "0*n", {{"n", 1, "pieces"}}, source}),
-                        std::move(why), source);
+Need one_of(NeedKind kind, std::string why, const std::string& source) {
+    return by_the_piece(need_of(kind, {}, {}, {{"n", 1, "pieces"}}, {1, "1*n", source}, {0, "0*n", source},
+                                std::move(why), source));
 }
 
 } // namespace
 
 std::vector<Need> blanket_needs(const std::vector<BlanketUse>& uses) {
-    std::vector<double> each;
+    std::vector<double> ones;
     std::string bores;
-    for (const BlanketUse& use : uses) {
-        if (!use.preheated && !use.cools_slowly)
+    for (const auto& [bore, preheated, cools_slowly] : uses) {
+        if (!preheated && !cools_slowly)
             continue;
-        bores += fmt::format("{}{}", each.empty() ? "" : ", ", warm_bore(use));
-        each.push_back(1);
+        bores += fmt::format("{}{} ({}{}{})", ones.empty() ? "" : ", ", bore, preheated ? "preheated" : "",
+                             preheated && cools_slowly ? ", " : "", cools_slowly ? "cools slowly" : "");
+        ones.push_back(1);
     }
-    if (each.empty())
+    if (ones.empty())
         return {};
-    return {by_the_piece(need_of(NeedKind::blanket, {}, {}, {sum(each), "sum(n)", {{"n", each}}},
-                                 spares(sum(each), 0, NeedKind::blanket)),
-                         fmt::format("keeps the heat in and evens it out, one for each bore of {}", bores),
-                         "practice")};
+    return {by_the_piece(
+        need_of(NeedKind::blanket, {}, {}, {{"n", ones}}, {sum(ones), "sum(n)"}, spares(0),
+                fmt::format("keeps the heat in and evens it out, one for each bore of {}", bores)))};
 }
 
 std::vector<Need> hole_needs(const std::vector<HoleUse>& holes) {
     std::vector<Need> lines;
-    for (const SameDiameter& group : by_diameter(holes)) {
+    for (const auto& [diameter, each_hole, fittings, where] : by_diameter(holes)) {
         lines.push_back(hole_need(
-            NeedKind::plug_rod, group.diameter, group.holes, 1,
+            NeedKind::plug_rod, diameter, each_hole, 1,
             fmt::format("a piece of copper or carbon rod in each hole before welding ({}); and one spare",
-                        group.where)));
+                        where)));
         lines.push_back(
-            hole_need(NeedKind::drill, group.diameter, {1}, 0, "to reopen the plugged holes after boring"));
-        if (sum(group.fittings) > 0)
-            lines.push_back(hole_need(NeedKind::fitting, group.diameter, group.fittings, 1,
+            hole_need(NeedKind::drill, diameter, {1}, 0, "to reopen the plugged holes after boring"));
+        if (sum(fittings) > 0)
+            lines.push_back(hole_need(NeedKind::fitting, diameter, fittings, 1,
                                       "heat ruins the old ones; and one spare"));
     }
     return lines;
@@ -129,18 +110,15 @@ std::vector<Need> insert_needs(const std::vector<InsertUse>& uses, const std::st
 }
 
 std::vector<Need> fire_watch_needs(const FireWatch& watch) {
-    const std::string how_long =
-        watch.periods.empty()
-            ? std::string()
-            : fmt::format(", {} in all{}", show(watch.total),
-                          watch.total > long_watch ? ": more than one can watch, so bring relief" : "");
-    const std::string looks =
-        watch.checks_for ? fmt::format(", and looks for {} after that", show(watch.checks_for->value))
-                         : std::string();
-    return {one_of(NeedKind::fire_watch,
-                   fmt::format("not the one who welds; from the first flame to {} after the last heat{}{}",
-                               show(watch.after.value), how_long, looks),
-                   watch.after.source),
+    std::string why = fmt::format("not the one who welds; from the first flame to {} after the last heat",
+                                  show(watch.after.value));
+    if (!watch.periods.empty())
+        why += fmt::format(", {} in all", show(watch.total));
+    if (!watch.periods.empty() && watch.total > long_watch)
+        why += ": more than one can watch, so bring relief";
+    if (watch.checks_for)
+        why += fmt::format(", and looks for {} after that", show(watch.checks_for->value));
+    return {one_of(NeedKind::fire_watch, why, watch.after.source),
             one_of(NeedKind::extinguisher, "in the hand of the fire watch, besides the one on the machine",
                    "practice")};
 }

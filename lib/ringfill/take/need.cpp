@@ -1,9 +1,10 @@
 #include <ringfill/take/need.hpp>
 
 #include <algorithm>
-#include <iterator>
 
 #include <fmt/format.h>
+
+#include <range/v3/algorithm/find.hpp>
 
 #include <ringfill/units/metric.hpp>
 
@@ -18,41 +19,35 @@ struct KindRow {
     std::string_view called; ///< words, and {name}, {substance}, {served} without its family, {size}
 };
 
-constexpr NeedUnit kilogram = NeedUnit::kilogram;
-constexpr NeedUnit litre = NeedUnit::litre;
-constexpr NeedUnit piece = NeedUnit::piece;
-constexpr Charge used_up = Charge::used_up;
-constexpr Charge tool = Charge::tool;
-constexpr Charge by_hours = Charge::by_hours;
-
-constexpr KindRow kinds[] = {
-    {NeedKind::wire, "wire", kilogram, used_up, "wire {substance} {size}"},
-    {NeedKind::electrode, "electrode", piece, used_up, "electrodes {substance} {size}"},
-    {NeedKind::rod, "rod", piece, used_up, "rods {substance} {size}"},
-    {NeedKind::gas, "gas", litre, used_up, "gas {substance}"},
-    {NeedKind::contact_tip, "contact_tip", piece, used_up, "contact tips {size} {served}"},
-    {NeedKind::gas_nozzle, "gas_nozzle", piece, used_up, "gas nozzles {size} {served}"},
-    {NeedKind::liner, "liner", piece, used_up, "liner {size} {served}"},
-    {NeedKind::temperature_stick, "temperature_stick", piece, used_up, "{name}"},
-    {NeedKind::thermometer, "thermometer", piece, tool, "contact thermometer"},
-    {NeedKind::fuel, "fuel", kilogram, used_up, "fuel {substance}"},
-    {NeedKind::oxygen, "oxygen", litre, used_up, "oxygen for {served}"},
-    {NeedKind::blanket, "blanket", piece, tool, "insulating blanket"},
-    {NeedKind::welding_set, "welding_set", piece, tool, "welding set {size}"},
-    {NeedKind::power_supply, "power_supply", NeedUnit::kilowatt, by_hours, "power supply"},
-    {NeedKind::generator_fuel, "generator_fuel", litre, by_hours, "generator fuel"},
-    {NeedKind::plug_rod, "plug_rod", piece, used_up, "plug rods {size}"},
-    {NeedKind::drill, "drill", piece, tool, "drill {size}"},
-    {NeedKind::fitting, "fitting", piece, used_up, "fittings, hole {size}"},
-    {NeedKind::rough_edge, "rough_edge", piece, used_up, "boring edges, rough"},
-    {NeedKind::finish_edge, "finish_edge", piece, used_up, "boring edges, finish"},
-    {NeedKind::fire_watch, "fire_watch", piece, by_hours, "fire watch, a second person"},
-    {NeedKind::extinguisher, "extinguisher", piece, tool, "extinguisher 2-A:20-B:C"},
-};
-
 const KindRow& row_of(NeedKind kind) {
-    return *std::find_if(std::begin(kinds), std::end(kinds),
-                         [kind](const KindRow& row) { return row.kind == kind; });
+    using enum NeedKind;
+    using enum NeedUnit;
+    using enum Charge;
+    static constexpr KindRow kinds[] = {
+        {wire, "wire", kilogram, used_up, "wire {substance} {size}"},
+        {electrode, "electrode", piece, used_up, "electrodes {substance} {size}"},
+        {rod, "rod", piece, used_up, "rods {substance} {size}"},
+        {gas, "gas", litre, used_up, "gas {substance}"},
+        {contact_tip, "contact_tip", piece, used_up, "contact tips {size} {served}"},
+        {gas_nozzle, "gas_nozzle", piece, used_up, "gas nozzles {size} {served}"},
+        {liner, "liner", piece, used_up, "liner {size} {served}"},
+        {temperature_stick, "temperature_stick", piece, used_up, "{name}"},
+        {thermometer, "thermometer", piece, tool, "contact thermometer"},
+        {fuel, "fuel", kilogram, used_up, "fuel {substance}"},
+        {oxygen, "oxygen", litre, used_up, "oxygen for {served}"},
+        {blanket, "blanket", piece, tool, "insulating blanket"},
+        {welding_set, "welding_set", piece, tool, "welding set {size}"},
+        {power_supply, "power_supply", kilowatt, by_hours, "power supply"},
+        {generator_fuel, "generator_fuel", litre, by_hours, "generator fuel"},
+        {plug_rod, "plug_rod", piece, used_up, "plug rods {size}"},
+        {drill, "drill", piece, tool, "drill {size}"},
+        {fitting, "fitting", piece, used_up, "fittings, hole {size}"},
+        {rough_edge, "rough_edge", piece, used_up, "boring edges, rough"},
+        {finish_edge, "finish_edge", piece, used_up, "boring edges, finish"},
+        {fire_watch, "fire_watch", piece, by_hours, "fire watch, a second person"},
+        {extinguisher, "extinguisher", piece, tool, "extinguisher 2-A:20-B:C"},
+    };
+    return *ranges::find(kinds, kind, &KindRow::kind);
 }
 
 /// To a ten-thousandth at most; a size is written with as few digits as it has.
@@ -131,37 +126,24 @@ std::string item_text(const Need& need, UnitSystem units) {
     return text;
 }
 
-AmountWorked share_on_top(double share, double need, NeedKind kind) {
-    return {
-        share * need, "share*need", {{"share", share}, {"need", need, unit_text(unit_of(kind))}}, "practice"};
+NeedFigure spares(int count) {
+    return {static_cast<double>(count), count > 0 ? fmt::format("0*need + {}", count) : "0*need"};
 }
 
-AmountWorked spares(double need, int count, NeedKind kind) {
-    return {static_cast<double>(count),
-            count > 0 ? fmt::format("0*need + {}", count) : "0*need",
-            {{"need", need, unit_text(unit_of(kind))}},
-            "practice"};
-}
-
-Need need_of(NeedKind kind, std::string substance, NeedSize size, AmountWorked need, AmountWorked reserve) {
+Need need_of(NeedKind kind, std::string substance, NeedSize size, std::vector<Input> inputs, NeedFigure need,
+             NeedFigure reserve, std::string why, std::string source) {
     const std::string unit = unit_text(unit_of(kind));
-    Need line;
-    line.kind = kind;
-    line.substance = std::move(substance);
-    line.size = size;
-    line.need = need.value;
-    line.reserve = reserve.value;
-    line.working.push_back(
-        {"need", std::move(need.formula), std::move(need.inputs), need.value, unit, std::move(need.source)});
-    line.working.push_back({"reserve", std::move(reserve.formula), std::move(reserve.inputs), reserve.value,
-                            unit, std::move(reserve.source)});
+    inputs.emplace_back("need", need.value, unit);
+    Need line{kind, std::move(substance), size, {}, need.value, reserve.value};
+    line.why = std::move(why);
+    line.source = std::move(source);
+    line.working = worked(inputs, {{"need", need.formula, {need.value, unit}, need.source},
+                                   {"reserve", reserve.formula, {reserve.value, unit}, reserve.source}});
     return line;
 }
 
-Need by_the_piece(Need line, std::string why, std::string source) {
+Need by_the_piece(Need line) {
     line.supplied = line.need + line.reserve;
-    line.why = std::move(why);
-    line.source = std::move(source);
     work_supply(line, "sum(n*c)", {{"n", std::vector{line.supplied}}, {"c", std::vector{1.0}, "pieces"}});
     return line;
 }
@@ -169,14 +151,10 @@ Need by_the_piece(Need line, std::string why, std::string source) {
 void work_supply(Need& line, std::string formula, std::vector<Input> inputs) {
     const std::string unit = unit_text(unit_of(line.kind));
     line.spare = line.supplied - (line.need + line.reserve);
-    line.working.push_back({"supplied", std::move(formula), std::move(inputs), line.supplied, unit, "own"});
-    line.working.push_back(
-        {"spare",
-         "supplied - need - reserve",
-         {{"supplied", line.supplied, unit}, {"need", line.need, unit}, {"reserve", line.reserve, unit}},
-         line.spare,
-         unit,
-         "own"});
+    const std::vector<Input> figures = {
+        {"supplied", line.supplied, unit}, {"need", line.need, unit}, {"reserve", line.reserve, unit}};
+    append(line.working, {worked("supplied", std::move(formula), std::move(inputs), {line.supplied, unit}),
+                          worked("spare", "supplied - need - reserve", figures, {line.spare, unit})});
 }
 
 } // namespace ringfill

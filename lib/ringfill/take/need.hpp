@@ -81,14 +81,13 @@ struct Need {
     std::string name;   ///< that the table of sticks gives a temperature stick
     double need = 0;    ///< in the unit of the kind, without the reserve
     double reserve = 0; ///< taken on top
-    std::vector<PackCount> cover;
-    bool pack_known = true; ///< false: no pack of the table holds it, and the next two mean nothing
-    double supplied = 0;    ///< what the packs hold that can be used
-    double spare = 0;       ///< supplied over need and reserve
-    std::string why;        ///< with the numbers that made it, in the user's units
-    std::string source;     ///< key of the rule's source
-    std::vector<Working> working =
-        {}; ///< of need, reserve, supplied and spare; in a whole plan among its own
+    std::vector<PackCount> cover = {};
+    bool pack_known = true;  ///< false: no pack of the table holds it, and the next two mean nothing
+    double supplied = 0;     ///< what the packs hold that can be used
+    double spare = 0;        ///< supplied over need and reserve
+    std::string why = {};    ///< with the numbers that made it, in the user's units
+    std::string source = {}; ///< key of the rule's source
+    std::vector<Working> working = {}; ///< of need, reserve, supplied and spare
 };
 
 /// Whether it is taken piece by piece, in no pack.
@@ -113,24 +112,23 @@ std::vector<NamePart> name_parts(const Need& need, UnitSystem units);
 /// "wire steel/ER70S-6 1.0 mm": the parts one after another.
 std::string item_text(const Need& need, UnitSystem units);
 
-/// A figure and how it was reached.
-struct AmountWorked {
+/// A figure of a need and how it was reached.
+struct NeedFigure {
     double value = 0;
     std::string formula;
-    std::vector<Input> inputs;
     std::string source = "practice";
 };
 
-/// A reserve that is a share of the need.
-AmountWorked share_on_top(double share, double need, NeedKind kind);
-/// So many pieces on top of a need: none, or spares.
-AmountWorked spares(double need, int count, NeedKind kind);
+/// A reserve of so many pieces: none, or spares.
+NeedFigure spares(int count);
 
-/// A need of a kind with the workings of its need and its reserve.
-Need need_of(NeedKind kind, std::string substance, NeedSize size, AmountWorked need, AmountWorked reserve);
+/// A need with the workings of its two figures, which take the inputs that their formulas name; the reserve's
+/// may also name "need".
+Need need_of(NeedKind kind, std::string substance, NeedSize size, std::vector<Input> inputs, NeedFigure need,
+             NeedFigure reserve, std::string why, std::string source = "practice");
 
-/// Supplies a need by single pieces, just as many as are needed and on top.
-Need by_the_piece(Need line, std::string why, std::string source);
+/// A need that is supplied by single pieces, just as many as are needed and on top.
+Need by_the_piece(Need line);
 
 /// Adds how what the packs supply was reached, and what of it is spare.
 void work_supply(Need& line, std::string formula, std::vector<Input> inputs);

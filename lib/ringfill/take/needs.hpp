@@ -12,6 +12,7 @@
 #include <ringfill/table/sticks.hpp>
 #include <ringfill/table/wear_parts.hpp>
 #include <ringfill/take/need.hpp>
+#include <ringfill/weld/piece.hpp>
 
 namespace ringfill {
 
@@ -47,11 +48,7 @@ struct WireUse : FillerUse {
 
 /// Electrodes or rods; the wire of their trials is that of whole pieces.
 struct PieceUse : FillerUse {
-    NeedKind kind = NeedKind::electrode; ///< or rod
-    Length length;
-    Length stub;
-    Mass each;                       ///< of one, with its covering
-    Mass usable;                     ///< of weld metal from one
+    PieceLaid piece;
     std::vector<double> pieces_each; ///< for one of each bore
 };
 
@@ -107,6 +104,7 @@ struct MainsUse {
     Energy heating;                       ///< drawn by the electric heater
     Power bar_drive;                      ///< of the boring bar
     Energy boring;                        ///< drawn by it
+    bool is_whole = true;                 ///< else the arc or the heater of some bore is not known
 };
 
 /// The holes of one kind in all bores of one name.

@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include <ringfill/units/factor.hpp>
+#include <ringfill/units/metric.hpp>
 
 namespace ringfill {
 namespace {
@@ -21,6 +22,13 @@ std::int64_t total(const Cover& packs, const std::vector<Offer>& offers, std::in
 }
 
 } // namespace
+
+std::vector<Offer> cylinders_of(const std::vector<GasPack>& packs) {
+    std::vector<Offer> offers;
+    for (const GasPack& pack : packs)
+        offers.push_back({pack.name, whole_down(litres(pack.usable()))});
+    return offers;
+}
 
 std::int64_t whole_down(double value) {
     return std::max<std::int64_t>(1, std::llround(std::floor(value + rounding)));

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include <ringfill/table/packs.hpp>
 #include <ringfill/take/cover.hpp>
 #include <ringfill/take/need.hpp>
 #include <ringfill/units/quantity.hpp>
@@ -36,12 +37,13 @@ std::vector<Pack> sold(const std::vector<Pack>& packs, UnitSystem units) {
 /// Those of them that hold one thing.
 template <class Pack>
 std::vector<Pack> sold(const std::vector<Pack>& packs, UnitSystem units, std::string_view holds) {
-    std::vector<Pack> found;
-    for (const Pack& pack : sold(packs, units))
-        if (pack.holds == holds)
-            found.push_back(pack);
+    std::vector<Pack> found = sold(packs, units);
+    std::erase_if(found, [&](const Pack& pack) { return pack.holds != holds; });
     return found;
 }
+
+/// Cylinders by the litres that may be drawn from them.
+std::vector<Offer> cylinders_of(const std::vector<GasPack>& packs);
 
 /// Rounded down, so that nobody counts on what is not there; at least 1.
 std::int64_t whole_down(double value);

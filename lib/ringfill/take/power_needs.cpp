@@ -5,8 +5,10 @@
 #include <fmt/ranges.h>
 
 #include <range/v3/algorithm/max.hpp>
+#include <range/v3/algorithm/max_element.hpp>
 #include <range/v3/view/transform.hpp>
 
+#include <ringfill/take/group.hpp>
 #include <ringfill/take/needs.hpp>
 #include <ringfill/units/factor.hpp>
 
@@ -27,15 +29,15 @@ std::string demand(const PowerUse& use) {
 /// One set that serves every procedure: the highest current at the highest duty.
 Need welding_set(const std::vector<PowerUse>& uses) {
     using ranges::views::transform;
-    const double amperes = std::ceil(
-        ranges::max(uses | transform([](const PowerUse& use) { return use.current.value() - 1e-9; })));
+    const double amperes =
+        std::ceil(ranges::max(each(uses, [](const PowerUse& use) { return use.current.value() - 1e-9; })));
     const double duty =
-        ranges::max(uses | transform([](const PowerUse& use) { return duty_pct(use.busiest_arc); }));
-    const std::string demands = fmt::format("{}", fmt::join(uses | transform(demand), "; "));
-    return by_the_piece(need_of(NeedKind::welding_set, {}, SetRating{amperes, duty},
-                                {1, "min(sum(n), 1)", {{"n", std::vector<double>(uses.size(), 1)}}, "own"},
-                                spares(1, 0, NeedKind::welding_set)),
-                        fmt::format("rated at least so in periods of 10 min: {}", demands), "IEC60974-1");
+        ranges::max(each(uses, [](const PowerUse& use) { return duty_pct(use.busiest_arc); }));
+    return by_the_piece(need_of(
+        NeedKind::welding_set, {}, SetRating{amperes, duty}, {{"n", std::vector<double>(uses.size(), 1)}},
+        {1, "min(sum(n), 1)", "own"}, spares(0),
+        fmt::format("rated at least so in periods of 10 min: {}", fmt::join(uses | transform(demand), "; ")),
+        "IEC60974-1"));
 }
 
 /// What stands there must give the line whole, in whole steps of a size; they count as one pack.
@@ -49,36 +51,25 @@ void supply_whole(Need& line, double step, std::string_view step_name, std::stri
 }
 
 Need peak_power(const std::vector<PowerUse>& uses, const MainsUse& mains) {
-    const PowerUse* most = &uses.front();
-    std::vector<double> volts;
-    std::vector<double> amperes;
-    for (const PowerUse& use : uses) {
-        volts.push_back(use.voltage.value());
-        amperes.push_back(use.current.value());
-        if (use.voltage * use.current > most->voltage * most->current)
-            most = &use;
-    }
-    const double arc = most->voltage.value() * most->current.value() / kilo;
+    const PowerUse& most =
+        *ranges::max_element(uses, {}, [](const PowerUse& use) { return use.voltage * use.current; });
+    const double arc = most.voltage.value() * most.current.value() / kilo;
     const double heater = mains.electric_heater.value_or(Power()).value() / kilo;
     const double bar = mains.bar_drive.value() / kilo;
-    const double need = std::max(arc / set_efficiency + heater, bar);
-    Need line = need_of(NeedKind::power_supply, {}, {},
-                        {need,
-                         "max(highest(U*I)/(1000*e) + P, B)",
-                         {{"U", volts, "V"},
-                          {"I", amperes, "A"},
-                          {"e", set_efficiency},
-                          {"P", heater, "kW"},
-                          {"B", bar, "kW"}}},
-                        spares(need, 0, NeedKind::power_supply));
-    line.why =
+    Need line = need_of(
+        NeedKind::power_supply, {}, {},
+        {{"U", each(uses, [](const PowerUse& use) { return use.voltage.value(); }), "V"},
+         {"I", each(uses, [](const PowerUse& use) { return use.current.value(); }), "A"},
+         {"e", set_efficiency},
+         {"P", heater, "kW"},
+         {"B", bar, "kW"}},
+        {std::max(arc / set_efficiency + heater, bar), "max(highest(U*I)/(1000*e) + P, B)"}, spares(0),
         fmt::format("{:.3g} V and {} in the arc of {} are {:.3g} kW, of a set that passes on {:.3g} %",
-                    most->voltage.value(), show(most->current), most->procedure, arc, 100 * set_efficiency);
+                    most.voltage.value(), show(most.current), most.procedure, arc, 100 * set_efficiency));
     if (mains.electric_heater)
         line.why += fmt::format("; and {:.3g} kW of heater, as if together", heater);
     if (bar > 0)
         line.why += fmt::format("; the boring bar at another time {:.3g} kW", bar);
-    line.source = "practice";
     supply_whole(line, 1, "kW", "supply");
     return line;
 }
@@ -92,20 +83,18 @@ Need generator_fuel(const MainsUse& mains, double reserve, UnitSystem units) {
     const double boring = mains.boring.value() / megajoule;
     const double drawn = arc / set_efficiency + heating + boring;
     const double need = drawn / per_litre;
-    Need line = need_of(NeedKind::generator_fuel, {}, {},
-                        {need,
-                         "(W_arc/e + W_heating + W_boring)/g",
-                         {{"W_arc", arc, "MJ"},
-                          {"e", set_efficiency},
-                          {"W_heating", heating, "MJ"},
-                          {"W_boring", boring, "MJ"},
-                          {"g", per_litre, "MJ/L"}}},
-                        share_on_top(reserve, need, NeedKind::generator_fuel));
-    line.why =
+    Need line = need_of(
+        NeedKind::generator_fuel, {}, {},
+        {{"W_arc", arc, "MJ"},
+         {"e", set_efficiency},
+         {"W_heating", heating, "MJ"},
+         {"W_boring", boring, "MJ"},
+         {"g", per_litre, "MJ/L"},
+         {"share", reserve}},
+        {need, "(W_arc/e + W_heating + W_boring)/g"}, {reserve * need, "share*need"},
         fmt::format("only where there are no mains: {:.3g} kWh for arc, heater and boring bar at {:.3g} kWh "
                     "to a {}, idling not counted; on top {:.3g} %",
-                    drawn / kWh, litres_of_step * per_litre / kWh, inch ? "gallon" : "litre", 100 * reserve);
-    line.source = "practice";
+                    drawn / kWh, litres_of_step * per_litre / kWh, inch ? "gallon" : "litre", 100 * reserve));
     supply_whole(line, litres_of_step, inch ? "gal" : "L", "in cans");
     return line;
 }

@@ -10,26 +10,18 @@ namespace {
 constexpr double same_rating = 1e-6;
 
 Need instrument(NeedKind kind, NeedSize size, double count, std::string why, std::string source) {
-    return by_the_piece(
-        need_of(kind, {}, size, {1, "min(count, 1)", {{"count", count, "pieces"}}},
-                {count - 1, "count - need", {{"count", count, "pieces"}, {"need", 1, "pieces"}}}),
-        std::move(why), std::move(source));
+    return by_the_piece(need_of(kind, {}, size, {{"count", count, "pieces"}}, {1, "min(count, 1)"},
+                                {count - 1, "count - need"}, std::move(why), std::move(source)));
 }
 
 /// What one stick is for, bore by bore.
 struct StickReason {
-    const Stick* stick;
+    const Stick* stick = nullptr;
     std::string why;
 };
 
 void add_reason(std::vector<StickReason>& reasons, const Stick* stick, const std::string& why) {
-    if (!stick)
-        return;
-    StickReason& reason = group_for(
-        reasons, [&](const StickReason& known) { return known.stick == stick; },
-        [&] {
-            return StickReason{stick, {}};
-        });
+    StickReason& reason = group_by(reasons, &StickReason::stick, stick);
     reason.why += (reason.why.empty() ? "" : "; ") + why;
 }
 
@@ -48,8 +40,7 @@ StickPair pick_sticks(const StickUse& use, const std::vector<Stick>& sticks, Uni
     }
     pair.needs_thermometer = (use.minimum && !pair.minimum) || (use.maximum && !pair.maximum) ||
                              (pair.minimum && pair.maximum && pair.minimum->rating >= pair.maximum->rating);
-    if (pair.needs_thermometer) // one alone misleads: the maximum's would melt on metal that is at its
-                                // minimum
+    if (pair.needs_thermometer) // one alone misleads: the maximum's would melt on metal at its minimum
         pair.minimum = pair.maximum = nullptr;
     return pair;
 }
@@ -69,7 +60,7 @@ std::vector<Need> stick_needs(const std::vector<StickUse>& uses, const std::vect
                        fmt::format("must not melt on {} before a ring ({} at most)", use.bore,
                                    show_exact(*use.maximum, units)));
         if (pair.needs_thermometer)
-            by_thermometer += fmt::format("{}{}", by_thermometer.empty() ? "" : ", ", use.bore);
+            by_thermometer += (by_thermometer.empty() ? "" : ", ") + use.bore;
     }
     std::vector<Need> lines;
     for (const auto& [stick, why] : reasons) {
@@ -81,7 +72,7 @@ std::vector<Need> stick_needs(const std::vector<StickUse>& uses, const std::vect
         lines.push_back(
             instrument(NeedKind::thermometer, {}, 1,
                        by_thermometer.empty()
-                           ? std::string("to check the sticks and to read between their ratings")
+                           ? "to check the sticks and to read between their ratings"
                            : fmt::format("no pair of sticks serves {}: measure there", by_thermometer),
                        "practice"));
     return lines;

@@ -9,7 +9,7 @@
 
 namespace ringfill {
 
-std::vector<Need> take(const PlannedWork& work, const TakeTables& tables) {
+Taken take(const PlannedWork& work, const TakeTables& tables) {
     const auto& [packs, wear_parts, sticks, fuels, cutting] = tables;
     const Job& job = work.job;
     const UnitSystem units = job.units;
@@ -27,13 +27,13 @@ std::vector<Need> take(const PlannedWork& work, const TakeTables& tables) {
     add(stick_needs(stick_uses(work.bores), sticks, units));
     add(fuel_needs(fuel_uses(work.bores), fuels, job.reserve, packs, units, job.site.ambient));
     add(blanket_needs(blanket_uses(work.bores)));
-    add(power_needs(power_uses(work.bores), mains_use(work.bores, cutting.bar_drive.value), job.reserve,
-                    units));
+    const MainsUse mains = mains_use(work.bores, cutting.bar_drive.value);
+    add(power_needs(power_uses(work.bores), mains, job.reserve, units));
     add(hole_needs(hole_uses(job)));
     add(insert_needs(insert_uses(work.bores), bar_settings(job.boring, cutting).edge_life.source));
     add(fire_watch_needs(work.fire_watch));
     refuse_if_any(Origin::job, too_much(all, units));
-    return all;
+    return {std::move(all), mains.is_whole ? std::optional(drawn(mains)) : std::nullopt};
 }
 
 std::vector<Fault> too_much(const std::vector<Need>& needs, UnitSystem units) {

@@ -17,10 +17,16 @@ struct TakeTables {
     const Cutting& cutting;
 };
 
+/// What is taken to a job, and what its work draws.
+struct Taken {
+    std::vector<Need> needs;
+    std::optional<Energy> drawn; ///< nothing: not known of the arc or the electric heater of some bore
+};
+
 /// Everything to load for a job, in the order it is shown: wire, electrodes and rods, gas, tips, nozzles and
 /// liners, sticks, fuel and oxygen, blankets, power, what holes and the boring bar need, the fire watch.
 /// Throws Faulty (Origin::job) with what too_much() finds.
-std::vector<Need> take(const PlannedWork& work, const TakeTables& tables);
+Taken take(const PlannedWork& work, const TakeTables& tables);
 
 /// So much of one thing (kg, L or pieces) is refused: something in the job is far too large, and a quote
 /// could not tell it exactly.

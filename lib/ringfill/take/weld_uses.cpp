@@ -12,10 +12,8 @@ namespace {
 
 /// Keeps the spools that every procedure's feeder takes; when no size fits all, every size that fits one.
 void offer_spools(std::vector<Mass>& offered, const std::vector<Mass>& spools) {
-    std::vector<Mass> both;
-    for (const Mass& spool : spools)
-        if (ranges::find(offered, spool) != offered.end())
-            both.push_back(spool);
+    std::vector<Mass> both = spools;
+    std::erase_if(both, [&](Mass spool) { return ranges::find(offered, spool) == offered.end(); });
     if (!both.empty())
         offered = both;
     else
@@ -27,31 +25,24 @@ void add_trial(std::vector<TrialRing>& trials, const BorePlan& bore) {
     const Length radius = bore.layers.front().radius_before;
     const Mass ring = bore.deposition.density * bore.bead.section * ring_path(radius);
     const TrialRing trial{bore.procedure, bore.name, wire_for(ring, 1, bore.deposition), radius};
-    TrialRing& largest = group_for(
-        trials, [&](const TrialRing& known) { return known.procedure == bore.procedure; },
-        [&] { return trial; });
-    if (radius > largest.radius)
+    TrialRing& largest = group_by(trials, &TrialRing::procedure, bore.procedure);
+    if (largest.bore.empty() || radius > largest.radius)
         largest = trial;
 }
 
 /// The use that a bore belongs to, with what is counted alike for wire and for pieces.
 template <class Use>
 Use& use_of(std::vector<Use>& uses, const Job& job, const Procedure& procedure, const BorePlan& bore) {
-    Use& use = group_for(
-        uses,
-        [&](const Use& known) {
-            return known.filler == procedure.filler &&
-                   std::fabs((known.diameter - procedure.wire).value()) < 1e-6;
-        },
-        [&] {
-            Use fresh;
-            fresh.filler = procedure.filler;
-            fresh.diameter = procedure.wire;
-            for (const auto& [filler, price] : job.prices.wire_kg)
-                if (filler == procedure.filler)
-                    fresh.price_kg = as_double(price);
-            return fresh;
-        });
+    Use fresh;
+    fresh.filler = procedure.filler;
+    fresh.diameter = procedure.wire;
+    for (const auto& [filler, price] : job.prices.wire_kg)
+        if (filler == procedure.filler)
+            fresh.price_kg = as_double(price);
+    const auto is_same = [&](const Use& known) {
+        return known.filler == fresh.filler && std::fabs((known.diameter - fresh.diameter).value()) < 1e-6;
+    };
+    Use& use = group_for(uses, is_same, fresh);
     use.counts.push_back(bore.count);
     use.laid += use.counts.back() * bore.metal.laid;
     add_trial(use.trials, bore);
@@ -88,11 +79,7 @@ std::vector<PieceUse> piece_uses(const Job& job, const std::vector<GivenBore>& g
         if (!laid)
             continue;
         PieceUse& use = use_of(uses, job, *given[i].settings.procedure, bores[i]);
-        use.kind = laid->form == FillerForm::rod ? NeedKind::rod : NeedKind::electrode;
-        use.length = laid->length;
-        use.stub = laid->stub;
-        use.each = laid->mass;
-        use.usable = laid->usable;
+        use.piece = *laid;
         use.pieces_each.push_back(bores[i].metal.pieces);
     }
     return uses;
@@ -105,14 +92,8 @@ std::vector<GasUse> gas_uses(const std::vector<GivenBore>& given, const std::vec
         if (!own.gas)
             continue;
         const Metal& metal = bores[i].metal;
-        GasUse& use = group_for(
-            uses, [&](const GasUse& known) { return known.gas == own.gas->name; },
-            [&] {
-                GasUse fresh;
-                fresh.gas = own.gas->name;
-                fresh.holds = own.gas->holds;
-                return fresh;
-            });
+        GasUse& use = group_by(uses, &GasUse::gas, own.gas->name);
+        use.holds = own.gas->holds;
         const double count = bores[i].count;
         const Volume each = gas_volume(own.gas_flow, metal.arc, metal.starts, own.procedure->gas_before,
                                        own.procedure->gas_after);
