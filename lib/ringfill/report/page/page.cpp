@@ -7,39 +7,24 @@ namespace {
 
 constexpr std::string_view shown_names[] = {"", "twice", "up", "down", "clock", "count"};
 
-Attributes attributes_of(const Sentence& sentence, const std::string& bore) {
+Markup written(const Sentence& sentence, const std::string& bore) {
     Attributes attributes{{"class", sentence.stands == Stands::stop ? "told stop" : "told"}};
     std::string figures;
     for (const std::string& path : sentence.figures)
         figures += (figures.empty() ? "" : " ") + member_path(bore, path);
     if (!figures.empty())
         attributes.emplace_back("data-figures", figures);
-    return attributes;
-}
-
-bool holds_numbers(const PageTable& table, std::size_t column) {
-    return column >= table.numbers.first && column < table.numbers.second;
-}
-
-Markup cell(const PageTable& table, std::string_view name, const Markup& content, Attributes attributes,
-            std::size_t column) {
-    if (holds_numbers(table, column))
-        attributes.emplace_back("class", "number");
-    return element(name, content, attributes);
-}
-
-Markup row_of(const PageTable& table, const PageTable::Row& row) {
-    Markup cells;
-    for (std::size_t i = 0; i < row.size(); ++i)
-        cells += i == 0 ? cell(table, "th", row[i], {{"scope", "row"}, {"role", "rowheader"}}, i)
-                        : cell(table, "td", row[i], {{"role", "cell"}, {"data-head", table.heads.at(i)}}, i);
-    return element("tr", cells, {{"role", "row"}});
+    return element(sentence.stands == Stands::item ? "li" : "p", sentence.text, attributes);
 }
 
 } // namespace
 
 std::string Part::at(const std::string& name) const {
     return member_path(path, name);
+}
+
+Part Part::in(const std::string& list, std::size_t index) const {
+    return in(element_path(list, index));
 }
 
 Markup Part::figure(const std::string& name, const std::string& shown, Shown how) const {
@@ -49,42 +34,49 @@ Markup Part::figure(const std::string& name, const std::string& shown, Shown how
     return element("span", shown, attributes);
 }
 
+Markup Part::fine(const std::string& name, Length size, Shown how) const {
+    const auto show_size = how == Shown::up ? show_fine_low : how == Shown::down ? show_fine_high : show_fine;
+    return figure(name, show_size(size, units), how);
+}
+
 Markup Part::text(const std::string& name, const std::string& text) const {
     return element("span", text, {{"data-text", at(name)}});
+}
+
+Markup heading(const std::string& id, const Markup& title) {
+    return element("h2", title, {{"id", id}});
+}
+
+Markup told(const Markup& text) {
+    return element("p", text, {{"class", "told"}});
 }
 
 Markup paragraphs(const Sentences& sentences, const std::string& bore) {
     Markup all;
     Markup list;
-    const auto end_list = [&] {
-        if (!list.empty())
-            all += element("ul", list);
-        list = {};
-    };
-    for (const Sentence& sentence : sentences) {
-        const bool is_advice = sentence.stands == Stands::item;
-        if (!is_advice)
-            end_list();
-        (is_advice ? list : all) +=
-            element(is_advice ? "li" : "p", sentence.text, attributes_of(sentence, bore));
+    for (std::size_t i = 0; i < sentences.size(); ++i) {
+        const bool is_item = sentences[i].stands == Stands::item;
+        (is_item ? list : all) += written(sentences[i], bore);
+        const bool goes_on = i + 1 < sentences.size() && sentences[i + 1].stands == Stands::item;
+        if (is_item && !goes_on)
+            all += element("ul", std::exchange(list, {}));
     }
-    end_list();
     return all;
 }
 
 Markup tick_box(const std::string& label) {
-    return element("span", Markup(), {{"class", "tick"}, {"role", "img"}, {"aria-label", label}});
+    return element("span", {}, {{"class", "tick"}, {"role", "img"}, {"aria-label", label}});
 }
 
 Markup framed(std::string_view caption, std::string drawing) {
     return element("figure", element("figcaption", caption) + Markup::as_written(std::move(drawing)));
 }
 
-void PageTable::add_list(std::size_t count, const Ends& ends, const std::function<Row(std::size_t)>& row_at,
-                         const std::function<Row(std::size_t, std::size_t)>& left_out) {
+void PageTable::add_list(std::size_t count, const std::function<PageRow(std::size_t)>& row_at,
+                         const Ends& ends) {
     for (std::size_t i = 0; i < count; ++i) {
         if (count > ends.longest && i == ends.at_begin) {
-            rows.push_back(left_out(i, count - ends.at_end));
+            rows.push_back(ends.left_out(i, count - ends.at_end));
             i = count - ends.at_end;
         }
         rows.push_back(row_at(i));
@@ -92,20 +84,30 @@ void PageTable::add_list(std::size_t count, const Ends& ends, const std::functio
 }
 
 Markup written(const PageTable& table) {
-    Markup heads;
-    for (std::size_t i = 0; i < table.heads.size(); ++i)
-        heads += cell(table, "th", table.heads[i], {{"scope", "col"}, {"role", "columnheader"}}, i);
-    Markup rows;
-    for (const PageTable::Row& row : table.rows)
-        rows += row_of(table, row);
-    // A table set as blocks is no table any more to a screen reader, so its roles are written out.
-    const std::string kind = table.wide ? table.kind + (table.kind.empty() ? "wide" : " wide") : table.kind;
+    // A table set as blocks is no table any more to a screen reader, and its roles are written out.
+    const auto cell = [&](std::size_t column, std::string_view name, const Markup& content,
+                          Attributes attributes) {
+        if (column >= table.numbers.first && column < table.numbers.second)
+            attributes.emplace_back("class", "number");
+        return element(name, content, attributes);
+    };
+    const auto line = [](const Markup& cells) { return element("tr", cells, {{"role", "row"}}); };
+    const Markup heads = each(table.heads.size(), [&](std::size_t i) {
+        return cell(i, "th", table.heads[i], {{"scope", "col"}, {"role", "columnheader"}});
+    });
+    const Markup rows = each(table.rows.size(), [&](std::size_t r) {
+        const PageRow& cells = table.rows[r];
+        return line(cell(0, "th", cells.front(), {{"scope", "row"}, {"role", "rowheader"}}) +
+                    each(cells.size() - 1, [&](std::size_t i) {
+                        return cell(i + 1, "td", cells[i + 1],
+                                    {{"role", "cell"}, {"data-head", table.heads.at(i + 1)}});
+                    }));
+    });
     Attributes attributes{{"role", "table"}};
-    if (!kind.empty())
-        attributes.emplace_back("class", kind);
+    if (!table.kind.empty())
+        attributes.emplace_back("class", table.kind);
     return element("table",
-                   element("caption", table.caption) +
-                       element("thead", element("tr", heads, {{"role", "row"}}), {{"role", "rowgroup"}}) +
+                   element("caption", table.caption) + element("thead", line(heads), {{"role", "rowgroup"}}) +
                        element("tbody", rows, {{"role", "rowgroup"}}),
                    attributes);
 }

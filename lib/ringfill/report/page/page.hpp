@@ -11,16 +11,10 @@
 namespace ringfill {
 
 /// How a figure on a page follows from the figure of the result, beside the unit and the rounding to its
-/// digits.
-enum class Shown {
-    plainly,
-    twice, ///< a radius as its diameter
-    up,    ///< rounded up: a least temperature in steps of 5 °C or 10 °F, a lower limit of size in its last
-           ///< digit
-    down,  ///< rounded down likewise
-    clock, ///< seconds from the start of the day as day and time of the clock
-    count, ///< how many a list holds
-};
+/// digits: a radius as its diameter; rounded up (a least temperature in steps of 5 °C or 10 °F, a lower limit
+/// of size in its last digit) or down likewise; seconds from the start of the day as day and time of the
+/// clock; how many a list holds.
+enum class Shown { plainly, twice, up, down, clock, count };
 
 /// A part of the result, such as bores[0].build, and of the job where the job has it under the same path.
 /// What the page shows of it carries its path, so that page, result and job can be held against each other.
@@ -30,9 +24,7 @@ struct Part {
 
     std::string at(const std::string& name) const;
     Part in(const std::string& name) const { return {at(name), units}; }
-    Part in(const std::string& list, std::size_t index) const {
-        return in(list + "[" + std::to_string(index) + "]");
-    }
+    Part in(const std::string& list, std::size_t index) const;
 
     /// A figure of the plan as people read it.
     Markup figure(const std::string& name, const std::string& shown, Shown how = Shown::plainly) const;
@@ -40,6 +32,8 @@ struct Part {
     Markup figure(const std::string& name, Value value) const {
         return figure(name, text_of(value));
     }
+    /// A finished size, to all its digits.
+    Markup fine(const std::string& name, Length size, Shown how = Shown::plainly) const;
     /// A figure as the job gives it.
     template <class Value>
     Markup given(const std::string& name, Value value) const {
@@ -60,8 +54,23 @@ struct Part {
     }
 };
 
+/// What `piece_at` makes of each index, one after the other.
+template <class PieceAt>
+Markup each(std::size_t count, PieceAt piece_at) {
+    Markup all;
+    for (std::size_t i = 0; i < count; ++i)
+        all += piece_at(i);
+    return all;
+}
+
+/// The head of a part of the page that can be linked to.
+Markup heading(const std::string& id, const Markup& title);
+
+/// A paragraph of running text in small print.
+Markup told(const Markup& text);
+
 /// Sentences as paragraphs, advice as a list. @param bore the path of their bore in the result; may be empty.
-Markup paragraphs(const Sentences& sentences, const std::string& bore);
+Markup paragraphs(const Sentences& sentences, const std::string& bore = {});
 
 /// A box to tick.
 Markup tick_box(const std::string& label);
@@ -69,37 +78,40 @@ Markup tick_box(const std::string& label);
 /// A drawing of our own under its caption.
 Markup framed(std::string_view caption, std::string drawing);
 
+/// The cells of a row; "" is an empty one.
+using PageRow = std::vector<Markup>;
+template <class... Cells>
+PageRow row(const Cells&... cells) {
+    return {Markup(cells)...};
+}
+
+/// A list longer than `longest` is shown by its ends, with the row `left_out` of the indices from and before
+/// between them.
+struct Ends {
+    std::size_t longest;
+    std::size_t at_begin;
+    std::size_t at_end;
+    std::function<PageRow(std::size_t from, std::size_t before)> left_out;
+};
+
 /// A table with a caption and a head that repeats on every sheet of paper. The first cell of a row names the
 /// row.
 struct PageTable {
-    using Row = std::vector<Markup>;
-
     std::string caption;
+    std::string kind; ///< classes of the style; wide: on a narrow screen a row is a block, its cells under
+                      ///< their heads
     std::vector<std::string> heads;
     std::pair<std::size_t, std::size_t> numbers = {}; ///< columns that are set to the right, from and before
-    std::string kind = {};                            ///< a class of the style, may be empty
-    bool wide = false; ///< on a narrow screen a row is a block, its cells under their heads
-    std::vector<Row> rows = {};
+    std::vector<PageRow> rows = {};
 
-    /// A row of texts and figures; "" is an empty cell.
-    template <class... Cells>
-    static Row row(const Cells&... cells) {
-        return {Markup(cells)...};
+    /// Adds a row for each index of a list.
+    void add_list(std::size_t count, const std::function<PageRow(std::size_t)>& row_at,
+                  const Ends& ends = {std::string::npos, 0, 0, {}});
+    /// Adds a row for each item of a list under its name in a part of the result.
+    template <class List, class RowOf>
+    void add_list(const Part& part, const std::string& name, const List& list, RowOf row_of) {
+        add_list(list.size(), [&](std::size_t i) { return row_of(part.in(name, i), list[i]); });
     }
-    template <class... Cells>
-    void add(const Cells&... cells) {
-        rows.push_back(row(cells...));
-    }
-
-    /// Adds rows of a list; one longer than `longest` is shown by its ends, with the row `left_out` of the
-    /// indices from and before between them.
-    struct Ends {
-        std::size_t longest;
-        std::size_t at_begin;
-        std::size_t at_end;
-    };
-    void add_list(std::size_t count, const Ends& ends, const std::function<Row(std::size_t)>& row_at,
-                  const std::function<Row(std::size_t, std::size_t)>& left_out);
 };
 
 Markup written(const PageTable& table);

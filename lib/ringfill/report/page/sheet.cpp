@@ -4,7 +4,6 @@
 
 #include <ringfill/report/page/sheet_parts.hpp>
 #include <ringfill/report/page/sheet_style.hpp>
-#include <ringfill/say/sentence.hpp>
 
 namespace ringfill {
 namespace {
@@ -43,7 +42,7 @@ std::string sheet(const Job& job, const Plan& plan, const Bibliography& sources)
     const Markup lines = sheet_blank_lines();
     const Markup notes = sheet_notes(plan);
     const Markup working = sheet_working(plan);
-    const std::string printed = body.written() + lines.written() + notes.written() + working.written();
+    const std::string printed = (body + lines + notes + working).written();
     body += section("job", "For the whole job", lines + sheet_sources(sources, printed) + notes) + working;
     const Markup page = element("body", element("main", body) + element("footer", element("p", closing())));
     return "<!DOCTYPE html>\n" + element("html", head_of_page(plan) + page, {{"lang", "en-GB"}}).written() +

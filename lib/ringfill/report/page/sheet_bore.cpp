@@ -10,79 +10,69 @@
 namespace ringfill {
 namespace {
 
-/// Facts, each a term with what stands for it.
-using Facts = std::vector<std::pair<std::string_view, Markup>>;
-
-void add_wear(Facts& facts, const SheetBore& bore) {
-    const Survey& survey = bore.planned.survey;
-    if (is_same_all_round(survey)) {
-        facts.emplace_back("worn to", "radius " +
-                                          bore.figure("survey.largest_radius_mm", survey.largest.radius) +
-                                          ", one diameter measured");
-        return;
-    }
-    const auto add = [&](std::string_view term, const std::string& radius, const ClockRadius& at) {
-        facts.emplace_back(term, "radius " + bore.figure(radius + "_mm", at.radius) + " at " +
-                                     bore.figure(radius + "_clock_deg", at.clock) + " from 12");
-    };
-    add("deepest wear", "survey.largest_radius", survey.largest);
-    add("least wear", "survey.smallest_radius", survey.smallest);
+/// A term with what stands for it.
+Markup fact(std::string_view term, const Markup& shown) {
+    return element("div", element("dt", term) + element("dd", shown));
 }
 
-void add_limits(Facts& facts, const SheetBore& bore) {
+Markup wear_facts(const SheetBore& bore) {
+    const Survey& survey = bore.planned.survey;
+    if (is_same_all_round(survey))
+        return fact("worn to", "radius " + bore.figure("survey.largest_radius_mm", survey.largest.radius) +
+                                   ", one diameter measured");
+    const auto wear = [&](std::string_view term, const std::string& radius, const ClockRadius& at) {
+        return fact(term, "radius " + bore.figure(radius + "_mm", at.radius) + " at " +
+                              bore.figure(radius + "_clock_deg", at.clock) + " from 12");
+    };
+    return wear("deepest wear", "survey.largest_radius", survey.largest) +
+           wear("least wear", "survey.smallest_radius", survey.smallest);
+}
+
+Markup limits_fact(const SheetBore& bore) {
     const auto& limits = bore.planned.boring.limits;
-    if (!limits) {
-        facts.emplace_back("limits", no_size_limits);
-        return;
-    }
+    if (!limits)
+        return fact("limits", no_size_limits);
     const Part boring = bore.in("boring");
-    Markup shown = boring.figure("limits_mm[0]", show_fine_low(limits->low, bore.units), Shown::up) + " to " +
-                   boring.figure("limits_mm[1]", show_fine_high(limits->high, bore.units), Shown::down);
+    Markup shown = boring.fine("limits_mm[0]", limits->low, Shown::up) + " to " +
+                   boring.fine("limits_mm[1]", limits->high, Shown::down);
     if (!limits->size_class.empty())
         shown += ", class " + boring.text("size_class", limits->size_class);
-    facts.emplace_back("limits at 20 °C", shown);
+    return fact("limits at 20 °C", shown);
 }
 
-Facts facts_of(const SheetBore& bore) {
+Markup facts_of(const SheetBore& bore) {
     const WornBore& worn = bore.worn;
     const BorePlan& planned = bore.planned;
     const Build& build = planned.build;
     const std::string& approved = planned.heat.preheat.approved;
-    Facts facts{
-        {"base metal", worn.base},
-        {"length, axis", bore.given("length", worn.length) + ", " + worn.axis},
-        {"boss", worn.boss_diameter ? bore.given("boss_diameter", *worn.boss_diameter) : "not given"}};
-    add_wear(facts, bore);
-    facts.insert(facts.end(),
-                 {{"skim to", skim_figure(bore, planned, "no skim: welded as it is")},
-                  {"build a side", bore.figure("build.build_mm", build.build)},
-                  {"weld to", weld_figure(bore, planned) + ", asked for " +
-                                  bore.figure("build.weld_to_diameter_mm", 2.0 * build.weld_to_radius)},
-                  {"finish", bore.given("finish_diameter", 2.0 * build.finish_radius) + ", bored to " +
-                                 bore.figure("boring.final_diameter_mm",
-                                             show_fine(planned.boring.final_diameter, bore.units))}});
-    add_limits(facts, bore);
-    facts.emplace_back("weld left a side", bore.figure("build.finished_weld_mm", build.finished_weld));
-    if (build.wall)
-        facts.emplace_back("wall", bore.figure("build.wall_mm", *build.wall));
-    facts.insert(
-        facts.end(),
-        {{"filler", planned.filler},
-         {"procedure", bore.text("procedure", planned.procedure) +
-                           (approved.empty() ? ", no approved procedure in the job"
-                                             : ", approved: " + bore.text("heat.approved", approved))},
-         {"layers", layers_figure(bore, planned) + " rings"},
-         {"filler, arc",
-          filler_figure(bore, planned) + ", " + bore.figure("metal.arc_s", planned.metal.arc)}});
-    return facts;
+    return fact("base metal", worn.base) +
+           fact("length, axis", bore.given("length", worn.length) + ", " + worn.axis) +
+           fact("boss", worn.boss_diameter ? bore.given("boss_diameter", *worn.boss_diameter) : "not given") +
+           wear_facts(bore) + fact("skim to", skim_figure(bore, planned, "no skim: welded as it is")) +
+           fact("build a side", bore.figure("build.build_mm", build.build)) +
+           fact("weld to", weld_figure(bore, planned) + ", asked for " +
+                               bore.figure("build.weld_to_diameter_mm", 2.0 * build.weld_to_radius)) +
+           fact("finish", bore.given("finish_diameter", 2.0 * build.finish_radius) + ", bored to " +
+                              bore.fine("boring.final_diameter_mm", planned.boring.final_diameter)) +
+           limits_fact(bore) +
+           fact("weld left a side", bore.figure("build.finished_weld_mm", build.finished_weld)) +
+           (build.wall ? fact("wall", bore.figure("build.wall_mm", *build.wall)) : Markup()) +
+           fact("filler", planned.filler) +
+           fact("procedure", bore.text("procedure", planned.procedure) +
+                                 (approved.empty() ? ", no approved procedure in the job"
+                                                   : ", approved: " + bore.text("heat.approved", approved))) +
+           fact("layers", layers_figure(bore, planned) + " rings") +
+           fact("filler, arc",
+                filler_figure(bore, planned) + ", " + bore.figure("metal.arc_s", planned.metal.arc));
 }
 
 Markup drawings(const SheetBore& bore) {
+    const auto drawn = [&](std::string_view caption, const auto& draw, const std::string& id) {
+        return framed(caption, draw(bore.worn, bore.planned, bore.units, bore.id + id));
+    };
     return element("div",
-                   framed("Across, seen from the near face",
-                          cross_section(bore.worn, bore.planned, bore.units, bore.id + "-cross")) +
-                       framed("Along the axis",
-                              longitudinal_section(bore.worn, bore.planned, bore.units, bore.id + "-long")),
+                   drawn("Across, seen from the near face", cross_section, "-cross") +
+                       drawn("Along the axis", longitudinal_section, "-long"),
                    {{"class", "drawings"}});
 }
 
@@ -105,9 +95,7 @@ std::vector<std::string> stages(const SheetBore& bore) {
 
 Markup temperatures(const SheetBore& bore, int pieces) {
     const std::string degrees = bore.units == UnitSystem::metric ? "°C" : "°F";
-    PageTable table{.caption = "Temperature before each layer, written in on the way",
-                    .heads = {"before"},
-                    .kind = "form"};
+    PageTable table{"Temperature before each layer, written in on the way", "form", {"before"}};
     for (int piece = 1; piece <= pieces; ++piece)
         for (const std::string& head : {std::string("time"), degrees})
             table.heads.push_back(bore.planned.count > 1 ? fmt::format("{}: {}", piece, head) : head);
@@ -129,18 +117,16 @@ Markup planned_after_roughing(const SheetBore& bore) {
 
 Markup sizes(const SheetBore& bore, int piece) {
     const BorePlan& planned = bore.planned;
-    PageTable table{.caption = "Size as measured" +
-                               (planned.count > 1 ? fmt::format(", piece {}", piece) : std::string()),
-                    .heads = {"", "planned", "near 12–6", "near 3–9", "far 12–6", "far 3–9"},
-                    .kind = "form"};
-    const auto row = [&](std::string_view stage, const Markup& size) {
-        table.add(stage, size, "", "", "", "");
+    const std::string which = planned.count > 1 ? fmt::format(", piece {}", piece) : std::string();
+    PageTable table{
+        "Size as measured" + which, "form", {"", "planned", "near 12–6", "near 3–9", "far 12–6", "far 3–9"}};
+    const auto add = [&](std::string_view stage, const Markup& size) {
+        table.rows.push_back(row(stage, size, "", "", "", ""));
     };
-    row(planned.build.skimmed ? "after skim" : "before weld", skim_figure(bore, planned, "no skim"));
-    row("after weld", weld_figure(bore, planned));
-    row("after roughing", planned_after_roughing(bore));
-    row("finish",
-        bore.figure("boring.final_diameter_mm", show_fine(planned.boring.final_diameter, bore.units)));
+    add(planned.build.skimmed ? "after skim" : "before weld", skim_figure(bore, planned, "no skim"));
+    add("after weld", weld_figure(bore, planned));
+    add("after roughing", planned_after_roughing(bore));
+    add("finish", bore.fine("boring.final_diameter_mm", planned.boring.final_diameter));
     return written(table);
 }
 
@@ -166,14 +152,11 @@ Markup filler_figure(const Part& in, const BorePlan& bore) {
 }
 
 Markup sheet_facts(const SheetBore& bore) {
-    Markup list;
-    for (const auto& [term, shown] : facts_of(bore))
-        list += element("div", element("dt", term) + element("dd", shown));
     Sentence limits = heat_limits(bore.planned.heat, bore.units);
     limits.text = fmt::format("Preheat {}.", limits.text);
-    return element("div", paragraphs({limits}, bore.path), {{"class", "limits"}}) +
-           element("dl", list, {{"class", "facts"}}) +
-           element("p", settings_sentence(bore.planned, bore.units), {{"class", "told"}});
+    return element("div", paragraphs(Sentences{limits}, bore.path), {{"class", "limits"}}) +
+           element("dl", facts_of(bore), {{"class", "facts"}}) +
+           told(settings_sentence(bore.planned, bore.units));
 }
 
 Markup sheet_forms(const SheetBore& bore) {
@@ -185,7 +168,7 @@ Markup sheet_forms(const SheetBore& bore) {
         all += element("p", "For the other pieces print these pages again.");
     if (bore.planned.layers.size() > most_layers_listed)
         all += element("p", "For the other layers write on: time and temperature before each.");
-    return all + element("p", "Date " + element("span", Markup(), {{"class", "blank"}}));
+    return all + element("p", "Date " + element("span", {}, {{"class", "blank"}}));
 }
 
 Markup sheet_bore(const SheetBore& bore) {
@@ -193,9 +176,8 @@ Markup sheet_bore(const SheetBore& bore) {
     if (bore.planned.count > 1)
         title += ", each of " + bore.figure("count", bore.planned.count);
     return element("section",
-                   element("h2", title, {{"id", bore.id}}) + sheet_facts(bore) + drawings(bore) +
-                       sheet_layers(bore) + sheet_heat(bore) + sheet_boring(bore) + sheet_forms(bore) +
-                       bore_cautions(bore),
+                   heading(bore.id, title) + sheet_facts(bore) + drawings(bore) + sheet_layers(bore) +
+                       sheet_heat(bore) + sheet_boring(bore) + sheet_forms(bore) + bore_cautions(bore),
                    {{"class", "bore"}, {"aria-labelledby", bore.id}});
 }
 

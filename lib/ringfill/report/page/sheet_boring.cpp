@@ -1,5 +1,3 @@
-#include <array>
-
 #include <fmt/format.h>
 
 #include <ringfill/report/page/sheet_parts.hpp>
@@ -9,72 +7,53 @@
 namespace ringfill {
 namespace {
 
-PageTable::Row cut_row(const SheetBore& bore, std::size_t i) {
-    const Cut& cut = bore.planned.boring.cuts[i];
-    const Part in = bore.in("boring.cuts", i);
-    const auto [from, to] = shown_diameters(cut, bore.units);
-    return PageTable::row(
-        words_for(name_of(cut.kind)), in.figure("depth_mm", show_pitch(cut.depth, bore.units)),
-        in.figure("diameter_from_mm", from), in.figure("diameter_to_mm", to), in.figure("time_s", cut.time));
-}
-
 Markup cut_table(const SheetBore& bore) {
     const BoringPlan& boring = bore.planned.boring;
-    PageTable table{.caption = "Cuts",
-                    .heads = {"cut", "a side", "from", "to", "time"},
-                    .numbers = {1, 5},
-                    .kind = "cuts"};
-    table.add_list(
-        boring.cuts.size(), {40, 20, 12}, [&](std::size_t i) { return cut_row(bore, i); },
-        [](std::size_t from, std::size_t before) {
-            return PageTable::row(fmt::format("… {} cuts more, in the result file", before - from), "", "",
-                                  "", "");
-        });
-    for (std::size_t i = 0; i < boring.facing.size(); ++i) {
+    PageTable table{"Cuts", "cuts", {"cut", "a side", "from", "to", "time"}, {1, 5}};
+    const auto cut_at = [&](std::size_t i) {
+        const Cut& cut = boring.cuts[i];
+        const Part in = bore.in("boring.cuts", i);
+        const auto [from, to] = shown_diameters(cut, bore.units);
+        return row(words_for(name_of(cut.kind)), in.figure("depth_mm", show_pitch(cut.depth, bore.units)),
+                   in.figure("diameter_from_mm", from), in.figure("diameter_to_mm", to),
+                   in.figure("time_s", cut.time));
+    };
+    table.add_list(boring.cuts.size(), cut_at,
+                   {40, 20, 12, [](std::size_t from, std::size_t before) {
+                        return row(fmt::format("… {} cuts more, in the result file", before - from), "", "",
+                                   "", "");
+                    }});
+    table.add_list(boring.facing.size(), [&](std::size_t i) {
         const Facing& face = boring.facing[i];
         const Part in = bore.in("boring.facing", i);
-        table.add(fmt::format("face {}, ", i + 1) + in.figure("cuts", face.cuts) + " cuts at " +
-                      in.figure("rpm", show_turning(face.bar.used)),
-                  in.figure("depth_mm", show_pitch(face.depth, bore.units)), "", "",
-                  in.figure("time_s", face.time));
-    }
+        return row(fmt::format("face {}, ", i + 1) + in.figure("cuts", face.cuts) + " cuts at " +
+                       in.figure("rpm", show_turning(face.bar.used)),
+                   in.figure("depth_mm", show_pitch(face.depth, bore.units)), "", "",
+                   in.figure("time_s", face.time));
+    });
     return written(table);
 }
 
 /// What the gauge must read: at 20 °C, and while the bore is warm.
 Markup gauge_table(const SheetBore& bore) {
     const BoringPlan& boring = bore.planned.boring;
-    const UnitSystem units = bore.units;
-    const std::string at_20 = show(celsius(reference_temperature_degC), units);
-    PageTable table{.caption = "What the gauge must read, itself at " + at_20,
-                    .heads = {"bore at", "larger by", "from", "to"},
-                    .numbers = {1, 4},
-                    .kind = "gauge"};
-    // The limits under their names in a part of the result, or the one size.
-    using Names = std::array<std::string, 3>;
-    const auto add = [&](const Markup& at, const Markup& growth, const Part& in, const Names& names,
-                         const std::optional<std::pair<Length, Length>>& limits, Length size) {
-        PageTable::Row row{at, growth};
-        if (limits) {
-            row.push_back(in.figure(names[0], show_fine_low(limits->first, units), Shown::up));
-            row.push_back(in.figure(names[1], show_fine_high(limits->second, units), Shown::down));
-        } else {
-            row.push_back(in.figure(names[2], show_fine(size, units)));
-            row.push_back("no limits given");
-        }
-        table.rows.push_back(std::move(row));
-    };
-    std::optional<std::pair<Length, Length>> limits;
-    if (boring.limits)
-        limits = {boring.limits->low, boring.limits->high};
-    add(at_20, "–", bore.in("boring"), {"limits_mm[0]", "limits_mm[1]", "final_diameter_mm"}, limits,
-        boring.final_diameter);
-    for (std::size_t i = 0; i < boring.gauge.size(); ++i) {
-        const GaugeReading& gauge = boring.gauge[i];
-        const Part in = bore.in("boring.gauge", i);
-        add(in.figure("at_degC", gauge.at), in.figure("growth_mm", show_fine(gauge.growth, units)), in,
-            {"low_mm", "high_mm", "reading_mm"}, gauge.limits, gauge.reading);
-    }
+    const Part result = bore.in("boring");
+    const std::string at_20 = show(celsius(reference_temperature_degC), bore.units);
+    PageTable table{"What the gauge must read, itself at " + at_20,
+                    "gauge",
+                    {"bore at", "larger by", "from", "to"},
+                    {1, 4}};
+    table.rows = {boring.limits ? row(at_20, "–", result.fine("limits_mm[0]", boring.limits->low, Shown::up),
+                                      result.fine("limits_mm[1]", boring.limits->high, Shown::down))
+                                : row(at_20, "–", result.fine("final_diameter_mm", boring.final_diameter),
+                                      "no limits given")};
+    table.add_list(result, "gauge", boring.gauge, [](const Part& in, const GaugeReading& gauge) {
+        const Markup at = in.figure("at_degC", gauge.at);
+        const Markup growth = in.fine("growth_mm", gauge.growth);
+        return gauge.limits ? row(at, growth, in.fine("low_mm", gauge.limits->first, Shown::up),
+                                  in.fine("high_mm", gauge.limits->second, Shown::down))
+                            : row(at, growth, in.fine("reading_mm", gauge.reading), "no limits given");
+    });
     return written(table);
 }
 

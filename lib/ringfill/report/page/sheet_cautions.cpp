@@ -31,15 +31,16 @@ constexpr std::pair<When, std::string_view> headings[] = {
 template <class Wanted>
 Markup by_time(const Plan& plan, std::string_view rank, bool names_what, Wanted wanted) {
     Markup all;
-    for (const auto& [when, heading] : headings) {
-        Markup list;
-        for (std::size_t i = 0; i < plan.cautions.size(); ++i) {
+    for (const auto& [time, title] : headings) {
+        const When when = time;
+        const Markup list = each(plan.cautions.size(), [&](std::size_t i) {
             const Caution& caution = plan.cautions[i];
-            if (caution.applies == Applies::yes && caution.when == when && wanted(caution))
-                list += caution_item(caution, i, names_what);
-        }
+            return caution.applies == Applies::yes && caution.when == when && wanted(caution)
+                       ? caution_item(caution, i, names_what)
+                       : Markup();
+        });
         if (!list.empty())
-            all += element(rank, heading) + element("ul", list, {{"class", "cautions"}});
+            all += element(rank, title) + element("ul", list, {{"class", "cautions"}});
     }
     return all;
 }
@@ -47,23 +48,22 @@ Markup by_time(const Plan& plan, std::string_view rank, bool names_what, Wanted 
 /// What may apply because the job does not say: a line for each field, with what to look for.
 Markup open_questions(const Plan& plan) {
     Markup list;
-    const auto part = [&](const Caution* caution, const std::string& member, const std::string& text) {
-        const auto index = static_cast<std::size_t>(caution - plan.cautions.data());
-        return Part{"", plan.units}.in("cautions", index).text(member, text);
-    };
     for (const OpenField& open : open_fields(plan.cautions)) {
         Markup line;
+        const auto part_of = [&](const Caution* caution) {
+            return result_of(plan).in("cautions", static_cast<std::size_t>(caution - plan.cautions.data()));
+        };
         for (const Caution* caution : open.cautions) {
             line += (line.empty() ? "" : ", ");
             if (!caution->about.empty())
-                line += part(caution, "about", names_of(caution->about)) + ": ";
-            line += part(caution, "check", caution->check);
+                line += part_of(caution).text("about", names_of(caution->about)) + ": ";
+            line += part_of(caution).text("check", caution->check);
         }
-        list += element("li", line + " (" + part(open.cautions.front(), "field", open.field) + ")");
+        list += element("li", line + " (" + part_of(open.cautions.front()).text("field", open.field) + ")");
     }
-    if (list.empty())
-        return {};
-    return element("h3", "Not stated in the job, check") + element("ul", list, {{"class", "compact"}});
+    return list.empty()
+               ? list
+               : element("h3", "Not stated in the job, check") + element("ul", list, {{"class", "compact"}});
 }
 
 } // namespace
@@ -76,7 +76,7 @@ Markup bore_cautions(const SheetBore& bore) {
 }
 
 Markup job_cautions(const Plan& plan) {
-    return element("h2", "Cautions for the whole job", {{"id", "cautions"}}) +
+    return heading("cautions", "Cautions for the whole job") +
            by_time(plan, "h3", true,
                    [&](const Caution& caution) { return !is_about_a_bore(plan, caution); }) +
            open_questions(plan);

@@ -52,64 +52,54 @@ Markup path_of(const std::string& at, const std::string& figure) {
 } // namespace
 
 Markup sheet_blank_lines() {
-    Markup lines;
-    for (int i = 0; i < blank_lines; ++i)
-        lines += element("div", Markup(), {{"class", "line"}});
+    const auto line = [](std::size_t) { return element("div", {}, {{"class", "line"}}); };
     return element("h2", "Notes by hand") +
-           element("div", lines, {{"class", "lines"}, {"aria-hidden", "true"}});
+           element("div", each(blank_lines, line), {{"class", "lines"}, {"aria-hidden", "true"}});
 }
 
 Markup sheet_sources(const Bibliography& sources, const std::string& printed) {
-    PageTable table{
-        .caption = "Sources named in brackets. Known: read in the source, restated in another document that "
-                   "quotes it, or from memory and not looked up; common practice has no source",
-        .heads = {"key", "title", "edition", "place", "known"},
-        .kind = "small told",
-        .wide = true};
+    PageTable table{"Sources named in brackets. Known: read in the source, restated in another document that "
+                    "quotes it, or "
+                    "from memory and not looked up; common practice has no source",
+                    "small told wide",
+                    {"key", "title", "edition", "place", "known"}};
     const std::set<std::string_view> named = in_brackets(printed);
     for (const auto& [key, source] : sources)
         if (named.contains(escape_markup(key)))
-            table.rows.push_back({key, source.title, text_or_nothing(source.edition),
-                                  text_or_nothing(source.place), seen_of(key, source)});
-    return element("h2", "Sources", {{"id", "sources"}}) + written(table);
+            table.rows.push_back(row(key, source.title, text_or_nothing(source.edition),
+                                     text_or_nothing(source.place), seen_of(key, source)));
+    return heading("sources", "Sources") + written(table);
 }
 
 Markup sheet_notes(const Plan& plan) {
-    const Part result{"", plan.units};
-    Markup notes;
-    for (std::size_t i = 0; i < plan.notes.size(); ++i)
-        notes += element("li", result.text(fmt::format("notes[{}]", i), plan.notes[i]));
-    Markup all = element("h2", "Notes", {{"id", "notes"}}) + element("ul", notes);
+    const Part result = result_of(plan);
+    const auto note_at = [&](std::size_t i) {
+        return element("li", result.text(fmt::format("notes[{}]", i), plan.notes[i]));
+    };
+    const Markup notes = heading("notes", "Notes") + element("ul", each(plan.notes.size(), note_at));
     if (plan.assumed.empty())
-        return all;
-    PageTable table{.caption = "Values that the job file left out",
-                    .heads = {"field", "taken", "source"},
-                    .kind = "small"};
-    for (std::size_t i = 0; i < plan.assumed.size(); ++i) {
-        const Assumed& assumed = plan.assumed[i];
-        const Part in = result.in("assumed", i);
-        table.add(in.text("field", assumed.path), in.text("value", assumed.value),
-                  fmt::format("[{}]", assumed.source));
-    }
-    return all + element("h2", "Assumed") + written(table);
+        return notes;
+    PageTable table{"Values that the job file left out", "small", {"field", "taken", "source"}};
+    table.add_list(result, "assumed", plan.assumed, [](const Part& in, const Assumed& assumed) {
+        return row(in.text("field", assumed.path), in.text("value", assumed.value),
+                   fmt::format("[{}]", assumed.source));
+    });
+    return notes + element("h2", "Assumed") + written(table);
 }
 
 Markup sheet_working(const Plan& plan) {
-    PageTable table{.caption = "Every figure of the result: value, formula, what goes into it, source",
-                    .heads = {"figure", "value", "formula", "inputs", "source"},
-                    .numbers = {1, 2},
-                    .kind = "tiny",
-                    .wide = true};
-    for (std::size_t i = 0; i < plan.working.size(); ++i) {
-        const Working& work = plan.working[i];
-        const Part in = Part{"", plan.units}.in("working", i);
-        table.add(path_of(in.at("figure"), work.figure), in.figure("value", value_text(work)),
-                  in.text("formula", work.formula),
-                  element("span", inputs_of(work), {{"data-inputs", in.at("inputs")}}),
-                  fmt::format("[{}]", work.source));
-    }
+    PageTable table{"Every figure of the result: value, formula, what goes into it, source",
+                    "tiny wide",
+                    {"figure", "value", "formula", "inputs", "source"},
+                    {1, 2}};
+    table.add_list(result_of(plan), "working", plan.working, [](const Part& in, const Working& work) {
+        return row(path_of(in.at("figure"), work.figure), in.figure("value", value_text(work)),
+                   in.text("formula", work.formula),
+                   element("span", inputs_of(work), {{"data-inputs", in.at("inputs")}}),
+                   fmt::format("[{}]", work.source));
+    });
     return element("section",
-                   element("h2", "Working", {{"id", "working"}}) +
+                   heading("working", "Working") +
                        element("p", "In the trade's metric units, as the result file writes them.") +
                        written(table),
                    {{"class", "working"}});

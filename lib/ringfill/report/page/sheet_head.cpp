@@ -27,44 +27,38 @@ Markup filler_in_all(const Plan& plan) {
 }
 
 Markup bores_in_brief(const Plan& plan) {
-    PageTable table{.caption = "Bores",
-                    .heads = {"bore", "pieces", "skim to", "weld to", "layers × rings",
-                              plan.totals.pieces > 0 ? "filler each" : "wire each", "arc each"},
-                    .numbers = {1, 7},
-                    .wide = true};
-    for (std::size_t i = 0; i < plan.bores.size(); ++i) {
-        const BorePlan& bore = plan.bores[i];
-        const Part in = Part{"", plan.units}.in("bores", i);
-        table.add(in.text("name", bore.name), in.figure("count", bore.count), skim_figure(in, bore, "none"),
-                  weld_figure(in, bore), layers_figure(in, bore), filler_figure(in, bore),
-                  in.figure("metal.arc_s", bore.metal.arc));
-    }
+    PageTable table{"Bores",
+                    "wide",
+                    {"bore", "pieces", "skim to", "weld to", "layers × rings",
+                     plan.totals.pieces > 0 ? "filler each" : "wire each", "arc each"},
+                    {1, 7}};
+    table.add_list(result_of(plan), "bores", plan.bores, [](const Part& in, const BorePlan& bore) {
+        return row(in.text("name", bore.name), in.figure("count", bore.count), skim_figure(in, bore, "none"),
+                   weld_figure(in, bore), layers_figure(in, bore), filler_figure(in, bore),
+                   in.figure("metal.arc_s", bore.metal.arc));
+    });
     return written(table);
 }
 
 /// Links to the parts of the page, for a screen.
 Markup contents(const Plan& plan) {
-    Markup list;
-    const auto link = [&](const std::string& id, std::string_view name) {
-        list += element("li", element("a", name, {{"href", "#" + id}}));
-    };
-    link("take", "Take");
+    std::vector<std::pair<std::string, std::string_view>> parts{{"take", "Take"}};
     if (plan.day)
-        link("day", "Day");
-    link("fire-watch", "Fire watch");
-    link("cautions", "Cautions");
+        parts.emplace_back("day", "Day");
+    parts.insert(parts.end(), {{"fire-watch", "Fire watch"}, {"cautions", "Cautions"}});
     for (std::size_t i = 0; i < plan.bores.size(); ++i)
-        link(fmt::format("bore-{}", i + 1), plan.bores[i].name);
-    link("sources", "Sources");
-    link("notes", "Notes");
-    link("working", "Working");
-    return element("nav", element("ul", list), {{"aria-label", "Parts of this page"}});
+        parts.emplace_back(fmt::format("bore-{}", i + 1), plan.bores[i].name);
+    parts.insert(parts.end(), {{"sources", "Sources"}, {"notes", "Notes"}, {"working", "Working"}});
+    const auto link_at = [&](std::size_t i) {
+        return element("li", element("a", parts[i].second, {{"href", "#" + parts[i].first}}));
+    };
+    return element("nav", element("ul", each(parts.size(), link_at)), {{"aria-label", "Parts of this page"}});
 }
 
 } // namespace
 
 Markup sheet_head(const Plan& plan) {
-    const Part job{"", plan.units};
+    const Part job = result_of(plan);
     return element("h1", "Hot-work notes, not a permit") +
            element("p", job.text("title", plan.title), {{"class", "job"}}) +
            element("p",
@@ -75,84 +69,74 @@ Markup sheet_head(const Plan& plan) {
                    bores_in_all(plan) + " · " + filler_in_all(plan) + " · " +
                        job.figure("totals.arc_s", plan.totals.arc) + " of arc",
                    {{"class", "sum"}}) +
-           paragraphs(head_sentences(plan), "") + bores_in_brief(plan) + contents(plan);
+           paragraphs(head_sentences(plan)) + bores_in_brief(plan) + contents(plan);
 }
 
 Markup sheet_take(const Plan& plan) {
-    PageTable table{.caption = "What to load",
-                    .heads = {"what", "need", "on top", "load"},
-                    .numbers = {1, 3},
-                    .kind = "take"};
-    for (std::size_t i = 0; i < plan.take.size(); ++i) {
-        const Need& need = plan.take[i];
-        const Part in = Part{"", plan.units}.in("take", i);
+    PageTable table{"What to load", "take", {"what", "need", "on top", "load"}, {1, 3}};
+    table.add_list(result_of(plan), "take", plan.take, [&](const Part& in, const Need& need) {
         const std::string item = item_text(need, plan.units);
         // The wire stands in kilograms or pounds, pieces as a number: the unit of the result's figure.
-        const auto amount_of = [&](std::string_view name, double value) {
-            return element(
-                "span", amount(value, need, plan.units),
-                {{"data-figure", in.at(std::string(name))}, {"data-unit", unit_text(unit_of(need.kind))}});
+        const auto amount_of = [&](const std::string& name, double value) {
+            return element("span", amount(value, need, plan.units),
+                           {{"data-figure", in.at(name)}, {"data-unit", unit_text(unit_of(need.kind))}});
         };
-        table.add(tick_box("box to tick: " + item) + in.text("item", item), amount_of("need", need.need),
-                  amount_of("reserve", need.reserve),
-                  comes_singly(need) ? in.figure("supplied", load(need))
-                                     : element("span", load(need), {{"data-cover", in.at("cover")}}));
-    }
-    return element("h2", "Take", {{"id", "take"}}) + written(table);
+        return row(tick_box("box to tick: " + item) + in.text("item", item), amount_of("need", need.need),
+                   amount_of("reserve", need.reserve),
+                   comes_singly(need) ? in.figure("supplied", load(need))
+                                      : element("span", load(need), {{"data-cover", in.at("cover")}}));
+    });
+    return heading("take", "Take") + written(table);
 }
 
 Markup sheet_day(const Plan& plan) {
     if (!plan.day)
         return element("p", "The day is not laid out by the clock; the notes say why.");
     const DayPlan& day = *plan.day;
-    PageTable table{.caption = "When each piece is begun and ended",
-                    .heads = {"piece", "torch on", "last ring", "roughing", "finishing"},
-                    .numbers = {1, 5},
-                    .kind = "day"};
-    std::size_t left = 0;
-    const auto at = [&](std::size_t entry, bool ends) {
-        const DayEntry& step = day.day.entries[entry];
-        return Part{"day", plan.units}
-            .in("steps", entry)
-            .figure(ends ? "to_s" : "from_s", day_and_clock(day.calendar, ends ? step.to : step.from),
-                    Shown::clock);
+    PageTable table{"When each piece is begun and ended",
+                    "day",
+                    {"piece", "torch on", "last ring", "roughing", "finishing"},
+                    {1, 5}};
+    const auto at = [&](std::size_t entry, const std::string& name, Time DayEntry::*time) {
+        const std::string clock = day_and_clock(day.calendar, day.day.entries[entry].*time);
+        return result_of(plan).in("day").in("steps", entry).figure(name, clock, Shown::clock);
     };
     for (const BorePlan& bore : plan.bores)
         for (const PieceClock& piece : piece_clocks(day.day, bore))
-            if (table.rows.size() == most_pieces_listed)
-                ++left;
-            else
-                table.add(piece.name, at(piece.torch, false), at(piece.last_ring, true),
-                          at(piece.rough, false), at(piece.finish, false));
+            table.rows.push_back(row(piece.name, at(piece.torch, "from_s", &DayEntry::from),
+                                     at(piece.last_ring, "to_s", &DayEntry::to),
+                                     at(piece.rough, "from_s", &DayEntry::from),
+                                     at(piece.finish, "from_s", &DayEntry::from)));
     Markup more;
-    if (left > 0)
-        more = element("p", fmt::format("{} pieces more; the day view has them all.", left));
-    return element("h2", "The day by the clock", {{"id", "day"}}) + written(table) + more +
-           paragraphs(day_sentences(day), "");
+    if (const std::size_t all = table.rows.size(); all > most_pieces_listed) {
+        table.rows.resize(most_pieces_listed);
+        more =
+            element("p", fmt::format("{} pieces more; the day view has them all.", all - most_pieces_listed));
+    }
+    return heading("day", "The day by the clock") + written(table) + more + paragraphs(day_sentences(day));
 }
 
 Markup sheet_fire_watch(const Plan& plan) {
     const FireWatch& watch = plan.fire_watch;
-    const Part in{"fire_watch", plan.units};
+    const Part result{"fire_watch", plan.units};
     const auto [begin, end] = who_watches(watch);
-    const Markup page = element("h2", "Fire watch", {{"id", "fire-watch"}}) +
-                        element("p", begin + in.figure("after_s", watch.after.value) + end);
+    const Markup page = heading("fire-watch", "Fire watch") +
+                        element("p", begin + result.figure("after_s", watch.after.value) + end);
     if (watch.periods.empty())
         return page + element("p", no_watch_by_the_clock);
-    PageTable table{.caption = "When the fire is watched; write in when it was",
-                    .heads = {"from", "until", "looks until", "lit", "last heat", "left"},
-                    .numbers = {0, 3},
-                    .kind = "day"};
-    for (std::size_t i = 0; i < watch.periods.size(); ++i) {
+    PageTable table{"When the fire is watched; write in when it was",
+                    "day",
+                    {"from", "until", "looks until", "lit", "last heat", "left"},
+                    {0, 3}};
+    table.add_list(result, "periods", watch.periods, [&](const Part& in, const WatchPeriod& period) {
         const auto at = [&](const std::string& name, Time time) {
-            return in.in("periods", i).figure(name, day_and_clock(plan.day->calendar, time), Shown::clock);
+            return in.figure(name, day_and_clock(plan.day->calendar, time), Shown::clock);
         };
-        const WatchPeriod& period = watch.periods[i];
-        table.add(at("from_s", period.from), at("until_s", period.until),
-                  at("looked_until_s", period.looked_until), "", "", "");
-    }
+        return row(at("from_s", period.from), at("until_s", period.until),
+                   at("looked_until_s", period.looked_until), "", "", "");
+    });
     return page + written(table) +
-           element("p", in.figure("total_s", watch.total) + " " + watch_moves_with_the_heat);
+           element("p", result.figure("total_s", watch.total) + " " + watch_moves_with_the_heat);
 }
 
 } // namespace ringfill

@@ -8,46 +8,36 @@
 namespace ringfill {
 namespace {
 
-PageTable::Row step_row(const HeatStep& step, const Part& in) {
-    const Markup to = step.stage == HeatStage::warm_up
-                          ? in.figure("to_degC", show_minimum(step.to, in.units), Shown::up)
-                          : in.figure("to_degC", step.to);
-    return PageTable::row(in.text("step", std::string(step_name(step.stage))), place_of(step),
-                          in.figure("s", step.time), in.figure("from_degC", step.from), to);
-}
-
 /// The steps of a run in short. @param list its name in the result.
 Markup steps(const SheetBore& bore, const HeatRun& run, const std::string& caption, const std::string& list) {
     if (run.steps.empty())
-        return element("p",
-                       fmt::format("{}: nothing, it does not come to {}.", caption,
-                                   show_minimum(run.end_at, bore.units)),
-                       {{"class", "told"}});
-    PageTable table{.caption = caption,
-                    .heads = {"step", "where", "time", "from", "to"},
-                    .numbers = {2, 5},
-                    .kind = "steps"};
+        return told(fmt::format("{}: nothing, it does not come to {}.", caption,
+                                show_minimum(run.end_at, bore.units)));
+    PageTable table{caption, "steps", {"step", "where", "time", "from", "to"}, {2, 5}};
+    const auto row_at = [&](std::size_t i) {
+        const HeatStep& step = run.steps[i];
+        const Part in = bore.in(list, i);
+        return row(in.text("step", std::string(step_name(step.stage))), place_of(step),
+                   in.figure("s", step.time), in.figure("from_degC", step.from),
+                   step.stage == HeatStage::warm_up
+                       ? in.figure("to_degC", show_minimum(step.to, in.units), Shown::up)
+                       : in.figure("to_degC", step.to));
+    };
     table.add_list(
-        run.steps.size(), {20, 13, 6},
-        [&](std::size_t i) { return step_row(run.steps[i], bore.in(list, i)); },
-        [&](std::size_t from, std::size_t before) {
-            return PageTable::row("…", element("span", left_out(run, from, before), {{"class", "told"}}), "",
-                                  "", "");
-        });
+        run.steps.size(), row_at,
+        {20, 13, 6, [&](std::size_t from, std::size_t before) {
+             return row("…", element("span", left_out(run, from, before), {{"class", "told"}}), "", "", "");
+         }});
     return written(table);
-}
-
-Markup curve(const SheetBore& bore) {
-    std::string drawn = curve_drawing(bore.planned, bore.units, bore.id + "-curve");
-    if (drawn.empty())
-        return {};
-    return framed("Temperature of the boss over the time", std::move(drawn));
 }
 
 Markup curve_and_steps(const SheetBore& bore) {
     const HeatBalance& balance = *bore.planned.heat_balance;
+    std::string curve = curve_drawing(bore.planned, bore.units, bore.id + "-curve");
+    const Markup drawn =
+        curve.empty() ? Markup() : framed("Temperature of the boss over the time", std::move(curve));
     const auto beside_curve = [&](const std::string& caption) {
-        return element("div", curve(bore) + steps(bore, balance.hot.run, caption, "time.timeline"),
+        return element("div", drawn + steps(bore, balance.hot.run, caption, "time.timeline"),
                        {{"class", "pair"}});
     };
     if (!balance.plated)
@@ -65,15 +55,14 @@ Markup curve_and_steps(const SheetBore& bore) {
 } // namespace
 
 Markup sheet_heat(const SheetBore& bore) {
+    const BorePlan& planned = bore.planned;
     const Markup all =
-        element("h3", "Heat") + paragraphs(heat_sentences(bore.planned.heat, bore.units), bore.path);
-    if (!bore.planned.heat_balance)
-        return all + element("p",
-                             bore.planned.no_balance.empty()
-                                 ? std::string("No heat balance.")
-                                 : fmt::format("No curve and no times: {}.", bore.planned.no_balance),
-                             {{"class", "told"}});
-    return all + paragraphs(time_sentences(bore.planned, bore.units), bore.path) + curve_and_steps(bore);
+        element("h3", "Heat") + paragraphs(heat_sentences(planned.heat, bore.units), bore.path);
+    if (planned.heat_balance)
+        return all + paragraphs(time_sentences(planned, bore.units), bore.path) + curve_and_steps(bore);
+    return all + told(planned.no_balance.empty()
+                          ? std::string("No heat balance.")
+                          : fmt::format("No curve and no times: {}.", planned.no_balance));
 }
 
 } // namespace ringfill

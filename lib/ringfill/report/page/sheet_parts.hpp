@@ -5,6 +5,11 @@
 
 namespace ringfill {
 
+/// The whole result.
+inline Part result_of(const Plan& plan) {
+    return {"", plan.units};
+}
+
 // The parts of the sheet in the order they stand on it.
 
 /// What the sheet is and is not, the job, bores, wire, arc, and how hot each bore must be.
