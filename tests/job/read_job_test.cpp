@@ -115,8 +115,8 @@ TEST_CASE("a bore arrives in SI") {
     check(bore.length, 4 * 0.0254);
     check(bore.boss_diameter, 7 * 0.0254);
     REQUIRE(bore.attached.size() == 2);
-    check(bore.attached[0], 0.0254);
-    check(bore.attached[1], 0.020);
+    check(bore.attached[0].thickness, 0.0254);
+    check(bore.attached[1].thickness, 0.020);
     check(bore.carry_off, 2.5);
     check(bore.heat_wall, 1.5 * 0.0254);
     check(bore.skim, 0.020 * 0.0254);

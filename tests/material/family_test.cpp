@@ -101,8 +101,8 @@ TEST_CASE("a cored wire is read with its mass and its feed table") {
     CHECK(family.fillers[0].gases.empty());
     CHECK(size.linear_mass->value.value() == 0.0072);
     REQUIRE(size.feed_table.size() == 2);
-    CHECK_THAT(size.feed_table[1].feed.value(), WithinRel(0.2, 1e-15));
-    CHECK(size.feed_table[1].current.value() == 250);
+    CHECK_THAT(size.feed_table[1].feed.value.value(), WithinRel(0.2, 1e-15));
+    CHECK(size.feed_table[1].current.value.value() == 250);
 }
 
 TEST_CASE("a later file corrects an entry and adds one") {

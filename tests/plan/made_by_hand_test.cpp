@@ -41,9 +41,9 @@ Job sound_job() {
     job.title = "Swing-arm pivots";
     job.procedures = {procedure};
     job.bores = {bore};
-    job.workday.start = in_si<Time>(7 * 3600);
-    job.workday.length = in_si<Time>(10 * 3600);
-    job.workday.change_over = in_si<Time>(20 * 60);
+    job.day_start = in_si<Time>(7 * 3600);
+    job.working_day = in_si<Time>(10 * 3600);
+    job.change_over = in_si<Time>(20 * 60);
     job.reserve = 0.1;
     return job;
 }
@@ -183,7 +183,7 @@ TEST_CASE("rules of several fields hold for a job made by hand") {
 }
 
 TEST_CASE("hours and prices made by hand are judged") {
-    CHECK(told([](Job& job) { job.workday.start = in_si<Time>(not_a_number); }) ==
+    CHECK(told([](Job& job) { job.day_start = in_si<Time>(not_a_number); }) ==
           Lines{R"(start: "24:00" is no time of day; write it like "07:00")"});
     CHECK(told([](Job& job) { job.reserve = -1; }) ==
           Lines{"reserve: -100 % is out of range; give a value from 0 % to 1000 %"});
@@ -198,12 +198,38 @@ TEST_CASE("hours and prices made by hand are judged") {
           }) == Lines{"prices.extras. : is a price without a name; name what it is for"});
 }
 
+TEST_CASE("metal nobody can name stands in a job made by hand by its row, as a file is read") {
+    CHECK(
+        told([](Job& job) { job.bores[0].base = "unknown"; }) ==
+        Lines{
+            R"(bores[0].base: "unknown" names no family; name it "steel/unknown" until a magnet says otherwise)"});
+}
+
+TEST_CASE("two of one name in a job made by hand are refused, as in a file") {
+    const std::string twice = ": has two of the same name; give each a name of its own";
+    const NamedPrices prices = {{"waiting", Decimal{85, 0}}, {"waiting", Decimal{9, 0}}};
+    CHECK(told([&](Job& job) { job.prices.labour = prices; }) == Lines{"prices.labour" + twice});
+    CHECK(told([&](Job& job) { job.prices.wire_kg = prices; }) == Lines{"prices.wire_kg" + twice});
+    CHECK(told([&](Job& job) { job.prices.packs = prices; }) == Lines{"prices.packs" + twice});
+    CHECK(told([&](Job& job) { job.prices.extras = prices; }) == Lines{"prices.extras" + twice});
+    CHECK(told([](Job& job) {
+              job.bores[0].composition = {{"C", 0.4}, {"C", 0.5}};
+          }) == Lines{"bores[0].composition" + twice});
+}
+
+TEST_CASE("a price made by hand stands in its lowest form") {
+    CHECK(told([](Job& job) {
+              job.prices.labour_hour = Decimal{420, 2};
+          }) == Lines{"prices.labour_hour: nan is out of range; write a number from 0 to 100000000"});
+    CHECK(told([](Job& job) { job.prices.labour_hour = Decimal{42, 1}; }) == Lines());
+}
+
 TEST_CASE("all that is wrong with a job made by hand is told at once") {
     CHECK(told([](Job& job) {
               job.title.clear();
               job.bores[0].count = 0;
               job.bores[0].length = in_si<Length>(not_a_number);
-              job.workday.length = Time();
+              job.working_day = Time();
           }).size() == 4);
     CHECK_THROWS_AS(plan(Job(), shop()), Faulty);
 }

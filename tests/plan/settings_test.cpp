@@ -88,8 +88,8 @@ TEST_CASE("gas and feed faults of one procedure come together") {
 TEST_CASE("a current outside the filler's table is refused with its range") {
     const Shop tabulated = shop_with_filler("steel", "E71T-1", [](Filler& filler) {
         for (WireSize& size : filler.sizes)
-            size.feed_table = {{in_si<Speed>(0.1), in_si<Current>(150), "own"},
-                               {in_si<Speed>(0.2), in_si<Current>(250), "own"}};
+            size.feed_table = {{{in_si<Speed>(0.1), "own"}, {in_si<Current>(150), "own"}},
+                               {{in_si<Speed>(0.2), "own"}, {in_si<Current>(250), "own"}}};
     });
     const std::string cored =
         R"("filler": "steel/E71T-1", "wire": "1.2 mm", "gas": "M21", "travel": "350 mm/min")";

@@ -17,8 +17,9 @@ Current amps(double value) {
 /// Three points, not on one line.
 WireSize tabulated() {
     WireSize size;
-    size.feed_table = {
-        {m_min(4), amps(100), "own"}, {m_min(6), amps(140), "own"}, {m_min(10), amps(180), "own"}};
+    size.feed_table = {{{m_min(4), "own"}, {amps(100), "own"}},
+                       {{m_min(6), "own"}, {amps(140), "own"}},
+                       {{m_min(10), "own"}, {amps(180), "own"}}};
     return size;
 }
 

@@ -93,8 +93,8 @@ TEST_CASE("a table of rates is read between its points, and never beyond") {
     Filler tabulated = filler(FillerForm::stick);
     Piece& piece = *tabulated.sizes[0].piece;
     piece.per_A.reset();
-    piece.rates = {{in_si<Current>(120), in_si<MassFlow>(1.0 * kg_an_hour), "a"},
-                   {in_si<Current>(160), in_si<MassFlow>(1.4 * kg_an_hour), "b"}};
+    piece.rates = {{{in_si<Current>(120), "a"}, {in_si<MassFlow>(1.0 * kg_an_hour), "a"}},
+                   {{in_si<Current>(160), "b"}, {in_si<MassFlow>(1.4 * kg_an_hour), "b"}}};
     Procedure at = procedure();
     at.current = in_si<Current>(130);
     std::vector<Fault> faults;

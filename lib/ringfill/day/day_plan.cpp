@@ -52,10 +52,10 @@ std::vector<double> worked_seconds(const Schedule& schedule) {
 PlannedDay plan_day(const Job& job, const std::vector<BorePlan>& bores, const std::vector<StepTime>& times) {
     if (std::string why = no_day_because(bores); !why.empty())
         return {std::nullopt, std::move(why)};
-    DayPlan day{.calendar = {job.workday.start, job.workday.length, late_enough}};
+    DayPlan day{.calendar = {job.day_start, job.working_day, late_enough}};
     const JobWork work = work_on(job, bores, times);
     const auto laid_out = [&](Turns turns) {
-        return lay_out(work, day.calendar, job.workday.change_over, turns);
+        return lay_out(work, day.calendar, job.change_over, turns);
     };
     day.day = laid_out(Turns::alternating);
     day.one_by_one = laid_out(Turns::one_by_one).ends;

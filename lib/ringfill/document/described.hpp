@@ -12,7 +12,7 @@
 // A record described once, with the members that its fields fill:
 //
 //     constexpr Field face_fields[] = {
-//         field<&Face::inner>("inner", spans::size, "inner diameter of the pad", R"("90 mm")").required(),
+//         must<&Face::inner>("inner", spans::size, "inner diameter of the pad", R"("90 mm")"),
 //         field<&Face::name>("name", spans::name, "what it is called", R"("left")").fallback("a",
 //         "practice"), field<&read_skim>("skim", spans::distance, "clean-up cut", R"("0.5
 //         mm")").holds(Kind::length),
@@ -162,6 +162,12 @@ constexpr MadeField field(std::string_view name, std::string_view help, std::str
 template <auto Member>
 constexpr MadeField field(std::string_view name, std::string_view sample) {
     return field<Member>(name, Span{}, {}, sample);
+}
+
+/// A field that must be there.
+template <auto Member, class... Parts>
+constexpr MadeField must(const Parts&... parts) {
+    return field<Member>(parts...).required();
 }
 
 template <class Row>

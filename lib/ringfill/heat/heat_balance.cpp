@@ -180,7 +180,10 @@ std::variant<HeatBalance, std::string> heat_balance(const BalanceCase& what) {
     balance.heater = *what.heater;
     balance.metal = *metal;
     balance.ambient = what.ambient;
-    balance.hot = run_with(what, *metal, what.bore.attached);
+    std::vector<Length> plates;
+    for (const Plate& plate : what.bore.attached)
+        plates.push_back(plate.thickness);
+    balance.hot = run_with(what, *metal, std::move(plates));
     if (!what.bore.carry_off && what.bore.attached.empty())
         balance.plated = run_with(what, *metal, {*what.build.wall});
     for (const BossRun* one : {&std::as_const(balance).hot, &std::as_const(balance).cold()})

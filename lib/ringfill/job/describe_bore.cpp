@@ -1,7 +1,8 @@
-#include <algorithm>
 #include <array>
 
 #include <fmt/format.h>
+
+#include <range/v3/algorithm/contains.hpp>
 
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/fault/printable.hpp>
@@ -13,56 +14,33 @@
 namespace ringfill {
 namespace {
 
+using namespace spans;
 using namespace std::string_view_literals;
 
 constexpr std::array axes = {"horizontal"sv, "vertical"sv};
 constexpr std::array no_skim = {"none"sv};
 constexpr std::array other_ends = {"open"sv, "fitting"sv, "blind"sv};
 
-/// A plate on the boss, of which the job keeps the thickness alone.
-struct Plate {
-    Length thickness;
-};
-
 constexpr Field attached_fields[] = {
-    field<&Plate::thickness>("thickness", spans::plate, "thickness of the plate", R"("25 mm")").required(),
+    must<&Plate::thickness>("thickness", plate, "thickness of the plate", R"("25 mm")"),
 };
 constexpr Field face_fields[] = {
-    field<&Face::inner>("inner", spans::size, "inner diameter of the pad", R"("90 mm")").required(),
-    field<&Face::outer>("outer", spans::size, "outer diameter of the pad", R"("150 mm")").required(),
-    field<&Face::build>("build", spans::size, "how far the finished face stands over the worn one",
-                        R"("2 mm")")
-        .required(),
+    must<&Face::inner>("inner", size, "inner diameter of the pad", R"("90 mm")"),
+    must<&Face::outer>("outer", size, "outer diameter of the pad", R"("150 mm")"),
+    must<&Face::build>("build", size, "how far the finished face stands over the worn one", R"("2 mm")"),
 };
 
 constexpr Field groove_fields[] = {
-    field<&Groove::diameter>("diameter", spans::size, "diameter of the groove's floor", R"("96 mm")")
-        .required(),
-    field<&Groove::width>("width", spans::size, "width along the bore", R"("4 mm")").required(),
+    must<&Groove::diameter>("diameter", size, "diameter of the groove's floor", R"("96 mm")"),
+    must<&Groove::width>("width", size, "width along the bore", R"("4 mm")"),
 };
 
 constexpr Field hole_fields[] = {
-    field<&Hole::diameter>("diameter", spans::size, "diameter of the hole", R"("10 mm")").required(),
-    field<&Hole::depth>("depth", spans::distance, "depth of its centre from the near face", R"("50 mm")")
-        .required(),
-    field<&Hole::clock>("clock", spans::turn, "its clock position, from 12 o'clock", R"("90 deg")")
-        .required(),
+    must<&Hole::diameter>("diameter", size, "diameter of the hole", R"("10 mm")"),
+    must<&Hole::depth>("depth", distance, "depth of its centre from the near face", R"("50 mm")"),
+    must<&Hole::clock>("clock", turn, "its clock position, from 12 o'clock", R"("90 deg")"),
     field<&Hole::other_end>("other_end", other_ends, "what is at its other end", R"("open")"),
 };
-
-void read_attached(WornBore& bore, const Entry& entry, const Field& field) {
-    for (const Entry& plate : entry.objects(field))
-        bore.attached.push_back(read_record<Plate>(plate).thickness);
-}
-
-Value give_attached(const WornBore& bore) {
-    Value::List plates;
-    for (const Length& thickness : bore.attached) {
-        const Plate plate{thickness};
-        plates.push_back(record_value(attached_record, &plate));
-    }
-    return plates.empty() ? Value() : Value(std::move(plates));
-}
 
 void check_face(Face& face, const Entry& entry) {
     if (entry.is_read("inner") && entry.is_read("outer") && face.inner >= face.outer)
@@ -102,14 +80,13 @@ void check_size_limits(const WornBore& bore, const Entry& entry) {
 }
 
 void check_composition(const WornBore& bore, const Entry& entry) {
-    const auto& known = element_symbols();
     double sum = 0;
-    for (const auto& [element, percent] : bore.composition) {
-        sum += percent;
-        if (std::find(known.begin(), known.end(), element) == known.end())
+    for (const auto& [element, percent_by_mass] : bore.composition) {
+        sum += percent_by_mass;
+        if (!ranges::contains(element_symbols(), element))
             entry.refuse("composition",
                          fmt::format("names {}, which is no symbol of an element", in_quotes(element)),
-                         suggest(element, known));
+                         suggest(element, element_symbols()));
     }
     if (sum > 100)
         entry.refuse("composition", "adds up to more than 100 %",
@@ -117,6 +94,8 @@ void check_composition(const WornBore& bore, const Entry& entry) {
 }
 
 void check_bore(WornBore& bore, const Entry& entry) {
+    if (bore.base == "unknown" && entry.reading().by_hand)
+        entry.refuse("base", "names no family", R"(name it "steel/unknown" until a magnet says otherwise)");
     if (bore.base == "unknown")
         bore.base = "steel/unknown"; // until a magnet says otherwise
     check_composition(bore, entry);
@@ -134,50 +113,42 @@ void check_bore(WornBore& bore, const Entry& entry) {
 }
 
 constexpr Field bore_fields[] = {
-    field<&WornBore::name>("name", spans::name, "what the bore is called on site; no two alike",
-                           R"("arm root")")
-        .required(),
-    field<&WornBore::count>("count", spans::count, "how many bores alike; 1 when left out", "1"),
-    field<&WornBore::line>("line", spans::name, "bores with the same line are bored in one set-up of the bar",
+    must<&WornBore::name>("name", name, "what the bore is called on site; no two alike", R"("arm root")"),
+    field<&WornBore::count>("count", count, "how many bores alike; 1 when left out", "1"),
+    field<&WornBore::line>("line", name, "bores with the same line are bored in one set-up of the bar",
                            R"("root")"),
     field<&WornBore::axis>("axis", axes,
                            "how the bore lies; with a horizontal axis every turn passes overhead",
                            R"("horizontal")")
         .fallback("horizontal", "practice"),
-    field<&WornBore::base>("base", spans::name,
-                           "the metal of the boss, family/grade; \"unknown\" when nobody can name it",
-                           R"("steel/C45")")
-        .required(),
+    must<&WornBore::base>("base", name,
+                          "the metal of the boss, family/grade; \"unknown\" when nobody can name it",
+                          R"("steel/C45")"),
     field<&WornBore::composition>(
-        "composition", spans::percent,
+        "composition", percent,
         "percent by mass from the mill certificate; each element takes the place of the table's",
         R"({ "C": 0.46, "Mn": 0.68 })"),
     field<&WornBore::magnetic>(
         "magnetic", "whether a magnet holds on the boss; try it before any heat when the metal is unknown",
         "true"),
-    field<&WornBore::finish_diameter>("finish_diameter", spans::size,
-                                      "the diameter the bore will be finished to", R"("90 mm")")
-        .required(),
-    field<&WornBore::size_class>("size_class", spans::name, "the ISO 286 tolerance of the finished bore",
-                                 R"("H9")"),
-    field<&WornBore::size_limits>("size_limits", spans::size,
+    must<&WornBore::finish_diameter>("finish_diameter", size, "the diameter the bore will be finished to",
+                                     R"("90 mm")"),
+    field<&WornBore::size_class>("size_class", name, "the ISO 286 tolerance of the finished bore", R"("H9")"),
+    field<&WornBore::size_limits>("size_limits", size,
                                   "instead of size_class: smallest and largest diameter of the finished bore",
                                   R"(["90.000 mm", "90.087 mm"])"),
-    field<&WornBore::length>("length", spans::size, "finished length between the faces", R"("100 mm")")
-        .required(),
+    must<&WornBore::length>("length", size, "finished length between the faces", R"("100 mm")"),
     field<&WornBore::boss_diameter>(
-        "boss_diameter", spans::size,
+        "boss_diameter", size,
         "outside diameter of the boss; without it no wall, no boss mass and no heat balance", R"("180 mm")")
         .starts(),
-    field<&read_attached>("attached", attached_record, "plates on the boss that carry heat off",
-                          R"([{ "thickness": "25 mm" }])")
-        .holds(Kind::object)
-        .list(1, 100)
-        .given_by<give_attached>(),
-    field<&WornBore::carry_off>("carry_off", spans::carry_off,
+    field<&WornBore::attached>("attached", attached_record, "plates on the boss that carry heat off",
+                               R"([{ "thickness": "25 mm" }])")
+        .list(1, 100),
+    field<&WornBore::carry_off>("carry_off", carry_off,
                                 "heat carried off into the machine, if known; overrules the plates",
                                 R"("2 W/K")"),
-    field<&WornBore::heat_wall>("heat_wall", spans::plate,
+    field<&WornBore::heat_wall>("heat_wall", plate,
                                 "the thickness that governs preheat, if not the wall after the skim",
                                 R"("43 mm")"),
     field<&read_worn>("worn", worn_record, "the worn surface, as measured",
@@ -185,21 +156,18 @@ constexpr Field bore_fields[] = {
         .holds(Kind::object)
         .given_by<give_worn>()
         .required(),
-    field<&WornBore::skim>("skim", spans::distance,
+    field<&WornBore::skim>("skim", distance,
                            "clean-up cut before welding, per side, past the deepest wear; \"none\" welds on "
                            "the surface as it is",
                            R"("0.5 mm")")
         .or_words(no_skim)
         .fallback("0.5 mm", "practice"),
-    field<&WornBore::stock>("stock", spans::distance, "weld metal left for the boring bar, per side",
-                            R"("2 mm")")
+    field<&WornBore::stock>("stock", distance, "weld metal left for the boring bar, per side", R"("2 mm")")
         .fallback("2 mm", "practice"),
-    field<&WornBore::overhang>("overhang", spans::distance, "how far the weld runs past each face",
-                               R"("3 mm")")
+    field<&WornBore::overhang>("overhang", distance, "how far the weld runs past each face", R"("3 mm")")
         .fallback("3 mm", "practice"),
-    field<&WornBore::procedure>("procedure", spans::name,
-                                "which of the procedures; may be left out when there is only one",
-                                R"("main")"),
+    field<&WornBore::procedure>(
+        "procedure", name, "which of the procedures; may be left out when there is only one", R"("main")"),
     field<&WornBore::faces>("faces", face_record, "worn boss faces to build up",
                             R"([{ "inner": "90 mm", "outer": "150 mm", "build": "2 mm" }])")
         .list(1, 20),

@@ -1,8 +1,8 @@
-#include <algorithm>
 #include <array>
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/contains.hpp>
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
@@ -15,6 +15,7 @@
 namespace ringfill {
 namespace {
 
+using namespace spans;
 using namespace std::string_view_literals;
 
 constexpr std::array near_words = {"hydraulics"sv, "closed_cavity"sv, "tyre"sv, "battery"sv,
@@ -24,13 +25,13 @@ constexpr std::array residues = {"grease"sv, "oil"sv, "solvent"sv, "dust"sv};
 constexpr std::array crew_words = {"implant"sv, "new_to_heat"sv};
 
 constexpr Field site_fields[] = {
-    field<&Site::ambient>("ambient", spans::temperature, "temperature of the air and the cold machine",
+    field<&Site::ambient>("ambient", temperature, "temperature of the air and the cold machine",
                           R"("4 degC")"),
     field<&Site::wet>("wet", "rain, dew or wet metal", "false"),
     field<&Site::indoors>("indoors", "under a roof", "false"),
     field<&Site::enclosed>("enclosed", "inside a space that is hard to leave", "false"),
-    field<&Site::room_volume>("room_volume", spans::room, "volume of the room", R"("300 m3")"),
-    field<&Site::ceiling>("ceiling", spans::distance, "height of the ceiling", R"("6 m")"),
+    field<&Site::room_volume>("room_volume", room, "volume of the room", R"("300 m3")"),
+    field<&Site::ceiling>("ceiling", distance, "height of the ceiling", R"("6 m")"),
     field<&Site::near>("near", near_words,
                        "what is near the heat or in the way of the current; what a list leaves out is not "
                        "there, [] says nothing is",
@@ -44,7 +45,7 @@ constexpr Field site_fields[] = {
                        R"(["new_to_heat"])")
         .list(0, 20),
     field<&Site::fire_rules>(
-        "fire_rules", spans::name,
+        "fire_rules", name,
         "whose rule of the fire watch, such as \"NFPA51B-2019\"; \"longest\" takes the longest known",
         R"("longest")"),
 };
@@ -54,26 +55,26 @@ constexpr std::array unit_words = {"mm"sv, "inch"sv};
 constexpr std::array heaters = {"propane"sv, "acetylene"sv, "resistance"sv, "induction"sv};
 
 constexpr Field torch_fields[] = {
-    field<&Torch::smallest_bore>("smallest_bore", spans::size, "smallest bore the torch head goes into",
+    field<&Torch::smallest_bore>("smallest_bore", size, "smallest bore the torch head goes into",
                                  R"("40 mm")"),
-    field<&Torch::reach>("reach", spans::size, "how deep it reaches", R"("300 mm")"),
+    field<&Torch::reach>("reach", size, "how deep it reaches", R"("300 mm")"),
 };
 
 constexpr Field heater_fields[] = {
-    field<&Heater::kind>("kind", heaters, "what heats the boss", R"("propane")").required(),
-    field<&Heater::power>("power", spans::power, "what the source gives off", R"("30 kW")"),
-    field<&Heater::efficiency>("efficiency", spans::ratio, "share that reaches the metal", "0.25"),
+    must<&Heater::kind>("kind", heaters, "what heats the boss", R"("propane")"),
+    field<&Heater::power>("power", power, "what the source gives off", R"("30 kW")"),
+    field<&Heater::efficiency>("efficiency", ratio, "share that reaches the metal", "0.25"),
 };
 
 constexpr Field boring_fields[] = {
-    field<&BoringBar::bar_speeds>("bar_speeds", spans::turning, "the speeds the bar has",
+    field<&BoringBar::bar_speeds>("bar_speeds", turning, "the speeds the bar has",
                                   R"(["80 rev/min", "125 rev/min", "200 rev/min", "315 rev/min"])")
         .list(1, 50),
-    field<&BoringBar::cutting_speed>("cutting_speed", spans::speed, "cutting speed", R"("60 m/min")"),
-    field<&BoringBar::feed>("feed", spans::size, "feed per revolution", R"("0.15 mm")"),
-    field<&BoringBar::rough_cut>("rough_cut", spans::size, "deepest rough cut, per side", R"("1.5 mm")"),
-    field<&BoringBar::edge_life>("edge_life", spans::time, "cutting time of one edge", R"("20 min")"),
-    field<&BoringBar::stroke>("stroke", spans::size, "travel of the bar in one set-up", R"("350 mm")"),
+    field<&BoringBar::cutting_speed>("cutting_speed", speed, "cutting speed", R"("60 m/min")"),
+    field<&BoringBar::feed>("feed", size, "feed per revolution", R"("0.15 mm")"),
+    field<&BoringBar::rough_cut>("rough_cut", size, "deepest rough cut, per side", R"("1.5 mm")"),
+    field<&BoringBar::edge_life>("edge_life", time, "cutting time of one edge", R"("20 min")"),
+    field<&BoringBar::stroke>("stroke", size, "travel of the bar in one set-up", R"("350 mm")"),
 };
 
 void read_start(Job& job, const Entry& entry, const Field& field) {
@@ -81,33 +82,15 @@ void read_start(Job& job, const Entry& entry, const Field& field) {
     const auto time = text ? clock_time(*text) : std::nullopt;
     if (text && !time)
         entry.refuse(field.name, "is no time of day", R"(write it like "07:00")");
-    job.workday.start = time.value_or(Time());
+    job.day_start = time.value_or(Time());
 }
 
 Value give_start(const Job& job) {
-    const double minutes = job.workday.start.value() / factor::minute;
+    const double minutes = job.day_start.value() / factor::minute;
     if (!(minutes >= 0 && minutes < 24 * 60))
         return "24:00"; // which is none
     const int whole = static_cast<int>(minutes);
     return fmt::format("{:02}:{:02}", whole / 60, whole % 60);
-}
-
-template <Time Workday::*Hours>
-void read_hours(Job& job, const Entry& entry, const Field& field) {
-    job.workday.*Hours = in_si<Time>(measured_si(entry, field).value_or(0));
-}
-
-template <Time Workday::*Hours>
-Value give_hours(const Job& job) {
-    return (job.workday.*Hours).value();
-}
-
-void read_reserve(Job& job, const Entry& entry, const Field& field) {
-    job.reserve = measured_si(entry, field).value_or(0);
-}
-
-Value give_reserve(const Job& job) {
-    return job.reserve;
 }
 
 constexpr Field job_fields[] = {
@@ -117,11 +100,8 @@ constexpr Field job_fields[] = {
           .help = "the format of this file",
           .sample = R"("ringfill-job/1")",
           .words = formats},
-    field<&Job::title>("title", spans::title, "what the job is called",
-                       R"("Swing-arm pivots, gravel dredger 3")")
-        .required(),
-    field<&Job::units>("units", unit_words, "how bare lengths are read and results are shown", R"("mm")")
-        .required(),
+    must<&Job::title>("title", title, "what the job is called", R"("Swing-arm pivots, gravel dredger 3")"),
+    must<&Job::units>("units", unit_words, "how bare lengths are read and results are shown", R"("mm")"),
     field<&Job::site>("site", site_record, "where the work is done", R"({ "ambient": "4 degC" })"),
     field<&Job::procedures>("procedures", procedure_record,
                             "welding settings, each under a name of your choosing",
@@ -137,26 +117,20 @@ constexpr Field job_fields[] = {
                         R"({ "kind": "propane", "power": "30 kW" })"),
     field<&Job::boring>("boring", boring_record, "the boring bar and how it is run",
                         R"({ "cutting_speed": "60 m/min" })"),
-    field<&read_start>("start", spans::clock, "when each day begins, by a clock of 24 hours", R"("07:00")")
+    field<&read_start>("start", clock, "when each day begins, by a clock of 24 hours", R"("07:00")")
         .holds(Kind::text)
         .given_by<give_start>()
         .fallback("07:00", "practice"),
-    field<&read_hours<&Workday::length>>(
-        "working_day", spans::working_day,
-        "how long a day is worked; up to 45 min more where that ends a piece of work", R"("10 h")")
-        .holds(Kind::time)
-        .given_by<give_hours<&Workday::length>>()
+    field<&Job::working_day>("working_day", working_day,
+                             "how long a day is worked; up to 45 min more where that ends a piece of work",
+                             R"("10 h")")
         .fallback("10 h", "practice"),
-    field<&read_hours<&Workday::change_over>>(
-        "change_over", spans::change_over,
+    field<&Job::change_over>(
+        "change_over", change_over,
         "what it takes to go to another bore of the line and back: a wait that is longer is filled so",
         R"("20 min")")
-        .holds(Kind::time)
-        .given_by<give_hours<&Workday::change_over>>()
         .fallback("20 min", "practice"),
-    field<&read_reserve>("reserve", spans::share, "how much more than needed goes into the van", R"("10 %")")
-        .holds(Kind::share)
-        .given_by<give_reserve>()
+    field<&Job::reserve>("reserve", share, "how much more than needed goes into the van", R"("10 %")")
         .fallback("10 %", "practice"),
     field<&Job::prices>("prices", prices_record, "what things cost, for the quote",
                         R"({ "currency": "EUR" })")
@@ -165,24 +139,22 @@ constexpr Field job_fields[] = {
 
 /// The bore's procedure exists; with a single procedure a file need not name it.
 void resolve_procedure(WornBore& bore, const Entry& entry, const std::vector<std::string>& names) {
-    if (!entry.has("procedure")) {
-        if (names.size() == 1 && !entry.reading().by_hand)
-            bore.procedure = names.front();
-        else if (!names.empty())
-            entry.refuse("procedure", names.size() > 1 ? "is missing, and there are several" : "is missing",
-                         suggest("", names));
+    const bool named = entry.has("procedure");
+    if (names.empty() || ranges::contains(names, bore.procedure) || (named && bore.procedure.empty()))
         return;
-    }
-    if (std::find(names.begin(), names.end(), bore.procedure) == names.end() && !bore.procedure.empty() &&
-        !names.empty())
-        entry.refuse("procedure", "is not one of the procedures", suggest(bore.procedure, names));
+    if (!named && names.size() == 1 && !entry.reading().by_hand)
+        bore.procedure = names.front();
+    else
+        entry.refuse("procedure",
+                     named              ? "is not one of the procedures"
+                     : names.size() > 1 ? "is missing, and there are several"
+                                        : "is missing",
+                     suggest(bore.procedure, names));
 }
 
 void check_job(Job& job, const Entry& entry) {
-    const auto names = job.procedures | ranges::views::transform([](const Procedure& p) { return p.name; }) |
-                       ranges::to<std::vector>();
-    if (entry.reading().by_hand && entry.objects_again("procedures").size() > names.size())
-        entry.refuse("procedures", "has two of the same name", "give each a name of its own");
+    const auto names =
+        job.procedures | ranges::views::transform(&Procedure::name) | ranges::to<std::vector>();
     const auto entries = entry.objects_again("bores");
     for (std::size_t i = 0; i < job.bores.size(); ++i) {
         WornBore& bore = job.bores[i];

@@ -8,63 +8,58 @@
 namespace ringfill {
 namespace {
 
+using namespace spans;
 using namespace std::string_view_literals;
 
 constexpr std::array paths = {"ring"sv, "helix"sv};
 constexpr std::array transfers = {"short"sv, "pulse"sv, "spray"sv, "globular"sv};
 
 constexpr Field post_heat_fields[] = {
-    field<&Approved::PostHeat::temperature>("temperature", spans::temperature, "held at", R"("250 degC")")
-        .required(),
-    field<&Approved::PostHeat::time>("time", spans::time, "held for", R"("2 h")").required(),
+    must<&Approved::PostHeat::temperature>("temperature", temperature, "held at", R"("250 degC")"),
+    must<&Approved::PostHeat::time>("time", time, "held for", R"("2 h")"),
 };
 
 constexpr Field approved_fields[] = {
-    field<&Approved::reference>("reference", spans::name, "its number and revision, printed on every view",
-                                R"("P-12 rev 2")")
-        .required(),
-    field<&Approved::preheat_min>("preheat_min", spans::temperature, "lowest temperature to weld at",
+    must<&Approved::reference>("reference", name, "its number and revision, printed on every view",
+                               R"("P-12 rev 2")"),
+    field<&Approved::preheat_min>("preheat_min", temperature, "lowest temperature to weld at",
                                   R"("180 degC")"),
-    field<&Approved::interpass_max>("interpass_max", spans::temperature,
-                                    "highest temperature to start a ring at", R"("300 degC")"),
-    field<&Approved::heat_input>("heat_input", spans::heat_input, "lowest and highest heat input",
+    field<&Approved::interpass_max>("interpass_max", temperature, "highest temperature to start a ring at",
+                                    R"("300 degC")"),
+    field<&Approved::heat_input>("heat_input", heat_input, "lowest and highest heat input",
                                  R"(["0.4 kJ/mm", "0.9 kJ/mm"])"),
     field<&Approved::post_heat>("post_heat", post_heat_record, "hold after welding",
                                 R"({ "temperature": "250 degC", "time": "2 h" })"),
 };
 
 constexpr Field procedure_fields[] = {
-    field<&Procedure::filler>("filler", spans::name,
-                              "the designation of the wire, electrode or rod, family/name",
-                              R"("steel/ER70S-6")")
-        .required(),
-    field<&Procedure::wire>("wire", spans::wire, "diameter of the wire, of an electrode's core or of a rod",
-                            R"("1.0 mm")")
-        .required(),
-    field<&Procedure::spools>("spools", spans::mass,
+    must<&Procedure::filler>("filler", name, "the designation of the wire, electrode or rod, family/name",
+                             R"("steel/ER70S-6")"),
+    must<&Procedure::wire>("wire", wire, "diameter of the wire, of an electrode's core or of a rod",
+                           R"("1.0 mm")"),
+    field<&Procedure::spools>("spools", mass,
                               "spool sizes the feeder takes; the table's spools when left out",
                               R"(["15 kg", "5 kg"])")
         .list(1, 12),
-    field<&Procedure::gas>("gas", spans::name,
+    field<&Procedure::gas>("gas", name,
                            "shielding gas by its EN ISO 14175 designation, or \"none\"; left out for "
                            "electrodes and for wire that needs none",
                            R"("M21")")
         .starts(),
-    field<&Procedure::wire_feed>("wire_feed", spans::speed,
+    field<&Procedure::wire_feed>("wire_feed", speed,
                                  "wire feed speed; it sets the metal. Feed or current may be left out, not "
                                  "both; an electrode or rod has none",
                                  R"("8 m/min")")
         .starts(),
-    field<&Procedure::current>("current", spans::current, "welding current; it sets the heat", R"("180 A")")
+    field<&Procedure::current>("current", current, "welding current; it sets the heat", R"("180 A")")
         .starts(),
-    field<&Procedure::deposition_rate>("deposition_rate", spans::laid_rate,
+    field<&Procedure::deposition_rate>("deposition_rate", laid_rate,
                                        "metal laid in an hour of arc by an electrode or rod; by current, or "
                                        "the low end of its range, when left out",
                                        R"("1.2 kg/h")"),
-    field<&Procedure::voltage>("voltage", spans::voltage, "arc voltage", R"("19.5 V")").starts(),
-    field<&Procedure::travel>("travel", spans::speed, "travel speed at the weld surface", R"("350 mm/min")")
-        .required(),
-    field<&Procedure::travel_max>("travel_max", spans::speed,
+    field<&Procedure::voltage>("voltage", voltage, "arc voltage", R"("19.5 V")").starts(),
+    must<&Procedure::travel>("travel", speed, "travel speed at the weld surface", R"("350 mm/min")"),
+    field<&Procedure::travel_max>("travel_max", speed,
                                   "fastest travel that still welds well; travel / 0.75 when left out (heat "
                                   "input down by a quarter at most)",
                                   R"("450 mm/min")"),
@@ -74,30 +69,28 @@ constexpr Field procedure_fields[] = {
         "path", paths, "closed rings stepped by the pitch, or one helix a layer (wire only)", R"("ring")")
         .fallback("ring", "practice"),
     field<&Procedure::efficiency>(
-        "efficiency", spans::recovery,
+        "efficiency", recovery,
         "share of the wire or rod that ends in the weld, of an electrode as its table says; the filler's "
         "when left out. Over 1 only with iron powder in a covering",
         "0.92"),
-    field<&Procedure::bead_ratio>("bead_ratio", spans::shape,
+    field<&Procedure::bead_ratio>("bead_ratio", shape,
                                   "bead width over its crown; the filler's when left out", "3.0"),
-    field<&Procedure::pitch_ratio>("pitch_ratio", spans::ratio,
-                                   "pitch over bead width; two thirds when left out", "0.667"),
-    field<&Procedure::dilution>("dilution", spans::dilution,
+    field<&Procedure::pitch_ratio>("pitch_ratio", ratio, "pitch over bead width; two thirds when left out",
+                                   "0.667"),
+    field<&Procedure::dilution>("dilution", dilution,
                                 "share of what lies under that is melted into a bead, from a section of a "
                                 "trial weld; by process when left out",
                                 "0.2"),
-    field<&Procedure::gas_flow>("gas_flow", spans::flow,
-                                "shielding gas flow; by wire diameter and gas when left out",
-                                R"("12 L/min")"),
-    field<&Procedure::gas_before>("gas_before", spans::gas_time, "gas before each start", R"("1 s")")
+    field<&Procedure::gas_flow>(
+        "gas_flow", flow, "shielding gas flow; by wire diameter and gas when left out", R"("12 L/min")"),
+    field<&Procedure::gas_before>("gas_before", gas_time, "gas before each start", R"("1 s")")
         .fallback("1 s", "practice"),
-    field<&Procedure::gas_after>("gas_after", spans::gas_time, "gas after each stop", R"("2 s")")
+    field<&Procedure::gas_after>("gas_after", gas_time, "gas after each stop", R"("2 s")")
         .fallback("2 s", "practice"),
-    field<&Procedure::stick_out>("stick_out", spans::size,
-                                 "wire from the contact tip to the arc; the filler's when left out",
-                                 R"("12 mm")"),
+    field<&Procedure::stick_out>(
+        "stick_out", size, "wire from the contact tip to the arc; the filler's when left out", R"("12 mm")"),
     field<&Procedure::hydrogen_ml_100g>(
-        "hydrogen_ml_100g", spans::hydrogen,
+        "hydrogen_ml_100g", hydrogen,
         "diffusible hydrogen of the weld metal, measured (ISO 3690), ml in 100 g; the limit of the filler's "
         "class when left out. Over 20 no rule holds: take a drier filler",
         "3.5"),

@@ -9,6 +9,7 @@
 namespace ringfill {
 namespace {
 
+using namespace spans;
 /// A worn surface as a job writes it.
 struct WrittenWorn {
     std::optional<Length> diameter;
@@ -33,33 +34,28 @@ void check_station(WornStation& station, const Entry& entry) {
 }
 
 constexpr Field station_fields[] = {
-    field<&WornStation::depth>("depth", spans::distance, "how deep in the bore, from the near face",
-                               R"("5 mm")")
-        .required(),
+    must<&WornStation::depth>("depth", distance, "how deep in the bore, from the near face", R"("5 mm")"),
     field<&WornStation::readings>(
-        "radii", spans::size,
-        "readings from the target axis, at equal clock steps over the whole turn from 12 o'clock, "
-        "clockwise seen from the near face",
+        "radii", size,
+        "readings from the target axis, at equal clock steps over the whole turn from 12 o'clock, clockwise "
+        "seen from the near face",
         R"(["46.9 mm", "46.4 mm", "46.2 mm", "46.3 mm", "46.6 mm", "46.3 mm", "46.2 mm", "46.4 mm"])")
         .list(3, 360),
-    field<&WornStation::readings>(
-        "diameters", spans::size,
-        "two-point readings, at equal steps over half a turn from 12 o'clock; two-point readings never "
-        "show three-lobed wear",
-        R"(["93.4 mm", "92.9 mm", "92.4 mm", "92.8 mm"])")
+    field<&WornStation::readings>("diameters", size,
+                                  "two-point readings, at equal steps over half a turn from 12 o'clock; "
+                                  "two-point readings never show three-lobed wear",
+                                  R"(["93.4 mm", "92.9 mm", "92.4 mm", "92.8 mm"])")
         .list(2, 180),
 };
 
 constexpr Field worn_fields[] = {
-    field<&WrittenWorn::diameter>("diameter", spans::size,
-                                  "one worn diameter for the whole bore; or give stations", R"("93.4 mm")")
+    field<&WrittenWorn::diameter>("diameter", size, "one worn diameter for the whole bore; or give stations",
+                                  R"("93.4 mm")")
         .starts(),
-    field<&WrittenWorn::offset>("offset", spans::distance,
-                                "how far the centre of the worn bore lies off the target axis",
-                                R"("0.4 mm")"),
-    field<&WrittenWorn::offset_clock>("offset_clock", spans::turn,
-                                      "towards which clock position it lies off, from 12 o'clock",
-                                      R"("180 deg")"),
+    field<&WrittenWorn::offset>(
+        "offset", distance, "how far the centre of the worn bore lies off the target axis", R"("0.4 mm")"),
+    field<&WrittenWorn::offset_clock>(
+        "offset_clock", turn, "towards which clock position it lies off, from 12 o'clock", R"("180 deg")"),
     field<&WrittenWorn::stations>(
         "stations", station_record, "readings at one or more depths, all in the same form and number",
         R"([{ "depth": "5 mm", "diameters": ["93.4 mm", "92.9 mm", "92.4 mm", "92.8 mm"] }])")

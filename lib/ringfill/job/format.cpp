@@ -17,14 +17,21 @@ std::string shape_in_words(const Field& field) {
 
 void write(std::string& text, const Record& record, const std::string& path) {
     for (const Field& field : record.fields) {
-        const std::string own = fmt::format("{}{}{}", path, path.empty() ? "" : ".", field.name);
+        const std::string own = member_path(path, field.name);
         text += fmt::format("{}\n    {}.\n    {}.\n", own, field.help, field_facts(field));
+        const bool is_list = field.shape == Shape::list;
         if (field.record)
-            write(text, *field.record,
-                  own + (field.shape == Shape::list    ? "[]"
-                         : field.shape == Shape::named ? ".NAME"
-                                                       : ""));
+            write(text, *field.record, own + (is_list ? "[]" : field.shape == Shape::named ? ".NAME" : ""));
     }
+}
+
+std::string explanation(const Field& field) {
+    std::string text(field.help);
+    if (!field.fallback.empty())
+        text += fmt::format("; {} when left out", field.fallback);
+    if (field.kind == Kind::word)
+        text += fmt::format("; {}{}", field.words.size() > 1 ? "one of " : "", fmt::join(field.words, ", "));
+    return text;
 }
 
 /// Writes lines at a depth of braces, as they stand or as comments.
@@ -36,50 +43,30 @@ struct Page {
     void line(std::string_view words) {
         text += fmt::format("{:{}}{}{}\n", "", 2 * depth, commented ? "// " : "", words);
     }
+
+    void object(const Field& field) {
+        const bool named = field.shape == Shape::named;
+        const bool list = field.shape == Shape::list;
+        text += fmt::format("{:{}}// {}\n", "", 2 * depth, explanation(field));
+        line(fmt::format("\"{}\": {}", field.name, named ? "{ \"main\": {" : list ? "[ {" : "{"));
+        ++depth;
+        for (const Field& one : field.record->fields)
+            write(one, one.sample);
+        --depth;
+        line(named ? "} }," : list ? "} ]," : "},");
+    }
+
+    void write(const Field& field, std::string_view sample) {
+        const bool was_commented = commented;
+        commented = was_commented || !(field.required || field.starts);
+        if (field.kind == Kind::object)
+            object(field);
+        else
+            line(fmt::format("{:<40} // {}", fmt::format("\"{}\": {},", field.name, sample),
+                             explanation(field)));
+        commented = was_commented;
+    }
 };
-
-void write_fields(Page& page, const Record& record);
-
-void write_object(Page& page, const Field& field) {
-    const bool named = field.shape == Shape::named;
-    const bool list = field.shape == Shape::list;
-    page.line(fmt::format("\"{}\": {}", field.name, named ? "{ \"main\": {" : list ? "[ {" : "{"));
-    ++page.depth;
-    write_fields(page, *field.record);
-    --page.depth;
-    page.line(named ? "} }," : list ? "} ]," : "},");
-}
-
-std::string explanation(const Field& field) {
-    std::string text(field.help);
-    if (!field.fallback.empty())
-        text += fmt::format("; {} when left out", field.fallback);
-    if (!field.words.empty() && field.kind == Kind::word) {
-        text += field.words.size() > 1 ? "; one of" : ";";
-        for (std::size_t i = 0; i < field.words.size(); ++i)
-            text += fmt::format("{} {}", i ? "," : "", field.words[i]);
-    }
-    return text;
-}
-
-void write_field(Page& page, const Field& field, std::string_view sample) {
-    const bool shown = field.required || field.starts;
-    const bool was_commented = page.commented;
-    page.commented = was_commented || !shown;
-    if (field.kind == Kind::object) {
-        page.line(fmt::format("{}{}", page.commented ? "" : "// ", explanation(field)));
-        write_object(page, field);
-    } else {
-        page.line(
-            fmt::format("{:<40} // {}", fmt::format("\"{}\": {},", field.name, sample), explanation(field)));
-    }
-    page.commented = was_commented;
-}
-
-void write_fields(Page& page, const Record& record) {
-    for (const Field& field : record.fields)
-        write_field(page, field, field.sample);
-}
 
 } // namespace
 
@@ -114,8 +101,7 @@ std::string starter_job(UnitSystem units) {
                 "degC\", \"40 degF\".\n"
                 "{\n";
     for (const Field& field : job_record.fields)
-        write_field(page, field,
-                    field.name == "units" && units == UnitSystem::inch ? "\"inch\"" : field.sample);
+        page.write(field, field.name == "units" && units == UnitSystem::inch ? "\"inch\"" : field.sample);
     return page.text + "}\n";
 }
 

@@ -23,13 +23,12 @@ struct Job {
     Torch torch;
     std::optional<Heater> heater;
     BoringBar boring;
-    Workday workday;
-    double reserve = 0; ///< share of each need taken on top
+    Time day_start; ///< from midnight
+    Time working_day;
+    Time change_over; ///< going to another bore of a line and back
+    Ratio reserve;    ///< share of each need taken on top
     Prices prices;
     std::vector<Assumed> assumed; ///< values the file left out
 };
-
-/// The procedure of a bore. The name is known: the reader has checked it.
-const Procedure& procedure_of(const Job& job, const WornBore& bore);
 
 } // namespace ringfill

@@ -2,6 +2,11 @@
 
 #include <algorithm>
 
+#include <range/v3/algorithm/adjacent_find.hpp>
+#include <range/v3/algorithm/sort.hpp>
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/transform.hpp>
+
 #include <ringfill/job/description.hpp>
 #include <ringfill/job/own_fields.hpp>
 #include <ringfill/units/factor.hpp>
@@ -14,6 +19,21 @@ int place_of(const Assumed& assumed) {
     if (assumed.path == "reserve")
         return 0;
     return assumed.path == "start" || assumed.path == "working_day" || assumed.path == "change_over" ? 2 : 1;
+}
+
+/// Notes objects with two members of one name, which a job made by hand may have and no file has.
+void refuse_twins(const Value& value, const std::string& path, std::vector<Fault>& faults) {
+    if (const Value::List* list = value.list())
+        for (std::size_t i = 0; i < list->size(); ++i)
+            refuse_twins((*list)[i], element_path(path, i), faults);
+    if (!value.object())
+        return;
+    for (const Member& member : *value.object())
+        refuse_twins(member.value, member_path(path, member.name), faults);
+    auto names = *value.object() | ranges::views::transform(&Member::name) | ranges::to<std::vector>();
+    ranges::sort(names);
+    if (ranges::adjacent_find(names) != names.end())
+        faults.push_back(fault_at_path(path, {}, "has two of the same name", "give each a name of its own"));
 }
 
 } // namespace
@@ -42,6 +62,7 @@ void judge_job(const Job& job) {
     const Value value = record_value(job_record, &job);
     Job read_back;
     fill_record(read_back, Entry(reading, value, job_record));
+    refuse_twins(value, "", reading.faults);
     refuse_if_any(Origin::job, reading.faults);
 }
 

@@ -22,10 +22,6 @@ namespace {
 using Object = Value::Object;
 using List = Value::List;
 
-List texts(std::span<const std::string_view> words) {
-    return {words.begin(), words.end()};
-}
-
 /// Whether a kind is a text with its unit.
 bool is_quantity(Kind kind) {
     return !symbols_of(kind).empty();
@@ -58,6 +54,10 @@ Object definition_of(const Quantity& quantity) {
 
 using Quantities = std::set<Quantity>;
 
+Value words_of(const Field& field) {
+    return List(field.words.begin(), field.words.end());
+}
+
 /// The range of a plain number. Of a bare length it is the widest of both unit systems.
 void add_range(Object& schema, const Span& span, double low_unit = 1, double high_unit = 1) {
     schema.push_back({span.low_is_open ? "exclusiveMinimum" : "minimum", span.low / low_unit});
@@ -72,7 +72,7 @@ Object quantity(const Field& field, Quantities& met) {
         add_range(schema, field.span, factor::inch, 1e-3);
     if (field.words.empty())
         return schema;
-    return {{"anyOf", List{std::move(schema), Object{{"enum", texts(field.words)}}}}};
+    return {{"anyOf", List{std::move(schema), Object{{"enum", words_of(field)}}}}};
 }
 
 Object record_schema(const Record& record, Quantities& met);
@@ -86,16 +86,11 @@ Object value_schema(const Field& field, Quantities& met) {
     if (field.kind == Kind::flag)
         return {{"type", "boolean"}};
     if (field.kind == Kind::word)
-        return {{"enum", texts(field.words)}};
-    Object schema = {{"type", field.kind == Kind::text    ? "string"
-                              : field.kind == Kind::count ? "integer"
-                                                          : "number"}};
-    if (field.kind == Kind::text) {
-        schema.push_back({"minLength", field.span.low});
-        schema.push_back({"maxLength", field.span.high});
-    } else {
-        add_range(schema, field.span);
-    }
+        return {{"enum", words_of(field)}};
+    if (field.kind == Kind::text)
+        return {{"type", "string"}, {"minLength", field.span.low}, {"maxLength", field.span.high}};
+    Object schema = {{"type", field.kind == Kind::count ? "integer" : "number"}};
+    add_range(schema, field.span);
     return schema;
 }
 
@@ -114,17 +109,15 @@ Object shaped(const Record& record, const Field& field, Quantities& met) {
                 {"items", std::move(one)},
                 {"minItems", static_cast<double>(field.least)},
                 {"maxItems", static_cast<double>(field.most)}};
-    if (field.shape == Shape::one) {
-        if (form)
-            one.push_back({"pattern", *form});
-        return one;
-    }
-    Object named = {{"type", "object"}, {"additionalProperties", std::move(one)}};
+    if (field.shape == Shape::named)
+        one = {{"type", "object"}, {"additionalProperties", std::move(one)}};
     if (field.least > 0)
-        named.push_back({"minProperties", static_cast<double>(field.least)});
-    if (form)
-        named.push_back({"propertyNames", Object{{"pattern", *form}}});
-    return named;
+        one.push_back({"minProperties", static_cast<double>(field.least)});
+    if (form && field.shape == Shape::named)
+        one.push_back({"propertyNames", Object{{"pattern", *form}}});
+    else if (form)
+        one.push_back({"pattern", *form});
+    return one;
 }
 
 /// A JSON text as a value.
@@ -154,14 +147,9 @@ Object choice_schema(const Choice& choice) {
     List each;
     for (const std::string_view field : choice.fields)
         each.emplace_back(Object{{"required", List{field}}});
-    if (choice.how == Choice::How::exactly_one)
-        return {{"oneOf", std::move(each)}};
-    if (choice.how == Choice::How::at_least_one)
-        return {{"anyOf", std::move(each)}};
-    // At most one: exactly one, or none at all.
-    List some = each;
-    each.emplace_back(Object{{"not", Object{{"anyOf", std::move(some)}}}});
-    return {{"oneOf", std::move(each)}};
+    if (choice.how == Choice::How::at_most_one) // exactly one, or none at all
+        each.emplace_back(Object{{"not", Object{{"anyOf", List(each)}}}});
+    return {{choice.how == Choice::How::at_least_one ? "anyOf" : "oneOf", std::move(each)}};
 }
 
 Object record_schema(const Record& record, Quantities& met) {

@@ -46,11 +46,4 @@ struct BoringBar {
     std::optional<Length> stroke;
 };
 
-/// The hours that are worked.
-struct Workday {
-    Time start;       ///< from midnight
-    Time length;      ///< of each day
-    Time change_over; ///< going to another bore of a line and back
-};
-
 } // namespace ringfill

@@ -59,6 +59,11 @@ struct Hole {
     std::optional<std::string> other_end; ///< open, fitting or blind
 };
 
+/// A plate on the boss, which carries heat off.
+struct Plate {
+    Length thickness;
+};
+
 /// One bore, or several alike, as measured and as it shall be.
 struct WornBore {
     std::string name;
@@ -75,7 +80,7 @@ struct WornBore {
         size_limits; ///< instead of a class: smallest and largest diameter
     Length length;
     std::optional<Length> boss_diameter;
-    std::vector<Length> attached; ///< plates on the boss, thickness
+    std::vector<Plate> attached;
     std::optional<Conductance> carry_off;
     std::optional<Length> heat_wall;
     Worn worn;

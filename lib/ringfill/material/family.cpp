@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/contains.hpp>
 #include <range/v3/algorithm/find.hpp>
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
@@ -12,6 +13,7 @@
 namespace ringfill {
 namespace {
 
+using namespace metal_spans;
 constexpr std::string_view structures[] = {"ferritic",  "martensitic", "austenitic",
                                            "cast_iron", "nickel",      "copper"};
 
@@ -23,66 +25,49 @@ void read_practice_of_grade(Base& base, const Entry& entry, const Field& field) 
 }
 
 constexpr Field base_fields[] = {
-    field<&Base::standard>("standard", table_words, R"("EN ISO 683-1")").required(),
+    must<&Base::standard>("standard", table_words, R"("EN ISO 683-1")"),
     field<&Base::group>("group", group_name, R"("carbon_steel")"),
-    field<&Base::density>("density_kg_m3", metal_spans::density, R"([7850, "EN1993-1-2"])").required(),
-    field<&Base::composition>("composition_pct", metal_spans::percent, R"({ "C": [0.46, "ISO683-1"] })"),
-    field<&Base::typical>("typical_pct", metal_spans::percent, R"({ "C": [0.20, "practice"] })"),
-    field<&Base::composition_min>("composition_min_pct", metal_spans::percent, R"({ "Cr": [17.5, "A240"] })"),
-    field<&Base::structure>("structure", structures, R"("ferritic")").required(),
-    field<&Base::yield_MPa>("yield_MPa", metal_spans::strength, R"([690, "EN10025-6"])"),
-    field<&Base::tensile_MPa>("tensile_MPa", metal_spans::strength, R"([470, "EN10025-2"])"),
+    must<&Base::density>("density_kg_m3", density, R"([7850, "EN1993-1-2"])"),
+    field<&Base::composition>("composition_pct", percent, R"({ "C": [0.46, "ISO683-1"] })"),
+    field<&Base::typical>("typical_pct", percent, R"({ "C": [0.20, "practice"] })"),
+    field<&Base::composition_min>("composition_min_pct", percent, R"({ "Cr": [17.5, "A240"] })"),
+    must<&Base::structure>("structure", structures, R"("ferritic")"),
+    field<&Base::yield_MPa>("yield_MPa", strength, R"([690, "EN10025-6"])"),
+    field<&Base::tensile_MPa>("tensile_MPa", strength, R"([470, "EN10025-2"])"),
     field<&Base::specific_heat>("specific_heat_J_kgK", Span{50, 5'000}, R"([500, "EN10088-1"])"),
     field<&Base::conductivity>("conductivity_W_mK", Span{1, 500}, R"([15, "EN10088-1"])"),
     field<&Base::expansion_per_K>("expansion_per_K", Span{0, 1e-3}, R"([16e-6, "EN10088-1"])"),
     field<&Base::never_quenched>("never_quenched", "true"),
-    field<&Base::tempering>("tempering_degC", metal_spans::degC, R"([540, "practice"])"),
-    field<&Base::softens_over>("softens_over_degC", metal_spans::degC, R"([225, "practice"])"),
-    field<&Base::interpass_max>("interpass_max_degC", metal_spans::degC, R"([350, "EN10293"])"),
+    field<&Base::tempering>("tempering_degC", degC, R"([540, "practice"])"),
+    field<&Base::softens_over>("softens_over_degC", degC, R"([225, "practice"])"),
+    field<&Base::interpass_max>("interpass_max_degC", degC, R"([350, "EN10293"])"),
     field<&Base::interpass_range_K>("interpass_range_K", Span{0, 500}, R"([50, "practice"])"),
     field<&read_practice_of_grade>("practice", preheat_group_record,
                                    R"({ "rows": [{ "practice_degC": [150, 200, "practice"] }] })")
         .holds(Kind::object),
-    // Both name what else the family holds: read_bases() knows it.
+    // Both name what else the family holds: read_rows() knows it.
     Field{.name = "practice_of", .span = table_words, .sample = R"("4140")"},
-    Field{.name = "preheat_groups",
-          .kind = Kind::text,
-          .shape = Shape::list,
-          .sample = R"(["D1.1 B"])",
-          .least = 1,
-          .most = 20},
+    names_of_family("preheat_groups", 20, R"(["D1.1 B"])"),
     field<&Base::advice>("advice", advice_record).list(1, 10),
 };
 constexpr Record base_record = record_of<Base>("a base metal", "", base_fields);
 
-/// The tables of preheat that list a base metal: of its own family only.
-std::vector<std::string> read_group_names(const Entry& entry, const Family& family) {
-    const auto known =
-        family.preheat_groups | ranges::views::transform(&PreheatGroup::name) | ranges::to<std::vector>();
+/// The names in a list that are among the rows of the family; of its own family only, so that a name that is
+/// not one cannot drop a row unseen.
+template <class Row>
+std::vector<std::string> names_among(const std::vector<Row>& rows, const Entry& entry, std::string_view field,
+                                     std::string_view what) {
+    const auto known = rows | ranges::views::transform(&Row::name) | ranges::to<std::vector>();
     std::vector<std::string> names;
-    for (const auto& [spot, group] : entry.elements(entry.field("preheat_groups")))
-        if (!group->text())
-            entry.refuse(*group, spot.path(), "is not the name of a table of preheat",
+    for (const auto& [spot, value] : entry.elements(entry.field(field)))
+        if (const std::string* name = value->text(); name && ranges::contains(known, *name))
+            names.push_back(*name);
+        else if (!name && field == "preheat_groups")
+            entry.refuse(*value, spot.path(), "is not the name of a table of preheat",
                          "write one of the family's preheat_groups in quotes");
-        else if (ranges::find(known, *group->text()) == known.end())
-            entry.refuse(*group, spot.path(), "is not a table of preheat of this family",
-                         suggest(*group->text(), known));
         else
-            names.push_back(*group->text());
-    return names;
-}
-
-/// The fillers that a table of preheat is for: of its own family only, so that a name that is not one cannot
-/// drop the table unseen.
-std::vector<std::string> read_group_fillers(const Entry& entry, const Family& family) {
-    const auto known = family.fillers | ranges::views::transform(&Filler::name) | ranges::to<std::vector>();
-    std::vector<std::string> names;
-    for (const auto& [spot, filler] : entry.elements(entry.field("fillers")))
-        if (!filler->text() || ranges::find(known, *filler->text()) == known.end())
-            entry.refuse(*filler, spot.path(), "is not a filler of this family",
-                         suggest(filler->text() ? *filler->text() : "", known));
-        else
-            names.push_back(fmt::format("{}/{}", family.name, *filler->text()));
+            entry.refuse(*value, spot.path(), fmt::format("is not a {} of this family", what),
+                         suggest(name ? *name : "", known));
     return names;
 }
 
@@ -109,14 +94,15 @@ void read_rows(Family& family, const Entry& entry) {
         put_row(family.fillers, read_named<Filler>(one));
     for (const Entry& one : entry.objects(entry.field("preheat_groups"))) {
         auto group = read_named<PreheatGroup>(one);
-        group.fillers = read_group_fillers(one, family);
+        for (const std::string& filler : names_among(family.fillers, one, "fillers", "filler"))
+            group.fillers.push_back(fmt::format("{}/{}", family.name, filler));
         put_row(family.preheat_groups, std::move(group));
     }
     for (const Entry& one : entry.objects(entry.field("bases"))) {
         auto base = read_named<Base>(one);
         if (!one.has("practice"))
             base.practice = practice_of(one, base.name, family);
-        base.preheat_groups = read_group_names(one, family);
+        base.preheat_groups = names_among(family.preheat_groups, one, "preheat_groups", "table of preheat");
         put_row(family.bases, std::move(base));
     }
     for (const Entry& one : entry.objects(entry.field("suits")))
@@ -129,14 +115,11 @@ void read_name(Family& family, const Entry& entry, const Field& field) {
                      "name the file after its family");
 }
 
-constexpr std::string_view format[] = {"ringfill-family/1"};
-constexpr Field usual_fields[] = {
-    Field{.name = "bases", .kind = Kind::object, .sample = "{ ... }"},
-    Field{.name = "solid", .kind = Kind::object, .sample = "{ ... }"},
-    Field{.name = "cored", .kind = Kind::object, .sample = "{ ... }"},
-    Field{.name = "stick", .kind = Kind::object, .sample = "{ ... }"},
-    Field{.name = "rod", .kind = Kind::object, .sample = "{ ... }"},
-};
+constexpr Field usual_of(std::string_view kind) {
+    return {.name = kind, .kind = Kind::object, .sample = "{ ... }"};
+}
+constexpr Field usual_fields[] = {usual_of("bases"), usual_of("solid"), usual_of("cored"), usual_of("stick"),
+                                  usual_of("rod")};
 constexpr Record usual_record{"what is usual of a family", "", usual_fields};
 
 void check_usual(Family&, const Entry& entry, const Field& field) {
@@ -153,10 +136,10 @@ constexpr Field family_fields[] = {
     Field{.name = "format",
           .kind = Kind::word,
           .required = true,
-          .sample = R"("ringfill-family/1")",
-          .words = format},
-    field<&read_name>("family", table_words, R"("steel")").required(),
-    field<&Family::description>("description", table_words, R"("what it holds")").required(),
+          .sample = TableFormat<"family">::sample,
+          .words = TableFormat<"family">::words},
+    must<&read_name>("family", table_words, R"("steel")"),
+    must<&Family::description>("description", table_words, R"("what it holds")"),
     Field{.name = "sources", .kind = Kind::object, .shape = Shape::named, .record = &source_record},
     field<&Family::has_rules>("has_rules", "true"),
     field<&check_usual>("usual", usual_record, "{ ... }").holds(Kind::object),

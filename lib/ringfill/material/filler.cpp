@@ -1,9 +1,10 @@
 #include <ringfill/material/filler.hpp>
 
-#include <algorithm>
 #include <numbers>
 
 #include <fmt/format.h>
+
+#include <range/v3/algorithm/sort.hpp>
 
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/table/figure.hpp>
@@ -13,6 +14,7 @@
 namespace ringfill {
 namespace {
 
+using namespace metal_spans;
 constexpr Span ratio{0, 1, true};
 constexpr Span recovery{0, 2.5, true}; // covered electrodes with iron powder give more than their core
 constexpr std::string_view forms[] = {"solid", "cored", "stick", "rod"};
@@ -25,46 +27,36 @@ double grams(Mass mass) {
 }
 
 constexpr Field advice_fields[] = {
-    field<&TableAdvice::kind>("kind", advice_words, R"("technique")").required(),
-    field<&TableAdvice::text>("text", table_words, R"("Lay short beads.")").required(),
+    must<&TableAdvice::kind>("kind", advice_words, R"("technique")"),
+    must<&TableAdvice::text>("text", table_words, R"("Lay short beads.")"),
     source_field<&TableAdvice::source>("source", R"("practice")").required(),
 };
 
-/// The process a form is welded with unless its row says otherwise.
-std::string usual_process(const Filler& filler) {
-    switch (filler.form) {
-    case FillerForm::stick:
-        return "manual_metal_arc";
-    case FillerForm::rod:
-        return "gas_tungsten_arc";
-    case FillerForm::cored:
-        return filler.gases.empty() ? "self_shielded_arc" : "flux_cored_arc";
-    case FillerForm::solid:
-        break;
-    }
-    return "gas_metal_arc";
-}
+/// The process each form is welded with unless its row says otherwise; a cored wire without gas is
+/// self-shielded.
+constexpr std::string_view usual_processes[] = {"gas_metal_arc", "flux_cored_arc", "manual_metal_arc",
+                                                "gas_tungsten_arc"};
+constexpr std::string_view density_needed[] = {"solid wire needs the density of the wire", "",
+                                               "an electrode needs the density of its core",
+                                               "a rod needs the density of its metal"};
 
 /// Solid wire, rods and the cores of electrodes have a density; only wire sticks out of a tip; only the metal
 /// from a covering makes more than the core.
 void check_form(const Filler& filler, const Entry& entry) {
-    if (filler.form == FillerForm::solid && !filler.wire_density)
-        entry.refuse_missing("wire_density_kg_m3", "solid wire needs the density of the wire");
-    if (filler.form == FillerForm::rod && !filler.wire_density)
-        entry.refuse_missing("wire_density_kg_m3", "a rod needs the density of its metal");
-    if (filler.form == FillerForm::stick && !filler.wire_density)
-        entry.refuse_missing("wire_density_kg_m3", "an electrode needs the density of its core");
+    const bool is_stick = filler.form == FillerForm::stick;
+    if (const std::string_view needs = density_needed[static_cast<std::size_t>(filler.form)];
+        !needs.empty() && !filler.wire_density)
+        entry.refuse_missing("wire_density_kg_m3", std::string(needs));
     if (is_wire(filler.form) && !entry.has("stick_out_mm"))
         entry.refuse_missing("stick_out_mm", R"(write "stick_out_mm": [12, "practice"])");
     if (!is_wire(filler.form) && entry.has("stick_out_mm"))
         entry.refuse("stick_out_mm", "belongs to wire, not to an electrode or rod", "take it out");
-    if (filler.form != FillerForm::stick && filler.efficiency.value > 1)
+    if (!is_stick && filler.efficiency.value > 1)
         entry.refuse("efficiency", "is over 1", "only a covered electrode lays more than its core");
-    if (filler.form != FillerForm::stick && entry.has("efficiency_of"))
-        entry.refuse("efficiency_of", "belongs to electrodes", "take it out");
-    if (filler.form != FillerForm::stick && entry.has("covering"))
-        entry.refuse("covering", "belongs to electrodes", "take it out");
-    if (filler.form == FillerForm::stick && !filler.gases.empty())
+    for (const std::string_view field : {"efficiency_of", "covering"})
+        if (!is_stick && entry.has(field))
+            entry.refuse(field, "belongs to electrodes", "take it out");
+    if (is_stick && !filler.gases.empty())
         entry.refuse("gases", "belong to wires and rods, not to an electrode", R"(write "gases": [])");
     if (const auto& range = filler.efficiency_range; range && (filler.efficiency.value < range->value.first ||
                                                                filler.efficiency.value > range->value.second))
@@ -109,8 +101,7 @@ void read_own_practice(Filler& filler, const Entry& entry, const Field& field) {
 void read_sizes(Filler& filler, const Entry& entry, const Field& field) {
     for (const Entry& size : entry.objects(field))
         filler.sizes.push_back(read_filler_size(size, filler.form));
-    std::sort(filler.sizes.begin(), filler.sizes.end(),
-              [](const WireSize& a, const WireSize& b) { return a.diameter < b.diameter; });
+    ranges::sort(filler.sizes, {}, &WireSize::diameter);
     for (std::size_t i = 1; i < filler.sizes.size(); ++i)
         if (filler.sizes[i].diameter == filler.sizes[i - 1].diameter)
             entry.refuse("diameters_mm",
@@ -125,20 +116,21 @@ void read_sizes(Filler& filler, const Entry& entry, const Field& field) {
 
 void check_filler(Filler& filler, const Entry& entry) {
     if (filler.process.empty())
-        filler.process = usual_process(filler);
+        filler.process = filler.cored() && filler.gases.empty()
+                             ? "self_shielded_arc"
+                             : usual_processes[static_cast<std::size_t>(filler.form)];
     check_form(filler, entry);
     check_laid(filler, entry);
 }
 
 constexpr Field filler_fields[] = {
-    field<&Filler::standard>("standard", table_words, R"("AWS A5.18")").required(),
-    field<&Filler::form>("form", forms, R"("solid")").required(),
+    must<&Filler::standard>("standard", table_words, R"("AWS A5.18")"),
+    must<&Filler::form>("form", forms, R"("solid")"),
     field<&Filler::process>("process", process_words, R"("metal_cored_arc")"),
     field<&Filler::group>("group", group_name, R"("carbon_steel")"),
-    field<&Filler::wire_density>("wire_density_kg_m3", metal_spans::density, R"([7850, "EN1993-1-2"])"),
-    field<&Filler::deposit_density>("deposit_density_kg_m3", metal_spans::density, R"([7850, "EN1993-1-2"])")
-        .required(),
-    field<&Filler::efficiency>("efficiency", recovery, R"([0.92, "efficiency-articles"])").required(),
+    field<&Filler::wire_density>("wire_density_kg_m3", density, R"([7850, "EN1993-1-2"])"),
+    must<&Filler::deposit_density>("deposit_density_kg_m3", density, R"([7850, "EN1993-1-2"])"),
+    must<&Filler::efficiency>("efficiency", recovery, R"([0.92, "efficiency-articles"])"),
     field<&Filler::efficiency_of_covered>("efficiency_of", efficiency_words, R"("core")"),
     field<&read_covering>("covering", covering_words, R"("iron_powder")").holds(Kind::word),
     field<&Filler::efficiency_range>("efficiency_range", recovery, R"([0.90, 0.93, "efficiency-articles"])"),
@@ -146,17 +138,17 @@ constexpr Field filler_fields[] = {
                                       R"({ "C1": [0.90, "efficiency-articles"] })"),
     field<&Filler::efficiency_by_transfer>("efficiency_by_transfer", ratio,
                                            R"({ "spray": [0.98, "efficiency-articles"] })"),
-    field<&Filler::bead_ratio>("bead_ratio", metal_spans::positive, R"([3.0, "Suryakumar"])").required(),
-    field<&Filler::stick_out>("stick_out_mm", metal_spans::positive, R"([12, "practice"])"),
+    must<&Filler::bead_ratio>("bead_ratio", positive, R"([3.0, "Suryakumar"])"),
+    field<&Filler::stick_out>("stick_out_mm", positive, R"([12, "practice"])"),
     field<&read_gases>("gases", R"(["M21"])").holds(Kind::text).list(0, 50).required(),
-    field<&Filler::composition>("composition_pct", metal_spans::percent, R"({ "C": [0.15, "A5.18"] })"),
-    field<&Filler::typical>("typical_pct", metal_spans::percent,
+    field<&Filler::composition>("composition_pct", percent, R"({ "C": [0.15, "A5.18"] })"),
+    field<&Filler::typical>("typical_pct", percent,
                             R"({ "C": [0.02, "practice"], "Cr": [23.5, "practice"] })"),
-    field<&Filler::hydrogen_ml_100g>("hydrogen_ml_100g", metal_spans::hydrogen, R"([5, "EN1011-2"])"),
+    field<&Filler::hydrogen_ml_100g>("hydrogen_ml_100g", hydrogen, R"([5, "EN1011-2"])"),
     field<&read_own_practice>("practice", preheat_group_record,
                               R"({ "rows": [{ "practice_degC": [100, 250, "EN14700"] }] })")
         .holds(Kind::object),
-    field<&Filler::interpass_max>("interpass_max_degC", metal_spans::degC, R"([150, "practice"])"),
+    field<&Filler::interpass_max>("interpass_max_degC", degC, R"([150, "practice"])"),
     field<&Filler::advice>("advice", advice_record).list(1, 10),
     field<&read_sizes>("diameters_mm", filler_size_record, R"({ "1.0": { ... } })")
         .holds(Kind::object, Shape::named)

@@ -12,9 +12,6 @@ namespace ringfill {
 
 using Composition = std::vector<std::pair<std::string, Sourced<double>>>; ///< percent by mass, by element
 
-class Entry;
-struct Record;
-
 /// One row of a table of least preheat: it holds for metal within all its limits.
 struct PreheatRow {
     std::optional<Sourced<Length>> up_to;             ///< wall, the limit included
@@ -65,16 +62,14 @@ struct Window {
 
 /// One point of a table of wire feed and current.
 struct FeedPoint {
-    Speed feed;
-    Current current;
-    std::string source;
+    Sourced<Speed> feed;
+    Sourced<Current> current;
 };
 
 /// One point of a table of current and metal laid.
 struct RatePoint {
-    Current current;
-    MassFlow rate;
-    std::string source;
+    Sourced<Current> current;
+    Sourced<MassFlow> rate;
 };
 
 /// One electrode or rod of one diameter, and how fast it is laid.
@@ -148,10 +143,13 @@ inline constexpr Span positive{0, 1e6, true};
 inline constexpr Span hydrogen{0, 100, true};
 inline constexpr Span degC{-60, 700};
 } // namespace metal_spans
-extern const Record preheat_group_record;
-extern const Record advice_record;
-extern const Record filler_size_record;
-extern const Record filler_record;
+extern const Record preheat_group_record, advice_record, filler_size_record, filler_record;
+
+/// A list of names that only a whole family knows: its reader judges them.
+constexpr Field names_of_family(std::string_view name, std::size_t most, std::string_view sample) {
+    return {
+        .name = name, .kind = Kind::text, .shape = Shape::list, .sample = sample, .least = 1, .most = most};
+}
 
 /// Reads what is known of a filler of one diameter, which is its name in mm; what its form asks for and does
 /// not find, and what does not go with its form, is noted.

@@ -8,169 +8,143 @@
 namespace ringfill {
 namespace {
 
+using namespace metal_spans;
 constexpr Span not_negative{0, 1e6};
 constexpr Span linear_mass{0, 1, true};
 constexpr Span piece_length{100, 3'000};
 constexpr Span stub_length{0, 500};
 constexpr Span piece_mass{0.1, 5'000};
 constexpr Span rate{0, 50, true};
-constexpr std::string_view transfers[] = {"short", "pulse", "spray", "globular"};
 
 constexpr Field melting_fields[] = {
-    field<&MeltingCurve::a>("a_mm_per_A_s", metal_spans::positive, R"([0.3, "Norrish"])").required(),
-    field<&MeltingCurve::b>("b_per_A2_s", not_negative, R"([5e-5, "Norrish"])").required(),
+    must<&MeltingCurve::a>("a_mm_per_A_s", positive, R"([0.3, "Norrish"])"),
+    must<&MeltingCurve::b>("b_per_A2_s", not_negative, R"([5e-5, "Norrish"])"),
 };
 constexpr Record melting_record = record_of<MeltingCurve>("a melting curve", "", melting_fields);
 
 constexpr Field window_fields[] = {
-    field<&Window::wire_feed>("wire_feed_m_min", metal_spans::positive, R"([2, 12, "practice"])"),
-    field<&Window::current>("current_A", metal_spans::positive, R"([70, 260, "practice"])"),
-    field<&Window::voltage>("voltage_V", metal_spans::positive, R"([15, 22, "practice"])"),
-    field<&Window::travel>("travel_mm_min", metal_spans::positive, R"([100, 1000, "practice"])"),
-    field<&Window::spray_from>("spray_from_A", metal_spans::positive, R"([220, "spray-currents"])"),
+    field<&Window::wire_feed>("wire_feed_m_min", positive, R"([2, 12, "practice"])"),
+    field<&Window::current>("current_A", positive, R"([70, 260, "practice"])"),
+    field<&Window::voltage>("voltage_V", positive, R"([15, 22, "practice"])"),
+    field<&Window::travel>("travel_mm_min", positive, R"([100, 1000, "practice"])"),
+    field<&Window::spray_from>("spray_from_A", positive, R"([220, "spray-currents"])"),
 };
 constexpr Record window_record = record_of<Window>("a window of settings", "", window_fields);
 
-using Windows = std::vector<std::pair<std::string, Window>>;
-
-void read_window(Windows& windows, const Entry& entry, const Field& field) {
-    if (const auto window = entry.object(field))
-        windows.emplace_back(field.name, read_record<Window>(*window));
+constexpr Field window_of(std::string_view transfer) {
+    return {.name = transfer, .kind = Kind::object, .sample = "{ ... }", .record = &window_record};
 }
-constexpr Field windows_fields[] = {
-    field<&read_window>(transfers[0], window_record, "{ ... }").holds(Kind::object),
-    field<&read_window>(transfers[1], window_record, "{ ... }").holds(Kind::object),
-    field<&read_window>(transfers[2], window_record, "{ ... }").holds(Kind::object),
-    field<&read_window>(transfers[3], window_record, "{ ... }").holds(Kind::object),
-};
-constexpr Record windows_record = record_of<Windows>("windows of settings by transfer", "", windows_fields);
+constexpr Field windows_fields[] = {window_of("short"), window_of("pulse"), window_of("spray"),
+                                    window_of("globular")};
+constexpr Record windows_record{"windows of settings by transfer", "", windows_fields};
 
 void read_windows(WireSize& size, const Entry& entry, const Field& field) {
     if (const auto windows = entry.object(field))
-        fill_record(size.windows, *windows);
+        for (const Field& transfer : windows_fields)
+            if (const auto window = windows->object(transfer))
+                size.windows.emplace_back(transfer.name, read_record<Window>(*window));
 }
 
-/// A point of a table as it stands: two figures, of which one gives the source.
-struct TwoFigures {
-    Sourced<Current> current;
-    Sourced<Speed> feed;
-    Sourced<MassFlow> rate;
-};
 constexpr Field feed_point_fields[] = {
-    field<&TwoFigures::feed>("wire_feed_m_min", metal_spans::positive, R"([8, "practice"])").required(),
-    field<&TwoFigures::current>("current_A", metal_spans::positive, R"([180, "practice"])").required(),
+    must<&FeedPoint::feed>("wire_feed_m_min", positive, R"([8, "practice"])"),
+    must<&FeedPoint::current>("current_A", positive, R"([180, "practice"])"),
 };
 constexpr Field rate_point_fields[] = {
-    field<&TwoFigures::current>("current_A", metal_spans::positive, R"([140, "practice"])").required(),
-    field<&TwoFigures::rate>("rate_kg_h", rate, R"([1.2, "practice"])").required(),
+    must<&RatePoint::current>("current_A", positive, R"([140, "practice"])"),
+    must<&RatePoint::rate>("rate_kg_h", rate, R"([1.2, "practice"])"),
 };
-constexpr Record feed_point_record =
-    record_of<TwoFigures>("a point of the feed table", "", feed_point_fields);
-constexpr Record rate_point_record =
-    record_of<TwoFigures>("a point of the rate table", "", rate_point_fields);
+constexpr Record feed_point_record = record_of<FeedPoint>("a point of the feed table", "", feed_point_fields);
+constexpr Record rate_point_record = record_of<RatePoint>("a point of the rate table", "", rate_point_fields);
 
-/// A table in which both figures rise from point to point.
+/// Both figures of a table rise from point to point.
 template <class Point, class Value>
-void read_rising(std::vector<Point>& points, const Entry& entry, const Field& field,
-                 Sourced<Value> TwoFigures::*figure, Value Point::*member, std::string_view remedy) {
-    for (const Entry& one : entry.objects(field)) {
-        const auto read = read_record<TwoFigures>(one);
-        if ((read.*figure).source.empty() || read.current.source.empty())
+void check_rising(const std::vector<Point>& points, Sourced<Value> Point::*figure, const Entry& entry,
+                  std::string_view field, std::string remedy) {
+    const Point* before = nullptr;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        const Point& point = points[i];
+        if ((point.*figure).source.empty() || point.current.source.empty())
             continue;
-        if (!points.empty() &&
-            ((read.*figure).value <= points.back().*member || read.current.value <= points.back().current))
-            one.refuse("does not rise over the point before it", std::string(remedy));
-        Point point;
-        point.current = read.current.value;
-        point.*member = (read.*figure).value;
-        point.source = (read.*figure).source;
-        points.push_back(std::move(point));
+        if (before && ((point.*figure).value <= (before->*figure).value ||
+                       point.current.value <= before->current.value))
+            entry.objects_again(field)[i].refuse("does not rise over the point before it", remedy);
+        before = &point;
     }
 }
 
-void read_feed_table(WireSize& size, const Entry& entry, const Field& field) {
-    read_rising(size.feed_table, entry, field, &TwoFigures::feed, &FeedPoint::feed,
-                "list the points with feed and current rising");
-}
-
-void read_rates(WireSize& size, const Entry& entry, const Field& field) {
-    std::vector<RatePoint> rates;
-    read_rising(rates, entry, field, &TwoFigures::rate, &RatePoint::rate,
-                "list the points with current and rate rising");
-    if (size.piece)
-        size.piece->rates = std::move(rates);
-}
-
-/// A figure of an electrode or rod, which wire does not have.
+/// What an electrode or rod has and wire does not.
 template <auto Member>
 void of_piece(WireSize& size, const Entry& entry, const Field& field) {
     if (size.piece)
         FieldOf<typename Filled<decltype(Member)>::Type>::fill(entry, field, (*size.piece).*Member);
 }
 template <auto Member>
-constexpr Field piece_field(std::string_view name, Span span, std::string_view sample, double factor = 1) {
-    Field made = field<Member>(name, span, sample);
-    const Field filled = field<&of_piece<Member>>(name, span, sample);
-    made.fill = filled.fill;
-    made.row = filled.row;
-    made.factor *= factor;
-    return made;
+constexpr MadeField piece_field(std::string_view name, Allowed allowed, std::string_view sample = {}) {
+    const MadeField filled = field<&of_piece<Member>>(name, allowed, sample);
+    return field<Member>(name, allowed, sample).with(&Field::fill, filled.fill).with(&Field::row, filled.row);
 }
 
 constexpr Field size_fields[] = {
     field<&WireSize::linear_mass>("linear_mass_kg_m", linear_mass, R"([0.0072, "practice"])"),
     field<&WireSize::melting>("melting", melting_record),
-    field<&read_feed_table>("feed_table", feed_point_record).holds(Kind::object).list(2, 100),
+    field<&WireSize::feed_table>("feed_table", feed_point_record).list(2, 100),
     field<&WireSize::window>("window", window_record),
     field<&read_windows>("windows", windows_record).holds(Kind::object),
     piece_field<&Piece::length>("length_mm", piece_length, R"([350, "practice"])"),
     piece_field<&Piece::stub>("stub_mm", stub_length, R"([50, "practice"])"),
     piece_field<&Piece::mass>("mass_g", piece_mass, R"([36, "practice"])"),
-    piece_field<&Piece::per_A>("rate_kg_h_A", rate, R"([0.009, "practice"])", 1 / factor::hour),
-    field<&read_rates>("rate_table", rate_point_record).holds(Kind::object).list(2, 100),
+    piece_field<&Piece::per_A>("rate_kg_h_A", rate, R"([0.009, "practice"])").times(1 / factor::hour),
+    piece_field<&Piece::rates>("rate_table", rate_point_record).list(2, 100),
     piece_field<&Piece::range>("rate_kg_h", rate, R"([0.5, 3, "practice"])"),
 };
 
-void refuse_fields(const Entry& entry, std::initializer_list<std::string_view> fields, std::string_view of) {
-    for (const std::string_view field : fields)
-        if (entry.has(field))
-            entry.refuse(field, fmt::format("does not go with {}", of), "take it out");
+/// What a size of a form must have, and what does not go with it.
+struct FormOfSize {
+    std::string_view words;
+    std::vector<std::string_view> needed;
+    std::vector<std::string_view> refused;
+};
+
+FormOfSize form_of_size(FillerForm form) {
+    if (form == FillerForm::stick)
+        return {"an electrode",
+                {"length_mm", "stub_mm", "mass_g"},
+                {"linear_mass_kg_m", "melting", "feed_table", "windows", "rate_kg_h"}};
+    if (form == FillerForm::rod)
+        return {"a rod",
+                {"length_mm", "stub_mm"},
+                {"linear_mass_kg_m", "melting", "feed_table", "windows", "rate_kg_h_A", "rate_table"}};
+    return {
+        "wire off a spool", {}, {"length_mm", "stub_mm", "mass_g", "rate_kg_h_A", "rate_table", "rate_kg_h"}};
 }
 
-/// A wire has a melting curve, an electrode a length, a stub, a mass and a rate, a rod a length and a stub.
 void check_fields(const Entry& entry, FillerForm form) {
-    const auto need = [&](std::string_view field, std::string_view of) {
+    const auto& [words, needed, refused] = form_of_size(form);
+    for (const std::string_view field : refused)
+        if (entry.has(field))
+            entry.refuse(field, fmt::format("does not go with {}", words), "take it out");
+    for (const std::string_view field : needed)
         if (!entry.has(field))
-            entry.refuse_missing(field, fmt::format("{} needs it", of));
-    };
-    if (is_wire(form)) {
-        refuse_fields(entry, {"length_mm", "stub_mm", "mass_g", "rate_kg_h_A", "rate_table", "rate_kg_h"},
-                      "wire off a spool");
-        return;
-    }
-    const std::string_view of = form == FillerForm::stick ? "an electrode" : "a rod";
-    refuse_fields(entry, {"linear_mass_kg_m", "melting", "feed_table", "windows"}, of);
-    need("length_mm", of);
-    need("stub_mm", of);
-    if (form == FillerForm::rod) {
-        refuse_fields(entry, {"rate_kg_h_A", "rate_table"}, of);
-        return;
-    }
-    need("mass_g", of);
-    refuse_fields(entry, {"rate_kg_h"}, of);
-    if (entry.has("rate_kg_h_A") == entry.has("rate_table"))
+            entry.refuse_missing(field, fmt::format("{} needs it", words));
+    if (form == FillerForm::stick && entry.has("rate_kg_h_A") == entry.has("rate_table"))
         entry.refuse(entry.has("rate_table") ? "gives its rate twice" : "gives no rate",
                      R"(write either "rate_kg_h_A" or "rate_table")");
 }
 
-void check_stub(WireSize& size, const Entry& entry) {
-    if (size.piece && size.piece->stub.value >= size.piece->length.value && entry.has("length_mm"))
+void check_size(WireSize& size, const Entry& entry) {
+    check_rising(size.feed_table, &FeedPoint::feed, entry, "feed_table",
+                 "list the points with feed and current rising");
+    if (!size.piece)
+        return;
+    check_rising(size.piece->rates, &RatePoint::rate, entry, "rate_table",
+                 "list the points with current and rate rising");
+    if (size.piece->stub.value >= size.piece->length.value && entry.has("length_mm"))
         entry.refuse("stub_mm", "is as long as the whole", "write the piece that is thrown away");
 }
 
 } // namespace
 
-constinit const Record filler_size_record = record_of<WireSize, check_stub>("a diameter", "", size_fields);
+constinit const Record filler_size_record = record_of<WireSize, check_size>("a diameter", "", size_fields);
 
 WireSize read_filler_size(const Entry& entry, FillerForm form) {
     WireSize size;

@@ -4,28 +4,23 @@
 namespace ringfill {
 namespace {
 
+using namespace metal_spans;
 constexpr Span wall_mm{0, 10'000, true};
 constexpr Span degrees_fahrenheit{-76, 1'292};
 
-/// Of two prints of one temperature the one that is safer.
-void take_safer(std::optional<Sourced<Temperature>>& known, const Entry& entry, const Field& field,
-                bool higher) {
+/// Of two prints of one temperature the one that is safer: the higher minimum, the lower maximum.
+void take_minimum(PreheatRow& row, const Entry& entry, const Field& field) {
     Sourced<Temperature> other;
     if (FieldOf<Sourced<Temperature>>::fill(entry, field, other) &&
-        (!known || (higher ? other.value > known->value : other.value < known->value)))
-        known = other;
-}
-
-void take_minimum(PreheatRow& row, const Entry& entry, const Field& field) {
-    std::optional<Sourced<Temperature>> minimum;
-    if (!row.minimum.source.empty())
-        minimum = row.minimum;
-    take_safer(minimum, entry, field, true);
-    row.minimum = minimum.value_or(row.minimum);
+        (row.minimum.source.empty() || other.value > row.minimum.value))
+        row.minimum = other;
 }
 
 void take_maximum(PreheatRow& row, const Entry& entry, const Field& field) {
-    take_safer(row.maximum, entry, field, false);
+    Sourced<Temperature> other;
+    if (FieldOf<Sourced<Temperature>>::fill(entry, field, other) &&
+        (!row.maximum || other.value < row.maximum->value))
+        row.maximum = other;
 }
 
 /// Of a range the upper end counts, where it is over the minimum that is printed.
@@ -48,14 +43,12 @@ constexpr Field temperature(std::string_view name, Kind kind, Span span, std::st
 
 constexpr Field row_fields[] = {
     field<&PreheatRow::up_to>("up_to_mm", wall_mm, R"([25, "B31.3-2014"])"),
-    field<&PreheatRow::carbon_up_to_pct>("carbon_up_to_pct", metal_spans::percent, R"([0.30, "B31.3-2014"])"),
-    field<&PreheatRow::tensile_up_to_MPa>("tensile_up_to_MPa", metal_spans::strength,
-                                          R"([450, "B31.3-2014"])"),
-    temperature<&take_minimum>("minimum_degC", Kind::sourced, metal_spans::degC, R"([95, "B31.3-2014"])"),
+    field<&PreheatRow::carbon_up_to_pct>("carbon_up_to_pct", percent, R"([0.30, "B31.3-2014"])"),
+    field<&PreheatRow::tensile_up_to_MPa>("tensile_up_to_MPa", strength, R"([450, "B31.3-2014"])"),
+    temperature<&take_minimum>("minimum_degC", Kind::sourced, degC, R"([95, "B31.3-2014"])"),
     temperature<&take_minimum>("minimum_degF", Kind::sourced, degrees_fahrenheit, R"([150, "D1.1"])"),
-    temperature<&take_range>("practice_degC", Kind::sourced_range, metal_spans::degC,
-                             R"([150, 200, "practice"])"),
-    temperature<&take_maximum>("maximum_degC", Kind::sourced, metal_spans::degC, R"([315, "B31.3-2014"])"),
+    temperature<&take_range>("practice_degC", Kind::sourced_range, degC, R"([150, 200, "practice"])"),
+    temperature<&take_maximum>("maximum_degC", Kind::sourced, degC, R"([315, "B31.3-2014"])"),
     temperature<&take_maximum>("maximum_degF", Kind::sourced, degrees_fahrenheit, R"([500, "NAVSEA"])"),
 };
 
@@ -67,17 +60,10 @@ void check_row(PreheatRow&, const Entry& entry) {
 constexpr Record row_record = record_of<PreheatRow, check_row>("a row of preheat", "", row_fields);
 
 constexpr Field group_fields[] = {
-    field<&PreheatGroup::hydrogen_up_to>("hydrogen_up_to_ml_100g", metal_spans::hydrogen,
-                                         R"([8, "practice"])"),
-    field<&PreheatGroup::hydrogen_over>("hydrogen_over_ml_100g", metal_spans::hydrogen,
-                                        R"([16, "practice"])"),
+    field<&PreheatGroup::hydrogen_up_to>("hydrogen_up_to_ml_100g", hydrogen, R"([8, "practice"])"),
+    field<&PreheatGroup::hydrogen_over>("hydrogen_over_ml_100g", hydrogen, R"([16, "practice"])"),
     // Only a whole family knows which of its fillers there are.
-    Field{.name = "fillers",
-          .kind = Kind::text,
-          .shape = Shape::list,
-          .sample = R"(["ER410NiMo"])",
-          .least = 1,
-          .most = 50},
+    names_of_family("fillers", 50, R"(["ER410NiMo"])"),
     field<&PreheatGroup::rows>("rows", row_record, R"([{ "practice_degC": [150, 200, "practice"] }])")
         .list(1, 50)
         .required(),

@@ -22,8 +22,9 @@ std::optional<double> measured_si(const Entry& entry, const Field& field);
 std::vector<double> measured_list_si(const Entry& entry, const Field& field);
 
 /// The quantities that fields hold, in the order of their kinds.
-using MeasuredQuantities = std::tuple<Length, Volume, Mass, Speed, VolumeFlow, MassFlow, Current, Voltage,
-                                      Power, Conductance, EnergyPerLength, Temperature, Angle, Turning, Time>;
+using MeasuredQuantities =
+    std::tuple<Ratio, Length, Volume, Mass, Speed, VolumeFlow, MassFlow, Current, Voltage, Power, Conductance,
+               EnergyPerLength, Temperature, Angle, Turning, Time>;
 
 /// The kind of field that a quantity is read from; Kind::object for one that is read from none.
 template <class Quantity, std::size_t Place = 0>
@@ -31,7 +32,7 @@ constexpr Kind kind_of() {
     if constexpr (Place == std::tuple_size_v<MeasuredQuantities>)
         return Kind::object;
     else if constexpr (std::is_same_v<std::tuple_element_t<Place, MeasuredQuantities>, Quantity>)
-        return static_cast<Kind>(static_cast<std::size_t>(Kind::length) + Place);
+        return static_cast<Kind>(static_cast<std::size_t>(Kind::share) + Place);
     else
         return kind_of<Quantity, Place + 1>();
 }

@@ -6,6 +6,7 @@
 #include <boost/units/quantity.hpp>
 #include <boost/units/systems/si/area.hpp>
 #include <boost/units/systems/si/current.hpp>
+#include <boost/units/systems/si/dimensionless.hpp>
 #include <boost/units/systems/si/electric_potential.hpp>
 #include <boost/units/systems/si/energy.hpp>
 #include <boost/units/systems/si/force.hpp>
@@ -48,6 +49,7 @@ using Conductance = units::quantity<units::divide_typeof_helper<si::power, si::t
 using EnergyPerLength = units::quantity<si::force>; ///< J/m, which is the newton
 using Angle = units::quantity<si::plane_angle>;
 using Turning = units::quantity<si::frequency>; ///< revolutions a second
+using Ratio = units::quantity<si::dimensionless>;
 using Temperature =
     units::quantity<units::absolute<si::temperature>>; ///< a point on the scale, never a difference
 

@@ -20,22 +20,22 @@ std::optional<Working> rate_in_table(Current current, const Piece& piece, const 
     for (std::size_t i = 1; i < piece.rates.size(); ++i) {
         const RatePoint& low = piece.rates[i - 1];
         const RatePoint& high = piece.rates[i];
-        if (current < low.current || current > high.current)
+        if (current < low.current.value || current > high.current.value)
             continue;
-        const double share = (current - low.current) / (high.current - low.current);
+        const double share = (current - low.current.value) / (high.current.value - low.current.value);
         return rate_by("D_1 + (D_2 - D_1)*(I - I_1)/(I_2 - I_1)",
-                       {{"D_1", in_kg_h(low.rate)},
-                        {"D_2", in_kg_h(high.rate)},
+                       {{"D_1", in_kg_h(low.rate.value)},
+                        {"D_2", in_kg_h(high.rate.value)},
                         {"I", current.value(), "A"},
-                        {"I_1", low.current.value(), "A"},
-                        {"I_2", high.current.value(), "A"}},
-                       low.rate + share * (high.rate - low.rate), low.source);
+                        {"I_1", low.current.value.value(), "A"},
+                        {"I_2", high.current.value.value(), "A"}},
+                       low.rate.value + share * (high.rate.value - low.rate.value), low.rate.source);
     }
-    faults.push_back(
-        fault_at_path(procedure.path + ".current", show(current),
-                      fmt::format("is outside the filler's table, {} to {}",
-                                  show(piece.rates.front().current), show(piece.rates.back().current)),
-                      "choose a current in the table or write \"deposition_rate\" too"));
+    faults.push_back(fault_at_path(procedure.path + ".current", show(current),
+                                   fmt::format("is outside the filler's table, {} to {}",
+                                               show(piece.rates.front().current.value),
+                                               show(piece.rates.back().current.value)),
+                                   "choose a current in the table or write \"deposition_rate\" too"));
     return std::nullopt;
 }
 

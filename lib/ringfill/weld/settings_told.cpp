@@ -166,7 +166,7 @@ void assume_feed(std::vector<Assumed>& assumed, const Settings& found, UnitSyste
         assumed.push_back({procedure.path + "." + std::string(field), std::move(value), std::move(source)});
     };
     const auto from_table = [&] {
-        return found.size->melting ? found.size->melting->a.source : found.size->feed_table.front().source;
+        return found.size->melting ? found.size->melting->a.source : found.size->feed_table.front().feed.source;
     };
     if (!procedure.stick_out && (!procedure.current || !procedure.wire_feed))
         assume("stick_out", show(found.deposition.stick_out.value, units), found.filler->stick_out.source);

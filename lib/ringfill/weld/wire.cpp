@@ -21,17 +21,20 @@ double linear_term(const MeltingCurve& curve) {
 
 /// y at x between the points of a rising table; outside it nothing, after noting the fault of a field.
 template <class X, class Y, class Show>
-std::optional<Y> between_points(X x, const std::vector<FeedPoint>& points, X FeedPoint::*xs, Y FeedPoint::*ys,
-                                const Show& shown, std::string field, std::string remedy,
-                                std::vector<Fault>& faults) {
-    for (std::size_t i = 1; i < points.size(); ++i)
-        if (points[i - 1].*xs <= x && x <= points[i].*xs) {
-            const double share = (x - points[i - 1].*xs) / (points[i].*xs - points[i - 1].*xs);
-            return points[i - 1].*ys + share * (points[i].*ys - points[i - 1].*ys);
-        }
+std::optional<Y> between_points(X x, const std::vector<FeedPoint>& points, Sourced<X> FeedPoint::*xs,
+                                Sourced<Y> FeedPoint::*ys, const Show& shown, std::string field,
+                                std::string remedy, std::vector<Fault>& faults) {
+    const auto x_of = [xs](const FeedPoint& point) { return (point.*xs).value; };
+    const auto y_of = [ys](const FeedPoint& point) { return (point.*ys).value; };
+    for (std::size_t i = 1; i < points.size(); ++i) {
+        const FeedPoint& low = points[i - 1];
+        const FeedPoint& high = points[i];
+        if (x_of(low) <= x && x <= x_of(high))
+            return y_of(low) + (x - x_of(low)) / (x_of(high) - x_of(low)) * (y_of(high) - y_of(low));
+    }
     faults.push_back(fault_at_path(std::move(field), shown(x),
                                    fmt::format("is outside the filler's table, {} to {}",
-                                               shown(points.front().*xs), shown(points.back().*xs)),
+                                               shown(x_of(points.front())), shown(x_of(points.back()))),
                                    std::move(remedy)));
     return std::nullopt;
 }

@@ -203,8 +203,9 @@ std::vector<std::string> notes_of(const DrawnBore& drawn) {
         notes.push_back(groove_note(drawn, i));
     for (std::size_t i = 0; i < bore.faces.size(); ++i)
         notes.push_back(face_note(drawn, i));
-    for (const Length& plate : bore.attached)
-        notes.push_back(fmt::format("A plate of {} stands on the boss, not drawn.", drawn.length(plate)));
+    for (const Plate& plate : bore.attached)
+        notes.push_back(
+            fmt::format("A plate of {} stands on the boss, not drawn.", drawn.length(plate.thickness)));
     if (!drawn.skimmed)
         notes.emplace_back(
             "Layers are counted from the mean radius of the worn surface: over the deepest wear "

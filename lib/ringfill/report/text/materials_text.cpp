@@ -39,7 +39,7 @@ void write_piece(EntryPage& page, const std::string& size, const Piece& piece) {
         return fmt::format("{:.3g} kg/h for each 100 A", 100 * rate * factor::hour);
     });
     for (const RatePoint& point : piece.rates)
-        page.row(fmt::format("{}at {}", size, show(point.current)), metric(point.rate), point.source);
+        page.row(fmt::format("{}at {}", size, show(point.current.value)), point.rate, metric);
     page.row(size + "metal laid", piece.range, range_by(metric));
 }
 
