@@ -2,7 +2,7 @@
 
 #include <cstddef>
 
-#include <ringfill/document/descriptor.hpp>
+#include <ringfill/document/whole_file.hpp>
 
 namespace ringfill::cli {
 

@@ -9,7 +9,6 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/document/descriptor.hpp>
 #include <ringfill/document/whole_file.hpp>
 #include <ringfill/fault/fault.hpp>
 

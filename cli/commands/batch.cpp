@@ -119,7 +119,7 @@ std::string summary_of(const Count& count) {
 ExitCode batch_command(const Request& request) {
     const EndRequest end; // first, so that it is heard from the beginning
     const std::string name = request.file == "-" ? "standard input" : request.file;
-    const Descriptor input(request.file == "-" ? STDIN_FILENO : open_to_read(request.file));
+    const Descriptor input(open_to_read(request.file));
     const Shop shop = read_shop(shelf_for(request.tables), plugin_folders(request.plugins));
     Output output(request.output);
     Lines lines(

@@ -75,8 +75,9 @@ Value quantity(double si, Kind kind, Draw& draw) {
         return draw.of(by_hand);
     if (kind == Kind::length && draw.chance(10) && std::isfinite(si * 1'000))
         return si * 1'000; // bare, in whatever unit the job has
-    const Unit unit = *find_unit(draw.of(symbols_of(kind)), kind);
-    return fmt::format("{} {}", (si - unit.zero) / unit.factor, unit.symbol);
+    const std::string symbol = draw.of(symbols_of(kind));
+    const Unit& unit = *find_unit(symbol, kind);
+    return fmt::format("{} {}", (si - unit.zero) / unit.factor, symbol);
 }
 
 Value edge_measure(const Field& field, const Value* present, Draw& draw) {

@@ -170,7 +170,7 @@ TEST_CASE("over many heats and heaters the product's cylinders give both content
                     for (const PackCount& taken : line.cover)
                         for (const FuelPack& pack : packs.fuel)
                             if (pack.name == taken.pack) {
-                                draw += static_cast<double>(taken.count) * pack.draw.value.value();
+                                draw += static_cast<double>(taken.count) * pack.draw->value.value();
                                 content += static_cast<double>(taken.count) * pack.usable().value();
                             }
                     if (content < line.need + line.reserve - exact || line.spare < -exact)

@@ -1,12 +1,13 @@
 #include <ringfill/document/parse.hpp>
 
 #include <algorithm>
-#include <optional>
 #include <string_view>
 #include <utility>
 #include <vector>
 
 #include <fmt/format.h>
+
+#include <range/v3/algorithm/find_if.hpp>
 
 #include <ringfill/document/scan.hpp>
 
@@ -18,21 +19,25 @@ struct Words {
     std::string remedy;
 };
 
-/// What a typist most likely meant by the sign that does not fit; nothing for other signs.
-std::optional<Words> hint_at(std::string_view rest) {
-    for (const std::string_view curly : {"\u201C", "\u201D", "\u2018", "\u2019"})
-        if (rest.starts_with(curly))
-            return Words{"a curly quote stands here", "type a straight one: \""};
-    if (rest.starts_with("'"))
-        return Words{"a single quote stands here", "put texts in double quotes: \""};
-    if (rest.starts_with("#"))
-        return Words{"a comment does not begin with #", "write // before it"};
-    if (rest.starts_with("."))
-        return Words{"a number does not begin with a point", "write a 0 before it"};
-    if (rest.starts_with("\t"))
-        return Words{"a tab stands inside a text", "write a blank"};
-    return std::nullopt;
-}
+/// What a typist most likely meant by a sign that does not fit.
+struct Hint {
+    std::string_view sign;
+    const char* reason;
+    const char* remedy;
+};
+constexpr const char* curly_quote = "a curly quote stands here";
+constexpr const char* straight_quote = "type a straight one: \"";
+constexpr Hint hints[] = {
+    {"\u201C", curly_quote, straight_quote},
+    {"\u201D", curly_quote, straight_quote},
+    {"\u2018", curly_quote, straight_quote},
+    {"\u2019", curly_quote, straight_quote},
+    {"'", "a single quote stands here", "put texts in double quotes: \""},
+    {"#", "a comment does not begin with #", "write // before it"},
+    {".", "a number does not begin with a point", "write a 0 before it"},
+    {"\t", "a tab stands inside a text", "write a blank"},
+    {"", "this is not JSON here", "look for a missing comma, quote or bracket just before it"},
+};
 
 /// What broke the reading, in words for the person who typed the file.
 Words in_words(const Scanner& scanner, const DocumentLimits& limits, std::string_view text) {
@@ -57,8 +62,8 @@ Words in_words(const Scanner& scanner, const DocumentLimits& limits, std::string
     case Broken::nothing:
         break;
     }
-    return hint_at(rest).value_or(
-        Words{"this is not JSON here", "look for a missing comma, quote or bracket just before it"});
+    const auto* hint = ranges::find_if(hints, [&](const Hint& one) { return rest.starts_with(one.sign); });
+    return {hint->reason, hint->remedy};
 }
 
 } // namespace

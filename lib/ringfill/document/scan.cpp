@@ -125,76 +125,54 @@ bool Scanner::literal(Value& to, std::string_view word, Value value) {
     return true;
 }
 
-bool Scanner::list(Value& to) {
+/// A list or an object, whose elements or members `read_one` reads one by one.
+template <class Held, class ReadOne>
+bool Scanner::bracketed(Value& to, char close, ReadOne read_one) {
     if (depth_left_ == 0)
         return stop(Broken::too_deep, at_);
     if (!count(at_))
         return false;
-    Value::List& elements = to.held.emplace<Value::List>();
-    elements.reserve(3); // a range and its source
+    Held& held = to.held.emplace<Held>();
+    held.reserve(4); // more than a range and its source
     --depth_left_;
     ++at_;
-    open_.push_back({true});
-    if (!skip_blanks_before_more())
-        return false;
-    while (text_[at_] != ']') {
-        elements.emplace_back();
-        if (!value(elements.back()))
+    open_.push_back({close == ']'});
+    while (skip_blanks_before_more() && text_[at_] != close) {
+        if (!read_one(held) || !skip_blanks_before_more())
             return false;
-        ++open_.back().index;
-        if (!skip_blanks_before_more())
-            return false;
-        if (text_[at_] == ']')
-            break;
-        if (text_[at_] != ',')
+        if (text_[at_] == ',')
+            ++at_;
+        else if (text_[at_] != close)
             return stop(Broken::syntax, at_);
-        ++at_;
-        if (!skip_blanks_before_more())
-            return false;
     }
+    if (broken_ != Broken::nothing)
+        return false;
     open_.pop_back();
     ++depth_left_;
     ++at_;
     return true;
+}
+
+bool Scanner::list(Value& to) {
+    return bracketed<Value::List>(to, ']', [&](Value::List& elements) {
+        const bool is_read = value(elements.emplace_back());
+        open_.back().index += is_read ? 1 : 0;
+        return is_read;
+    });
 }
 
 bool Scanner::object(Value& to) {
-    if (depth_left_ == 0)
-        return stop(Broken::too_deep, at_);
-    if (!count(at_))
-        return false;
-    Value::Object& members = to.held.emplace<Value::Object>();
-    members.reserve(4);
-    --depth_left_;
-    ++at_;
-    open_.push_back({false});
-    if (!skip_blanks_before_more())
-        return false;
-    while (text_[at_] != '}') {
-        if (text_[at_] != '"')
-            return stop(Broken::syntax, at_);
-        if (!member(members) || !skip_blanks_before_more())
-            return false;
-        if (text_[at_] == '}')
-            break;
-        if (text_[at_] != ',')
-            return stop(Broken::syntax, at_);
-        ++at_;
-        if (!skip_blanks_before_more())
-            return false;
-    }
-    open_.pop_back();
-    ++depth_left_;
-    ++at_;
-    return true;
+    Places places;
+    return bracketed<Value::Object>(to, '}', [&](Value::Object& members) { return member(members, places); });
 }
 
-bool Scanner::member(Value::Object& members) {
+bool Scanner::member(Value::Object& members, Places& places) {
+    if (text_[at_] != '"')
+        return stop(Broken::syntax, at_);
     Member& read = members.emplace_back();
     read.name_begin = at_;
     if (!text(read.name, longest_key))
         return false;
-    read.name_end = at_;
     open_.back().key = read.name;
     if (!skip_blanks_before_more())
         return false;
@@ -203,13 +181,12 @@ bool Scanner::member(Value::Object& members) {
     ++at_;
     if (!skip_blanks_before_more() || !value(read.value))
         return false;
-    const auto before = std::find_if(members.begin(), members.end() - 1,
-                                     [&](const Member& one) { return one.name == read.name; });
-    const bool is_twice = before != members.end() - 1;
+    const std::size_t before = first_place(members, places);
+    const bool is_twice = before + 1 < members.size();
     if (is_twice && faults_.size() < most_faults) // finding the place of a fault reads the whole text before
         faults_.push_back(fault_at(document_, read.name_begin, path(), {},
                                    fmt::format("stands here twice, first in line {}",
-                                               place_at(document_.text, before->name_begin).line),
+                                               place_at(document_.text, members[before].name_begin).line),
                                    "keep one of the two"));
     has_too_many_members_ = has_too_many_members_ || (!is_twice && members.size() > most_members);
     if (is_twice || members.size() > most_members)
@@ -217,6 +194,21 @@ bool Scanner::member(Value::Object& members) {
     else
         open_.back().key.clear();
     return true;
+}
+
+/// The place of the first member that has the name of the last one: its own, unless the name stands twice.
+std::size_t Scanner::first_place(const Value::Object& members, Places& places) {
+    constexpr std::size_t few = 32; // are compared sooner than put in order
+    const std::size_t last = members.size() - 1;
+    if (last < few) {
+        std::size_t place = 0;
+        while (members[place].name != members[last].name)
+            ++place;
+        return place;
+    }
+    for (std::size_t i = places.size(); i < last; ++i)
+        places.emplace(members[i].name, i);
+    return places.emplace(members[last].name, last).first->second;
 }
 
 } // namespace ringfill

@@ -2,6 +2,8 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <functional>
+#include <map>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -53,6 +55,9 @@ class Scanner {
         std::string key = {};  ///< of the member being read
     };
 
+    /// Where the names of an object of many members stand.
+    using Places = std::map<std::string, std::size_t, std::less<>>;
+
     bool stop(Broken why, std::size_t offset);
     /// Whether a comment begins there that is not closed.
     bool is_open_comment(std::size_t begin) const;
@@ -65,7 +70,10 @@ class Scanner {
     bool digits(Broken at_end);
     bool list(Value& to);
     bool object(Value& to);
-    bool member(Value::Object& members);
+    template <class Held, class ReadOne>
+    bool bracketed(Value& to, char close, ReadOne read_one);
+    bool member(Value::Object& members, Places& places);
+    static std::size_t first_place(const Value::Object& members, Places& places);
     bool text(std::string& to, std::size_t longest);
     bool stop_at_sign();
     bool escape(std::string& to);

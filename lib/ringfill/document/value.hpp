@@ -3,6 +3,7 @@
 #include <cstddef>
 #include <string>
 #include <string_view>
+#include <type_traits>
 #include <utility>
 #include <variant>
 #include <vector>
@@ -20,14 +21,15 @@ struct Value {
     std::size_t begin = 0;
     std::size_t end = 0;
 
-    Value();
-    Value(bool flag);
-    Value(double number);
-    Value(std::string text);
-    Value(std::string_view text);
-    Value(const char* text);
-    Value(List list);
-    Value(Object object);
+    Value() = default;
+    /// Of a flag, a number, a text, a list or an object.
+    template <class Held>
+    requires std::disjunction_v<std::is_same<Held, bool>, std::is_same<Held, double>,
+                                std::is_same<Held, std::string>, std::is_same<Held, List>,
+                                std::is_same<Held, Object>>
+    Value(Held value) : held(std::move(value)) {}
+    Value(std::string_view text) : held(std::string(text)) {}
+    Value(const char* text) : held(std::string(text)) {}
 
     const std::string* text() const { return std::get_if<std::string>(&held); }
     const double* number() const { return std::get_if<double>(&held); }
@@ -43,19 +45,8 @@ struct Value {
 struct Member {
     std::string name;
     Value value;
-    std::size_t name_begin = 0; ///< in the text, its quotes included; both 0 if it was not read
-    std::size_t name_end = 0;
+    std::size_t name_begin = 0; ///< in the text, at its quote; 0 if it was not read
 };
-
-// Here, where both types are whole.
-inline Value::Value() = default;
-inline Value::Value(bool flag) : held(flag) {}
-inline Value::Value(double number) : held(number) {}
-inline Value::Value(std::string text) : held(std::move(text)) {}
-inline Value::Value(std::string_view text) : held(std::string(text)) {}
-inline Value::Value(const char* text) : held(std::string(text)) {}
-inline Value::Value(List list) : held(std::move(list)) {}
-inline Value::Value(Object object) : held(std::move(object)) {}
 
 /// What a value is, in words a person uses: "a text", "a number", "a list".
 std::string_view kind_in_words(const Value& value);

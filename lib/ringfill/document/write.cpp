@@ -2,8 +2,6 @@
 
 #include <range/v3/algorithm/all_of.hpp>
 
-#include <ringfill/document/put_plain.hpp>
-
 namespace ringfill {
 namespace {
 
@@ -17,59 +15,46 @@ class Writer {
     Writer(std::string& text, bool on_one_line) : out_(text), on_one_line_(on_one_line) {}
 
     void write(const Value& value, std::size_t depth) {
+        const auto element = [&](const Value& one) { write(one, depth + 1); };
+        const auto member = [&](const Member& one) {
+            append_text(out_, one.name);
+            out_ += on_one_line_ ? ":" : ": ";
+            write(one.value, depth + 1);
+        };
         if (const auto* list = value.list())
-            write_list(*list, depth);
+            write_all('[', *list, ']', depth, on_one_line_ || ranges::all_of(*list, is_plain), element);
         else if (const auto* members = value.object())
-            write_object(*members, depth);
+            write_all('{', *members, '}', depth, on_one_line_ || members->empty(), member);
         else if (const auto* text = value.text())
-            put_text(out_, *text);
+            append_text(out_, *text);
         else if (const auto* number = value.number())
-            put_number(out_, *number);
+            append_number(out_, *number);
         else if (const auto* flag = value.flag())
-            out_.put(*flag ? std::string_view("true") : std::string_view("false"));
+            out_ += *flag ? "true" : "false";
         else
-            out_.put("null");
+            out_ += "null";
     }
 
   private:
-    void write_list(const Value::List& list, std::size_t depth) {
-        const bool short_list = on_one_line_ || ranges::all_of(list, is_plain);
-        out_.put('[');
-        for (std::size_t i = 0; i < list.size(); ++i) {
-            if (i > 0)
-                out_.put(short_list && !on_one_line_ ? std::string_view(", ") : std::string_view(","));
-            if (!short_list)
+    template <class All, class WriteOne>
+    void write_all(char open, const All& all, char close, std::size_t depth, bool is_short,
+                   WriteOne write_one) {
+        out_ += open;
+        for (const auto& one : all) {
+            if (&one != &all.front())
+                out_ += is_short && !on_one_line_ ? ", " : ",";
+            if (!is_short)
                 break_line(depth + 1);
-            write(list[i], depth + 1);
+            write_one(one);
         }
-        if (!short_list)
+        if (!is_short)
             break_line(depth);
-        out_.put(']');
+        out_ += close;
     }
 
-    void write_object(const Value::Object& members, std::size_t depth) {
-        out_.put('{');
-        for (std::size_t i = 0; i < members.size(); ++i) {
-            if (i > 0)
-                out_.put(',');
-            break_line(depth + 1);
-            put_text(out_, members[i].name);
-            out_.put(on_one_line_ ? std::string_view(":") : std::string_view(": "));
-            write(members[i].value, depth + 1);
-        }
-        if (!members.empty())
-            break_line(depth);
-        out_.put('}');
-    }
+    void break_line(std::size_t depth) { out_.append(1, '\n').append(2 * depth, ' '); }
 
-    void break_line(std::size_t depth) {
-        if (on_one_line_)
-            return;
-        out_.put('\n');
-        out_.put(2 * depth, ' ');
-    }
-
-    TextEnd out_;
+    std::string& out_;
     bool on_one_line_;
 };
 
@@ -77,25 +62,20 @@ class Writer {
 
 std::string write_number(double number) {
     std::string text;
-    {
-        TextEnd out(text);
-        put_number(out, number);
-    }
+    append_number(text, number);
     return text;
 }
 
 std::string write_json(const Value& value) {
     std::string text;
     Writer(text, false).write(value, 0);
-    text += '\n';
-    return text;
+    return text + '\n';
 }
 
 std::string write_json_line(const Value& value) {
     std::string text;
     append_json(text, value);
-    text += '\n';
-    return text;
+    return text + '\n';
 }
 
 void append_json(std::string& text, const Value& value) {

@@ -8,14 +8,10 @@
 #include <fmt/format.h>
 
 namespace ringfill {
-namespace {
-
-constexpr std::size_t before_caret = 60;
-constexpr std::size_t after_caret = 30;
-
-} // namespace
 
 std::string excerpt(std::string_view text, std::size_t offset) {
+    constexpr std::size_t before_caret = 60;
+    constexpr std::size_t after_caret = 30;
     offset = std::min(offset, text.size());
     const std::size_t start = line_start(text, offset);
     const std::size_t end = std::min(text.find('\n', offset), text.size());

@@ -13,30 +13,16 @@
 
 namespace ringfill {
 
-namespace {
-
-constexpr std::size_t longest_words = 1'000;
-
-} // namespace
-
 Fault fault_in_file(std::string file, std::string reason, std::string remedy) {
-    Fault fault;
-    fault.place.file = std::move(file);
-    fault.reason = std::move(reason);
-    fault.remedy = std::move(remedy);
-    return fault;
+    return {{.file = std::move(file)}, {}, std::move(reason), std::move(remedy), {}};
 }
 
 Fault fault_at_path(std::string path, std::string value, std::string reason, std::string remedy) {
-    Fault fault;
-    fault.place.path = std::move(path);
-    fault.value = std::move(value);
-    fault.reason = std::move(reason);
-    fault.remedy = std::move(remedy);
-    return fault;
+    return {{.path = std::move(path)}, std::move(value), std::move(reason), std::move(remedy), {}};
 }
 
 std::string to_string(const Fault& fault) {
+    constexpr std::size_t longest_words = 1'000;
     std::string text = to_string(fault.place);
     if (!text.empty())
         text += ": ";

@@ -47,14 +47,15 @@ bool goes_on(const std::string& typed, const std::string& name) {
 std::optional<std::string> nearest(std::string_view typed, const std::vector<std::string>& known) {
     if (typed.size() > longest_name)
         return std::nullopt;
+    const std::string low = lower(typed);
     for (const std::string& name : known)
-        if (goes_on(lower(typed), lower(name)))
+        if (goes_on(low, lower(name)))
             return name;
     std::optional<std::string> best;
     // At least one letter must be right.
     std::size_t best_distance = std::min(typed.size(), std::max<std::size_t>(1, typed.size() / 3) + 1);
     for (const std::string& name : known)
-        if (const std::size_t d = distance(lower(typed), lower(name)); d < best_distance) {
+        if (const std::size_t d = distance(low, lower(name)); d < best_distance) {
             best = name;
             best_distance = d;
         }

@@ -9,10 +9,10 @@ namespace ringfill {
 /// Where something stands in a file that a person wrote.
 /// Lines and columns count from 1, columns in characters; 0 means that the position is not known.
 struct Place {
-    std::string file;
+    std::string file = {};
     std::size_t line = 0;
     std::size_t column = 0;
-    std::string path; ///< the way through the document, such as bores[1].worn.diameter; may be empty
+    std::string path = {}; ///< the way through the document, such as bores[1].worn.diameter; may be empty
 };
 
 /// Line and column of a byte offset in a text; an offset past the end is the end.

@@ -1,22 +1,11 @@
 #include <ringfill/fault/printable.hpp>
 
 #include <cstdint>
-#include <cstring>
 
 namespace ringfill {
 namespace {
 
 constexpr std::size_t longest_character = 4; // bytes
-constexpr std::size_t block = sizeof(std::uint64_t);
-
-/// Whether a whole block of bytes stands there, each a character of its own.
-bool is_ascii(std::string_view text, std::size_t i) {
-    if (text.size() - i < block)
-        return false;
-    std::uint64_t bytes = 0;
-    std::memcpy(&bytes, text.data() + i, block);
-    return (bytes & 0x8080808080808080U) == 0;
-}
 
 bool continues(std::string_view text, std::size_t i) {
     return i < text.size() && (static_cast<unsigned char>(text[i]) & 0xC0U) == 0x80U;
@@ -28,10 +17,7 @@ Character character_at(std::string_view text, std::size_t i) {
     const auto lead = static_cast<unsigned char>(text[i]);
     if (lead < 0x80)
         return {lead, 1};
-    const std::size_t length = lead >= 0xF0 && lead < 0xF5   ? 4
-                               : lead >= 0xE0 && lead < 0xF0 ? 3
-                               : lead >= 0xC2 && lead < 0xE0 ? 2
-                                                             : 0;
+    const std::size_t length = lead >= 0xF5 || lead < 0xC2 ? 0 : lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : 2;
     if (length == 0)
         return {};
     std::uint32_t code = lead & (0xFFU >> (length + 1));
@@ -59,16 +45,8 @@ bool disturbs(std::uint32_t code) {
 
 std::size_t count_characters(std::string_view utf8) {
     std::size_t count = 0;
-    std::size_t i = 0;
-    while (i < utf8.size()) {
-        if (is_ascii(utf8, i)) {
-            count += block;
-            i += block;
-            continue;
-        }
-        i += character_at(utf8, i).bytes;
-        ++count;
-    }
+    for (std::size_t i = 0; i < utf8.size(); ++count)
+        i += static_cast<unsigned char>(utf8[i]) < 0x80 ? 1 : character_at(utf8, i).bytes;
     return count;
 }
 
@@ -93,10 +71,7 @@ std::string printable(std::string_view utf8, std::size_t longest) {
         if (count == longest)
             return safe + "…";
         const Character c = character_at(utf8, i);
-        if (disturbs(c.code))
-            safe += "\xEF\xBF\xBD";
-        else
-            safe += utf8.substr(i, c.bytes);
+        safe += disturbs(c.code) ? std::string_view("\xEF\xBF\xBD") : utf8.substr(i, c.bytes);
         i += c.bytes;
     }
     return safe;

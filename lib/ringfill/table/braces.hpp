@@ -24,12 +24,7 @@ std::string with_measures(std::string_view text, UnitSystem units);
 /// A text with what stands in its braces replaced by what `word` says.
 std::string with_words(std::string_view text, const std::function<std::string(std::string_view)>& word);
 
-/// A temperature from which something hurts, rounded down: 51 °C, 123 °F.
-std::string show_from(Temperature temperature, UnitSystem units);
-
 /// A length to be kept away, rounded up: 10.7 m, 36 ft; under a metre 305 mm, 12 in.
 std::string show_clear(Length length, UnitSystem units);
-/// A length not to be passed, rounded down likewise.
-std::string show_within(Length length, UnitSystem units);
 
 } // namespace ringfill

@@ -1,7 +1,7 @@
 #pragma once
 
+#include <span>
 #include <string_view>
-#include <vector>
 
 namespace ringfill {
 
@@ -61,7 +61,7 @@ struct CircumstanceWord {
 };
 
 /// Every circumstance, in the order of the enumeration.
-const std::vector<CircumstanceWord>& circumstance_words();
+std::span<const CircumstanceWord> circumstance_words();
 
 /// The circumstance of that name, or null.
 const CircumstanceWord* find_circumstance(std::string_view name);

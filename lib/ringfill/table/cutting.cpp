@@ -32,14 +32,13 @@ constexpr Field bar_fields[] = {
     field<&Cutting::large_bar>("large_bar_rpm", bar_speed, R"([20, 200, "practice"])"),
     field<&Cutting::axial_feed>("axial_feed_mm_min", Span{0, 100'000}, R"([0, 60, "practice"])"),
     field<&Cutting::bores>("bores_mm", bore_size, R"([40, 900, "practice"])"),
-    field<&Cutting::bar_drive>("drive_kW", Span{0, 100, true}, R"([1.5, "practice"])"),
     field<&Cutting::bit_step>("bit_step_mm", cut, R"([0.0254, "practice"])"),
+    field<&Cutting::bar_drive>("drive_kW", Span{0, 100, true}, R"([1.5, "practice"])"),
 };
 constexpr Record bars_record = record_of<Cutting>("bars", "", bar_fields);
 
 void check_standing(StandingTime& time, const Entry& entry) {
-    if (!time.usual.source.empty() && !time.range.source.empty() &&
-        (time.usual.value < time.range.value.first || time.usual.value > time.range.value.second))
+    if (!time.usual.source.empty() && !time.range.source.empty() && is_outside(time.usual, time.range))
         entry.refuse("minutes", "lies outside its range", "write both as your shop finds them");
 }
 
@@ -65,42 +64,10 @@ constexpr auto cutting_fields =
                             block<Cutting>("standing", standing_record));
 constexpr Record cutting_record = record_of<Cutting>("the table of cutting", "", cutting_fields);
 
-/// Both figures of a standing time have a source, or the one that has none is told.
-const std::string* source_of(const StandingTime& time) {
-    return time.usual.source.empty() ? &time.usual.source : &time.range.source;
-}
-
-void check_figures(const Cutting& table, const Entry& last) {
-    refuse_without_source(last, {{"cutting.cutting_speed_m_min", &table.cutting_speed.source},
-                                 {"cutting.feed_mm", &table.feed.source},
-                                 {"cutting.facing_feed_mm", &table.facing_feed.source},
-                                 {"cutting.rough_cut_mm", &table.rough_cut.source},
-                                 {"cutting.semi_finish_cut_mm", &table.semi_finish_cut.source},
-                                 {"cutting.finish_cut_mm", &table.finish_cut.source},
-                                 {"cutting.nose_radius_mm", &table.nose_radius.source},
-                                 {"cutting.edge_life_min", &table.edge_life.source},
-                                 {"cutting.expansion_per_K", &table.expansion.source},
-                                 {"cutting.rough_below_degC", &table.rough_below.source},
-                                 {"cutting.finish_below_degC", &table.finish_below.source},
-                                 {"bars.small_bar_rpm", &table.small_bar.source},
-                                 {"bars.large_bar_rpm", &table.large_bar.source},
-                                 {"bars.axial_feed_mm_min", &table.axial_feed.source},
-                                 {"bars.bores_mm", &table.bores.source},
-                                 {"bars.bit_step_mm", &table.bit_step.source},
-                                 {"bars.drive_kW", &table.bar_drive.source},
-                                 {"standing.tool_set", source_of(table.tool_set)},
-                                 {"standing.trim", source_of(table.trim)},
-                                 {"standing.facing_head", source_of(table.facing_head)},
-                                 {"standing.groove", source_of(table.groove)},
-                                 {"standing.hole", source_of(table.hole)},
-                                 {"standing.chamfer", source_of(table.chamfer)},
-                                 {"standing.bar_move", source_of(table.bar_move)}});
-}
-
 } // namespace
 
 Cutting read_cutting(const std::vector<Document>& files, const Bibliography& sources) {
-    return read_table<Cutting, check_figures>(files, sources, cutting_record);
+    return read_table<Cutting>(files, sources, cutting_record);
 }
 
 } // namespace ringfill

@@ -47,12 +47,10 @@ void check_heater(const HeaterKind& heater, const Entry& row, const std::vector<
     if (!heater.fuel.empty() && !is_among(heater.fuel, known))
         row.refuse("fuel", "is not a known fuel",
                    known.empty() ? std::string("describe it under \"fuels\"") : suggest(heater.fuel, known));
-    if (!heater.range || heater.efficiency.source.empty())
-        return;
-    const auto [low, high] = heater.range->value;
-    if (!(heater.efficiency.value >= low && heater.efficiency.value <= high))
+    if (heater.range && !heater.efficiency.source.empty() && is_outside(heater.efficiency, *heater.range))
         row.refuse("efficiency", "lies outside its own range",
-                   fmt::format("write a number from {} to {}, or correct \"efficiency_range\"", low, high));
+                   fmt::format("write a number from {} to {}, or correct \"efficiency_range\"",
+                               heater.range->value.first, heater.range->value.second));
 }
 
 /// The heaters of a file, which may burn its fuels.

@@ -15,43 +15,32 @@ constexpr std::string_view gas_words[] = {"argon", "argon_mixture", "argon_heliu
 constexpr std::string_view piece_words[] = {"electrodes", "rods"};
 constexpr std::string_view fuel_words[] = {"propane", "acetylene"};
 
-constexpr Field wire_pack_fields[] = {
-    field<&WirePack::units>("units", unit_words, R"("mm")").required(),
-    field<&WirePack::content>("content_kg", kilograms, R"([15, "ISO544"])").required(),
-    field<&WirePack::note>("note", table_words),
-    field<&WirePack::stocked>("stocked", "true"),
-};
-constexpr Record wire_pack_record = record_of<WirePack>("a spool", "", wire_pack_fields);
+/// What every pack has, around its own.
+template <class OnePack, class... Made>
+consteval auto pack_fields(const Made&... own) {
+    return std::array<Field, 3 + sizeof...(Made)>{
+        field<&OnePack::units>("units", unit_words, R"("mm")").required(), own...,
+        field<&OnePack::note>("note", table_words), field<&OnePack::stocked>("stocked", "true")};
+}
 
-constexpr Field piece_pack_fields[] = {
-    field<&PiecePack::units>("units", unit_words, R"("mm")").required(),
+constexpr auto wire_pack_fields =
+    pack_fields<WirePack>(field<&WirePack::content>("content_kg", kilograms, R"([15, "ISO544"])").required());
+constexpr auto piece_pack_fields = pack_fields<PiecePack>(
     field<&PiecePack::holds>("holds", piece_words, R"("electrodes")").required(),
-    field<&PiecePack::content>("content_kg", kilograms, R"([4, "practice"])").required(),
-    field<&PiecePack::note>("note", table_words),
-    field<&PiecePack::stocked>("stocked", "true"),
-};
-constexpr Record piece_pack_record = record_of<PiecePack>("a packet", "", piece_pack_fields);
-
-constexpr Field gas_pack_fields[] = {
-    field<&GasPack::units>("units", unit_words, R"("mm")").required(),
+    field<&PiecePack::content>("content_kg", kilograms, R"([4, "practice"])").required());
+constexpr auto gas_pack_fields = pack_fields<GasPack>(
     field<&GasPack::holds>("holds", gas_words, R"("argon")").required(),
     field<&GasPack::content>("content_L", gas_volume, R"([10580, "own"])").required(),
     field<&GasPack::usable_share>("usable_share", usable, R"([0.975, "practice"])").required(),
-    field<&GasPack::draw>("draw_L_min", litres_a_minute, R"([10, "practice"])"),
-    field<&GasPack::note>("note", table_words),
-    field<&GasPack::stocked>("stocked", "true"),
-};
-constexpr Record gas_pack_record = record_of<GasPack>("a cylinder", "", gas_pack_fields);
-
-constexpr Field fuel_pack_fields[] = {
-    field<&FuelPack::units>("units", unit_words, R"("mm")").required(),
+    field<&GasPack::draw>("draw_L_min", litres_a_minute, R"([10, "practice"])"));
+constexpr auto fuel_pack_fields = pack_fields<FuelPack>(
     field<&FuelPack::holds>("holds", fuel_words, R"("propane")").required(),
     field<&FuelPack::content>("content_kg", kilograms, R"([11, "practice"])").required(),
     field<&FuelPack::usable_share>("usable_share", usable, R"([0.85, "practice"])").required(),
-    field<&FuelPack::draw>("draw_kg_h", kilograms_an_hour, R"([0.8, "practice"])").required(),
-    field<&FuelPack::note>("note", table_words),
-    field<&FuelPack::stocked>("stocked", "true"),
-};
+    field<&FuelPack::draw>("draw_kg_h", kilograms_an_hour, R"([0.8, "practice"])").required());
+constexpr Record wire_pack_record = record_of<WirePack>("a spool", "", wire_pack_fields);
+constexpr Record piece_pack_record = record_of<PiecePack>("a packet", "", piece_pack_fields);
+constexpr Record gas_pack_record = record_of<GasPack>("a cylinder", "", gas_pack_fields);
 constexpr Record fuel_pack_record = record_of<FuelPack>("a fuel cylinder", "", fuel_pack_fields);
 
 constexpr auto packs_fields =

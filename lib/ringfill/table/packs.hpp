@@ -9,53 +9,31 @@
 
 namespace ringfill {
 
-/// A spool of wire as it is sold.
-struct WirePack {
+/// What something is sold in, by its content.
+template <class Content, class Flow>
+struct Pack {
     std::string name;
     std::string note;                      ///< to the reader of the table
     UnitSystem units = UnitSystem::metric; ///< where it is sold
-    Sourced<Mass> content;
-    bool stocked = true;
-};
-
-/// A cylinder of shielding gas, or of oxygen for a flame, as it is filled.
-struct GasPack {
-    std::string name;
-    std::string note; ///< to the reader of the table
-    UnitSystem units = UnitSystem::metric;
-    std::string holds;            ///< argon, argon_mixture, argon_helium, carbon_dioxide or oxygen
-    Sourced<Volume> content;      ///< at 15 degC and 1 atm, real gas
-    Sourced<double> usable_share; ///< that may be drawn
-    std::optional<Sourced<VolumeFlow>>
-        draw; ///< steady flow one cylinder gives without freezing its regulator
+    std::string holds;                     ///< empty for wire
+    Sourced<Content> content;              ///< of a gas at 15 degC and 1 atm, real gas
+    Sourced<double> usable_share;          ///< of a cylinder, that may be drawn
+    std::optional<Sourced<Flow>> draw;     ///< steady flow that one cylinder gives
     bool stocked = true;
 
-    Volume usable() const { return content.value * usable_share.value; }
+    Content usable() const { return content.value * usable_share.value; }
 };
 
-/// A cylinder of fuel for a torch as it is filled.
-struct FuelPack {
-    std::string name;
-    std::string note; ///< to the reader of the table
-    UnitSystem units = UnitSystem::metric;
-    std::string holds; ///< propane or acetylene
-    Sourced<Mass> content;
-    Sourced<double> usable_share; ///< that may be drawn
-    Sourced<MassFlow> draw;       ///< steady flow it gives without frosting or losing its solvent
-    bool stocked = true;
-
-    Mass usable() const { return content.value * usable_share.value; }
-};
-
-/// A packet of electrodes or a tube of rods as it is sold, by its mass.
-struct PiecePack {
-    std::string name;
-    std::string note; ///< to the reader of the table
-    UnitSystem units = UnitSystem::metric;
-    std::string holds; ///< electrodes or rods
-    Sourced<Mass> content;
-    bool stocked = true;
-};
+/// A spool of wire.
+using WirePack = Pack<Mass, MassFlow>;
+/// A packet of electrodes or a tube of rods; it holds "electrodes" or "rods".
+using PiecePack = Pack<Mass, MassFlow>;
+/// A cylinder of fuel for a torch, propane or acetylene, as it is filled. It has a draw, without frosting or
+/// losing its solvent.
+using FuelPack = Pack<Mass, MassFlow>;
+/// A cylinder of shielding gas, or of oxygen for a flame, as it is filled: argon, argon_mixture,
+/// argon_helium, carbon_dioxide or oxygen. Its draw, if any, does not freeze its regulator.
+using GasPack = Pack<Volume, VolumeFlow>;
 
 struct Packs {
     std::vector<WirePack> wire;

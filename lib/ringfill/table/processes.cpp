@@ -10,9 +10,7 @@ constexpr Span recovery{0, 2.5, true};
 constexpr std::string_view transfer_words[] = {"short", "pulse", "spray", "globular"};
 
 void check_process(ProcessRow& row, const Entry& entry) {
-    if (row.dilution && row.dilution_range &&
-        (row.dilution->value < row.dilution_range->value.first ||
-         row.dilution->value > row.dilution_range->value.second))
+    if (row.dilution && row.dilution_range && is_outside(*row.dilution, *row.dilution_range))
         entry.refuse("dilution", "lies outside its range", "widen the range or correct the figure");
 }
 
@@ -38,21 +36,20 @@ constexpr Record processes_record =
     record_of<Processes, check_processes>("the table of processes", "", processes_fields);
 
 /// The row that fits closest among those that have a figure.
-template <class Has>
+template <class Figure>
 const ProcessRow* closest(const Processes& table, std::string_view process, std::string_view transfer,
-                          std::string_view gas, Has has) {
+                          std::string_view gas, std::optional<Figure> ProcessRow::*figure) {
+    const auto fits = [](std::string_view known, std::string_view asked) {
+        return known.empty() || known == asked;
+    };
+    const auto rank = [](const ProcessRow& row) {
+        return (row.gas.empty() ? 0 : 2) + (row.transfer.empty() ? 0 : 1);
+    };
     const ProcessRow* best = nullptr;
-    int best_rank = -1;
-    for (const ProcessRow& row : table.rows) {
-        if (row.process != process || (!row.transfer.empty() && row.transfer != transfer) ||
-            (!row.gas.empty() && row.gas != gas) || !has(row))
-            continue;
-        const int rank = (row.gas.empty() ? 0 : 2) + (row.transfer.empty() ? 0 : 1);
-        if (rank > best_rank) {
+    for (const ProcessRow& row : table.rows)
+        if (row.process == process && fits(row.transfer, transfer) && fits(row.gas, gas) && row.*figure &&
+            (!best || rank(row) > rank(*best)))
             best = &row;
-            best_rank = rank;
-        }
-    }
     return best;
 }
 
@@ -64,14 +61,12 @@ Processes read_processes(const std::vector<Document>& files, const Bibliography&
 
 const ProcessRow* efficiency_row(const Processes& table, std::string_view process, std::string_view transfer,
                                  std::string_view gas) {
-    return closest(table, process, transfer, gas,
-                   [](const ProcessRow& row) { return row.efficiency.has_value(); });
+    return closest(table, process, transfer, gas, &ProcessRow::efficiency);
 }
 
 const ProcessRow* dilution_row(const Processes& table, std::string_view process, std::string_view transfer,
                                std::string_view gas) {
-    return closest(table, process, transfer, gas,
-                   [](const ProcessRow& row) { return row.dilution.has_value(); });
+    return closest(table, process, transfer, gas, &ProcessRow::dilution);
 }
 
 } // namespace ringfill

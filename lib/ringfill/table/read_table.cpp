@@ -2,6 +2,10 @@
 
 #include <optional>
 
+#include <range/v3/algorithm/all_of.hpp>
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/transform.hpp>
+
 #include <ringfill/table/shelf.hpp>
 
 namespace ringfill {
@@ -29,9 +33,33 @@ constexpr auto sources_fields = [] {
 }();
 constexpr Record sources_record{"the bibliography", "", sources_fields};
 
-bool same(const Source& a, const Source& b) {
-    return a.title == b.title && a.edition == b.edition && a.place == b.place && a.kind == b.kind &&
-           a.seen == b.seen;
+using Parts = std::vector<const Value*>;
+
+/// What some objects hold under a name.
+Parts members_of(const Parts& objects, std::string_view name) {
+    Parts found;
+    for (const Value* object : objects)
+        if (const Value* member = object->find(name))
+            found.push_back(member);
+    return found;
+}
+
+/// Notes each figure that stands in none of the objects of a path: of those that fill the table itself, one
+/// from each file. What has a row of its own is whole or missing.
+void refuse_missing_figures(const Entry& last, const std::string& path, const Record& record,
+                            const Parts& objects) {
+    const auto stands = [](const Parts& in) {
+        return [&in](const Field& figure) { return !members_of(in, figure.name).empty(); };
+    };
+    for (const Field& field : record.fields) {
+        const std::string at = member_path(path, field.name);
+        const Parts found = members_of(objects, field.name);
+        if (field.record && field.record->row == record.row)
+            refuse_missing_figures(last, at, *field.record, found);
+        else if (!path.empty() && field.fill &&
+                 (found.empty() || (field.record && !ranges::all_of(field.record->fields, stands(found)))))
+            last.refuse_missing(at, "write it with its source");
+    }
 }
 
 } // namespace
@@ -43,7 +71,7 @@ void add_sources(Bibliography& sources, const Entry& table) {
     for (const Entry& entry : table.objects(table.field("sources"))) {
         Source source = read_record<Source>(entry);
         const auto [known, is_new] = sources.emplace(entry.name(), source);
-        if (!is_new && !same(known->second, source))
+        if (!is_new && known->second != source)
             entry.refuse("is already the key of another source", "choose another key");
     }
 }
@@ -65,13 +93,6 @@ bool has_signature(const Entry& table) {
            table.text(table.field("description"));
 }
 
-void refuse_without_source(const Entry& last,
-                           std::initializer_list<std::pair<std::string_view, const std::string*>> figures) {
-    for (const auto& [path, source] : figures)
-        if (source->empty())
-            last.refuse_missing(path, "write it with its source");
-}
-
 void fill_table(void* table, const void* row, const std::vector<Document>& files, const Bibliography& sources,
                 Bibliography* kept, const Record& record, CheckWhole whole) {
     for (const Document& file : files) {
@@ -86,8 +107,13 @@ void fill_table(void* table, const void* row, const std::vector<Document>& files
             expect_rows(entry, row);
             entry.fill(table);
         }
-        if (whole && &file == &files.back() && reading.faults.empty())
-            whole(entry, table);
+        if (&file == &files.back() && reading.faults.empty()) {
+            const auto roots =
+                files | ranges::views::transform([](const Document& one) { return &one.root; });
+            refuse_missing_figures(entry, {}, record, roots | ranges::to<Parts>());
+            if (whole)
+                whole(entry, table);
+        }
         refuse_if_any(Origin::table, reading.faults);
     }
 }

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <array>
 #include <cstddef>
-#include <initializer_list>
 #include <string_view>
 #include <type_traits>
 #include <utility>
@@ -77,9 +76,11 @@ struct Rows {
     std::vector<Row> rows;
 };
 
-/// Notes each figure of a path that is in none of the files: it has no source.
-void refuse_without_source(const Entry& last,
-                           std::initializer_list<std::pair<std::string_view, const std::string*>> figures);
+/// Whether a figure lies outside the range that stands beside it.
+template <class T>
+bool is_outside(const Sourced<T>& figure, const Sourced<std::pair<T, T>>& range) {
+    return figure.value < range.value.first || figure.value > range.value.second;
+}
 
 /// Whether a table opens with its format signature (field "format") and says what it holds ("description");
 /// what is missing is noted. An unknown version is refused rather than half understood.
@@ -88,7 +89,8 @@ bool has_signature(const Entry& table);
 /// Judges a table when its last file is read and has no fault so far.
 using CheckWhole = void (*)(const Entry& last, const void* table);
 
-/// Fills a table of such rows from its files. Throws Faulty (Origin::table) for the faults of the first file
+/// Fills a table of such rows from its files. One of them must hold each figure of an object that fills the
+/// table itself. Throws Faulty (Origin::table) for the faults of the first file
 /// that has any.
 /// @param kept what the sources of all files are added to; null: those of a file are for it alone
 void fill_table(void* table, const void* row, const std::vector<Document>& files, const Bibliography& sources,

@@ -20,6 +20,8 @@ struct Source {
     std::string place;
     std::string kind; ///< standard, textbook, paper, regulation, handbook, practice or own
     std::string seen; ///< read, restated or memory
+
+    bool operator==(const Source&) const = default;
 };
 
 /// The sources by their keys.

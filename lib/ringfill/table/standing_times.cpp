@@ -1,9 +1,11 @@
 #include <ringfill/table/standing_times.hpp>
 
-#include <algorithm>
 #include <iterator>
 
 #include <fmt/format.h>
+
+#include <range/v3/algorithm/contains.hpp>
+#include <range/v3/algorithm/find.hpp>
 
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/table/read_table.hpp>
@@ -14,12 +16,10 @@ namespace {
 constexpr Span step_minutes{0, 10'000, true};
 
 void check_time(StepTime& step, const Entry& row) {
-    if (std::find(std::begin(standing_steps), std::end(standing_steps), step.name) ==
-        std::end(standing_steps))
+    if (!ranges::contains(standing_steps, step.name))
         row.refuse("is no step of a day",
                    suggest(step.name, {std::begin(standing_steps), std::end(standing_steps)}));
-    if (step.range &&
-        (step.time.value < step.range->value.first || step.time.value > step.range->value.second))
+    if (step.range && is_outside(step.time, *step.range))
         row.refuse("minutes", "lies outside its own range_min", "put one of the two right");
 }
 
@@ -35,8 +35,7 @@ constexpr Record steps_record = record_of<Rows<StepTime>>("the table of standing
 
 void check_steps(const Rows<StepTime>& table, const Entry& last) {
     for (const std::string_view step : standing_steps)
-        if (std::none_of(table.rows.begin(), table.rows.end(),
-                         [&](const StepTime& one) { return one.name == step; }))
+        if (!ranges::contains(table.rows, step, &StepTime::name))
             last.refuse_missing(fmt::format("times.{}", step), "write it with its source");
 }
 
@@ -47,7 +46,7 @@ std::vector<StepTime> read_standing_times(const std::vector<Document>& files, co
 }
 
 const StepTime& step_time(const std::vector<StepTime>& times, std::string_view step) {
-    return *std::find_if(times.begin(), times.end(), [&](const StepTime& one) { return one.name == step; });
+    return *ranges::find(times, step, &StepTime::name);
 }
 
 } // namespace ringfill

@@ -1,6 +1,8 @@
 #include <ringfill/table/suits.hpp>
 
-#include <range/v3/algorithm/find.hpp>
+#include <utility>
+
+#include <range/v3/algorithm/contains.hpp>
 
 #include <ringfill/table/read_table.hpp>
 
@@ -48,9 +50,9 @@ constexpr Record suits_record = record_of<Rows<Suit>>("the table of what suits",
 
 /// 2 for its own name, 1 for its group, 0 when a rule does not know it.
 int closeness(const std::vector<std::string>& known, const SuitName& one) {
-    if (ranges::find(known, one.name) != known.end())
+    if (ranges::contains(known, one.name))
         return 2;
-    return !one.group.empty() && ranges::find(known, one.group) != known.end() ? 1 : 0;
+    return !one.group.empty() && ranges::contains(known, one.group) ? 1 : 0;
 }
 
 } // namespace
@@ -67,10 +69,9 @@ const Suit* find_suit(const std::vector<Suit>& rules, const SuitName& filler, co
     for (const Suit& rule : rules) {
         const int of_filler = closeness(rule.fillers, filler);
         const int of_base = closeness(rule.bases, base);
-        if (of_filler == 0 || of_base == 0)
-            continue;
         const int rank = of_filler + of_base;
-        if (!best || rank > best_rank || (rank == best_rank && rule.verdict > best->verdict)) {
+        if (of_filler > 0 && of_base > 0 &&
+            (!best || std::pair(rank, rule.verdict) > std::pair(best_rank, best->verdict))) {
             best = &rule;
             best_rank = rank;
         }

@@ -39,17 +39,10 @@ constexpr auto wear_fields =
     table_fields<"wear_parts">(block<WearParts>("parts", parts_record, "{ ... }").required());
 constexpr Record wear_record = record_of<WearParts>("the table of wear parts", "", wear_fields);
 
-void check_whole(const WearParts& wear, const Entry& last) {
-    refuse_without_source(last, {{"parts.contact_tip.arc_life_h", &wear.tip_life.source},
-                                 {"parts.nozzle.arc_life_h", &wear.nozzle_life.source},
-                                 {"parts.liner.wire_life_kg", &wear.liner_life.source},
-                                 {"parts.liner.length_m", &wear.liner_length.source}});
-}
-
 } // namespace
 
 WearParts read_wear_parts(const std::vector<Document>& files, const Bibliography& sources) {
-    return read_table<WearParts, check_whole>(files, sources, wear_record);
+    return read_table<WearParts>(files, sources, wear_record);
 }
 
 } // namespace ringfill

@@ -78,7 +78,7 @@ void load_fuel(Need& line, MassFlow flow, const Packs& packs, UnitSystem units,
     std::vector<Offer> offers;
     for (const FuelPack& pack : sold(packs.fuel, units, line.substance))
         offers.push_back({pack.name, whole_down(pack.usable().value() * grams),
-                          whole_down((freezing ? 0.5 : 1.0) * kg_h(pack.draw.value) * grams)});
+                          whole_down((freezing ? 0.5 : 1.0) * kg_h(pack.draw->value) * grams)});
     if (!is_offered(line, offers, "cylinder of this fuel"))
         return;
     if (freezing)

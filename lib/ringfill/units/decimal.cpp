@@ -1,7 +1,10 @@
 #include <ringfill/units/decimal.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
+
+#include <fmt/format.h>
 
 #include <ringfill/document/number_text.hpp>
 
@@ -20,48 +23,29 @@ bool append(Decimal& number, std::string_view digits) {
     return true;
 }
 
-/// The digits that the text begins with; they are taken off it.
-std::string_view take_digits(std::string_view& text) {
-    std::size_t size = 0;
-    while (size < text.size() && is_digit(text[size]))
-        ++size;
-    const std::string_view digits = text.substr(0, size);
-    text.remove_prefix(size);
-    return digits;
-}
-
-/// The power of ten after an e; nothing when there is none, 0 when the text is at its end.
-std::optional<int> exponent_of(std::string_view text) {
-    if (text.empty())
-        return 0;
-    if (text.front() != 'e' && text.front() != 'E')
+/// The power of ten that stands behind an e; nothing when it is too large.
+std::optional<int> exponent_of(std::string_view typed) {
+    const auto size = whole_number(typed.substr(typed.find_first_of("0123456789")));
+    if (!size || *size > std::numeric_limits<int>::max())
         return std::nullopt;
-    text.remove_prefix(1);
-    const bool is_below_one = text.starts_with('-');
-    if (is_below_one || text.starts_with('+'))
-        text.remove_prefix(1);
-    const auto exponent = whole_number(text);
-    if (!exponent || *exponent > std::numeric_limits<int>::max())
-        return std::nullopt;
-    return static_cast<int>(is_below_one ? -*exponent : *exponent);
+    return static_cast<int>(typed.starts_with('-') ? -*size : *size);
 }
 
 } // namespace
 
 std::optional<Decimal> decimal_of(std::string_view text) {
-    Decimal number;
-    const std::string_view whole = take_digits(text);
-    std::string_view fraction;
-    if (text.starts_with('.')) {
-        text.remove_prefix(1);
-        fraction = take_digits(text);
-        if (fraction.empty())
-            return std::nullopt;
-    }
-    const auto exponent = exponent_of(text);
+    if (text.empty() || !is_digit(text.front()) || number_length(text) != text.size())
+        return std::nullopt;
+    const std::size_t power = std::min(text.find_first_of("eE"), text.size());
+    const std::size_t point = std::min(text.find('.'), power);
+    std::string_view fraction = text.substr(std::min(point + 1, power), power - std::min(point + 1, power));
+    const auto exponent = power < text.size() ? exponent_of(text.substr(power + 1)) : 0;
+    if (!exponent || (point < power && fraction.empty()))
+        return std::nullopt;
     while (fraction.ends_with('0'))
         fraction.remove_suffix(1);
-    if (whole.empty() || !exponent || !append(number, whole) || !append(number, fraction))
+    Decimal number;
+    if (!append(number, text.substr(0, point)) || !append(number, fraction))
         return std::nullopt;
     if (number.digits == 0)
         return Decimal{};
@@ -80,13 +64,11 @@ std::optional<Decimal> decimal_of(std::string_view text) {
 std::optional<std::int64_t> in_parts(const Decimal& number, int decimals) {
     if (number.decimals > decimals)
         return std::nullopt;
-    std::int64_t parts = number.digits;
-    for (int more = decimals - number.decimals; more > 0; --more) {
-        if (parts > most_digits / 10)
+    Decimal parts{number.digits};
+    for (int more = decimals - number.decimals; more > 0; --more)
+        if (!append(parts, "0"))
             return std::nullopt;
-        parts *= 10;
-    }
-    return parts;
+    return parts.digits;
 }
 
 double as_double(const Decimal& number) {
@@ -94,18 +76,10 @@ double as_double(const Decimal& number) {
 }
 
 std::string decimal_text(const Decimal& number, int at_least) {
-    std::string text = std::to_string(number.digits);
-    std::string fraction;
-    if (number.decimals > 0) {
-        const auto decimals = static_cast<std::size_t>(number.decimals);
-        if (text.size() <= decimals)
-            text.insert(0, decimals + 1 - text.size(), '0');
-        fraction = text.substr(text.size() - decimals);
-        text.resize(text.size() - decimals);
-    }
-    while (fraction.size() < static_cast<std::size_t>(at_least))
-        fraction += '0';
-    return fraction.empty() ? text : text + '.' + fraction;
+    std::string text = fmt::format("{:0{}}", number.digits, number.decimals + 1);
+    const std::size_t point = text.size() - static_cast<std::size_t>(number.decimals);
+    text.append(static_cast<std::size_t>(std::max(0, at_least - number.decimals)), '0');
+    return point < text.size() ? text.insert(point, 1, '.') : text;
 }
 
 } // namespace ringfill

@@ -74,7 +74,7 @@ std::map<double, std::vector<std::string>, std::greater<>> units_by_size(Kind ki
     std::map<double, std::vector<std::string>, std::greater<>> sizes;
     for (const std::string& symbol : symbols_of(kind))
         // A digit right behind a unit that holds one (m3) would belong to the unit.
-        sizes[find_unit(symbol, kind).value().factor].push_back(
+        sizes[find_unit(symbol, kind)->factor].push_back(
             literal(symbol) + (symbol.find_first_of("0123456789") < symbol.size() ? "(?![0-9])" : ""));
     return sizes;
 }

@@ -37,67 +37,61 @@ std::string with_some_unit(std::string_view number, Kind kind) {
     return "write " + as_it_is;
 }
 
-std::optional<double> refuse(const Entry& entry, const Value& value, const Field& field, const Spot& spot,
-                             const NotMeasured& fault) {
-    const double bare = entry.reading().bare_length;
-    std::string remedy = fault.remedy;
+std::string remedy_of(const NotMeasured& fault, const std::string& typed, const Field& field, double bare) {
     if (fault.bare_length && bare > 0)
-        remedy = with_unit(*fault.bare_length, bare);
-    else if (fault.reason == "has no unit" && field.kind != Kind::length)
-        remedy = with_some_unit(printable(*value.text(), 40), field.kind);
-    else
-        for (const std::string_view word : field.words)
-            remedy += fmt::format(", or \"{}\"", word);
-    entry.refuse(value, spot.path(), fault.reason, remedy);
-    return std::nullopt;
+        return with_unit(*fault.bare_length, bare);
+    if (fault.reason == "has no unit" && field.kind != Kind::length)
+        return with_some_unit(printable(typed, 40), field.kind);
+    std::string remedy = fault.remedy;
+    for (const std::string_view word : field.words)
+        remedy += fmt::format(", or \"{}\"", word);
+    return remedy;
 }
 
-/// The symbol of the unit that ranges of a kind are told in; the kind must have one.
-std::string_view range_unit(Kind kind) {
-    const auto symbols = symbols_of(kind);
-    if (symbols.empty())
+/// The unit that ranges of a kind are told in; the kind must have one.
+const Unit& range_unit(Kind kind) {
+    if (units_of(kind).empty())
         throw std::logic_error("this kind of field has no unit");
-    return find_unit(symbols.front(), kind)->symbol;
+    return units_of(kind).front();
 }
 
 /// A span in the unit that the kind is told in; degrees Celsius have their own zero.
 std::string span_told(const Span& span, Kind kind) {
-    const Unit unit = find_unit(range_unit(kind), kind).value();
-    Span told = span;
-    told.low -= unit.zero;
-    told.high -= unit.zero;
-    return span_in_words(told, unit.symbol, unit.factor);
+    const Unit& unit = range_unit(kind);
+    return span_in_words({span.low - unit.zero, span.high - unit.zero, span.low_is_open}, unit.symbol(),
+                         unit.factor);
 }
 
 std::optional<double> in_range(const Entry& entry, const Value& value, const Field& field, const Spot& spot,
                                double si) {
     if (in_span(si, field.span))
         return si;
-    const Unit unit = find_unit(range_unit(field.kind), field.kind).value();
+    const Unit& unit = range_unit(field.kind);
     entry.refuse(value, spot.path(), "is out of range",
                  fmt::format("give a value {}", span_told(field.span, field.kind)),
-                 fmt::format("{:.9g} {}", (si - unit.zero) / unit.factor, unit.symbol));
+                 fmt::format("{:.9g} {}", (si - unit.zero) / unit.factor, unit.symbol()));
     return std::nullopt;
 }
 
 std::optional<double> measured_value(const Entry& entry, const Value& value, const Field& field,
                                      const Spot& spot) {
+    const double bare = entry.reading().bare_length;
     if (const std::string* text = value.text()) {
         const auto result = measure(*text, field.kind);
-        if (const auto* fault = std::get_if<NotMeasured>(&result))
-            return refuse(entry, value, field, spot, *fault);
-        return in_range(entry, value, field, spot, std::get<double>(result));
-    }
-    if (value.number() && entry.reading().by_hand)
-        return in_range(entry, value, field, spot, *value.number());
-    if (value.number() && field.kind == Kind::length && entry.reading().bare_length > 0)
-        return in_range(entry, value, field, spot, *value.number() * entry.reading().bare_length);
-    if (value.number())
-        entry.refuse(value, spot.path(), "has no unit",
-                     with_some_unit(write_number(*value.number()), field.kind));
-    else
+        if (const auto* si = std::get_if<double>(&result))
+            return in_range(entry, value, field, spot, *si);
+        const auto& fault = std::get<NotMeasured>(result);
+        entry.refuse(value, spot.path(), fault.reason, remedy_of(fault, *text, field, bare));
+    } else if (const double* number = value.number()) {
+        if (entry.reading().by_hand)
+            return in_range(entry, value, field, spot, *number);
+        if (field.kind == Kind::length && bare > 0)
+            return in_range(entry, value, field, spot, *number * bare);
+        entry.refuse(value, spot.path(), "has no unit", with_some_unit(write_number(*number), field.kind));
+    } else {
         entry.refuse(value, spot.path(), fmt::format("is {}", kind_in_words(value)),
                      fmt::format("write {}", kind_in_words(field.kind)));
+    }
     return std::nullopt;
 }
 
@@ -106,7 +100,7 @@ std::optional<double> measured_value(const Entry& entry, const Value& value, con
 std::string range_in_words(const Field& field) {
     if (field.kind == Kind::count || field.kind == Kind::number)
         return span_in_words(field.span, "");
-    return symbols_of(field.kind).empty() ? std::string() : span_told(field.span, field.kind);
+    return units_of(field.kind).empty() ? std::string() : span_told(field.span, field.kind);
 }
 
 std::optional<double> measured_si(const Entry& entry, const Field& field) {
@@ -114,9 +108,8 @@ std::optional<double> measured_si(const Entry& entry, const Field& field) {
         return measured_value(entry, *value, field, entry.spot(field));
     if (field.fallback.empty())
         return std::nullopt;
-    const auto fallback = measure(field.fallback, field.kind);
     entry.assume(field);
-    return std::get<double>(fallback);
+    return std::get<double>(measure(field.fallback, field.kind));
 }
 
 std::vector<double> measured_list_si(const Entry& entry, const Field& field) {

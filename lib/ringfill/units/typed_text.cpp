@@ -1,82 +1,71 @@
 #include <ringfill/units/typed_text.hpp>
 
-#include <array>
-#include <utility>
+#include <algorithm>
+
+#include <ringfill/fault/printable.hpp>
 
 namespace ringfill {
 namespace {
 
-using Sign = std::pair<std::string_view, std::string_view>;
-
-constexpr std::array signs = {
-    Sign{"\u2212", "-"},    // minus sign
-    Sign{"\u2010", "-"},    // hyphen
-    Sign{"\u2011", "-"},    // non-breaking hyphen
-    Sign{"\u2012", "-"},    // figure dash
-    Sign{"\u2013", "-"},    // en dash
-    Sign{"\u2014", "-"},    // em dash
-    Sign{"\u2015", "-"},    // horizontal bar
-    Sign{"\uFF0D", "-"},    // full-width hyphen
-    Sign{"\u2044", "/"},    // fraction slash
-    Sign{"\u2215", "/"},    // division slash
-    Sign{"\u00A0", " "},    // no-break space
-    Sign{"\u2009", " "},    // thin space
-    Sign{"\u202F", " "},    // narrow no-break space
-    Sign{"\u2007", " "},    // figure space
-    Sign{"\u2002", " "},    // en space
-    Sign{"\u2003", " "},    // em space
-    Sign{"\u2004", " "},    // third of an em
-    Sign{"\u2005", " "},    // quarter of an em
-    Sign{"\u2006", " "},    // sixth of an em
-    Sign{"\u2008", " "},    // punctuation space
-    Sign{"\u200A", " "},    // hair space
-    Sign{"\u3000", " "},    // ideographic space
-    Sign{"\u00BC", " 1/4"}, // ¼
-    Sign{"\u00BD", " 1/2"}, // ½
-    Sign{"\u00BE", " 3/4"}, // ¾
-    Sign{"\u215B", " 1/8"}, // ⅛
-    Sign{"\u215C", " 3/8"}, // ⅜
-    Sign{"\u215D", " 5/8"}, // ⅝
-    Sign{"\u215E", " 7/8"}, // ⅞
-    Sign{"\t", " "},
+/// What is typed or pasted in the place of a plain sign.
+struct Sign {
+    std::string_view plain;
+    std::string_view typed; ///< each a character
 };
+
+constexpr Sign signs[] = {
+    // minus sign, hyphen, non-breaking hyphen, figure, en and em dash, horizontal bar, full-width hyphen
+    {"-", "\u2212\u2010\u2011\u2012\u2013\u2014\u2015\uFF0D"},
+    {"/", "\u2044\u2215"}, // fraction and division slash
+    // no-break, thin, narrow no-break, figure, en, em, third, quarter and sixth of an em, punctuation, hair
+    // and ideographic space, tab
+    {" ", "\u00A0\u2009\u202F\u2007\u2002\u2003\u2004\u2005\u2006\u2008\u200A\u3000\t"},
+    {" 1/4", "\u00BC"}, // ¼
+    {" 1/2", "\u00BD"}, // ½
+    {" 3/4", "\u00BE"}, // ¾
+    {" 1/8", "\u215B"}, // ⅛
+    {" 3/8", "\u215C"}, // ⅜
+    {" 5/8", "\u215D"}, // ⅝
+    {" 7/8", "\u215E"}, // ⅞
+};
+
+/// Appends the characters of a text one by one.
+void add_characters(std::vector<std::string_view>& to, std::string_view text) {
+    for (; !text.empty(); text.remove_prefix(to.back().size()))
+        to.push_back(text.substr(0, character_at(text, 0).bytes));
+}
 
 } // namespace
 
 std::string plain_signs(std::string_view typed) {
     std::string plain;
     while (!typed.empty()) {
-        if (static_cast<unsigned char>(typed.front()) < 0x80 && typed.front() != '\t') { // none of the signs
-            plain += typed.front();
-            typed.remove_prefix(1);
-            continue;
-        }
-        const Sign* found = nullptr;
-        for (const Sign& sign : signs)
-            if (typed.starts_with(sign.first))
-                found = &sign;
-        plain += found ? found->second : typed.substr(0, 1);
-        typed.remove_prefix(found ? found->first.size() : 1);
+        const std::string_view character = typed.substr(0, character_at(typed, 0).bytes);
+        std::string_view meant = character;
+        if (character.size() > 1 || character == "\t") // none of the others is a sign
+            for (const Sign& sign : signs)
+                if (sign.typed.find(character) != std::string_view::npos)
+                    meant = sign.plain;
+        plain += meant;
+        typed.remove_prefix(character.size());
     }
-    const std::size_t first = plain.find_first_not_of(' ');
-    if (first == std::string::npos)
-        return {};
-    return plain.substr(first, plain.find_last_not_of(' ') - first + 1);
+    const std::size_t first = std::min(plain.find_first_not_of(' '), plain.size());
+    return plain.substr(first, plain.find_last_not_of(' ') + 1 - first);
 }
 
 std::vector<std::string_view> spellings_of(std::string_view plain) {
     std::vector<std::string_view> found = {plain};
     for (const Sign& sign : signs)
-        if (sign.second == plain)
-            found.push_back(sign.first);
+        if (sign.plain == plain)
+            add_characters(found, sign.typed);
     return found;
 }
 
 std::vector<std::string_view> fraction_signs() {
     std::vector<std::string_view> found;
     for (const Sign& sign : signs)
-        if (sign.second.find('/') != std::string_view::npos && sign.second.size() > 1)
-            found.push_back(sign.first);
+        if (sign.plain.size() > 1)
+            add_characters(found, sign.typed);
     return found;
 }
 

@@ -1,6 +1,6 @@
 #include <ringfill/units/unit.hpp>
 
-#include <array>
+#include <algorithm>
 
 #include <ringfill/units/factor.hpp>
 
@@ -9,107 +9,90 @@ namespace {
 
 using namespace factor;
 
-// The first of each kind is the one that messages show. Where trade and SI differ in spelling, both are read.
-constexpr std::array units_known = {
-    Unit{"mm", Kind::length, 1e-3},
-    Unit{"cm", Kind::length, 1e-2},
-    Unit{"m", Kind::length, 1},
-    Unit{"um", Kind::length, 1e-6},
-    Unit{"µm", Kind::length, 1e-6},
-    Unit{"μm", Kind::length, 1e-6},
-    Unit{"in", Kind::length, inch},
-    Unit{"inch", Kind::length, inch},
-    Unit{"inches", Kind::length, inch},
-    Unit{"\"", Kind::length, inch},
-    Unit{"″", Kind::length, inch},
-    Unit{"”", Kind::length, inch},
-    Unit{"''", Kind::length, inch},
-    Unit{"thou", Kind::length, thou},
-    Unit{"ft", Kind::length, foot},
-    Unit{"'", Kind::length, foot},
-    Unit{"′", Kind::length, foot},
-    Unit{"’", Kind::length, foot},
-    Unit{"m3", Kind::volume, 1},
-    Unit{"m³", Kind::volume, 1},
-    Unit{"L", Kind::volume, litre},
-    Unit{"l", Kind::volume, litre},
-    Unit{"mm3", Kind::volume, 1e-9},
-    Unit{"cm3", Kind::volume, 1e-6},
-    Unit{"ft3", Kind::volume, cubic_foot},
-    Unit{"ft³", Kind::volume, cubic_foot},
-    Unit{"in3", Kind::volume, cubic_inch},
-    Unit{"kg", Kind::mass, 1},
-    Unit{"g", Kind::mass, 1e-3},
-    Unit{"lb", Kind::mass, pound},
-    Unit{"lbs", Kind::mass, pound},
-    Unit{"oz", Kind::mass, ounce},
-    Unit{"mm/min", Kind::speed, 1e-3 / minute},
-    Unit{"m/min", Kind::speed, 1 / minute},
-    Unit{"cm/min", Kind::speed, 1e-2 / minute},
-    Unit{"mm/s", Kind::speed, 1e-3},
-    Unit{"m/s", Kind::speed, 1},
-    Unit{"in/min", Kind::speed, inch / minute},
-    Unit{"ipm", Kind::speed, inch / minute},
-    Unit{"ft/min", Kind::speed, foot / minute},
-    Unit{"L/min", Kind::volume_flow, litre / minute},
-    Unit{"l/min", Kind::volume_flow, litre / minute},
-    Unit{"m3/h", Kind::volume_flow, 1 / hour},
-    Unit{"ft3/h", Kind::volume_flow, cubic_foot / hour},
-    Unit{"cfh", Kind::volume_flow, cubic_foot / hour},
-    Unit{"kg/h", Kind::mass_flow, 1 / hour},
-    Unit{"g/min", Kind::mass_flow, 1e-3 / minute},
-    Unit{"lb/h", Kind::mass_flow, pound / hour},
-    Unit{"A", Kind::current, 1},
-    Unit{"V", Kind::voltage, 1},
-    Unit{"kW", Kind::power, 1e3},
-    Unit{"W", Kind::power, 1},
-    Unit{"W/K", Kind::conductance, 1},
-    Unit{"kJ/mm", Kind::energy_per_length, 1e6},
-    Unit{"kJ/cm", Kind::energy_per_length, 1e5},
-    Unit{"J/mm", Kind::energy_per_length, 1e3},
-    Unit{"kJ/in", Kind::energy_per_length, 1e3 / inch},
-    Unit{"degC", Kind::temperature, 1, celsius_zero},
-    Unit{"°C", Kind::temperature, 1, celsius_zero},
-    Unit{"C", Kind::temperature, 1, celsius_zero},
-    Unit{"℃", Kind::temperature, 1, celsius_zero},
-    Unit{"degF", Kind::temperature, kelvin_per_fahrenheit, fahrenheit_zero},
-    Unit{"°F", Kind::temperature, kelvin_per_fahrenheit, fahrenheit_zero},
-    Unit{"F", Kind::temperature, kelvin_per_fahrenheit, fahrenheit_zero},
-    Unit{"℉", Kind::temperature, kelvin_per_fahrenheit, fahrenheit_zero},
-    Unit{"K", Kind::temperature, 1},
-    Unit{"deg", Kind::angle, degree},
-    Unit{"°", Kind::angle, degree},
-    Unit{"rad", Kind::angle, 1},
-    Unit{"rev/min", Kind::turning, 1 / minute},
-    Unit{"rpm", Kind::turning, 1 / minute},
-    Unit{"rev/s", Kind::turning, 1},
-    Unit{"min", Kind::time, minute},
-    Unit{"h", Kind::time, hour},
-    Unit{"s", Kind::time, 1},
-    Unit{"%", Kind::share, 0.01},
+// A kind's units stand together. Where trade and SI differ in spelling, both are read.
+constexpr Unit units_known[] = {
+    {{"mm"}, Kind::length, 1e-3},
+    {{"cm"}, Kind::length, 1e-2},
+    {{"m"}, Kind::length, 1},
+    {{"um", "µm", "μm"}, Kind::length, 1e-6},
+    {{"in", "inch", "inches", "\"", "″", "”", "''"}, Kind::length, inch},
+    {{"thou"}, Kind::length, thou},
+    {{"ft", "'", "′", "’"}, Kind::length, foot},
+    {{"m3", "m³"}, Kind::volume, 1},
+    {{"L", "l"}, Kind::volume, litre},
+    {{"mm3"}, Kind::volume, 1e-9},
+    {{"cm3"}, Kind::volume, 1e-6},
+    {{"ft3", "ft³"}, Kind::volume, cubic_foot},
+    {{"in3"}, Kind::volume, cubic_inch},
+    {{"kg"}, Kind::mass, 1},
+    {{"g"}, Kind::mass, 1e-3},
+    {{"lb", "lbs"}, Kind::mass, pound},
+    {{"oz"}, Kind::mass, ounce},
+    {{"mm/min"}, Kind::speed, 1e-3 / minute},
+    {{"m/min"}, Kind::speed, 1 / minute},
+    {{"cm/min"}, Kind::speed, 1e-2 / minute},
+    {{"mm/s"}, Kind::speed, 1e-3},
+    {{"m/s"}, Kind::speed, 1},
+    {{"in/min", "ipm"}, Kind::speed, inch / minute},
+    {{"ft/min"}, Kind::speed, foot / minute},
+    {{"L/min", "l/min"}, Kind::volume_flow, litre / minute},
+    {{"m3/h"}, Kind::volume_flow, 1 / hour},
+    {{"ft3/h", "cfh"}, Kind::volume_flow, cubic_foot / hour},
+    {{"kg/h"}, Kind::mass_flow, 1 / hour},
+    {{"g/min"}, Kind::mass_flow, 1e-3 / minute},
+    {{"lb/h"}, Kind::mass_flow, pound / hour},
+    {{"A"}, Kind::current, 1},
+    {{"V"}, Kind::voltage, 1},
+    {{"kW"}, Kind::power, 1e3},
+    {{"W"}, Kind::power, 1},
+    {{"W/K"}, Kind::conductance, 1},
+    {{"kJ/mm"}, Kind::energy_per_length, 1e6},
+    {{"kJ/cm"}, Kind::energy_per_length, 1e5},
+    {{"J/mm"}, Kind::energy_per_length, 1e3},
+    {{"kJ/in"}, Kind::energy_per_length, 1e3 / inch},
+    {{"degC", "°C", "C", "℃"}, Kind::temperature, 1, celsius_zero},
+    {{"degF", "°F", "F", "℉"}, Kind::temperature, kelvin_per_fahrenheit, fahrenheit_zero},
+    {{"K"}, Kind::temperature, 1},
+    {{"deg", "°"}, Kind::angle, degree},
+    {{"rad"}, Kind::angle, 1},
+    {{"rev/min", "rpm"}, Kind::turning, 1 / minute},
+    {{"rev/s"}, Kind::turning, 1},
+    {{"min"}, Kind::time, minute},
+    {{"h"}, Kind::time, hour},
+    {{"s"}, Kind::time, 1},
+    {{"%"}, Kind::share, 0.01},
 };
+
+const Unit* find_among(std::span<const Unit> units, std::string_view symbol) {
+    for (const Unit& unit : units)
+        if (!symbol.empty() &&
+            std::find(unit.spellings.begin(), unit.spellings.end(), symbol) != unit.spellings.end())
+            return &unit;
+    return nullptr;
+}
 
 } // namespace
 
-std::optional<Unit> find_unit(std::string_view symbol, Kind kind) {
-    for (const Unit& unit : units_known)
-        if (unit.kind == kind && unit.symbol == symbol)
-            return unit;
-    return std::nullopt;
+std::span<const Unit> units_of(Kind kind) {
+    const auto is_of_kind = [kind](const Unit& unit) { return unit.kind == kind; };
+    const auto first = std::find_if(std::begin(units_known), std::end(units_known), is_of_kind);
+    return {first, std::find_if_not(first, std::end(units_known), is_of_kind)};
 }
 
-std::optional<Unit> find_unit(std::string_view symbol) {
-    for (const Unit& unit : units_known)
-        if (unit.symbol == symbol)
-            return unit;
-    return std::nullopt;
+const Unit* find_unit(std::string_view symbol, Kind kind) {
+    return find_among(units_of(kind), symbol);
+}
+
+const Unit* find_unit(std::string_view symbol) {
+    return find_among(units_known, symbol);
 }
 
 std::vector<std::string> symbols_of(Kind kind) {
     std::vector<std::string> symbols;
-    for (const Unit& unit : units_known)
-        if (unit.kind == kind)
-            symbols.emplace_back(unit.symbol);
+    for (const Unit& unit : units_of(kind))
+        for (const std::string_view spelling : unit.spellings)
+            if (!spelling.empty())
+                symbols.emplace_back(spelling);
     return symbols;
 }
 

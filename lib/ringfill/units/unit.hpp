@@ -1,6 +1,7 @@
 #pragma once
 
-#include <optional>
+#include <array>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -9,22 +10,27 @@
 
 namespace ringfill {
 
-/// A unit as people write it, of one kind of quantity: value in SI = number × factor + zero.
+/// A unit of one kind of quantity: value in SI = number × factor + zero.
 struct Unit {
-    std::string_view symbol;
+    std::array<std::string_view, 7> spellings; ///< first the one that messages show; the rest may be empty
     Kind kind;
     double factor;
     double zero = 0;
+
+    std::string_view symbol() const { return spellings.front(); }
 };
 
-/// The unit of that symbol and kind, or nothing. Symbols count capitals; where one symbol has several kinds
+/// The units of a kind, first the one that messages show.
+std::span<const Unit> units_of(Kind kind);
+
+/// The unit of that symbol and kind, or null. Symbols count capitals; where one symbol has several kinds
 /// (m for metre only; " for inch only) the kind decides.
-std::optional<Unit> find_unit(std::string_view symbol, Kind kind);
+const Unit* find_unit(std::string_view symbol, Kind kind);
 
 /// The unit of that symbol whatever its kind, for messages about the wrong kind of unit.
-std::optional<Unit> find_unit(std::string_view symbol);
+const Unit* find_unit(std::string_view symbol);
 
-/// The symbols of a kind, first the one that messages show.
+/// All spellings of the units of a kind, first the one that messages show.
 std::vector<std::string> symbols_of(Kind kind);
 
 } // namespace ringfill

@@ -18,55 +18,37 @@ struct Amount {
     Amount(std::integral auto count) : value(static_cast<double>(count)) {}
 };
 
+/// Writes a quantity in a unit.
+template <class Quantity>
+struct AmountIn {
+    double (*number)(Quantity);
+    const char* unit;
+
+    Amount operator()(Quantity quantity) const { return {number(quantity), unit}; }
+};
+
+template <class Quantity>
+double number_in_si(Quantity quantity) {
+    return quantity.value();
+}
+
 // Quantities as workings write them: {"t", in_seconds(arc)}.
-inline Amount in_mm(Length length) {
-    return {mm(length), "mm"};
-}
-inline Amount in_metres(Length length) {
-    return {length.value(), "m"};
-}
-inline Amount in_mm2(Area area) {
-    return {mm2(area), "mm2"};
-}
-inline Amount in_mm3(Volume volume) {
-    return {mm3(volume), "mm3"};
-}
-inline Amount in_litres(Volume volume) {
-    return {litres(volume), "L"};
-}
-inline Amount in_kg(Mass mass) {
-    return {mass.value(), "kg"};
-}
-inline Amount in_seconds(Time time) {
-    return {time.value(), "s"};
-}
-inline Amount in_kg_m(LinearMass mass) {
-    return {mass.value(), "kg/m"};
-}
-inline Amount in_kg_m3(Density density) {
-    return {density.value(), "kg/m3"};
-}
-inline Amount in_kg_h(MassFlow flow) {
-    return {kg_h(flow), "kg/h"};
-}
-inline Amount in_mm_min(Speed speed) {
-    return {mm_min(speed), "mm/min"};
-}
-inline Amount in_m_min(Speed speed) {
-    return {m_min(speed), "m/min"};
-}
-inline Amount in_rev_min(Turning turning) {
-    return {rev_min(turning), "rev/min"};
-}
-inline Amount in_deg_c(Temperature temperature) {
-    return {deg_c(temperature), "degC"};
-}
-inline Amount in_kj_mm(EnergyPerLength energy) {
-    return {kj_mm(energy), "kJ/mm"};
-}
-inline Amount in_degrees(Angle angle) {
-    return {degrees(angle), "deg"};
-}
+inline constexpr AmountIn<Length> in_mm{mm, "mm"};
+inline constexpr AmountIn<Length> in_metres{number_in_si, "m"};
+inline constexpr AmountIn<Area> in_mm2{mm2, "mm2"};
+inline constexpr AmountIn<Volume> in_mm3{mm3, "mm3"};
+inline constexpr AmountIn<Volume> in_litres{litres, "L"};
+inline constexpr AmountIn<Mass> in_kg{number_in_si, "kg"};
+inline constexpr AmountIn<Time> in_seconds{number_in_si, "s"};
+inline constexpr AmountIn<LinearMass> in_kg_m{number_in_si, "kg/m"};
+inline constexpr AmountIn<Density> in_kg_m3{number_in_si, "kg/m3"};
+inline constexpr AmountIn<MassFlow> in_kg_h{kg_h, "kg/h"};
+inline constexpr AmountIn<Speed> in_mm_min{mm_min, "mm/min"};
+inline constexpr AmountIn<Speed> in_m_min{m_min, "m/min"};
+inline constexpr AmountIn<Turning> in_rev_min{rev_min, "rev/min"};
+inline constexpr AmountIn<Temperature> in_deg_c{deg_c, "degC"};
+inline constexpr AmountIn<EnergyPerLength> in_kj_mm{kj_mm, "kJ/mm"};
+inline constexpr AmountIn<Angle> in_degrees{degrees, "deg"};
 
 /// A value that goes into a formula: one number, or a list of them.
 struct Input {

@@ -2,7 +2,7 @@
 
 #include <utility>
 
-#include <ringfill/document/line_object.hpp>
+#include <ringfill/document/write.hpp>
 
 namespace ringfill {
 namespace {
@@ -65,14 +65,13 @@ Value::List working_list(const std::vector<Working>& workings) {
 }
 
 void put_working_list(std::string& line, const std::vector<Working>& workings) {
-    TextEnd out(line);
     for (const Working& work : workings) {
-        out.put(&work == &workings.front() ? '[' : ',');
-        LineObject object(out);
+        line += &work == &workings.front() ? '[' : ',';
+        LineObject object(line);
         put_working(object, work);
         object.end();
     }
-    out.put(workings.empty() ? "[]" : "]");
+    line += workings.empty() ? "[]" : "]";
 }
 
 } // namespace ringfill

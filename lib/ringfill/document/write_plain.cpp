@@ -1,4 +1,4 @@
-#include <ringfill/document/put_plain.hpp>
+#include <ringfill/document/write.hpp>
 
 #include <algorithm>
 #include <array>
@@ -17,32 +17,32 @@
 namespace ringfill {
 namespace {
 
+/// For each byte, whether it is a character of its own that stands in a JSON text as it is.
+constexpr std::array<bool, 256> stands_as_it_is = [] {
+    std::array<bool, 256> table = {};
+    for (std::size_t code = 0x20; code < 0x7F; ++code)
+        table[code] = code != '"' && code != '\\';
+    return table;
+}();
+
 /// A character as \uXXXX, in two halves where it needs them.
-void write_escaped(TextEnd& out, std::uint32_t code) {
-    if (code < 0x10000) {
-        out.put(fmt::format("\\u{:04x}", code));
-        return;
-    }
+std::string escaped(std::uint32_t code) {
     const std::uint32_t rest = code - 0x10000;
-    out.put(fmt::format("\\u{:04x}\\u{:04x}", 0xD800 + (rest >> 10U), 0xDC00 + (rest & 0x3FFU)));
+    return code < 0x10000
+               ? fmt::format("\\u{:04x}", code)
+               : fmt::format("\\u{:04x}\\u{:04x}", 0xD800 + (rest >> 10U), 0xDC00 + (rest & 0x3FFU));
 }
 
 /// A number whose scientific form has an exponent from -5 to 14 laid out without one. `digits` are those
 /// behind which nothing but zeros follows.
-void lay_out(TextEnd& out, std::string_view digits, int exponent) {
+void lay_out(std::string& out, std::string_view digits, int exponent) {
     const auto whole = static_cast<std::size_t>(std::max(0, exponent + 1));
-    if (whole == 0) {
-        out.put("0.");
-        out.put(static_cast<std::size_t>(-exponent - 1), '0');
-        out.put(digits);
-    } else if (digits.size() <= whole) {
-        out.put(digits);
-        out.put(whole - digits.size(), '0');
-    } else {
-        out.put(digits.substr(0, whole));
-        out.put('.');
-        out.put(digits.substr(whole));
-    }
+    if (whole == 0)
+        out.append("0.").append(static_cast<std::size_t>(-exponent - 1), '0').append(digits);
+    else if (digits.size() <= whole)
+        out.append(digits).append(whole - digits.size(), '0');
+    else
+        out.append(digits.substr(0, whole)).append(1, '.').append(digits.substr(whole));
 }
 
 /// Fifteen digits as one whole number, and the exponent of the first.
@@ -101,39 +101,37 @@ Fifteen fifteen_of(double number) {
 
 } // namespace
 
-void put_text(TextEnd& out, std::string_view text) {
-    if (out.put_quoted(text))
-        return;
-    out.put('"');
-    for (std::size_t i = 0; i < text.size();) {
-        const std::size_t begin = i;
-        while (i < text.size() && as_it_is::stands[static_cast<unsigned char>(text[i])])
-            ++i;
-        out.put(text.substr(begin, i - begin));
-        if (i == text.size())
+void append_text(std::string& to, std::string_view text) {
+    to += '"';
+    while (!text.empty()) {
+        const auto* const end = std::find_if_not(
+            text.begin(), text.end(), [](char c) { return stands_as_it_is[static_cast<unsigned char>(c)]; });
+        to.append(text.begin(), end);
+        text.remove_prefix(static_cast<std::size_t>(end - text.begin()));
+        if (text.empty())
             break;
-        const Character c = character_at(text, i);
+        const Character c = character_at(text, 0);
         if (c.code == '"' || c.code == '\\')
-            out.put('\\');
+            to += '\\';
         if (c.code == '\n')
-            out.put("\\n");
+            to += "\\n";
         else if (c.code == '\t')
-            out.put("\\t");
+            to += "\\t";
         else if (disturbs(c.code))
-            write_escaped(out, c.code);
+            to += escaped(c.code);
         else
-            out.put(text.substr(i, c.bytes));
-        i += c.bytes;
+            to += text.substr(0, c.bytes);
+        text.remove_prefix(c.bytes);
     }
-    out.put('"');
+    to += '"';
 }
 
-void put_number(TextEnd& out, double number) {
+void append_number(std::string& to, double number) {
     if (!std::isfinite(number))
         throw std::logic_error("a number that is not finite reached the result");
     if (std::fabs(number) < 1e15 && number == std::trunc(number)) {
         const fmt::format_int whole(static_cast<std::int64_t>(number));
-        out.put(std::string_view(whole.data(), whole.size()));
+        to.append(whole.data(), whole.size());
         return;
     }
     const double size = std::fabs(number);
@@ -142,14 +140,12 @@ void put_number(TextEnd& out, double number) {
     const fmt::format_int digits_of(fifteen.digits);
     const std::string_view digits(digits_of.data(), digits_of.size());
     if (number < 0)
-        out.put('-');
-    if (fifteen.exponent < -5 || fifteen.exponent > 14) {
-        const double rounded = nearest_number(fmt::format("{}e{}", digits, fifteen.exponent - 14));
-        // the largest of all, rounded up, would be past all numbers
-        out.put(fmt::format("{}", std::isfinite(rounded) ? rounded : size));
-        return;
-    }
-    lay_out(out, digits.substr(0, digits.find_last_not_of('0') + 1), fifteen.exponent);
+        to += '-';
+    if (fifteen.exponent >= -5 && fifteen.exponent <= 14)
+        return lay_out(to, digits.substr(0, digits.find_last_not_of('0') + 1), fifteen.exponent);
+    const double rounded = nearest_number(fmt::format("{}e{}", digits, fifteen.exponent - 14));
+    // the largest of all, rounded up, would be past all numbers
+    to += fmt::format("{}", std::isfinite(rounded) ? rounded : size);
 }
 
 } // namespace ringfill
