@@ -226,8 +226,8 @@ TEST_CASE("no acetylene cylinder gives more than a seventh of its content an hou
             continue;
         ++judged;
         const double seventh = pack.content.value.value() / 7;
-        CHECK(kg_h(pack.draw.value) <= seventh);
-        CHECK(kg_h(pack.draw.value) > seventh - 0.01); // rounded down to 10 g/h
+        CHECK(kg_h(pack.draw->value) <= seventh);
+        CHECK(kg_h(pack.draw->value) > seventh - 0.01); // rounded down to 10 g/h
     }
     CHECK(judged == 6);
 }
