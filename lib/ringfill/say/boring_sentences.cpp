@@ -31,12 +31,14 @@ std::string groove_line(const GrooveCut& groove, UnitSystem units) {
 }
 
 std::string time_line(const BoringPlan& boring) {
-    std::string text = fmt::format("time {}: cutting {}", show(boring.time()), show(boring.cutting_time));
-    if (boring.skim_time > Time())
-        text += fmt::format(" (of it {} before the weld)", show(boring.skim_time));
-    for (const Standing& step : boring.standing)
-        text += fmt::format(", {} {} × {}", words_for(step.step), step.count, show(step.each.usual.value));
-    return text + fmt::format("; edges: {} rough, {} finish.", boring.edges.rough, boring.edges.finish);
+    const auto step = [](const Standing& one) {
+        return fmt::format(", {} {} × {}", words_for(one.step), one.count, show(one.each.usual.value));
+    };
+    return fmt::format(
+        "time {}: cutting {}{}{}; edges: {} rough, {} finish.", show(boring.time()),
+        show(boring.cutting_time),
+        boring.skim_time > Time() ? fmt::format(" (of it {} before the weld)", show(boring.skim_time)) : "",
+        listed(boring.standing, "", step), boring.edges.rough, boring.edges.finish);
 }
 
 } // namespace

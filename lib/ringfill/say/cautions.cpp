@@ -10,7 +10,6 @@
 #include <range/v3/iterator/insert_iterators.hpp>
 
 #include <ringfill/day/calendar.hpp>
-#include <ringfill/say/sentence.hpp>
 
 namespace ringfill {
 namespace {
@@ -57,10 +56,10 @@ std::pair<std::string_view, std::string> who_watches(const FireWatch& watch) {
             fmt::format(" after the last heat; {}.", fire_rule_in_words(watch))};
 }
 
-std::vector<std::string> fire_watch_sentences(const Plan& plan) {
+Sentences fire_watch_sentences(const Plan& plan) {
     const FireWatch& watch = plan.fire_watch;
     const auto [begin, end] = who_watches(watch);
-    std::vector<std::string> sentences = {fmt::format("{}{}{}", begin, show(watch.after.value), end)};
+    Sentences sentences{{fmt::format("{}{}{}", begin, show(watch.after.value), end)}};
     for (const WatchPeriod& period : watch.periods) {
         const Calendar& calendar = plan.day->calendar;
         const auto at = [&](Time time) { return later_clock(calendar, period.from, time); };
@@ -68,11 +67,11 @@ std::vector<std::string> fire_watch_sentences(const Plan& plan) {
         if (period.looked_until > period.until)
             text += fmt::format(", then a look at least every {} until {}", show(watch.checks_every->value),
                                 at(period.looked_until));
-        sentences.push_back(text + ".");
+        sentences.push_back({text + "."});
     }
-    sentences.push_back(watch.periods.empty()
-                            ? std::string(no_watch_by_the_clock)
-                            : fmt::format("{} {}", show(watch.total), watch_moves_with_the_heat));
+    sentences.push_back({watch.periods.empty()
+                             ? std::string(no_watch_by_the_clock)
+                             : fmt::format("{} {}", show(watch.total), watch_moves_with_the_heat)});
     return sentences;
 }
 

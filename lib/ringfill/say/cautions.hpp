@@ -5,6 +5,7 @@
 #include <vector>
 
 #include <ringfill/plan/plan.hpp>
+#include <ringfill/say/sentence.hpp>
 
 namespace ringfill {
 
@@ -33,6 +34,6 @@ inline constexpr std::string_view watch_moves_with_the_heat =
 std::pair<std::string_view, std::string> who_watches(const FireWatch& watch);
 
 /// The fire watch in sentences: who, until when, by which rule, and from when to when by the clock.
-std::vector<std::string> fire_watch_sentences(const Plan& plan);
+Sentences fire_watch_sentences(const Plan& plan);
 
 } // namespace ringfill

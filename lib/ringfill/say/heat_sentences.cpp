@@ -6,6 +6,7 @@
 #include <fmt/ranges.h>
 
 #include <range/v3/action/push_back.hpp>
+#include <range/v3/algorithm/find.hpp>
 
 #include <ringfill/caution/rules.hpp>
 #include <ringfill/heat/bore_heat.hpp>
@@ -16,7 +17,7 @@ namespace ringfill {
 namespace {
 
 std::string noted(const PreheatMethod& method) {
-    return method.note.empty() ? std::string() : fmt::format(" ({})", method.note);
+    return method.note.empty() ? "" : fmt::format(" ({})", method.note);
 }
 
 /// @param waits nothing of it is done before the author of the approved procedure has confirmed it.
@@ -32,21 +33,20 @@ std::string minimum_sentence(const Preheat& preheat, bool waits, UnitSystem unit
     if (waits)
         return fmt::format("Asked by {} [{}], and not done before that: preheat to at least {}.", asked.by,
                            asked.source, shown_limits(preheat, units).minimum);
-    std::string why;
-    for (const PreheatMethod& method : preheat.methods)
-        if (method.rules)
-            why = noted(method);
+    const auto rule = ranges::find(preheat.methods, true, &PreheatMethod::rules);
     return fmt::format("Preheat to at least {} before the first ring and hold it: asked by {} [{}]{}.",
-                       shown_limits(preheat, units).minimum, asked.by, asked.source, why);
+                       shown_limits(preheat, units).minimum, asked.by, asked.source,
+                       rule == preheat.methods.end() ? "" : noted(*rule));
 }
 
 std::string maximum_sentence(const Preheat& preheat, UnitSystem units) {
-    const ShownLimits shown = shown_limits(preheat, units);
-    return fmt::format("No ring begins over {}: {} [{}].{}", shown.maximum, preheat.interpass_max->by,
-                       preheat.interpass_max->source,
-                       shown.exact ? " The two limits are so close that they are not rounded: read them with "
-                                     "a contact thermometer."
-                                   : "");
+    const auto& [minimum, maximum, exact] = shown_limits(preheat, units);
+    return fmt::format(
+        "No ring begins over {}: {} [{}].{}", maximum, preheat.interpass_max->by,
+        preheat.interpass_max->source,
+        exact
+            ? " The two limits are so close that they are not rounded: read them with a contact thermometer."
+            : "");
 }
 
 /// How a method stands beside the one that rules, and what the sentence on those methods begins with.
@@ -71,12 +71,11 @@ Rival rival_of(const PreheatMethod& method, const Preheat& preheat) {
 }
 
 std::string rival_text(const PreheatMethod& method, UnitSystem units) {
-    std::string figure = method.name;
-    if (method.range_from && !method.applies) // of a range that does not count
-        figure += fmt::format(" {} to", show_exact(*method.range_from, units));
-    if (method.minimum)
-        figure += " " + show_minimum(*method.minimum, units);
-    return fmt::format("{}{} [{}]", figure, noted(method), method.source);
+    const bool has_range = method.range_from && !method.applies; // that does not count
+    return fmt::format("{}{}{}{} [{}]", method.name,
+                       has_range ? fmt::format(" {} to", show_exact(*method.range_from, units)) : "",
+                       method.minimum ? " " + show_minimum(*method.minimum, units) : "", noted(method),
+                       method.source);
 }
 
 /// "Lower: …", "Ask for none: …" and so on: the methods beside the one that rules, one sentence a kind.
@@ -110,9 +109,9 @@ std::string heat_input_text(EnergyPerLength energy, UnitSystem units) {
 std::string measuring(const BoreHeat& heat, UnitSystem units) {
     if (!heat.wall)
         return fmt::format(
-            "Measure {} or more from the edge of the weld, where no flame plays: the wall is not "
-            "known, so take the flame away and wait for the heat to even out, 2 min for every "
-            "{} of it [ISO13916].",
+            "Measure {} or more from the edge of the weld, where no flame plays: the wall is not known, so "
+            "take "
+            "the flame away and wait for the heat to even out, 2 min for every {} of it [ISO13916].",
             about(thick_wall_distance, units), units == UnitSystem::metric ? "25 mm" : "inch");
     return fmt::format(
         "Measure {} from the edge of the weld, on the side away from the flame. Where only the heated side "
@@ -120,7 +119,7 @@ std::string measuring(const BoreHeat& heat, UnitSystem units) {
         about(measuring_distance(*heat.wall), units),
         show(in_si<Time>(factor::minute * std::ceil(equalising_time(*heat.wall).value() / factor::minute))),
         heat.preheat.asked == PreheatState::none
-            ? std::string()
+            ? ""
             : fmt::format(" Heat {} or more each way from the weld [D1.1-zone].",
                           about(heated_zone(*heat.wall), units)));
 }
@@ -131,14 +130,15 @@ std::string heat_inputs(const BoreHeat& heat, UnitSystem units) {
     const std::string laid = listed(heat.laid, ", ", [&](const LaidHeat& one) {
         return fmt::format("{} {}", one.pass, heat_input_text(one.heat_input, units));
     });
-    std::string text =
-        fmt::format("Heat input as laid: {} (thermal efficiency {:.1f}).", laid, heat.thermal_efficiency);
-    if (heat.cooling)
-        text += fmt::format(" From 800 to 500 °C in about {:.1f} s at the preheat, as information; the wall "
-                            "counts as {}, over {} it is thick [EN1011-2-D].",
-                            heat.cooling->t85().value(), heat.cooling->is_thick ? "thick" : "thin",
-                            show(heat.cooling->transition, units));
-    return text;
+    const auto& cooling = heat.cooling;
+    return fmt::format(
+        "Heat input as laid: {} (thermal efficiency {:.1f}).{}", laid, heat.thermal_efficiency,
+        !cooling
+            ? ""
+            : fmt::format(" From 800 to 500 °C in about {:.1f} s at the preheat, as information; the wall "
+                          "counts as {}, over {} it is thick [EN1011-2-D].",
+                          cooling->t85().value(), cooling->is_thick ? "thick" : "thin",
+                          show(cooling->transition, units)));
 }
 
 std::string inputs_sentence(const BoreHeat& heat, UnitSystem units) {

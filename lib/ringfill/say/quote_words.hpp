@@ -11,6 +11,11 @@ std::string total_name(const Quote& quote);
 /// ", INCOMPLETE: 2 missing", or nothing.
 std::string incomplete_text(const Quote& quote);
 
+/// Thousandths of a unit as a number of units.
+inline double in_units(Thousandths quantity) {
+    return static_cast<double>(quantity) / 1000;
+}
+
 /// Thousandths of a unit in the fewest digits: "12.5".
 std::string number_text(Thousandths quantity);
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 
 #include <fmt/format.h>
 
@@ -32,41 +33,39 @@ std::string stops_in_words(const HeatBalance& balance) {
 std::string sum_of_it(const BorePlan& bore, UnitSystem units) {
     const HeatBalance& balance = *bore.heat_balance;
     const HeatRun& cold = balance.cold().run;
+    const HeatRunSettings& settings = balance.hot.settings;
     if (!balance.hot.is_whole() || !balance.cold().is_whole())
         return fmt::format("No time can be given: {}. What follows is as far as it goes.",
                            words_of(end_of(balance)));
-    std::string text =
-        fmt::format("Time of one: warm-up {}, arc {}, {}, {}", show(cold.warm_up), show(bore.metal.arc),
-                    stops_in_words(balance), together(cold.reheats, "reheat", cold.reheating));
-    if (cold.reheats > 0 && balance.plated)
-        text += " at most";
-    if (const Time hold = std::max(balance.hot.run.post_heating, cold.post_heating); hold > Time())
-        text += fmt::format(", hold {}", show(hold));
-    if (const auto rough = longest(balance, &HeatRun::cooling_to_rough))
-        text += fmt::format(", {} to {} for roughing", show(*rough),
-                            show(balance.hot.settings.rough_below, units));
-    if (const auto finish = longest(balance, &HeatRun::cooling_to_finish))
-        text += fmt::format(", {} more to {} for finishing", show(*finish),
-                            show(balance.hot.settings.finish_below, units));
-    if (const auto total = total_time(balance, bore.metal.arc))
-        text += fmt::format("; {} in all", show(*total));
-    else
-        text += fmt::format("; it does not end well: {}", words_of(end_of(balance)));
-    return text + ".";
+    const Time hold = std::max(balance.hot.run.post_heating, cold.post_heating);
+    const auto rough = longest(balance, &HeatRun::cooling_to_rough);
+    const auto finish = longest(balance, &HeatRun::cooling_to_finish);
+    const auto total = total_time(balance, bore.metal.arc);
+    return fmt::format(
+        "Time of one: warm-up {}, arc {}, {}, {}{}{}{}{}; {}.", show(cold.warm_up), show(bore.metal.arc),
+        stops_in_words(balance), together(cold.reheats, "reheat", cold.reheating),
+        cold.reheats > 0 && balance.plated ? " at most" : "",
+        hold > Time() ? fmt::format(", hold {}", show(hold)) : "",
+        rough ? fmt::format(", {} to {} for roughing", show(*rough), show(settings.rough_below, units)) : "",
+        finish
+            ? fmt::format(", {} more to {} for finishing", show(*finish), show(settings.finish_below, units))
+            : "",
+        total ? fmt::format("{} in all", show(*total))
+              : fmt::format("it does not end well: {}", words_of(end_of(balance))));
 }
 
 std::string heater_in_words(const HeatBalance& balance, UnitSystem units) {
     const Boss& boss = balance.cold().boss;
-    std::string text = fmt::format("Reckoned with a boss of {}", show(balance.hot.boss.mass, units));
-    if (boss.heated > boss.mass)
-        text += fmt::format(", {} with what stands on it and is warmed along", show(boss.heated, units));
-    text += fmt::format(
-        "; {} of {:.3g} kW, {:.3g} % of it into the metal (needs over {:.1f} kW); air of {}",
+    return fmt::format(
+        "Reckoned with a boss of {}{}; {} of {:.3g} kW, {:.3g} % of it into the metal (needs over {:.1f} "
+        "kW); air of {}{}.",
+        show(balance.hot.boss.mass, units),
+        boss.heated > boss.mass
+            ? fmt::format(", {} with what stands on it and is warmed along", show(boss.heated, units))
+            : "",
         balance.heater.kind, balance.heater.power.value() / 1e3, 100 * balance.heater.efficiency,
-        std::ceil(heater_needed(balance).value() / 100 - 1e-9) / 10, show(balance.ambient, units));
-    if (balance.hot.is_whole())
-        text += fmt::format("; peak {}", show(balance.peak(), units));
-    return text + ".";
+        std::ceil(heater_needed(balance).value() / 100 - 1e-9) / 10, show(balance.ambient, units),
+        balance.hot.is_whole() ? fmt::format("; peak {}", show(balance.peak(), units)) : "");
 }
 
 } // namespace
@@ -91,11 +90,9 @@ std::string place_of(const HeatStep& step) {
 }
 
 std::string left_out(const HeatRun& run, std::size_t begin, std::size_t end) {
+    const std::span<const HeatStep> steps(run.steps.data() + begin, end - begin);
     const auto count = [&](HeatStage stage) {
-        const auto steps = run.steps.begin();
-        return static_cast<int>(ranges::count(steps + static_cast<std::ptrdiff_t>(begin),
-                                              steps + static_cast<std::ptrdiff_t>(end), stage,
-                                              &HeatStep::stage));
+        return static_cast<int>(ranges::count(steps, stage, &HeatStep::stage));
     };
     return fmt::format("… {} steps more, {} and {} among them; the result file has them all", end - begin,
                        counted(count(HeatStage::stop), "stop"), counted(count(HeatStage::reheat), "reheat"));

@@ -1,8 +1,9 @@
 #include <ringfill/say/weld_sentences.hpp>
 
+#include <tuple>
+
 #include <fmt/format.h>
 
-#include <range/v3/view/enumerate.hpp>
 #include <range/v3/view/take.hpp>
 
 #include <ringfill/fault/printable.hpp>
@@ -26,18 +27,18 @@ std::string suit_sentence(const BorePlan& bore) {
 }
 
 std::string dilution_sentence(const Dilution& dilution) {
-    std::string text = fmt::format("Dilution {}", percent(dilution.share.value));
-    if (dilution.range)
-        text += fmt::format(" ({} to {})", percent(dilution.range->value.first),
-                            percent(dilution.range->value.second));
-    text += fmt::format(" [{}]: base metal left, layer by layer, {}", dilution.share.source,
-                        listed(dilution.base_left | ranges::views::take(most_layers), ", ", percent));
-    if (dilution.base_left.size() > most_layers)
-        text += ", then less";
-    if (dilution.finish_layer > 0)
-        text += fmt::format("; the finished surface lies in layer {}", dilution.finish_layer);
-    return text + fmt::format("; from layer {} on it is the filler's own metal ({} at most).",
-                              dilution.needed, percent(dilution.limit.value));
+    const auto& [share, range, left] = std::tie(dilution.share, dilution.range, dilution.base_left);
+    return fmt::format(
+        "Dilution {}{} [{}]: base metal left, layer by layer, {}{}{}; from layer {} on it is the filler's "
+        "own metal ({} at most).",
+        percent(share.value),
+        range ? fmt::format(" ({} to {})", percent(range->value.first), percent(range->value.second)) : "",
+        share.source, listed(left | ranges::views::take(most_layers), ", ", percent),
+        left.size() > most_layers ? ", then less" : "",
+        dilution.finish_layer > 0
+            ? fmt::format("; the finished surface lies in layer {}", dilution.finish_layer)
+            : "",
+        dilution.needed, percent(dilution.limit.value));
 }
 
 std::string ferrite_sentence(const LayerMetals& metals) {
@@ -55,32 +56,32 @@ std::string ferrite_sentence(const LayerMetals& metals) {
         ferrite_scatter, metals.base_from, listed(metals.layers, ", ", of_layer));
 }
 
-/// What stays the same through all layers of a bore.
-std::string settings_line(const BorePlan& bore, UnitSystem units) {
+/// "wire feed 8.0 m/min", or what is laid of electrodes or rods.
+std::string rate_words(const BorePlan& bore, UnitSystem units) {
     const Deposition& laid = bore.deposition;
-    std::string text =
-        laid.piece ? fmt::format("{} laid by {} {}, one lays {}", show(laid.rate, units), bore.metal.pieces,
-                                 laid.piece->form == FillerForm::rod ? "rods" : "electrodes",
-                                 show(laid.piece->usable, units))
-                   : fmt::format("wire feed {}", show_feed(laid.wire_feed, units));
-    if (laid.current)
-        text += fmt::format(", {}{}", laid.current_given ? "" : "about ", show(*laid.current));
-    text += fmt::format(", travel {}", show(bore.bead.travel, units));
-    if (bore.bead.travel > bore.travel_set)
-        text += fmt::format(" (faster than the {} set, to even the layers)", show(bore.travel_set, units));
-    return text +
-           fmt::format(", pitch {}; bead {} wide, {} high; {}", show_pitch(bore.bead.pitch, units),
-                       show(bore.bead.width, units), show(bore.bead.crown, units),
-                       bore.torch_path == TorchPath::helix
-                           ? "one helix a layer and a closing ring at the far end"
-                           : fmt::format("closed rings, {:.0f}° past their start", closing_overlap_deg));
+    if (!laid.piece)
+        return fmt::format("wire feed {}", show_feed(laid.wire_feed, units));
+    return fmt::format("{} laid by {} {}, one lays {}", show(laid.rate, units), bore.metal.pieces,
+                       laid.piece->form == FillerForm::rod ? "rods" : "electrodes",
+                       show(laid.piece->usable, units));
 }
 
 } // namespace
 
 std::string settings_sentence(const BorePlan& bore, UnitSystem units) {
-    return fmt::format("procedure {}, {}: {}.", printable(bore.procedure, 60), printable(bore.filler, 60),
-                       settings_line(bore, units));
+    const auto& [bead, laid] = std::tie(bore.bead, bore.deposition);
+    return fmt::format(
+        "procedure {}, {}: {}{}, travel {}{}, pitch {}; bead {} wide, {} high; {}.",
+        printable(bore.procedure, 60), printable(bore.filler, 60), rate_words(bore, units),
+        laid.current ? fmt::format(", {}{}", laid.current_given ? "" : "about ", show(*laid.current)) : "",
+        show(bead.travel, units),
+        bead.travel > bore.travel_set
+            ? fmt::format(" (faster than the {} set, to even the layers)", show(bore.travel_set, units))
+            : "",
+        show_pitch(bead.pitch, units), show(bead.width, units), show(bead.crown, units),
+        bore.torch_path == TorchPath::helix
+            ? "one helix a layer and a closing ring at the far end"
+            : fmt::format("closed rings, {:.0f}° past their start", closing_overlap_deg));
 }
 
 std::string_view in_words(Verdict verdict) {
@@ -90,16 +91,16 @@ std::string_view in_words(Verdict verdict) {
 
 Sentences metal_sentences(const BorePlan& bore) {
     Sentences sentences{{suit_sentence(bore)}};
+    const auto add = [&](std::string text) { sentences.push_back({std::move(text)}); };
     if (const auto& range = bore.efficiency_range)
-        sentences.push_back(
-            {fmt::format("Deposited {} of it, usually {} to {} [{}].", percent(bore.deposition.efficiency),
-                         percent(range->value.first), percent(range->value.second), range->source)});
+        add(fmt::format("Deposited {} of it, usually {} to {} [{}].", percent(bore.deposition.efficiency),
+                        percent(range->value.first), percent(range->value.second), range->source));
     if (bore.dilution)
-        sentences.push_back({dilution_sentence(*bore.dilution)});
+        add(dilution_sentence(*bore.dilution));
     if (bore.layer_metals && !bore.layer_metals->layers.empty())
-        sentences.push_back({ferrite_sentence(*bore.layer_metals)});
+        add(ferrite_sentence(*bore.layer_metals));
     if (!bore.no_ferrite.empty())
-        sentences.push_back({fmt::format("Ferrite is not estimated: {}.", bore.no_ferrite)});
+        add(fmt::format("Ferrite is not estimated: {}.", bore.no_ferrite));
     return sentences;
 }
 

@@ -55,7 +55,7 @@ TEST_CASE("the timeline has every step with its ring, minutes and temperatures")
                                                   step.after_ring)));
     CHECK_THAT(text, Contains("peak " + show(run.peak, UnitSystem::metric)));
     CHECK_THAT(time_text(bore, UnitSystem::inch), Contains("°F") && !Contains("°C"));
-    for (const std::string& line : lines_of(time_and_curve(bore, UnitSystem::inch)))
+    for (const std::string& line : lines_of(time_text(bore, UnitSystem::inch, true)))
         CHECK(count_characters(line) < 80);
 }
 
@@ -95,7 +95,7 @@ TEST_CASE("a run that does not end well says so and goes as far as it goes") {
                          !Contains("for finishing"));
     BalanceJob without;
     without.with_voltage = false;
-    CHECK(time_and_curve(planned(without), UnitSystem::metric).empty());
+    CHECK(time_text(planned(without), UnitSystem::metric, true).empty());
 }
 
 TEST_CASE("the plot has both limits and the curve between its first and last temperature") {

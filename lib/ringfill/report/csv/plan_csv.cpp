@@ -2,136 +2,124 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/view/enumerate.hpp>
+
 #include <ringfill/report/csv/csv.hpp>
+#include <ringfill/report/json/blocks.hpp>
 #include <ringfill/report/json/members.hpp>
-#include <ringfill/report/text/passes_text.hpp>
 #include <ringfill/say/quote_words.hpp>
+#include <ringfill/say/sentence.hpp>
 
 namespace ringfill {
 namespace {
 
-/// A row has the same members in all rows of its table, in the order of the columns; absent ones are null.
-using TableRow = Value::Object;
-
-template <class... Members>
-TableRow row(Members... members) {
-    return {std::move(members)...};
-}
-
-/// @param pattern any row, for the headings.
-std::string table_csv(const TableRow& pattern, const std::vector<TableRow>& rows) {
-    std::vector<Value::List> cells(1);
-    for (const Member& column : pattern)
-        cells.front().emplace_back(column.name);
-    for (const TableRow& each : rows)
-        cells.push_back(list_of(each, &Member::value));
+/// A table of some members of the result, by their names; what a row does not have is an empty cell. Of
+/// members of one name the first counts.
+std::string table_csv(const Value::List& columns, const Value::List& rows) {
+    std::vector<Value::List> cells{columns};
+    for (const Value& row : rows)
+        cells.push_back(list_of(columns, [&](const Value& column) {
+            const Value* found = row.find(*column.text());
+            return found ? *found : Value();
+        }));
     return csv(cells);
 }
 
-TableRow need_row(const Need& need, UnitSystem units) {
-    const auto words = [](const PackCount& pack) { return fmt::format("{} x {}", pack.count, pack.pack); };
-    return row(member("item", item_text(need, units)), member("need", need.need),
-               member("reserve", need.reserve), member("unit", unit_text(unit_of(need.kind))),
-               member("load", listed(need.cover, " + ", words)), member("supplied", need.supplied),
-               member("spare", need.spare), member("why", need.why), member("source", need.source));
+Value::Object bore_members(const BorePlan& bore) {
+    return object(member("bore", bore.name), member("count", bore.count));
 }
 
-TableRow pass_row(const BorePlan& bore, const PassRow& pass) {
-    return row(member("bore", bore.name), member("count", bore.count), member("pass", pass.name()),
-               member("number", pass.number), member("from_diameter_mm", pass.from),
-               member("to_diameter_mm", pass.to), member("layers", pass.layers), member("rings", pass.rings),
-               member("pitch_mm", pass.pitch), member("travel_mm_min", pass.travel),
-               member("torch_first_rpm", pass.first_torch), member("torch_last_rpm", pass.last_torch),
-               member("path_mm", pass.path), member("laid_kg", pass.laid), member("arc_s", pass.arc));
-}
-
-/// A cut, the facing of a face, or what stands between them.
-struct BoringStep {
-    std::string_view name;
-    int pieces = 1;
-    Time time;
-    std::optional<Turning> bar = {};
-    std::optional<Length> feed = {};
-    std::optional<Length> depth = {};
-    std::optional<Length> from = {};
-    std::optional<Length> to = {};
-};
-
-TableRow step_row(const BorePlan& bore, const BoringStep& step) {
-    return row(member("bore", bore.name), member("count", bore.count), member("step", step.name),
-               member("pieces", step.pieces), member("depth_mm", step.depth),
-               member("from_diameter_mm", step.from), member("to_diameter_mm", step.to),
-               member("rpm", step.bar), member("feed_mm", step.feed), member("time_s", step.time));
-}
-
-/// @param price as a text: of a unit, or a share of what stands above.
-TableRow quote_row(const Quote& quote, std::string_view part, bool counts, const QuoteLine& line,
-                   const std::string& price) {
-    const auto number = [](Thousandths quantity) { return static_cast<double>(quantity) / 1000; };
-    const auto money = [&](Minor amount) { return money_text(amount, quote.currency.exponent.value); };
-    return row(member("part", part), member("counts", counts ? "yes" : "no"), member("item", line.item),
-               member("quantity", given(line.quantity, number)), member("unit", line.unit),
-               member("of", given(line.part ? line.part->supplied : std::nullopt, number)),
-               member("price", price), member("amount", given(line.amount, money)),
-               member("currency", quote.currency.name), member("missing", line.missing));
+void add_passes(Value::List& rows, const BorePlan& bore) {
+    const auto add = [&](std::string_view pass, std::size_t i, Turning first_torch, Turning last_torch,
+                         Value::Object figures) {
+        rows.push_back(object(bore_members(bore), member("pass", pass), member("number", i + 1),
+                              member("torch_first_rpm", first_torch), member("torch_last_rpm", last_torch),
+                              figures, member("layers", 1)));
+    };
+    for (const auto& [i, fill] : ranges::views::enumerate(bore.grooves))
+        if (fill.volume > Volume())
+            add("groove", i, fill.torch, fill.torch, groove_object(fill, {}));
+    for (const auto& [i, layer] : ranges::views::enumerate(bore.layers))
+        add("layer", i, layer.torch, layer.torch,
+            object(member("from_diameter_mm", 2.0 * layer.radius_before),
+                   member("to_diameter_mm", 2.0 * layer.radius_after), member("pitch_mm", bore.bead.pitch),
+                   member("travel_mm_min", bore.bead.travel), layer_object(layer, i)));
+    for (const auto& [i, face] : ranges::views::enumerate(bore.faces))
+        add("face", i, face.first_torch(), face.last_torch(),
+            object(member("from_diameter_mm", 2.0 * face.first_radius),
+                   member("to_diameter_mm", 2.0 * face.last_radius), face_object(face, {})));
 }
 
 } // namespace
 
 std::string take_csv(const Plan& plan) {
-    std::vector<TableRow> rows;
-    for (const Need& need : plan.take)
-        rows.push_back(need_row(need, plan.units));
-    return table_csv(need_row({}, plan.units), rows);
+    const auto row = [&](const Need& need) {
+        const auto words = [](const PackCount& pack) {
+            return fmt::format("{} x {}", pack.count, pack.pack);
+        };
+        return object(member("load", listed(need.cover, " + ", words)), member("supplied", need.supplied),
+                      member("spare", need.spare), need_object(need, plan.units));
+    };
+    return table_csv({"item", "need", "reserve", "unit", "load", "supplied", "spare", "why", "source"},
+                     list_of(plan.take, row));
 }
 
 std::string passes_csv(const Plan& plan) {
-    std::vector<TableRow> rows;
+    Value::List rows;
     for (const BorePlan& bore : plan.bores)
-        for (const PassRow& pass : pass_rows(bore))
-            rows.push_back(pass_row(bore, pass));
-    return table_csv(pass_row({}, {}), rows);
+        add_passes(rows, bore);
+    return table_csv({"bore", "count", "pass", "number", "from_diameter_mm", "to_diameter_mm", "layers",
+                      "rings", "pitch_mm", "travel_mm_min", "torch_first_rpm", "torch_last_rpm", "path_mm",
+                      "laid_kg", "arc_s"},
+                     rows);
 }
 
 std::string boring_csv(const Plan& plan) {
-    std::vector<TableRow> rows;
+    Value::List rows;
     for (const BorePlan& bore : plan.bores) {
-        const auto add = [&](const BoringStep& step) { rows.push_back(step_row(bore, step)); };
-        const BoringPlan& boring = bore.boring;
-        for (const Cut& cut : boring.cuts)
-            add({name_of(cut.kind), 1, cut.time, boring.bar.used, boring.settings.feed.value, cut.depth,
-                 cut.from, cut.to});
-        for (const Facing& face : boring.facing)
-            add({"facing", face.cuts, face.time, face.bar.used, face.feed, face.depth});
-        for (const Standing& step : boring.standing)
-            add({step.step, step.count, step.time()});
+        const auto add = [&](std::string_view step, int pieces, Value::Object figures) {
+            rows.push_back(
+                object(bore_members(bore), member("step", step), member("pieces", pieces), figures));
+        };
+        for (const Cut& cut : bore.boring.cuts)
+            add(name_of(cut.kind), 1,
+                object(member("from_diameter_mm", cut.from), member("to_diameter_mm", cut.to),
+                       cut_object(cut, bore.boring)));
+        for (const Facing& face : bore.boring.facing)
+            add("facing", face.cuts, facing_object(face));
+        for (const Standing& step : bore.boring.standing)
+            add(step.step, step.count, standing_object(step));
     }
-    return table_csv(step_row({}, {}), rows);
+    return table_csv({"bore", "count", "step", "pieces", "depth_mm", "from_diameter_mm", "to_diameter_mm",
+                      "rpm", "feed_mm", "time_s"},
+                     rows);
 }
 
 std::string quote_csv(const Plan& plan) {
-    std::vector<TableRow> rows;
+    Value::List rows;
     if (plan.quote) {
         const Quote& quote = *plan.quote;
-        const auto add = [&](std::string_view name, std::optional<Minor> amount,
-                             const std::string& share = {}, const std::string& missing = {}) {
-            QuoteLine sum;
-            sum.amount = amount;
-            sum.missing = missing;
-            rows.push_back(quote_row(quote, name, true, sum, share));
+        const int exponent = quote.currency.exponent.value;
+        const auto add = [&](std::string_view part, bool counts, Value::Object figures) {
+            rows.push_back(object(member("part", part), member("counts", counts ? "yes" : "no"),
+                                  member("currency", quote.currency.name), figures));
+        };
+        const auto money = [&](std::optional<Minor> amount) {
+            return member("amount", given(amount, [&](Minor minor) { return money_text(minor, exponent); }));
         };
         for (const QuoteSection& section : quote.sections)
             for (const QuoteLine& line : section.lines)
-                rows.push_back(
-                    quote_row(quote, in_words(section.part), section.counts, line,
-                              line.price ? decimal_text(*line.price, quote.currency.exponent.value) : ""));
+                add(in_words(section.part), section.counts, line_object(line, exponent));
         if (quote.total)
-            add("sum", quote.subtotal);
+            add("sum", true, object(money(quote.subtotal)));
         for (const OnTop& one : quote.on_top)
-            add(one.name, one.amount, share_text(one.share));
-        add("total", quote.total, "", quote.is_whole() ? "" : total_name(quote) + incomplete_text(quote));
+            add(one.name, true, object(member("price", share_text(one.share)), money(one.amount)));
+        add("total", true,
+            object(money(quote.total),
+                   member("missing", when(!quote.is_whole(), total_name(quote) + incomplete_text(quote)))));
     }
-    return table_csv(quote_row({}, {}, true, {}, {}), rows);
+    return table_csv(
+        {"part", "counts", "item", "quantity", "unit", "of", "price", "amount", "currency", "missing"}, rows);
 }
 
 } // namespace ringfill

@@ -32,6 +32,10 @@ WorkbookCell number(std::optional<double> value, CellStyle style) {
     return {value ? WorkbookCell::Kind::number : WorkbookCell::Kind::empty, style, {}, value.value_or(0)};
 }
 
+std::optional<double> units_of(std::optional<Thousandths> quantity) {
+    return quantity ? std::optional(in_units(*quantity)) : std::nullopt;
+}
+
 /// @param now what it gives; nothing: the text `told`.
 WorkbookCell formula(std::string text, std::optional<double> now, CellStyle style, std::string told = {}) {
     return {now ? WorkbookCell::Kind::formula : WorkbookCell::Kind::text_formula, style, std::move(text),
@@ -65,8 +69,7 @@ class Filling {
     /// G over H, halves to the even one, in units of the currency.
     WorkbookCell quotient(std::optional<Minor> now) const {
         return amount(fmt::format("IF(ISNUMBER(G{0}),(INT(G{0}/H{0})+MIN(1,MAX(0,2*(G{0}-H{0}*INT(G{0}/"
-                                  "H{0}))-H{0}+MOD(INT(G{0}/"
-                                  "H{0}),2))))/{1},\"missing\")",
+                                  "H{0}))-H{0}+MOD(INT(G{0}/H{0}),2))))/{1},\"missing\")",
                                   row(), small_),
                       now, CellStyle::amount);
     }
@@ -77,6 +80,16 @@ class Filling {
         return formula(fmt::format("IF({0},IF({1}*{2}<={3},{1}*{2},\"too large\"),\"\")", condition, one,
                                    other, most_product),
                        now, CellStyle::whole);
+    }
+
+    /// A line of a section. @param condition of its product of quantity and `factor`, which is over `parts`.
+    void add_line(const QuoteLine& line, const WorkbookCell& price, const std::string& condition,
+                  const std::string& factor, double factor_now, const WorkbookCell& parts) {
+        const auto now =
+            line.amount ? std::optional(static_cast<double>(*line.quantity) * factor_now) : std::nullopt;
+        add(words(line.item), number(units_of(line.quantity), CellStyle::quantity), words(line.unit), price,
+            quotient(line.amount), words(line.missing),
+            product(condition, fmt::format("ROUND(B{}*1000,0)", row()), factor, now), parts);
     }
 
     /// The sum of amounts, exact as whole small units, where anything is known.
@@ -92,40 +105,26 @@ class Filling {
     std::vector<std::vector<WorkbookCell>> rows_;
 };
 
-/// What stands in the columns D, G and H of a line.
-struct LinePrice {
-    WorkbookCell price;
-    WorkbookCell product;
-    WorkbookCell parts;
-};
-
-LinePrice part_of_packs(const Filling& sheet, const QuoteLine& line, std::size_t first_pack_row) {
-    const std::size_t row = sheet.row();
+void add_part_of_packs(Filling& sheet, const QuoteLine& line, std::size_t first_pack_row) {
     const PartOf& part = *line.part;
-    const std::string packs =
-        fmt::format("E{}:E{}", first_pack_row + part.first, first_pack_row + part.first + part.lines - 1);
-    const double supplied = static_cast<double>(part.supplied.value_or(0));
-    std::optional<double> now;
-    if (line.amount)
-        now = static_cast<double>(*line.quantity) * static_cast<double>(*part.cost);
-    return {number(part.supplied ? std::optional(supplied / 1000) : std::nullopt, CellStyle::quantity),
-            sheet.product(fmt::format("AND(COUNT({})={},N(D{})>0)", packs, part.lines, row),
-                          fmt::format("ROUND(B{}*1000,0)", row),
-                          fmt::format("ROUND(SUM({})*{},0)", packs, sheet.small()), now),
-            formula(fmt::format("ROUND(D{}*1000,0)", row), supplied, CellStyle::whole)};
+    const std::size_t first = first_pack_row + part.first;
+    const std::string packs = fmt::format("E{}:E{}", first, first + part.lines - 1);
+    sheet.add_line(line, number(units_of(part.supplied), CellStyle::quantity),
+                   fmt::format("AND(COUNT({})={},N(D{})>0)", packs, part.lines, sheet.row()),
+                   fmt::format("ROUND(SUM({})*{},0)", packs, sheet.small()),
+                   static_cast<double>(part.cost.value_or(0)),
+                   formula(fmt::format("ROUND(D{}*1000,0)", sheet.row()),
+                           static_cast<double>(part.supplied.value_or(0)), CellStyle::whole));
 }
 
-LinePrice own_price(const Filling& sheet, const QuoteLine& line) {
-    const std::size_t row = sheet.row();
+void add_priced(Filling& sheet, const QuoteLine& line) {
     const int decimals = sheet.price_decimals();
-    std::optional<double> now;
-    if (line.amount)
-        now = static_cast<double>(*line.quantity) * static_cast<double>(*in_parts(*line.price, decimals));
-    return {number(line.price ? std::optional(as_double(*line.price)) : std::nullopt, CellStyle::price),
-            sheet.product(fmt::format("AND(COUNT(B{0},D{0})=2,MIN(B{0},D{0})>=0)", row),
-                          fmt::format("ROUND(B{}*1000,0)", row),
-                          fmt::format("ROUND(D{}*{},0)", row, power_of_ten(decimals)), now),
-            number(static_cast<double>(line_parts), CellStyle::whole)};
+    sheet.add_line(
+        line, number(line.price ? std::optional(as_double(*line.price)) : std::nullopt, CellStyle::price),
+        fmt::format("AND(COUNT(B{0},D{0})=2,MIN(B{0},D{0})>=0)", sheet.row()),
+        fmt::format("ROUND(D{}*{},0)", sheet.row(), power_of_ten(decimals)),
+        line.amount ? static_cast<double>(*in_parts(*line.price, decimals)) : 0,
+        number(line_parts, CellStyle::whole));
 }
 
 /// The heading, the lines and the sum of a section; the row of the sum.
@@ -135,14 +134,8 @@ std::size_t add_section(Filling& sheet, const QuoteSection& section, std::size_t
               strong(section.part == QuotePart::use ? "of packs" : "price"), strong("amount"),
               strong("missing when it was written"), strong("product"), strong("parts"));
     const std::size_t first = sheet.row();
-    for (const QuoteLine& line : section.lines) {
-        const auto [price, product, parts] =
-            line.part ? part_of_packs(sheet, line, first_pack_row) : own_price(sheet, line);
-        const auto quantity =
-            line.quantity ? std::optional(static_cast<double>(*line.quantity) / 1000) : std::nullopt;
-        sheet.add(words(line.item), number(quantity, CellStyle::quantity), words(line.unit), price,
-                  sheet.quotient(line.amount), words(line.missing), product, parts);
-    }
+    for (const QuoteLine& line : section.lines)
+        line.part ? add_part_of_packs(sheet, line, first_pack_row) : add_priced(sheet, line);
     const WorkbookCell nothing;
     const std::size_t row = sheet.row();
     const std::string amounts = fmt::format("E{}:E{}", first, row - 1);
@@ -156,14 +149,12 @@ void add_total(Filling& sheet, const Quote& quote, const std::map<QuotePart, std
     const std::string cells =
         listed(sums, ",", [](const auto& sum) { return fmt::format("E{}", sum.second); });
     std::string terms;
-    for (const auto& [part, row] : sums) {
-        const std::string plus = terms.empty() ? "" : "+";
-        if (part == QuotePart::packs)
-            terms +=
-                fmt::format("{}N(IF({}=\"use\",E{},E{}))", plus, counts_cell, sums.at(QuotePart::use), row);
-        else if (part != QuotePart::use)
-            terms += fmt::format("{}N(E{})", plus, row);
-    }
+    for (const auto& [part, row] : sums)
+        if (part != QuotePart::use)
+            terms += (terms.empty() ? "N(" : "+N(") +
+                     (part == QuotePart::packs
+                          ? fmt::format("IF({}=\"use\",E{},E{}))", counts_cell, sums.at(QuotePart::use), row)
+                          : fmt::format("E{})", row));
     const WorkbookCell nothing;
     sheet.add();
     const std::string known = fmt::format("ISNUMBER(E{})", sheet.row());

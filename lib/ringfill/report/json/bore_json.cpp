@@ -31,30 +31,6 @@ Value::Object bead_object(const Bead& bead) {
                   member("travel_mm_min", bead.travel));
 }
 
-Value::Object layer_object(const Layer& layer, std::size_t i) {
-    return object(member("layer", i + 1), member("radius_before_mm", layer.radius_before),
-                  member("radius_after_mm", layer.radius_after), member("rings", layer.rings),
-                  member("path_mm", layer.path), member("laid_kg", layer.laid), member("arc_s", layer.arc),
-                  member("torch_rpm", layer.torch));
-}
-
-Value::Object face_object(const FacePad& face, const std::optional<EnergyPerLength>& heat_input) {
-    return object(member("layers", face.layers), member("rings", face.rings),
-                  member("scale", face.bead.scale), member("extra_build_mm", face.extra_build),
-                  member("pitch_mm", face.bead.pitch), member("travel_mm_min", face.bead.travel),
-                  member("torch_first_rpm", face.first_torch()), member("torch_last_rpm", face.last_torch()),
-                  member("path_mm", face.path), member("laid_kg", face.laid), member("arc_s", face.arc),
-                  member("heat_input_kj_mm", heat_input));
-}
-
-Value::Object groove_object(const GrooveFill& groove, const std::optional<EnergyPerLength>& heat_input) {
-    const bool filled = groove.volume > Volume();
-    return object(member("volume_mm3", groove.volume), member("path_mm", groove.path),
-                  member("laid_kg", groove.laid), member("arc_s", groove.arc),
-                  member("travel_mm_min", when(filled, groove.travel)),
-                  member("torch_rpm", when(filled, groove.torch)), member("heat_input_kj_mm", heat_input));
-}
-
 Value::Object metal_object(const BorePlan& bore) {
     const Metal& metal = bore.metal;
     const bool kept = metal.kept > Mass();
@@ -107,6 +83,30 @@ Value::Object dilution_object(const BorePlan& bore, const Dilution& dilution) {
 }
 
 } // namespace
+
+Value::Object layer_object(const Layer& layer, std::size_t i) {
+    return object(member("layer", i + 1), member("radius_before_mm", layer.radius_before),
+                  member("radius_after_mm", layer.radius_after), member("rings", layer.rings),
+                  member("path_mm", layer.path), member("laid_kg", layer.laid), member("arc_s", layer.arc),
+                  member("torch_rpm", layer.torch));
+}
+
+Value::Object face_object(const FacePad& face, const std::optional<EnergyPerLength>& heat_input) {
+    return object(member("layers", face.layers), member("rings", face.rings),
+                  member("scale", face.bead.scale), member("extra_build_mm", face.extra_build),
+                  member("pitch_mm", face.bead.pitch), member("travel_mm_min", face.bead.travel),
+                  member("torch_first_rpm", face.first_torch()), member("torch_last_rpm", face.last_torch()),
+                  member("path_mm", face.path), member("laid_kg", face.laid), member("arc_s", face.arc),
+                  member("heat_input_kj_mm", heat_input));
+}
+
+Value::Object groove_object(const GrooveFill& groove, const std::optional<EnergyPerLength>& heat_input) {
+    const bool filled = groove.volume > Volume();
+    return object(member("volume_mm3", groove.volume), member("path_mm", groove.path),
+                  member("laid_kg", groove.laid), member("arc_s", groove.arc),
+                  member("travel_mm_min", when(filled, groove.travel)),
+                  member("torch_rpm", when(filled, groove.torch)), member("heat_input_kj_mm", heat_input));
+}
 
 Value::Object bore_object(const BorePlan& bore) {
     const BoreHeat& heat = bore.heat;

@@ -3,7 +3,13 @@
 #include <ringfill/report/json/members.hpp>
 
 namespace ringfill {
-namespace {
+
+Value::Object cut_object(const Cut& cut, const BoringPlan& boring) {
+    return object(member("kind", name_of(cut.kind)), member("depth_mm", cut.depth),
+                  member("diameter_from_mm", cut.from), member("diameter_to_mm", cut.to),
+                  member("rpm", boring.bar.used), member("feed_mm", boring.settings.feed.value),
+                  member("time_s", cut.time));
+}
 
 Value::Object facing_object(const Facing& face) {
     return object(member("depth_mm", face.depth), member("cuts", face.cuts), member("rpm", face.bar.used),
@@ -16,32 +22,25 @@ Value::Object standing_object(const Standing& step) {
                   member("high_s", static_cast<double>(step.count) * step.each.range.value.second));
 }
 
-Value::Object limits_members(const SizeLimits& limits) {
-    return object(member("size_class", unless_empty(limits.size_class)),
-                  member("limits_mm", Value::List{mm(limits.low), mm(limits.high)}));
-}
-
-} // namespace
-
 Value::Object boring_object(const BorePlan& bore) {
     const BoringPlan& boring = bore.boring;
     const Length radius = boring.final_diameter / 2.0;
     const Length feed = boring.settings.feed.value;
-    const auto cut = [&](const Cut& one) {
-        return object(member("kind", name_of(one.kind)), member("depth_mm", one.depth),
-                      member("diameter_from_mm", one.from), member("diameter_to_mm", one.to),
-                      member("rpm", boring.bar.used), member("feed_mm", feed), member("time_s", one.time));
+    const auto size_limits = [](const SizeLimits& limits) {
+        return object(member("size_class", unless_empty(limits.size_class)),
+                      member("limits_mm", Value::List{mm(limits.low), mm(limits.high)}));
     };
+    const auto cut = [&](const Cut& one) { return cut_object(one, boring); };
     const auto groove = [&](const GrooveCut& one) {
         return object(member("diameter_mm", 2.0 * (bore.build.finish_radius + one.depth)),
                       member("depth_mm", one.depth), member("weld_left_mm", one.weld_left));
     };
-    const auto gauge = [](const GaugeReading& one) {
-        const auto low = [](const auto& limits) { return limits.first; };
-        const auto high = [](const auto& limits) { return limits.second; };
+    const auto gauge_limits = [](const std::pair<Length, Length>& limits) {
+        return object(member("low_mm", limits.first), member("high_mm", limits.second));
+    };
+    const auto gauge = [&](const GaugeReading& one) {
         return object(member("at_degC", one.at), member("growth_mm", one.growth),
-                      member("reading_mm", one.reading), member("low_mm", given(one.limits, low)),
-                      member("high_mm", given(one.limits, high)));
+                      member("reading_mm", one.reading), given(one.limits, gauge_limits));
     };
     return object(
         member("rpm", boring.bar.used), member("computed_rpm", boring.bar.computed),
@@ -49,7 +48,7 @@ Value::Object boring_object(const BorePlan& bore) {
         member("feed_mm", feed), member("feed_mm_min", feed_rate(feed, boring.bar.used)),
         member("set_ups", boring.set_ups), member("stock_mm", radius - boring.crown_radius),
         member("valley_stock_mm", radius - boring.valley_radius),
-        member("final_diameter_mm", boring.final_diameter), given(boring.limits, limits_members),
+        member("final_diameter_mm", boring.final_diameter), given(boring.limits, size_limits),
         member("cuts", list_of(boring.cuts, cut)),
         member("facing", unless_empty(list_of(boring.facing, facing_object))),
         member("grooves", unless_empty(list_of(boring.grooves, groove))),

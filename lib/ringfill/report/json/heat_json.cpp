@@ -22,10 +22,6 @@ Value::Object method_object(const PreheatMethod& method) {
                   member("note", unless_empty(method.note)), member("source", method.source));
 }
 
-Value::Object advice_object(const Advice& advice) {
-    return object(member("kind", advice.kind), member("text", advice.text), member("source", advice.source));
-}
-
 Value::Object preheat_members(const Preheat& preheat) {
     const auto minimum = preheat.figure();
     const auto& maximum = preheat.interpass_max;
@@ -75,21 +71,24 @@ Value::Object heat_object(const BorePlan& bore) {
         return object(member("bore", kj_mm(bore_input)), member("face", given(heat.lowest_of_faces, kj_mm)),
                       member("groove", given(heat.lowest_of_grooves, kj_mm)));
     };
-    return object(
-        member("doubt", preheat.doubt), preheat_members(preheat),
-        member("heat_input_kj_mm", given(heat.bore, heat_input)),
-        member("t85_s", given(heat.cooling, &CoolingTime::t85)),
-        member("t85_transition_mm", given(heat.cooling, &CoolingTime::transition)),
-        member("methods", list_of(preheat.methods, method_object)),
-        member("advice", list_of(preheat.advice, advice_object)),
-        member("post_heat_degC",
-               given(preheat.post_heat, [](const PostHeat& hold) { return hold.temperature.value; })),
-        member("post_heat_s", given(preheat.post_heat, &PostHeat::time)),
-        member("values", unless_empty(values_object(preheat))),
-        member("hydrogen_ml_100g", heat.hydrogen_ml_100g), member("wall_mm", heat.wall),
-        member("measuring_distance_mm", given(heat.wall, measuring_distance)),
-        member("heated_zone_mm", given(heat.wall, heated_zone)),
-        member("equalising_s", given(heat.wall, equalising_time)), given(bore.heat_balance, balance_members));
+    const auto hold = [](const PostHeat& asked) {
+        return object(member("post_heat_degC", asked.temperature.value), member("post_heat_s", asked.time));
+    };
+    const auto advice = [](const Advice& one) {
+        return object(member("kind", one.kind), member("text", one.text), member("source", one.source));
+    };
+    return object(member("doubt", preheat.doubt), preheat_members(preheat),
+                  member("heat_input_kj_mm", given(heat.bore, heat_input)),
+                  member("t85_s", given(heat.cooling, &CoolingTime::t85)),
+                  member("t85_transition_mm", given(heat.cooling, &CoolingTime::transition)),
+                  member("methods", list_of(preheat.methods, method_object)),
+                  member("advice", list_of(preheat.advice, advice)), given(preheat.post_heat, hold),
+                  member("values", unless_empty(values_object(preheat))),
+                  member("hydrogen_ml_100g", heat.hydrogen_ml_100g), member("wall_mm", heat.wall),
+                  member("measuring_distance_mm", given(heat.wall, measuring_distance)),
+                  member("heated_zone_mm", given(heat.wall, heated_zone)),
+                  member("equalising_s", given(heat.wall, equalising_time)),
+                  given(bore.heat_balance, balance_members));
 }
 
 Value::Object time_object(const HeatBalance& balance, Time arc) {

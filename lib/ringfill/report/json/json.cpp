@@ -48,18 +48,6 @@ Value::Object fire_watch_object(const FireWatch& watch) {
                   member("source", watch.after.source));
 }
 
-Value::Object need_object(const Need& need, UnitSystem units) {
-    const auto pack = [](const PackCount& one) {
-        return object(member("pack", one.pack), member("count", one.count));
-    };
-    return object(member("item", item_text(need, units)), member("need", need.need),
-                  member("reserve", need.reserve), member("unit", unit_text(unit_of(need.kind))),
-                  member("cover", list_of(need.cover, pack)),
-                  member("supplied", when(need.pack_known, need.supplied)),
-                  member("spare", when(need.pack_known, need.spare)), member("why", need.why),
-                  member("source", need.source), member("id", need_id(need)));
-}
-
 /// One that the job leaves open also has what to check and which field says it.
 Value::Object caution_object(const Caution& caution) {
     const bool open = caution.applies != Applies::yes;
@@ -96,6 +84,18 @@ Value::Object plan_head(const Plan& plan) {
 }
 
 } // namespace
+
+Value::Object need_object(const Need& need, UnitSystem units) {
+    const auto pack = [](const PackCount& one) {
+        return object(member("pack", one.pack), member("count", one.count));
+    };
+    return object(member("item", item_text(need, units)), member("need", need.need),
+                  member("reserve", need.reserve), member("unit", unit_text(unit_of(need.kind))),
+                  member("cover", list_of(need.cover, pack)),
+                  member("supplied", when(need.pack_known, need.supplied)),
+                  member("spare", when(need.pack_known, need.spare)), member("why", need.why),
+                  member("source", need.source), member("id", need_id(need)));
+}
 
 Value plan_document(const Plan& plan) {
     return object(plan_head(plan), member("working", working_list(plan.working)));

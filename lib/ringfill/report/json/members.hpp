@@ -104,7 +104,11 @@ struct Key {
 /// What stands in the result for a value; null for one that is absent.
 template <class B, class T>
 Value written(const Key<B>& key, T value) {
-    if constexpr (is_quantity<T>)
+    if constexpr (requires { value.source; })
+        return written(key, std::move(value.value));
+    else if constexpr (requires { value.has_value(); })
+        return value ? written(key, std::move(*value)) : Value();
+    else if constexpr (is_quantity<T>)
         return key.number(value);
     else if constexpr (std::is_arithmetic_v<T> && !std::same_as<T, bool>)
         return static_cast<double>(value);
@@ -112,14 +116,6 @@ Value written(const Key<B>& key, T value) {
         return Value::List(value.begin(), value.end());
     else
         return value;
-}
-template <class B, class T>
-Value written(const Key<B>& key, Sourced<T> value) {
-    return written(key, std::move(value.value));
-}
-template <class B, class T>
-Value written(const Key<B>& key, std::optional<T> value) {
-    return value ? written(key, std::move(*value)) : Value();
 }
 
 /// A key and its value, as the unit at the end of the key asks for.

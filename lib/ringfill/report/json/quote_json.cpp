@@ -1,13 +1,8 @@
 #include <ringfill/report/json/blocks.hpp>
 #include <ringfill/report/json/members.hpp>
+#include <ringfill/say/quote_words.hpp>
 
 namespace ringfill {
-namespace {
-
-double in_units(Thousandths quantity) {
-    return static_cast<double>(quantity) / 1000;
-}
-
 Value::Object line_object(const QuoteLine& line, int exponent) {
     return object(
         member("item", line.item), member("quantity", given(line.quantity, in_units)),
@@ -19,8 +14,6 @@ Value::Object line_object(const QuoteLine& line, int exponent) {
         member("amount", given(line.amount, [&](Minor amount) { return money_text(amount, exponent); })),
         member("missing", when(!line.amount, line.missing)));
 }
-
-} // namespace
 
 Value::Object quote_object(const Quote& quote) {
     const int exponent = quote.currency.exponent.value;

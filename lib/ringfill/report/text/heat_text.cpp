@@ -2,6 +2,9 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/filter.hpp>
+
 #include <ringfill/report/text/day_text.hpp>
 #include <ringfill/report/text/time_text.hpp>
 #include <ringfill/report/text/view.hpp>
@@ -10,18 +13,19 @@
 namespace ringfill {
 
 std::string heat_text(const Plan& plan, const Style& style) {
-    std::vector<std::string> with;
-    for (const Need& need : plan.take)
-        if (is_for_measuring(need.kind))
-            with.push_back(fmt::format("{} × {}: {}.", need.supplied, item_text(need, plan.units), need.why));
     const auto of_bore = [&](const BorePlan& bore) {
         const std::string sentences = wrapped(heat_sentences(bore.heat, plan.units));
         return bore.heat.preheat.state == PreheatState::not_known
                    ? sentences
-                   : sentences + time_and_curve(bore, plan.units) + bore_clock(plan, bore);
+                   : sentences + time_text(bore, plan.units, true) + bore_clock(plan, bore);
+    };
+    const auto with =
+        plan.take | ranges::views::filter(is_for_measuring, &Need::kind) | ranges::to<std::vector>();
+    const auto words = [&](const Need& need) {
+        return fmt::format("{} × {}: {}.", need.supplied, item_text(need, plan.units), need.why);
     };
     return bore_by_bore(plan, style, of_bore,
-                        with.empty() ? "" : bullets("MEASURE WITH", with, style) + "\n");
+                        with.empty() ? "" : bullets("MEASURE WITH", style, with, words) + "\n");
 }
 
 } // namespace ringfill

@@ -5,15 +5,6 @@
 #include <ringfill/fault/printable.hpp>
 
 namespace ringfill {
-namespace {
-
-std::string padded(const std::string& cell, std::size_t width, bool right) {
-    const std::string blanks(width - count_characters(cell), ' ');
-    return right ? blanks + cell : cell + blanks;
-}
-
-} // namespace
-
 std::vector<std::string> columns(const std::vector<std::vector<std::string>>& rows,
                                  const std::vector<bool>& right) {
     std::vector<std::size_t> widths(right.size(), 0);
@@ -23,8 +14,10 @@ std::vector<std::string> columns(const std::vector<std::vector<std::string>>& ro
     std::vector<std::string> lines;
     for (const auto& row : rows) {
         std::string line;
-        for (std::size_t c = 0; c < row.size(); ++c)
-            line += (c ? "  " : "") + padded(row[c], widths[c], right[c]);
+        for (std::size_t c = 0; c < row.size(); ++c) {
+            const std::string blanks(widths[c] - count_characters(row[c]), ' ');
+            line += (c ? "  " : "") + (right[c] ? blanks + row[c] : row[c] + blanks);
+        }
         line.erase(line.find_last_not_of(' ') + 1);
         lines.push_back(std::move(line));
     }
@@ -32,10 +25,7 @@ std::vector<std::string> columns(const std::vector<std::vector<std::string>>& ro
 }
 
 std::string table(const std::vector<std::vector<std::string>>& rows, const std::vector<bool>& right) {
-    std::string text;
-    for (const std::string& line : columns(rows, right))
-        text += "  " + line + '\n';
-    return text;
+    return listed(columns(rows, right), "", [](const std::string& line) { return "  " + line + '\n'; });
 }
 
 std::string wrapped(std::string_view text, std::string_view first, std::size_t width) {
@@ -63,17 +53,9 @@ std::string wrapped(std::string_view text, std::string_view first, std::size_t w
 
 std::string wrapped(const Sentences& sentences) {
     constexpr std::string_view beginnings[] = {"  ", "", "! ", "  - "}; // as Stands
-    std::string text;
-    for (const Sentence& sentence : sentences)
-        text += wrapped(sentence.text, beginnings[static_cast<std::size_t>(sentence.stands)]);
-    return text;
-}
-
-std::string bullets(std::string_view heading, const std::vector<std::string>& lines, const Style& style) {
-    std::string text = style.strong(heading) + '\n';
-    for (const std::string& line : lines)
-        text += wrapped(line, "- ");
-    return text;
+    return listed(sentences, "", [&](const Sentence& sentence) {
+        return wrapped(sentence.text, beginnings[static_cast<std::size_t>(sentence.stands)]);
+    });
 }
 
 } // namespace ringfill

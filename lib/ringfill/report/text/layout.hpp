@@ -38,7 +38,11 @@ std::string wrapped(std::string_view text, std::string_view first = "  ", std::s
 /// Sentences, each wrapped under its beginning.
 std::string wrapped(const Sentences& sentences);
 
-/// A heading and under it each text behind a dash.
-std::string bullets(std::string_view heading, const std::vector<std::string>& lines, const Style& style);
+/// A heading and under it, each behind a dash, the words for each of a list.
+template <class List, class Words>
+std::string bullets(std::string_view heading, const Style& style, const List& list, Words words) {
+    return style.strong(heading) + '\n' +
+           listed(list, "", [&](const auto& one) { return wrapped(words(one), "- "); });
+}
 
 } // namespace ringfill

@@ -3,6 +3,8 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include <range/v3/view/drop.hpp>
+
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/heat/preheat_rows.hpp>
 #include <ringfill/report/text/entry_page.hpp>
@@ -76,10 +78,11 @@ void write_rows(EntryPage& page, const PreheatGroup& group, bool of_filler = fal
             limits.push_back(fmt::format("C up to {:.4g} %", row.carbon_up_to_pct->value));
         if (row.tensile_up_to_MPa)
             limits.push_back(fmt::format("up to {:.4g} MPa", row.tensile_up_to_MPa->value));
-        std::string figures = fmt::format("at least {}", metric(row.minimum.value));
-        if (of_filler && hotter_than_counts(row))
-            figures = fmt::format("{} to {}, counted {}", metric(*row.range_from), metric(row.minimum.value),
-                                  metric(counted_of_filler(row)));
+        const std::string least = metric(row.minimum.value);
+        std::string figures = of_filler && hotter_than_counts(row)
+                                  ? fmt::format("{} to {}, counted {}", metric(*row.range_from), least,
+                                                metric(counted_of_filler(row)))
+                                  : "at least " + least;
         if (row.maximum)
             figures += fmt::format(", at most {}", metric(row.maximum->value));
         page.row(limits.empty() ? "preheat, else" : fmt::format("preheat, {}", fmt::join(limits, ", ")),
@@ -91,11 +94,10 @@ void write_rows(EntryPage& page, const PreheatGroup& group, bool of_filler = fal
 std::string origin_of(const Family& family) {
     if (!family.plugin)
         return fmt::format("a table without rules, {}", fmt::join(family.files, ", "));
-    std::string text = fmt::format("version {}, {}{}", printable(family.plugin->version, 40),
-                                   family.plugin->file, family.plugin->answer ? "" : ", without rules");
-    for (std::size_t i = 1; i < family.files.size(); ++i) // the first is the table the plugin carries
-        text += fmt::format(", with {}", family.files[i]);
-    return text;
+    const auto added = family.files | ranges::views::drop(1); // the first is the table the plugin carries
+    return fmt::format("version {}, {}{}{}", printable(family.plugin->version, 40), family.plugin->file,
+                       family.plugin->answer ? "" : ", without rules",
+                       listed(added, "", [](const std::string& file) { return ", with " + file; }));
 }
 
 } // namespace
@@ -117,10 +119,10 @@ std::string family_text(const Family& family) {
     const std::string text = family.name + "\n" + wrapped(family.description);
     std::vector<std::vector<std::string>> rows;
     for (const Base& base : family.bases)
-        rows.push_back({fmt::format("{}/{}", family.name, base.name), "base metal", base.standard});
+        rows.push_back({family.name + "/" + base.name, "base metal", base.standard});
     for (const Filler& filler : family.fillers)
-        rows.push_back({fmt::format("{}/{}", family.name, filler.name), std::string(form_words(filler.form)),
-                        filler.standard});
+        rows.push_back(
+            {family.name + "/" + filler.name, std::string(form_words(filler.form)), filler.standard});
     return text + table(rows, {false, false, false});
 }
 

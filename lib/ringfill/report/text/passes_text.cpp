@@ -12,47 +12,32 @@
 namespace ringfill {
 namespace {
 
-std::string torch_range(const PassRow& pass) {
-    const std::string from = fmt::format("{:.2f}", pass.first_torch.value() * 60);
-    const std::string to = fmt::format("{:.2f}", pass.last_torch.value() * 60);
+std::string torch_range(Turning first, Turning last) {
+    const std::string from = fmt::format("{:.2f}", first.value() * 60);
+    const std::string to = fmt::format("{:.2f}", last.value() * 60);
     return (from == to ? from : from + "–" + to) + " rev/min";
 }
 
-std::string rings_of(const PassRow& pass) {
-    if (!pass.rings)
-        return "fill";
-    return pass.kind == PassKind::face ? fmt::format("{} × {}", pass.layers, *pass.rings)
-                                       : std::to_string(*pass.rings);
-}
-
+/// What is welded of a bore in the sequence of the work: grooves, bore, faces.
 std::string pass_table(const BorePlan& bore, UnitSystem units) {
     std::vector<std::vector<std::string>> rows{{"pass", "from", "to", "rings", "torch", "metal", "arc"}};
-    const auto diameter = [&](const std::optional<Length>& one) { return one ? show(*one, units) : ""; };
-    for (const PassRow& pass : pass_rows(bore))
-        rows.push_back({fmt::format("{} {}", pass.name(), pass.number), diameter(pass.from),
-                        diameter(pass.to), rings_of(pass), torch_range(pass), show(pass.laid, units),
-                        show(pass.arc)});
+    for (const auto& [i, fill] : ranges::views::enumerate(bore.grooves))
+        if (fill.volume > Volume())
+            rows.push_back({fmt::format("groove {}", i + 1), "", "", "fill",
+                            torch_range(fill.torch, fill.torch), show(fill.laid, units), show(fill.arc)});
+    for (const auto& [i, layer] : ranges::views::enumerate(bore.layers))
+        rows.push_back({fmt::format("layer {}", i + 1), show(2.0 * layer.radius_before, units),
+                        show(2.0 * layer.radius_after, units), std::to_string(layer.rings),
+                        torch_range(layer.torch, layer.torch), show(layer.laid, units), show(layer.arc)});
+    for (const auto& [i, face] : ranges::views::enumerate(bore.faces))
+        rows.push_back({fmt::format("face {}", i + 1), show(2.0 * face.first_radius, units),
+                        show(2.0 * face.last_radius, units), fmt::format("{} × {}", face.layers, face.rings),
+                        torch_range(face.first_torch(), face.last_torch()), show(face.laid, units),
+                        show(face.arc)});
     return table(rows, {false, true, true, true, true, true, true});
 }
 
 } // namespace
-
-std::vector<PassRow> pass_rows(const BorePlan& bore) {
-    std::vector<PassRow> rows;
-    for (const auto& [i, fill] : ranges::views::enumerate(bore.grooves))
-        if (fill.volume > Volume())
-            rows.push_back({PassKind::groove, i + 1, fill.travel, fill.torch, fill.torch, fill.path,
-                            fill.laid, fill.arc});
-    for (const auto& [i, layer] : ranges::views::enumerate(bore.layers))
-        rows.push_back({PassKind::layer, i + 1, bore.bead.travel, layer.torch, layer.torch, layer.path,
-                        layer.laid, layer.arc, 1, layer.rings, bore.bead.pitch, 2.0 * layer.radius_before,
-                        2.0 * layer.radius_after});
-    for (const auto& [i, face] : ranges::views::enumerate(bore.faces))
-        rows.push_back({PassKind::face, i + 1, face.bead.travel, face.first_torch(), face.last_torch(),
-                        face.path, face.laid, face.arc, face.layers, face.rings, face.bead.pitch,
-                        2.0 * face.first_radius, 2.0 * face.last_radius});
-    return rows;
-}
 
 std::string passes_text(const Plan& plan, const Style& style) {
     const UnitSystem units = plan.units;

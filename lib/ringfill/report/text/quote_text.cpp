@@ -94,10 +94,9 @@ std::string price_table(const std::vector<PriceRow>& rows, const Style& style) {
     return text;
 }
 
-std::string list(const char* heading, const std::vector<std::string>& lines, const Style& style) {
-    const auto shown = lines | ranges::views::transform(
-                                   [](const std::string& line) { return printable(line, longest_note); });
-    return lines.empty() ? "" : "\n" + bullets(heading, shown | ranges::to<std::vector>(), style);
+std::string note_list(const char* heading, const std::vector<std::string>& notes, const Style& style) {
+    const auto shown = [](const std::string& note) { return printable(note, longest_note); };
+    return notes.empty() ? "" : "\n" + bullets(heading, style, notes, shown);
 }
 
 } // namespace
@@ -122,8 +121,8 @@ std::string quote_text(const Plan& plan, const Style& style) {
     if (quote.total)
         add_total(rows, quote, exponent);
     return title + wrapped(total + incomplete_text(quote), "") +
-           list("MISSING, not in the total", quote.missing, style) + "\n" + price_table(rows, style) +
-           list("NOTES", quote.notes, style) + closing_line();
+           note_list("MISSING, not in the total", quote.missing, style) + "\n" + price_table(rows, style) +
+           note_list("NOTES", quote.notes, style) + closing_line();
 }
 
 } // namespace ringfill

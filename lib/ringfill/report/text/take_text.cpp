@@ -1,12 +1,12 @@
 #include <ringfill/report/text/take_text.hpp>
 
+#include <functional>
+
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include <range/v3/range/conversion.hpp>
 #include <range/v3/view/drop.hpp>
 #include <range/v3/view/zip.hpp>
-#include <range/v3/view/zip_with.hpp>
 
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/text/view.hpp>
@@ -68,13 +68,10 @@ std::string bore_table(const Plan& plan, const Style& style) {
                         show(bore.metal.arc)});
     }
     const auto figures = columns(rows, {true, true, true, true, true});
-    const auto beside = columns(ranges::views::zip_with(
-                                    [](const auto& name, const auto& line) {
-                                        return std::vector<std::string>{name, line};
-                                    },
-                                    names, figures) |
-                                    ranges::to<std::vector>(),
-                                {false, false});
+    std::vector<std::vector<std::string>> named;
+    for (std::size_t i = 0; i < figures.size(); ++i)
+        named.push_back({names[i], figures[i]});
+    const auto beside = columns(named, {false, false});
     std::string text = style.strong("BORES") + "\n";
     for (std::size_t i = 0; i < figures.size(); ++i)
         text += count_characters(beside.front()) + 2 <= page_width
@@ -83,28 +80,23 @@ std::string bore_table(const Plan& plan, const Style& style) {
     return text;
 }
 
-std::string reasons(const Plan& plan, const Style& style) {
-    std::vector<std::string> lines;
-    for (const Need& need : plan.take)
-        lines.push_back(fmt::format("{}: {}.", printable(item_text(need, plan.units), 40), need.why));
-    return bullets("WHY SO MUCH", lines, style);
-}
-
-std::string assumed_list(const Plan& plan, const Style& style) {
-    std::vector<std::string> lines;
-    for (const Assumed& value : plan.assumed)
-        lines.push_back(fmt::format("{}: {} [{}]", printable(value.path, 60), value.value, value.source));
-    return lines.empty() ? "" : "\n" + bullets("ASSUMED (not in the job file)", lines, style);
-}
-
 } // namespace
 
 std::string take_text(const Plan& plan, const Style& style) {
-    return fmt::format("{}{} · {} · {} of arc\n{}\n{}\n{}\n{}\n{}\n{}{}{}",
-                       view_title(plan, style, longest_title), bores_in_all(plan), filler_of(plan),
-                       show(plan.totals.arc), heat_head(plan, style), take_table(plan, style),
-                       bore_table(plan, style), caution_list(plan, style), reasons(plan, style),
-                       bullets("NOTES", plan.notes, style), assumed_list(plan, style), closing_line());
+    const auto why = [&](const Need& need) {
+        return fmt::format("{}: {}.", printable(item_text(need, plan.units), 40), need.why);
+    };
+    const auto taken = [](const Assumed& value) {
+        return fmt::format("{}: {} [{}]", printable(value.path, 60), value.value, value.source);
+    };
+    return fmt::format(
+        "{}{} · {} · {} of arc\n{}\n{}\n{}\n{}\n{}\n{}{}{}", view_title(plan, style, longest_title),
+        bores_in_all(plan), filler_of(plan), show(plan.totals.arc), heat_head(plan, style),
+        take_table(plan, style), bore_table(plan, style), caution_list(plan, style),
+        bullets("WHY SO MUCH", style, plan.take, why), bullets("NOTES", style, plan.notes, std::identity()),
+        plan.assumed.empty() ? ""
+                             : "\n" + bullets("ASSUMED (not in the job file)", style, plan.assumed, taken),
+        closing_line());
 }
 
 } // namespace ringfill

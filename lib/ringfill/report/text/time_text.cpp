@@ -1,5 +1,7 @@
 #include <ringfill/report/text/time_text.hpp>
 
+#include <tuple>
+
 #include <fmt/format.h>
 
 #include <ringfill/say/time_sentences.hpp>
@@ -34,29 +36,22 @@ std::string step_list(const HeatRun& run, UnitSystem units) {
 
 } // namespace
 
-std::string time_text(const BorePlan& bore, UnitSystem units) {
+std::string time_text(const BorePlan& bore, UnitSystem units, bool with_curve) {
     if (!bore.heat_balance)
         return {};
-    const auto& plated = bore.heat_balance->plated;
+    const auto& [hot, plated] = std::tie(bore.heat_balance->hot, bore.heat_balance->plated);
     std::string text = wrapped(time_sentences(bore, units));
     if (plated)
-        text +=
-            wrapped("The job does not say what carries heat off the boss. With nothing that does, which asks "
-                    "for the most stops:");
-    text += step_list(bore.heat_balance->hot.run, units);
+        text += wrapped("The job does not say what carries heat off the boss. With nothing that does, which "
+                        "asks for the most stops:");
+    text += step_list(hot.run, units);
     if (plated)
         text += wrapped(fmt::format("With one plate of {} on it, which asks for the most heat:",
                                     show(plated->plates.front(), units))) +
                 step_list(plated->run, units);
-    return text;
-}
-
-std::string time_and_curve(const BorePlan& bore, UnitSystem units) {
-    if (!bore.heat_balance)
-        return {};
-    return time_text(bore, units) +
-           (bore.heat_balance->plated ? wrapped("The curve with nothing that carries heat off:") : "") +
-           curve_plot(bore.heat_balance->hot, units);
+    if (with_curve && plated)
+        text += wrapped("The curve with nothing that carries heat off:");
+    return with_curve ? text + curve_plot(hot, units) : text;
 }
 
 } // namespace ringfill

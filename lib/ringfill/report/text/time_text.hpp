@@ -11,10 +11,8 @@ namespace ringfill {
 /// reheat with the ring it comes after, the hold, and the cooling to where roughing and finishing may begin.
 /// Where two runs stand at the ends of what may be, both are told. A long list keeps its two ends. Empty
 /// without a balance.
-std::string time_text(const BorePlan& bore, UnitSystem units);
-
-/// The same with the curve of the run that asks for the most stops.
-std::string time_and_curve(const BorePlan& bore, UnitSystem units);
+/// @param with_curve then the curve of the run that asks for the most stops.
+std::string time_text(const BorePlan& bore, UnitSystem units, bool with_curve = false);
 
 /// The temperature of a boss over the time in plain characters: # the boss, - the two limits of a ring, with
 /// their temperatures and the hours below. Empty when there is no stretch of time.

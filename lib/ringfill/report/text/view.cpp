@@ -1,5 +1,6 @@
 #include <ringfill/report/text/view.hpp>
 
+#include <functional>
 #include <utility>
 
 #include <fmt/format.h>
@@ -24,12 +25,10 @@ std::string view_title(const Plan& plan, const Style& style, std::size_t longest
 }
 
 std::string heat_head(const Plan& plan, const Style& style) {
-    std::string text;
-    for (const Sentence& sentence : head_sentences(plan)) {
+    return listed(head_sentences(plan), "", [&](const Sentence& sentence) {
         const std::string lines = wrapped({sentence});
-        text += sentence.stands == Stands::stop ? style.strong(lines) : lines;
-    }
-    return text;
+        return sentence.stands == Stands::stop ? style.strong(lines) : lines;
+    });
 }
 
 std::string caution_list(const Plan& plan, const Style& style, bool with_sources) {
@@ -46,9 +45,9 @@ std::string caution_list(const Plan& plan, const Style& style, bool with_sources
         if (!list.empty())
             text += fmt::format("{}{}\n{}", text.empty() ? "" : "\n", style.strong(heading), list);
     }
-    std::string open;
-    for (const std::string& sentence : not_stated(plan.cautions))
-        open += wrapped(printable(sentence, 500), "? ");
+    const std::string open = listed(not_stated(plan.cautions), "", [](const std::string& sentence) {
+        return wrapped(printable(sentence, 500), "? ");
+    });
     return open.empty() ? text
                         : fmt::format("{}\n{}\n{}", text, style.strong("NOT STATED IN THE JOB, CHECK"), open);
 }
@@ -59,18 +58,17 @@ std::string closing_line() {
 
 std::string whole_view(const Plan& plan, const Style& style, const std::string& matter) {
     return view_title(plan, style) + heat_head(plan, style) + "\n" + matter + caution_list(plan, style) +
-           "\n" + bullets("NOTES", plan.notes, style) + closing_line();
+           "\n" + bullets("NOTES", style, plan.notes, std::identity()) + closing_line();
 }
 
 std::string bore_by_bore(const Plan& plan, const Style& style,
                          const std::function<std::string(const BorePlan&)>& of_bore,
                          const std::string& after) {
-    std::string text;
-    for (const BorePlan& bore : plan.bores) {
+    const auto told = [&](const BorePlan& bore) {
         const std::string each = bore.count > 1 ? fmt::format(", each of {}", bore.count) : "";
-        text += style.strong(printable(bore.name, 60) + each) + "\n" + of_bore(bore) + "\n";
-    }
-    return whole_view(plan, style, text + after);
+        return style.strong(printable(bore.name, 60) + each) + "\n" + of_bore(bore) + "\n";
+    };
+    return whole_view(plan, style, listed(plan.bores, "", told) + after);
 }
 
 } // namespace ringfill

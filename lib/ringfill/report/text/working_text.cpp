@@ -8,11 +8,12 @@
 namespace ringfill {
 
 std::string working_text(const Plan& plan, const Style& style) {
-    std::string text = fmt::format("{} ({} figures)\n", style.strong("WORKING"), plan.working.size());
-    for (const Working& work : plan.working)
-        text += wrapped(fmt::format("{} = {} [{}]", work.figure, value_text(work), work.source), "- ") +
-                wrapped(work.formula, "    = ") + wrapped(inputs_of(work), "    ");
-    return text + closing_line();
+    const auto told = [](const Working& work) {
+        return wrapped(fmt::format("{} = {} [{}]", work.figure, value_text(work), work.source), "- ") +
+               wrapped(work.formula, "    = ") + wrapped(inputs_of(work), "    ");
+    };
+    return fmt::format("{} ({} figures)\n{}{}", style.strong("WORKING"), plan.working.size(),
+                       listed(plan.working, "", told), closing_line());
 }
 
 } // namespace ringfill
