@@ -6,6 +6,9 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/contains.hpp>
+
+#include <ringfill/report/draw/curve_frame.hpp>
 #include <ringfill/report/draw/labels.hpp>
 #include <ringfill/say/time_sentences.hpp>
 #include <ringfill/survey/worn_surface.hpp>
@@ -79,11 +82,8 @@ double DrawnBore::least_layer() const {
 }
 
 bool DrawnBore::is_labelled(std::size_t layer) const {
-    constexpr std::size_t most = 4;
-    for (std::size_t decade = 1;; decade *= 10)
-        for (const std::size_t part : {1U, 2U, 5U})
-            if (layers() / (part * decade) <= most)
-                return layer == 1 || layer % (part * decade) == 0;
+    const auto labelled = round_steps(1, static_cast<double>(layers()), 4);
+    return layer == 1 || ranges::contains(labelled, static_cast<double>(layer));
 }
 
 std::string DrawnBore::diameter(double radius_mm) const {

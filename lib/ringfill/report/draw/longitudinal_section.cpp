@@ -121,20 +121,16 @@ std::vector<Label> detail_labels(const SideView& view, double to) {
 /// Detail B under its name, the first rings at the near face, enlarged: layers labelled, rings numbered.
 /// @return y below it.
 double draw_side_detail(Svg& svg, const SideView& whole, double y) {
-    constexpr double left = 3;
     constexpr double width = 46;
-    constexpr double band_height = 24;
     constexpr double number_row = 5.5;
-    constexpr double least_height = 31;
-    constexpr double least_rings = 3;
     const double top = y + (letter_rise + 2.4);
     const DrawnBore& drawn = whole.drawn;
     const RingRow& row = drawn.row;
     const double outer = drawn.detail_outer(); // how much of the wall is shown
-    const double scale = std::min(band_height / (outer - drawn.end), width / (least_rings * row.pitch));
-    const double rings = std::floor(width / (scale * row.pitch) + 1e-9); // whole ones
+    const double scale = std::min(24 / (outer - drawn.end), width / (3 * row.pitch)); // three rings at least
+    const double rings = std::floor(width / (scale * row.pitch) + 1e-9);              // whole ones
     const double to = std::min(row.end(), row.begin + rings * row.pitch);
-    const SideView view{drawn, scale, left - scale * row.begin, top + scale * outer};
+    const SideView view{drawn, scale, 3 - scale * row.begin, top + scale * outer};
     svg.text({1, y + letter_rise},
              {fmt::format("Detail B, near face, {:.3g} times the view above", scale / whole.scale)});
     const double inside = std::min(to, view.length());
@@ -142,9 +138,9 @@ double draw_side_detail(Svg& svg, const SideView& whole, double y) {
     boss.push_back(view.at(inside, outer));
     boss.push_back(view.at(0, outer));
     svg.hatched({boss}, boss_hatching);
-    svg.line(view.at(0, drawn.skim), view.at(0, outer), outline_pen);
-    if (inside == view.length())
-        svg.line(view.at(inside, drawn.skim), view.at(inside, outer), outline_pen);
+    for (const double face : {0.0, view.length()})
+        if (face <= std::max(inside, 0.0))
+            svg.line(view.at(face, drawn.skim), view.at(face, outer), outline_pen);
     if (drawn.detail_has_boss())
         svg.line(view.at(0, outer), view.at(inside, outer), outline_pen);
     draw_weld(svg, view, to);
@@ -152,60 +148,47 @@ double draw_side_detail(Svg& svg, const SideView& whole, double y) {
         svg.line(view.at(to, outer), view.at(to, drawn.end), chain_pen);
     const double below = scale * (outer - drawn.end);
     draw_ring_numbers(svg, view, to, top + below + number_row - 1);
-    const double height = std::max(least_height, below + number_row);
+    const double height = std::max(31.0, below + number_row);
     draw_labels(svg, detail_labels(view, to), beside_detail(top, height));
     return top + (height + 1.5);
-}
-
-std::string hole_note(const DrawnBore& drawn, std::size_t i) {
-    const Hole& hole = drawn.bore.holes[i];
-    return fmt::format("Hole H{}: {}, {} from the near face, at {}, {}.", i + 1,
-                       drawn.diameter(hole.diameter), drawn.length(hole.depth), clock_text(hole.clock),
-                       !hole.other_end              ? "other end not given"
-                       : *hole.other_end == "open"  ? "open"
-                       : *hole.other_end == "blind" ? "blind"
-                                                    : "with a fitting");
-}
-
-std::string groove_note(const DrawnBore& drawn, std::size_t i) {
-    const Groove& groove = drawn.bore.grooves[i];
-    return fmt::format("Groove {}: {}, {} wide, {}{}. The job does not say where along the bore.", i + 1,
-                       drawn.diameter(groove.diameter), drawn.length(groove.width),
-                       drawn.plan.grooves[i].volume > Volume() ? "filled first"
-                                                               : "gone with the skim, nothing to fill",
-                       groove.diameter > drawn.bore.finish_diameter ? ", cut again after boring" : "");
-}
-
-std::string face_note(const DrawnBore& drawn, std::size_t i) {
-    const Face& face = drawn.bore.faces[i];
-    return fmt::format("Face {}: built up by {} and {} of stock, {} to {}. {}", i + 1,
-                       drawn.length(face.build), drawn.length(drawn.bore.stock), drawn.diameter(face.inner),
-                       drawn.diameter(face.outer),
-                       i > 1 ? "Not drawn."
-                             : fmt::format("The job does not say which face; drawn at the {} one.",
-                                           i == 0 ? "near" : "far"));
 }
 
 /// What the section cannot show by itself, a sentence each: holes, grooves, faces, plates.
 std::vector<std::string> notes_of(const DrawnBore& drawn) {
     constexpr std::size_t most_holes = 6;
     const WornBore& bore = drawn.bore;
+    const auto& holes = bore.holes;
+    const auto& grooves = bore.grooves;
+    const auto& faces = bore.faces;
+    const auto diameter = [&](Length across) { return drawn.diameter(across); };
+    const auto length = [&](Length along) { return drawn.length(along); };
     std::vector<std::string> notes;
-    const std::size_t listed = bore.holes.size() <= most_holes ? bore.holes.size() : most_holes - 1;
-    for (std::size_t i = 0; i < listed; ++i)
-        notes.push_back(hole_note(drawn, i));
-    if (listed < bore.holes.size())
-        notes.push_back(
-            fmt::format("{} more holes are drawn; the job lists them.", bore.holes.size() - listed));
-    if (!bore.holes.empty())
+    const std::size_t listed = holes.size() <= most_holes ? holes.size() : most_holes - 1;
+    for (std::size_t i = 0; i < listed; ++i) {
+        const std::string end = holes[i].other_end.value_or("other end not given");
+        notes.push_back(fmt::format("Hole H{}: {}, {} from the near face, at {}, {}.", i + 1,
+                                    diameter(holes[i].diameter), length(holes[i].depth),
+                                    clock_text(holes[i].clock), end == "fitting" ? "with a fitting" : end));
+    }
+    if (listed < holes.size())
+        notes.push_back(fmt::format("{} more holes are drawn; the job lists them.", holes.size() - listed));
+    if (!holes.empty())
         notes.emplace_back("Holes are turned into the section.");
-    for (std::size_t i = 0; i < bore.grooves.size(); ++i)
-        notes.push_back(groove_note(drawn, i));
-    for (std::size_t i = 0; i < bore.faces.size(); ++i)
-        notes.push_back(face_note(drawn, i));
+    for (std::size_t i = 0; i < grooves.size(); ++i)
+        notes.push_back(fmt::format(
+            "Groove {}: {}, {} wide, {}{}. The job does not say where along the bore.", i + 1,
+            diameter(grooves[i].diameter), length(grooves[i].width),
+            drawn.plan.grooves[i].volume > Volume() ? "filled first" : "gone with the skim, nothing to fill",
+            grooves[i].diameter > bore.finish_diameter ? ", cut again after boring" : ""));
+    for (std::size_t i = 0; i < faces.size(); ++i)
+        notes.push_back(fmt::format("Face {}: built up by {} and {} of stock, {} to {}. {}", i + 1,
+                                    length(faces[i].build), length(bore.stock), diameter(faces[i].inner),
+                                    diameter(faces[i].outer),
+                                    i == 0   ? "The job does not say which face; drawn at the near one."
+                                    : i == 1 ? "The job does not say which face; drawn at the far one."
+                                             : "Not drawn."));
     for (const Plate& plate : bore.attached)
-        notes.push_back(
-            fmt::format("A plate of {} stands on the boss, not drawn.", drawn.length(plate.thickness)));
+        notes.push_back(fmt::format("A plate of {} stands on the boss, not drawn.", length(plate.thickness)));
     if (!drawn.skimmed)
         notes.emplace_back(
             "Layers are counted from the mean radius of the worn surface: over the deepest wear "
@@ -216,15 +199,14 @@ std::vector<std::string> notes_of(const DrawnBore& drawn) {
 }
 
 std::string in_words(const DrawnBore& drawn, const std::vector<std::string>& notes) {
-    std::string text =
-        fmt::format("Length {} between the faces, weld over {}", drawn.length(drawn.bore.length),
-                    drawn.length(drawn.plan.build.welded_length));
-    if (drawn.bore.overhang > Length())
-        text += fmt::format(", {} past each face", drawn.length(drawn.bore.overhang));
-    text += fmt::format(". {} rings a layer, {} apart, numbered from the near face. ",
-                        drawn.plan.layers.front().rings,
-                        held_together(show_pitch(drawn.plan.bead.pitch, drawn.units)));
-    text += drawn.sizes_in_words();
+    const WornBore& bore = drawn.bore;
+    const std::string past =
+        bore.overhang > Length() ? fmt::format(", {} past each face", drawn.length(bore.overhang)) : "";
+    std::string text = fmt::format(
+        "Length {} between the faces, weld over {}{}. {} rings a layer, {} apart, "
+        "numbered from the near face. {}",
+        drawn.length(bore.length), drawn.length(drawn.plan.build.welded_length), past, drawn.row.rings,
+        held_together(show_pitch(drawn.plan.bead.pitch, drawn.units)), drawn.sizes_in_words());
     for (const std::string& note : notes)
         text += " " + note;
     return text + " Below, detail B: the first rings at the near face, enlarged.";

@@ -21,18 +21,6 @@ int rings_before(const RingRow& row, double to) {
     return std::clamp(static_cast<int>(std::floor((to - row.begin) / row.pitch + 1e-6)), 0, row.rings);
 }
 
-/// One boundary as parabolas from valley to valley. Relative commands: 40 layers of 100 rings stay small.
-std::string scallops(const SideView& view, int rings, double radius) {
-    const RingRow& row = view.drawn.row;
-    std::string path = open_path({view.at(row.begin, radius + 2 * row.valley / 3)}); // on average the radius
-    const double step = view.scale * row.pitch;
-    const std::string bead = fmt::format("q{},{} {},0", svg_number(step / 2, 4),
-                                         svg_number(2 * view.scale * row.valley, 3), svg_number(step, 4));
-    for (int i = 0; i < rings; ++i)
-        path += bead;
-    return path;
-}
-
 void add(PaperPoints& shape, const PaperPoints& more) {
     shape.insert(shape.end(), more.begin(), more.end());
 }
@@ -135,15 +123,24 @@ PaperPoints SideView::wall_line(double from, double to) const {
 
 LayerPaths layer_paths(const SideView& view, double to) {
     const DrawnBore& drawn = view.drawn;
-    const RingRow& row = drawn.row;
-    const bool beads =
-        view.scale * row.pitch >= least_bead_width && view.scale * drawn.least_layer() >= least_bead_height;
+    const auto [begin, pitch, rings, valley] = drawn.row;
+    const double scale = view.scale;
+    const bool beads = scale * pitch >= least_bead_width && scale * drawn.least_layer() >= least_bead_height;
+    // A bead is a parabola from valley to valley. Relative commands: 40 layers of 100 rings stay small.
+    const std::string bead = fmt::format("q{},{} {},0", svg_number(scale * pitch / 2, 4),
+                                         svg_number(2 * scale * valley, 3), svg_number(scale * pitch, 4));
     LayerPaths paths;
-    for (std::size_t n = 1; n <= drawn.layers(); ++n)
-        (n < drawn.layers() ? paths.between : paths.last) +=
-            beads ? scallops(view, rings_before(row, to), drawn.layer(n))
-                  : open_path({view.at(row.begin, drawn.layer(n)),
-                               view.at(std::min(to, row.end()), drawn.layer(n))});
+    for (std::size_t n = 1; n <= drawn.layers(); ++n) {
+        const double radius = drawn.layer(n);
+        std::string& path = n < drawn.layers() ? paths.between : paths.last;
+        if (!beads) {
+            path += open_path({view.at(begin, radius), view.at(std::min(to, drawn.row.end()), radius)});
+            continue;
+        }
+        path += open_path({view.at(begin, radius + 2 * valley / 3)}); // on average the radius
+        for (int i = rings_before(drawn.row, to); i > 0; --i)
+            path += bead;
+    }
     return paths;
 }
 

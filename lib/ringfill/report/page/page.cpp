@@ -72,15 +72,9 @@ Markup framed(std::string_view caption, std::string drawing) {
     return element("figure", element("figcaption", caption) + Markup::as_written(std::move(drawing)));
 }
 
-void PageTable::add_list(std::size_t count, const std::function<PageRow(std::size_t)>& row_at,
-                         const Ends& ends) {
-    for (std::size_t i = 0; i < count; ++i) {
-        if (count > ends.longest && i == ends.at_begin) {
-            rows.push_back(ends.left_out(i, count - ends.at_end));
-            i = count - ends.at_end;
-        }
-        rows.push_back(row_at(i));
-    }
+PageTable table_of(const std::string& title, const std::string& kind, const std::vector<std::string>& heads,
+                   std::pair<std::size_t, std::size_t> right) {
+    return {title, kind, heads, right};
 }
 
 Markup written(const PageTable& table) {

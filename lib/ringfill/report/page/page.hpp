@@ -88,10 +88,10 @@ PageRow row(const Cells&... cells) {
 /// A list longer than `longest` is shown by its ends, with the row `left_out` of the indices from and before
 /// between them.
 struct Ends {
-    std::size_t longest;
-    std::size_t at_begin;
-    std::size_t at_end;
-    std::function<PageRow(std::size_t from, std::size_t before)> left_out;
+    std::size_t longest = std::string::npos;
+    std::size_t at_begin = 0;
+    std::size_t at_end = 0;
+    std::function<PageRow(std::size_t from, std::size_t before)> left_out = {};
 };
 
 /// A table with a caption and a head that repeats on every sheet of paper. The first cell of a row names the
@@ -101,18 +101,26 @@ struct PageTable {
     std::string kind; ///< classes of the style; wide: on a narrow screen a row is a block, its cells under
                       ///< their heads
     std::vector<std::string> heads;
-    std::pair<std::size_t, std::size_t> numbers = {}; ///< columns that are set to the right, from and before
+    std::pair<std::size_t, std::size_t> numbers; ///< columns that are set to the right, from and before
     std::vector<PageRow> rows = {};
 
-    /// Adds a row for each index of a list.
-    void add_list(std::size_t count, const std::function<PageRow(std::size_t)>& row_at,
-                  const Ends& ends = {std::string::npos, 0, 0, {}});
-    /// Adds a row for each item of a list under its name in a part of the result.
+    /// Adds a row for each item of a list under its name in a part of the result: `row_of(in, item, index)`.
     template <class List, class RowOf>
-    void add_list(const Part& part, const std::string& name, const List& list, RowOf row_of) {
-        add_list(list.size(), [&](std::size_t i) { return row_of(part.in(name, i), list[i]); });
+    void add_list(const Part& part, const std::string& name, const List& list, RowOf row_of,
+                  const Ends& ends = {}) {
+        for (std::size_t i = 0; i < list.size(); ++i) {
+            if (list.size() > ends.longest && i == ends.at_begin) {
+                rows.push_back(ends.left_out(i, list.size() - ends.at_end));
+                i = list.size() - ends.at_end;
+            }
+            rows.push_back(row_of(part.in(name, i), list[i], i));
+        }
     }
 };
+
+/// A table without rows. @param right the columns that are set to the right, from and before.
+PageTable table_of(const std::string& title, const std::string& kind, const std::vector<std::string>& heads,
+                   std::pair<std::size_t, std::size_t> right = {});
 
 Markup written(const PageTable& table);
 

@@ -80,29 +80,24 @@ Markup drawings(const SheetBore& bore) {
 constexpr int most_forms = 4;
 constexpr std::size_t most_layers_listed = 16;
 
-std::vector<std::string> stages(const SheetBore& bore) {
-    std::vector<std::string> names;
-    for (std::size_t i = 0; i < bore.planned.grooves.size(); ++i)
-        if (bore.planned.grooves[i].volume > Volume())
-            names.push_back(fmt::format("groove {}", i + 1));
-    for (std::size_t i = 0; i < bore.planned.layers.size() && i < most_layers_listed; ++i)
-        names.push_back(fmt::format("layer {}", i + 1));
-    for (std::size_t i = 0; i < bore.planned.faces.size(); ++i)
-        names.push_back(fmt::format("face {}", i + 1));
-    names.emplace_back("after the last ring");
-    return names;
-}
-
 Markup temperatures(const SheetBore& bore, int pieces) {
-    const std::string degrees = bore.units == UnitSystem::metric ? "°C" : "°F";
-    PageTable table{"Temperature before each layer, written in on the way", "form", {"before"}};
+    const BorePlan& planned = bore.planned;
+    PageTable table = table_of("Temperature before each layer, written in on the way", "form", {"before"});
     for (int piece = 1; piece <= pieces; ++piece)
-        for (const std::string& head : {std::string("time"), degrees})
-            table.heads.push_back(bore.planned.count > 1 ? fmt::format("{}: {}", piece, head) : head);
-    for (const std::string& stage : stages(bore)) {
+        for (const char* head : {"time", bore.units == UnitSystem::metric ? "°C" : "°F"})
+            table.heads.push_back(planned.count > 1 ? fmt::format("{}: {}", piece, head) : head);
+    const auto add_row = [&](const std::string& stage) {
         table.rows.emplace_back(table.heads.size());
         table.rows.back().front() = stage;
-    }
+    };
+    for (std::size_t i = 0; i < planned.grooves.size(); ++i)
+        if (planned.grooves[i].volume > Volume())
+            add_row(fmt::format("groove {}", i + 1));
+    for (std::size_t i = 0; i < planned.layers.size() && i < most_layers_listed; ++i)
+        add_row(fmt::format("layer {}", i + 1));
+    for (std::size_t i = 0; i < planned.faces.size(); ++i)
+        add_row(fmt::format("face {}", i + 1));
+    add_row("after the last ring");
     return written(table);
 }
 
@@ -118,8 +113,8 @@ Markup planned_after_roughing(const SheetBore& bore) {
 Markup sizes(const SheetBore& bore, int piece) {
     const BorePlan& planned = bore.planned;
     const std::string which = planned.count > 1 ? fmt::format(", piece {}", piece) : std::string();
-    PageTable table{
-        "Size as measured" + which, "form", {"", "planned", "near 12–6", "near 3–9", "far 12–6", "far 3–9"}};
+    PageTable table = table_of("Size as measured" + which, "form",
+                               {"", "planned", "near 12–6", "near 3–9", "far 12–6", "far 3–9"});
     const auto add = [&](std::string_view stage, const Markup& size) {
         table.rows.push_back(row(stage, size, "", "", "", ""));
     };

@@ -9,28 +9,24 @@ namespace {
 
 Markup cut_table(const SheetBore& bore) {
     const BoringPlan& boring = bore.planned.boring;
-    PageTable table{"Cuts", "cuts", {"cut", "a side", "from", "to", "time"}, {1, 5}};
-    const auto cut_at = [&](std::size_t i) {
-        const Cut& cut = boring.cuts[i];
-        const Part in = bore.in("boring.cuts", i);
+    PageTable table = table_of("Cuts", "cuts", {"cut", "a side", "from", "to", "time"}, {1, 5});
+    const auto cut_row = [&](const Part& in, const Cut& cut, auto) {
         const auto [from, to] = shown_diameters(cut, bore.units);
         return row(words_for(name_of(cut.kind)), in.figure("depth_mm", show_pitch(cut.depth, bore.units)),
                    in.figure("diameter_from_mm", from), in.figure("diameter_to_mm", to),
                    in.figure("time_s", cut.time));
     };
-    table.add_list(boring.cuts.size(), cut_at,
-                   {40, 20, 12, [](std::size_t from, std::size_t before) {
-                        return row(fmt::format("… {} cuts more, in the result file", before - from), "", "",
-                                   "", "");
-                    }});
-    table.add_list(boring.facing.size(), [&](std::size_t i) {
-        const Facing& face = boring.facing[i];
-        const Part in = bore.in("boring.facing", i);
+    const auto left_out = [](std::size_t from, std::size_t before) {
+        return row(fmt::format("… {} cuts more, in the result file", before - from), "", "", "", "");
+    };
+    const auto face_row = [&](const Part& in, const Facing& face, std::size_t i) {
         return row(fmt::format("face {}, ", i + 1) + in.figure("cuts", face.cuts) + " cuts at " +
                        in.figure("rpm", show_turning(face.bar.used)),
                    in.figure("depth_mm", show_pitch(face.depth, bore.units)), "", "",
                    in.figure("time_s", face.time));
-    });
+    };
+    table.add_list(bore, "boring.cuts", boring.cuts, cut_row, {40, 20, 12, left_out});
+    table.add_list(bore, "boring.facing", boring.facing, face_row);
     return written(table);
 }
 
@@ -39,15 +35,13 @@ Markup gauge_table(const SheetBore& bore) {
     const BoringPlan& boring = bore.planned.boring;
     const Part result = bore.in("boring");
     const std::string at_20 = show(celsius(reference_temperature_degC), bore.units);
-    PageTable table{"What the gauge must read, itself at " + at_20,
-                    "gauge",
-                    {"bore at", "larger by", "from", "to"},
-                    {1, 4}};
+    PageTable table = table_of("What the gauge must read, itself at " + at_20, "gauge",
+                               {"bore at", "larger by", "from", "to"}, {1, 4});
     table.rows = {boring.limits ? row(at_20, "–", result.fine("limits_mm[0]", boring.limits->low, Shown::up),
                                       result.fine("limits_mm[1]", boring.limits->high, Shown::down))
                                 : row(at_20, "–", result.fine("final_diameter_mm", boring.final_diameter),
                                       "no limits given")};
-    table.add_list(result, "gauge", boring.gauge, [](const Part& in, const GaugeReading& gauge) {
+    table.add_list(result, "gauge", boring.gauge, [](const Part& in, const GaugeReading& gauge, auto) {
         const Markup at = in.figure("at_degC", gauge.at);
         const Markup growth = in.fine("growth_mm", gauge.growth);
         return gauge.limits ? row(at, growth, in.fine("low_mm", gauge.limits->first, Shown::up),

@@ -1,18 +1,13 @@
 #include <ringfill/report/page/sheet_parts.hpp>
 
-#include <algorithm>
-
 #include <fmt/format.h>
+
+#include <range/v3/algorithm/none_of.hpp>
 
 #include <ringfill/say/cautions.hpp>
 
 namespace ringfill {
 namespace {
-
-bool is_about_a_bore(const Plan& plan, const Caution& caution) {
-    return std::any_of(plan.bores.begin(), plan.bores.end(),
-                       [&](const BorePlan& bore) { return is_about_bore(caution, bore.name); });
-}
 
 Markup caution_item(const Caution& caution, std::size_t index, bool names_what) {
     const Part in = Part{"", UnitSystem::metric}.in("cautions", index);
@@ -27,20 +22,21 @@ Markup caution_item(const Caution& caution, std::size_t index, bool names_what) 
 constexpr std::pair<When, std::string_view> headings[] = {
     {When::before, "Before"}, {When::during, "During"}, {When::after, "After"}};
 
-/// The cautions that apply and that `wanted` picks, under a heading for each time.
-template <class Wanted>
-Markup by_time(const Plan& plan, std::string_view rank, bool names_what, Wanted wanted) {
+/// The cautions that apply, to a bore or to none, under a heading for each time.
+Markup by_time(const Plan& plan, const BorePlan* bore) {
+    const auto is_wanted = [&](const Caution& caution) {
+        const auto is_about = [&](const BorePlan& one) { return is_about_bore(caution, one.name); };
+        return caution.applies == Applies::yes &&
+               (bore ? is_about(*bore) : ranges::none_of(plan.bores, is_about));
+    };
     Markup all;
-    for (const auto& [time, title] : headings) {
-        const When when = time;
-        const Markup list = each(plan.cautions.size(), [&](std::size_t i) {
-            const Caution& caution = plan.cautions[i];
-            return caution.applies == Applies::yes && caution.when == when && wanted(caution)
-                       ? caution_item(caution, i, names_what)
-                       : Markup();
-        });
+    for (const auto& [when, title] : headings) {
+        Markup list;
+        for (std::size_t i = 0; i < plan.cautions.size(); ++i)
+            if (plan.cautions[i].when == when && is_wanted(plan.cautions[i]))
+                list += caution_item(plan.cautions[i], i, !bore);
         if (!list.empty())
-            all += element(rank, title) + element("ul", list, {{"class", "cautions"}});
+            all += element(bore ? "h4" : "h3", title) + element("ul", list, {{"class", "cautions"}});
     }
     return all;
 }
@@ -69,17 +65,12 @@ Markup open_questions(const Plan& plan) {
 } // namespace
 
 Markup bore_cautions(const SheetBore& bore) {
-    const Markup list = by_time(bore.plan, "h4", false, [&](const Caution& caution) {
-        return is_about_bore(caution, bore.planned.name);
-    });
+    const Markup list = by_time(bore.plan, &bore.planned);
     return list.empty() ? list : element("h3", "Cautions for this bore") + list;
 }
 
 Markup job_cautions(const Plan& plan) {
-    return heading("cautions", "Cautions for the whole job") +
-           by_time(plan, "h3", true,
-                   [&](const Caution& caution) { return !is_about_a_bore(plan, caution); }) +
-           open_questions(plan);
+    return heading("cautions", "Cautions for the whole job") + by_time(plan, nullptr) + open_questions(plan);
 }
 
 } // namespace ringfill

@@ -58,11 +58,10 @@ Markup sheet_blank_lines() {
 }
 
 Markup sheet_sources(const Bibliography& sources, const std::string& printed) {
-    PageTable table{"Sources named in brackets. Known: read in the source, restated in another document that "
-                    "quotes it, or "
-                    "from memory and not looked up; common practice has no source",
-                    "small told wide",
-                    {"key", "title", "edition", "place", "known"}};
+    PageTable table = table_of("Sources named in brackets. Known: read in the source, restated in another "
+                               "document that quotes it, or "
+                               "from memory and not looked up; common practice has no source",
+                               "small told wide", {"key", "title", "edition", "place", "known"});
     const std::set<std::string_view> named = in_brackets(printed);
     for (const auto& [key, source] : sources)
         if (named.contains(escape_markup(key)))
@@ -79,8 +78,8 @@ Markup sheet_notes(const Plan& plan) {
     const Markup notes = heading("notes", "Notes") + element("ul", each(plan.notes.size(), note_at));
     if (plan.assumed.empty())
         return notes;
-    PageTable table{"Values that the job file left out", "small", {"field", "taken", "source"}};
-    table.add_list(result, "assumed", plan.assumed, [](const Part& in, const Assumed& assumed) {
+    PageTable table = table_of("Values that the job file left out", "small", {"field", "taken", "source"});
+    table.add_list(result, "assumed", plan.assumed, [](const Part& in, const Assumed& assumed, auto) {
         return row(in.text("field", assumed.path), in.text("value", assumed.value),
                    fmt::format("[{}]", assumed.source));
     });
@@ -88,11 +87,9 @@ Markup sheet_notes(const Plan& plan) {
 }
 
 Markup sheet_working(const Plan& plan) {
-    PageTable table{"Every figure of the result: value, formula, what goes into it, source",
-                    "tiny wide",
-                    {"figure", "value", "formula", "inputs", "source"},
-                    {1, 2}};
-    table.add_list(result_of(plan), "working", plan.working, [](const Part& in, const Working& work) {
+    PageTable table = table_of("Every figure of the result: value, formula, what goes into it, source",
+                               "tiny wide", {"figure", "value", "formula", "inputs", "source"}, {1, 2});
+    table.add_list(result_of(plan), "working", plan.working, [](const Part& in, const Working& work, auto) {
         return row(path_of(in.at("figure"), work.figure), in.figure("value", value_text(work)),
                    in.text("formula", work.formula),
                    element("span", inputs_of(work), {{"data-inputs", in.at("inputs")}}),

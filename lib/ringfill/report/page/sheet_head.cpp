@@ -27,12 +27,11 @@ Markup filler_in_all(const Plan& plan) {
 }
 
 Markup bores_in_brief(const Plan& plan) {
-    PageTable table{"Bores",
-                    "wide",
-                    {"bore", "pieces", "skim to", "weld to", "layers × rings",
-                     plan.totals.pieces > 0 ? "filler each" : "wire each", "arc each"},
-                    {1, 7}};
-    table.add_list(result_of(plan), "bores", plan.bores, [](const Part& in, const BorePlan& bore) {
+    PageTable table = table_of("Bores", "wide",
+                               {"bore", "pieces", "skim to", "weld to", "layers × rings",
+                                plan.totals.pieces > 0 ? "filler each" : "wire each", "arc each"},
+                               {1, 7});
+    table.add_list(result_of(plan), "bores", plan.bores, [](const Part& in, const BorePlan& bore, auto) {
         return row(in.text("name", bore.name), in.figure("count", bore.count), skim_figure(in, bore, "none"),
                    weld_figure(in, bore), layers_figure(in, bore), filler_figure(in, bore),
                    in.figure("metal.arc_s", bore.metal.arc));
@@ -73,8 +72,8 @@ Markup sheet_head(const Plan& plan) {
 }
 
 Markup sheet_take(const Plan& plan) {
-    PageTable table{"What to load", "take", {"what", "need", "on top", "load"}, {1, 3}};
-    table.add_list(result_of(plan), "take", plan.take, [&](const Part& in, const Need& need) {
+    PageTable table = table_of("What to load", "take", {"what", "need", "on top", "load"}, {1, 3});
+    table.add_list(result_of(plan), "take", plan.take, [&](const Part& in, const Need& need, auto) {
         const std::string item = item_text(need, plan.units);
         // The wire stands in kilograms or pounds, pieces as a number: the unit of the result's figure.
         const auto amount_of = [&](const std::string& name, double value) {
@@ -93,10 +92,8 @@ Markup sheet_day(const Plan& plan) {
     if (!plan.day)
         return element("p", "The day is not laid out by the clock; the notes say why.");
     const DayPlan& day = *plan.day;
-    PageTable table{"When each piece is begun and ended",
-                    "day",
-                    {"piece", "torch on", "last ring", "roughing", "finishing"},
-                    {1, 5}};
+    PageTable table = table_of("When each piece is begun and ended", "day",
+                               {"piece", "torch on", "last ring", "roughing", "finishing"}, {1, 5});
     const auto at = [&](std::size_t entry, const std::string& name, Time DayEntry::*time) {
         const std::string clock = day_and_clock(day.calendar, day.day.entries[entry].*time);
         return result_of(plan).in("day").in("steps", entry).figure(name, clock, Shown::clock);
@@ -124,11 +121,9 @@ Markup sheet_fire_watch(const Plan& plan) {
                         element("p", begin + result.figure("after_s", watch.after.value) + end);
     if (watch.periods.empty())
         return page + element("p", no_watch_by_the_clock);
-    PageTable table{"When the fire is watched; write in when it was",
-                    "day",
-                    {"from", "until", "looks until", "lit", "last heat", "left"},
-                    {0, 3}};
-    table.add_list(result, "periods", watch.periods, [&](const Part& in, const WatchPeriod& period) {
+    PageTable table = table_of("When the fire is watched; write in when it was", "day",
+                               {"from", "until", "looks until", "lit", "last heat", "left"}, {0, 3});
+    table.add_list(result, "periods", watch.periods, [&](const Part& in, const WatchPeriod& period, auto) {
         const auto at = [&](const std::string& name, Time time) {
             return in.figure(name, day_and_clock(plan.day->calendar, time), Shown::clock);
         };

@@ -13,21 +13,18 @@ Markup steps(const SheetBore& bore, const HeatRun& run, const std::string& capti
     if (run.steps.empty())
         return told(fmt::format("{}: nothing, it does not come to {}.", caption,
                                 show_minimum(run.end_at, bore.units)));
-    PageTable table{caption, "steps", {"step", "where", "time", "from", "to"}, {2, 5}};
-    const auto row_at = [&](std::size_t i) {
-        const HeatStep& step = run.steps[i];
-        const Part in = bore.in(list, i);
+    PageTable table = table_of(caption, "steps", {"step", "where", "time", "from", "to"}, {2, 5});
+    const auto step_row = [](const Part& in, const HeatStep& step, auto) {
         return row(in.text("step", std::string(step_name(step.stage))), place_of(step),
                    in.figure("s", step.time), in.figure("from_degC", step.from),
                    step.stage == HeatStage::warm_up
                        ? in.figure("to_degC", show_minimum(step.to, in.units), Shown::up)
                        : in.figure("to_degC", step.to));
     };
-    table.add_list(
-        run.steps.size(), row_at,
-        {20, 13, 6, [&](std::size_t from, std::size_t before) {
-             return row("…", element("span", left_out(run, from, before), {{"class", "told"}}), "", "", "");
-         }});
+    const auto left_out_row = [&](std::size_t from, std::size_t before) {
+        return row("…", element("span", left_out(run, from, before), {{"class", "told"}}), "", "", "");
+    };
+    table.add_list(bore, list, run.steps, step_row, {20, 13, 6, left_out_row});
     return written(table);
 }
 

@@ -6,57 +6,47 @@ namespace ringfill {
 namespace {
 
 Markup layer_table(const SheetBore& bore) {
-    PageTable table{"Layers in their order, diameters from and to",
-                    "wide",
-                    {"pass", "from", "to", "rings", "torch", "metal", "arc"},
-                    {1, 7}};
-    const auto row_at = [&](std::size_t i) {
-        const Layer& layer = bore.planned.layers[i];
-        const Part in = bore.in("layers", i);
+    PageTable table = table_of("Layers in their order, diameters from and to", "wide",
+                               {"pass", "from", "to", "rings", "torch", "metal", "arc"}, {1, 7});
+    const auto layer_row = [&](const Part& in, const Layer& layer, std::size_t i) {
         return row("layer " + in.figure("layer", i + 1),
                    in.figure("radius_before_mm", show(2.0 * layer.radius_before, bore.units), Shown::twice),
                    in.figure("radius_after_mm", show(2.0 * layer.radius_after, bore.units), Shown::twice),
                    in.figure("rings", layer.rings), in.figure("torch_rpm", show_turning(layer.torch)),
                    in.figure("laid_kg", layer.laid), in.figure("arc_s", layer.arc));
     };
-    table.add_list(bore.planned.layers.size(), row_at,
-                   {48, 30, 10, [](std::size_t from, std::size_t before) {
-                        return row(fmt::format("… {} layers more, in the result file", before - from));
-                    }});
+    const auto left_out = [](std::size_t from, std::size_t before) {
+        return row(fmt::format("… {} layers more, in the result file", before - from));
+    };
+    table.add_list(bore, "layers", bore.planned.layers, layer_row, {48, 30, 10, left_out});
     return written(table);
 }
 
-PageRow groove_row(const SheetBore& bore, std::size_t i) {
-    const GrooveFill& fill = bore.planned.grooves[i];
-    const Groove& groove = bore.worn.grooves[i];
-    const Part in = bore.in("grooves", i);
-    const Markup name = fmt::format("groove {}, ", i + 1) + in.given("diameter", groove.diameter) + " × " +
-                        in.given("width", groove.width);
-    if (!(fill.volume > Volume()))
-        return row(name, "the skim takes it away", "", "", "", "");
-    return row(name, "fill before layer 1", in.figure("torch_rpm", show_turning(fill.torch)),
-               in.figure("travel_mm_min", fill.travel), in.figure("laid_kg", fill.laid),
-               in.figure("arc_s", fill.arc));
-}
-
-PageRow face_row(const SheetBore& bore, std::size_t i) {
-    const FacePad& pad = bore.planned.faces[i];
-    const Face& face = bore.worn.faces[i];
-    const Part in = bore.in("faces", i);
-    return row(fmt::format("face {}, ", i + 1) + in.given("inner", face.inner) + " to " +
-                   in.given("outer", face.outer) + ", build " + in.given("build", face.build),
-               in.figure("layers", pad.layers) + " × " + in.figure("rings", pad.rings) + " rings",
-               in.figure("torch_first_rpm", show_turning(pad.first_torch())) + " to " +
-                   in.figure("torch_last_rpm", show_turning(pad.last_torch())),
-               in.figure("travel_mm_min", pad.bead.travel), in.figure("laid_kg", pad.laid),
-               in.figure("arc_s", pad.arc));
-}
-
 Markup groove_and_face_table(const SheetBore& bore) {
-    PageTable table{
-        "Grooves and faces", "wide", {"what", "passes", "torch", "travel", "metal", "arc"}, {2, 6}};
-    table.add_list(bore.planned.grooves.size(), [&](std::size_t i) { return groove_row(bore, i); });
-    table.add_list(bore.planned.faces.size(), [&](std::size_t i) { return face_row(bore, i); });
+    PageTable table =
+        table_of("Grooves and faces", "wide", {"what", "passes", "torch", "travel", "metal", "arc"}, {2, 6});
+    const auto groove_row = [&](const Part& in, const GrooveFill& fill, std::size_t i) {
+        const Groove& groove = bore.worn.grooves[i];
+        const Markup name = fmt::format("groove {}, ", i + 1) + in.given("diameter", groove.diameter) +
+                            " × " + in.given("width", groove.width);
+        if (!(fill.volume > Volume()))
+            return row(name, "the skim takes it away", "", "", "", "");
+        return row(name, "fill before layer 1", in.figure("torch_rpm", show_turning(fill.torch)),
+                   in.figure("travel_mm_min", fill.travel), in.figure("laid_kg", fill.laid),
+                   in.figure("arc_s", fill.arc));
+    };
+    const auto face_row = [&](const Part& in, const FacePad& pad, std::size_t i) {
+        const Face& face = bore.worn.faces[i];
+        return row(fmt::format("face {}, ", i + 1) + in.given("inner", face.inner) + " to " +
+                       in.given("outer", face.outer) + ", build " + in.given("build", face.build),
+                   in.figure("layers", pad.layers) + " × " + in.figure("rings", pad.rings) + " rings",
+                   in.figure("torch_first_rpm", show_turning(pad.first_torch())) + " to " +
+                       in.figure("torch_last_rpm", show_turning(pad.last_torch())),
+                   in.figure("travel_mm_min", pad.bead.travel), in.figure("laid_kg", pad.laid),
+                   in.figure("arc_s", pad.arc));
+    };
+    table.add_list(bore, "grooves", bore.planned.grooves, groove_row);
+    table.add_list(bore, "faces", bore.planned.faces, face_row);
     return table.rows.empty() ? Markup() : written(table);
 }
 
