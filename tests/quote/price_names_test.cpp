@@ -18,8 +18,8 @@ Need wire(const std::string& filler, const std::string& spool) {
     return need_of(NeedKind::wire, filler, 3.5, 5, {{spool, 1, 5}});
 }
 
-bool is_named(std::string_view name, const Need& need) {
-    return names_any_of(name, need);
+bool is_named(std::string_view name, const Need& need, UnitSystem units = UnitSystem::metric) {
+    return names_any_of(name, need, units);
 }
 
 } // namespace
@@ -49,7 +49,7 @@ TEST_CASE("the name with the most words counts, of these the longest, wherever i
                                 {"boring edges finish", {9, 0}},
                                 {"5 kg spool", {21, 0}}};
     const auto price_of = [&](const Need& need) {
-        const auto* found = price_by_name(prices, bought(need).front());
+        const auto* found = price_by_name(prices, bought(need).front(), UnitSystem::metric);
         return found ? found->second.digits : -1;
     };
     CHECK(price_of(edges(NeedKind::rough_edge)) == 8);
@@ -59,7 +59,7 @@ TEST_CASE("the name with the most words counts, of these the longest, wherever i
     CHECK(price_of(edges(NeedKind::drill)) == -1);
     const NamedPrices alike = {{"mixture", {1, 0}}, {"cylinder", {2, 0}}};
     const Need gas = need_of(NeedKind::gas, "M21", 1, 2, {{"10 L mixture cylinder", 1}});
-    CHECK(price_by_name(alike, bought(gas).front())->second == Decimal{2, 0});
+    CHECK(price_by_name(alike, bought(gas).front(), UnitSystem::metric)->second == Decimal{2, 0});
 }
 
 TEST_CASE("a substance is named whole or not at all") {
@@ -83,11 +83,29 @@ TEST_CASE("what a thing only serves does not name it") {
     CHECK(is_named("propane", need_of(NeedKind::fuel, "propane", 1, 2, {{"11 kg cylinder", 1}})));
 }
 
-// 1 mm is 0.039 in.
-TEST_CASE("a size is named in either unit system") {
-    CHECK(is_named("wire steel/A 1.0 mm", wire("steel/A", "11 lb spool")));
-    CHECK(is_named("wire steel/A 0.039 in", wire("steel/A", "11 lb spool")));
-    CHECK_FALSE(is_named("wire steel/A 1.2 mm", wire("steel/A", "11 lb spool")));
+// 1 in is 25.4 mm: 0.047 in are 1.1938 mm, and 1 mm is shown as 0.039 in.
+TEST_CASE("a size is named in either unit system, by what it is") {
+    Need spool = wire("steel/A", "11 lb spool");
+    CHECK(is_named("wire steel/A 1.0 mm", spool, UnitSystem::metric));
+    CHECK(is_named("wire steel/A 1.0 mm", spool, UnitSystem::inch));
+    CHECK(is_named("wire steel/A 0.039 in", spool, UnitSystem::inch)); // as its line says
+    CHECK_FALSE(is_named("wire steel/A 0.039 in", spool, UnitSystem::metric));
+    CHECK_FALSE(is_named("wire steel/A 1.2 mm", spool));
+    spool.size = millimetres(1.1938);
+    CHECK(is_named("wire steel/A 0.047 in", spool, UnitSystem::metric));
+    CHECK(is_named("wire steel/A 0.047 in", spool, UnitSystem::inch));
+    spool.size = millimetres(1.2);
+    CHECK_FALSE(is_named("wire steel/A 0.047 in", spool, UnitSystem::metric));
+}
+
+TEST_CASE("of two sizes that are shown alike each has the price with its very size") {
+    const NamedPrices prices = {{"wire steel/A 0.047 in", {21, 0}}, {"wire steel/A 1.2 mm", {23, 0}}};
+    Need spool = wire("steel/A", "11 lb spool");
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::inch})
+        for (const auto& [diameter_mm, price] : {std::pair{1.1938, 21}, {1.2, 23}}) {
+            spool.size = millimetres(diameter_mm);
+            CHECK(price_by_name(prices, bought(spool).front(), units)->second.digits == price);
+        }
 }
 
 // A filler whose name goes on after a priced one once had the price of that, and was not said to be missing.

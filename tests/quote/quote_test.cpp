@@ -122,7 +122,9 @@ TEST_CASE("a name of a pack that names nothing is told: it may be misspelt") {
     SmallJob job;
     job.prices.packs.push_back({"contct tips", {1, 0}});
     const Quote found = job.quoted();
-    CHECK(found.notes.back() == "prices.packs \"contct tips\" names nothing that is taken.");
+    CHECK(found.notes.back() ==
+          "prices.packs \"contct tips\" names nothing that is taken; a filler is named in full, "
+          "family/filler.");
 }
 
 TEST_CASE("hours that are in no line are told") {

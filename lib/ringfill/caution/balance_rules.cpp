@@ -27,12 +27,12 @@ void judge_heater(CautionList& cautions, const HeatBalance& balance) {
     if (balance.plated)
         why += fmt::format(" with a plate of {} on the boss, since the job does not say what stands on it",
                            show(balance.plated->plates.front(), cautions.units));
-    cautions.before_by(
-        "own",
-        "Bring a larger heater or shelter the boss: this one does not bring it to {}. Its fuel is "
-        "left out of what to take, stops are counted as far as it goes.",
-        "{1}, at {2:.3g} % into the metal", show_minimum(balance.cold().run.end_at, cautions.units), why,
-        100 * balance.heater.efficiency);
+    cautions.before_by("own",
+                       "Bring a larger heater or shelter the boss: this one does not bring it to {}. Its "
+                       "fuel is left out of what to take, stops are counted as far as it goes.",
+                       "{1}, at {2:.3g} % into the metal",
+                       show_minimum(balance.cold().run.end_at, cautions.units), why,
+                       100 * balance.heater.efficiency);
 }
 
 } // namespace
@@ -84,10 +84,9 @@ std::vector<std::string> balance_notes(const std::string& bore, const HeatBalanc
                                        UnitSystem units) {
     if (!(balance.biot > thin_biot))
         return {};
-    return {
-        fmt::format("{}: its wall is not at one temperature (Biot number {:.2f} at {}, over {}): waits and "
-                    "temperatures are means over the boss; measure before each ring.",
-                    bore, balance.biot, show(balance.hot.settings.maximum, units), thin_biot)};
+    return {fmt::format("{}: its wall is not at one temperature (Biot number {:.2f} at {}, over {}): waits "
+                        "and temperatures are means over the boss; measure before each ring.",
+                        bore, balance.biot, show(balance.hot.settings.maximum, units), thin_biot)};
 }
 
 void cold_rules(CautionList& cautions, const Site& site, const std::vector<std::string>& in_doubt,
@@ -102,15 +101,13 @@ void cold_rules(CautionList& cautions, const Site& site, const std::vector<std::
     if (colder_than(-18))
         cautions.before_by(
             "D1.1-ambient",
-            "Do not weld in this cold: put up a shelter and heat it first, until it is over {} at "
-            "the weld.",
+            "Do not weld in this cold: put up a shelter and heat it first, until it is over {} at the weld.",
             "{1}", celsius(-18), ambient);
     if (colder_than(0) && !all_in_doubt)
-        cautions.before_by(
-            "D1.1-ambient",
-            "Warm every boss to {} at least before the first arc and hold it there, even where no "
-            "preheat is asked for.{}",
-            "{2}", show_minimum(celsius(20), cautions.units), but, ambient);
+        cautions.before_by("D1.1-ambient",
+                           "Warm every boss to {} at least before the first arc and hold it there, even "
+                           "where no preheat is asked for.{}",
+                           "{2}", show_minimum(celsius(20), cautions.units), but, ambient);
     if ((wet || colder_than(5)) && !all_in_doubt)
         cautions.before("Warm the metal until it is dry and hand-warm: damp steel cracks and makes pores.{}",
                         "{1}", but, wet ? "the job says it is wet" : ambient);

@@ -118,13 +118,12 @@ FireWatch watch_over(const WatchRule& rule, std::vector<HotSpan> spans) {
               [](const HotSpan& one, const HotSpan& other) { return one.from < other.from; });
     const Time looks = watch.checks_for ? watch.checks_for->value : Time();
     for (const HotSpan& span : spans) {
-        const Time last = watch.periods.empty() ? span.to : std::max(watch.periods.back().last_heat, span.to);
         if (watch.periods.empty() || span.from > watch.periods.back().until)
-            watch.periods.push_back(
-                {span.from, span.to, span.to + watch.after.value, span.to + watch.after.value + looks});
-        else
-            watch.periods.back() = {watch.periods.back().from, last, last + watch.after.value,
-                                    last + watch.after.value + looks};
+            watch.periods.push_back({span.from, span.to, {}, {}});
+        WatchPeriod& period = watch.periods.back();
+        period.last_heat = std::max(period.last_heat, span.to);
+        period.until = period.last_heat + watch.after.value;
+        period.looked_until = period.until + looks;
     }
     for (const WatchPeriod& period : watch.periods)
         watch.total += period.until - period.from;

@@ -28,11 +28,11 @@ std::string asked_against(const BoreHeat& heat, UnitSystem units) {
 }
 
 void stop_heat(CautionList& stops, const BoreHeat& heat) {
-    Caution& stop = stops.before(
-        "Stop: {}, yet the approved procedure {} asks for {}. Ask its author before any flame and any arc; "
-        "nothing to heat it with is counted.",
-        "hot for long it turns brittle, and no later heat mends that", never_heated_words(heat, stops.units),
-        heat.preheat.approved, asked_against(heat, stops.units));
+    Caution& stop = stops.before("Stop: {}, yet the approved procedure {} asks for {}. Ask its author before "
+                                 "any flame and any arc; nothing to heat it with is counted.",
+                                 "hot for long it turns brittle, and no later heat mends that",
+                                 never_heated_words(heat, stops.units), heat.preheat.approved,
+                                 asked_against(heat, stops.units));
     stop.source = "A128-practice";
     if (heated_against(heat) == HeatedAgainst::cold_iron) {
         stop.because = "it is kept cold or heated whole, never between, and nickel is laid on it cold";

@@ -11,11 +11,11 @@ void judge_filler_range(CautionList& cautions, const RuledBore& on) {
     if (!preheat.filler_range || !preheat.approved.empty())
         return;
     const auto& [low, high, counted, source] = *preheat.filler_range;
-    Caution& caution = cautions.before(
-        "Have the preheat settled by an approved procedure: the metal of {} is laid at {} to {}, of which {} "
-        "counts here",
-        "how hot within that range hangs on the wall and on how hard it is", on.procedure().filler,
-        show_exact(low, on.units), show_exact(high, on.units), show_exact(counted, on.units));
+    Caution& caution = cautions.before("Have the preheat settled by an approved procedure: the metal of {} "
+                                       "is laid at {} to {}, of which {} counts here",
+                                       "how hot within that range hangs on the wall and on how hard it is",
+                                       on.procedure().filler, show_exact(low, on.units),
+                                       show_exact(high, on.units), show_exact(counted, on.units));
     if (const auto& most = preheat.interpass_max; most && most->value < high) {
         caution.text += "; the metal under it must not pass " + show_exact(most->value, on.units);
         caution.because = fmt::format("the rest of that range would soften {}: {}", on.bore.base, most->by);
@@ -41,30 +41,30 @@ void judge_rivals(CautionList& cautions, const BoreHeat& heat) {
     const auto least_of = [&](Temperature minimum) { return show_minimum(minimum, cautions.units); };
     const PreheatMethod* over = most_over(preheat, true, 1e-6);
     if (over)
-        cautions.before_by(
-            over->source,
-            "The approved procedure {} rules with {}, yet {} asks for {}: ask its author before the "
-            "first arc.",
-            "a method that applies asks for more than the approved procedure", preheat.approved,
-            least_of(preheat.minimum->value), over->name, least_of(*over->minimum));
+        cautions.before_by(over->source,
+                           "The approved procedure {} rules with {}, yet {} asks for {}: ask its author "
+                           "before the first arc.",
+                           "a method that applies asks for more than the approved procedure",
+                           preheat.approved, least_of(preheat.minimum->value), over->name,
+                           least_of(*over->minimum));
     const PreheatMethod* more = most_over(preheat, false, much_more_K);
     if (!more)
         return;
     if (!why_not_for_filler(heat.structure).empty()) // metal of its own practice is spared
-        cautions.before_by(
-            more->source,
-            "Do not heat this metal for its filler: {} is {}{}. Take another filler, or have an "
-            "approved procedure settle the two.",
-            "{3}", more->name, more->range_from ? show_exact(*more->range_from, cautions.units) + " to " : "",
-            show_exact(*more->minimum, cautions.units), more->note);
+        cautions.before_by(more->source,
+                           "Do not heat this metal for its filler: {} is {}{}. Take another filler, or have "
+                           "an approved procedure settle the two.",
+                           "{3}", more->name,
+                           more->range_from ? show_exact(*more->range_from, cautions.units) + " to " : "",
+                           show_exact(*more->minimum, cautions.units), more->note);
     else if (!(over && *over->minimum >= *more->minimum)) // else that one says it already
-        cautions.before_by(
-            more->source,
-            "{} asks for {}, much more than the {} that rule: have the procedure settled by somebody "
-            "qualified.",
-            "{3}", more->name, least_of(*more->minimum), least_of(preheat.minimum->value),
-            more->in_range ? "a second opinion, which does not rule"
-                           : "it is outside the range it was made for; the heat view says how");
+        cautions.before_by(more->source,
+                           "{} asks for {}, much more than the {} that rule: have the procedure settled by "
+                           "somebody qualified.",
+                           "{3}", more->name, least_of(*more->minimum), least_of(preheat.minimum->value),
+                           more->in_range
+                               ? "a second opinion, which does not rule"
+                               : "it is outside the range it was made for; the heat view says how");
 }
 
 /// Methods that ask for preheat without a figure.
@@ -73,8 +73,7 @@ void judge_unnamed(CautionList& cautions, const Preheat& preheat) {
         if (method.asks == Asks::unnamed && !method.applies)
             cautions.before_by(
                 method.source,
-                "Have the metal judged by somebody qualified: {} asks for more than any flame should "
-                "give.",
+                "Have the metal judged by somebody qualified: {} asks for more than any flame should give.",
                 "{1}", method.name, method.note);
         else if (method.asks == Asks::unnamed && preheat.asked == PreheatState::needed_without_figure)
             cautions.before_by(method.source,
@@ -84,10 +83,10 @@ void judge_unnamed(CautionList& cautions, const Preheat& preheat) {
 
 void judge_metal(CautionList& cautions, const WornBore& bore, const BoreHeat& heat) {
     if (heat.unknown_metal && !bore.magnetic)
-        cautions.before("Try a magnet before any heat. Where it does not hold firmly, do not heat: identify "
-                        "the metal first. Where it does, that is no leave to heat: it holds on cast iron as "
-                        "well.",
-                        "the metal is unknown and the job does not say whether a magnet holds");
+        cautions.before(
+            "Try a magnet before any heat. Where it does not hold firmly, do not heat: identify the metal "
+            "first. Where it does, that is no leave to heat: it holds on cast iron as well.",
+            "the metal is unknown and the job does not say whether a magnet holds");
     if (heat.unknown_metal)
         cautions.before("Have the metal judged before any heat: file, chip or spark test to tell steel from "
                         "cast iron, on which the figures here do not hold; then hardness, and a chip for "
@@ -121,21 +120,20 @@ void judge_what_is_missing(CautionList& cautions, const Procedure& procedure, co
     if (!heat.hydrogen_ml_100g)
         cautions.before_by(
             "EN1011-2-B",
-            "Find the hydrogen class of {} on its certificate: without it the highest is taken, 20 "
-            "ml/100 g, and no row made for less rules alone.{}",
+            "Find the hydrogen class of {} on its certificate: without it the highest is taken, 20 ml/100 g, "
+            "and no row made for less rules alone.{}",
             "neither its designation nor the job names one", procedure.filler,
-            hardens ? " Where it names none take one of low hydrogen, of class H4, H5 or H8: this "
-                      "metal hardens."
-                    : "");
-    if (heat.structure == "ferritic" && heat.laid.empty())
-        cautions.before_by(
-            "EN1011-2-B",
-            "Write current and voltage into the job: preheat is taken for the heat input that asks "
-            "for the most.",
-            "the heat input is not known{}",
-            procedure.approved && procedure.approved->heat_input
-                ? ", nor whether it lies in the approved band"
+            hardens
+                ? " Where it names none take one of low hydrogen, of class H4, H5 or H8: this metal hardens."
                 : "");
+    if (heat.structure == "ferritic" && heat.laid.empty())
+        cautions.before_by("EN1011-2-B",
+                           "Write current and voltage into the job: preheat is taken for the heat input that "
+                           "asks for the most.",
+                           "the heat input is not known{}",
+                           procedure.approved && procedure.approved->heat_input
+                               ? ", nor whether it lies in the approved band"
+                               : "");
 }
 
 } // namespace

@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/contains.hpp>
+
 #include <ringfill/table/braces.hpp>
 
 namespace ringfill {
@@ -43,30 +45,25 @@ struct RowJudgement : Judged {
 
 void add_new(std::vector<Subject>& subjects, const std::vector<Subject>& more) {
     for (const Subject& one : more)
-        if (std::find(subjects.begin(), subjects.end(), one) == subjects.end())
+        if (!ranges::contains(subjects, one))
             subjects.push_back(one);
 }
 
 RowJudgement answer_of(const CautionRow& row, const WorkFacts& facts) {
     RowJudgement all;
     bool of_job = false;
+    for (const Trigger& trigger : row.triggers)
+        all.answer = std::max(all.answer, judged(trigger, facts).answer);
     for (const Trigger& trigger : row.triggers) {
         const Judged one = judged(trigger, facts);
         if (one.answer == Answer::no)
             continue;
-        if (one.answer > all.answer) {
-            if (all.answer == Answer::unknown)
-                add_new(all.open, all.about);
-            of_job = false;
-            all.about.clear();
-            all.answer = one.answer;
-            all.because = one.because;
-        }
-        add_new(all.open, one.answer < all.answer ? one.about : one.open);
         if (one.answer == all.answer) {
+            all.because = all.because.empty() ? one.because : all.because;
             of_job = of_job || one.about.empty();
             add_new(all.about, one.about);
         }
+        add_new(all.open, one.answer == Answer::yes ? one.open : one.about);
         if (one.answer == Answer::unknown || !one.open.empty())
             all.field = word_of(trigger.circumstance).field;
     }
@@ -74,9 +71,7 @@ RowJudgement answer_of(const CautionRow& row, const WorkFacts& facts) {
         all.about.clear();
     if (all.answer != Answer::yes || of_job)
         all.open.clear();
-    std::erase_if(all.open, [&](const Subject& one) {
-        return std::find(all.about.begin(), all.about.end(), one) != all.about.end();
-    });
+    std::erase_if(all.open, [&](const Subject& one) { return ranges::contains(all.about, one); });
     return all;
 }
 

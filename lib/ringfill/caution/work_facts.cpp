@@ -2,8 +2,14 @@
 
 #include <algorithm>
 
+#include <fmt/format.h>
+
+#include <range/v3/algorithm/all_of.hpp>
 #include <range/v3/algorithm/any_of.hpp>
+#include <range/v3/algorithm/contains.hpp>
 #include <range/v3/algorithm/find.hpp>
+
+#include <ringfill/units/metric.hpp>
 
 namespace ringfill {
 namespace {
@@ -38,49 +44,92 @@ std::optional<double> share_of(std::string_view element, std::string_view kind,
 
 /// The most of an element that the arc meets in filler and base; a metal of unknown shares leaves it open
 /// unless the other one has enough to tell.
-MetalShare most_of(std::string_view element, const WornBore& bore, const Base& base, const Filler& filler) {
-    MetalShare share;
+Fact element_fact(std::string_view element, const WornBore& bore, const Base& base, const Filler& filler) {
     const auto of_filler = share_of(element, filler.group, {&filler.composition, &filler.typical});
     const auto of_base = share_of(element, base.structure, {&base.composition, &base.composition_min});
     const auto own = ranges::find(bore.composition, element, [](const auto& part) { return part.first; });
-    share.most = std::max(
-        {own != bore.composition.end() ? own->second : 0.0, of_filler.value_or(0), of_base.value_or(0)});
-    share.is_whole = of_filler && (of_base || !bore.composition.empty());
-    return share;
+    const double own_share = own != bore.composition.end() ? own->second : 0;
+    return {std::max({own_share, of_filler.value_or(0), of_base.value_or(0)}),
+            fmt::format("filler or metal hold {} of", element), Subject{Concern::bore, bore.name},
+            !of_filler || (!of_base && bore.composition.empty())};
 }
 
-BoreFacts bore_facts(const BorePlan& planned, const GivenBore& given) {
+/// Whether a hole of a bore is shut at its far end too; nothing where the job does not say of one.
+std::optional<double> has_shut_hole(const WornBore& bore) {
+    const auto is_shut = [](const Hole& hole) { return hole.other_end && *hole.other_end != "open"; };
+    const auto is_open = [](const Hole& hole) { return hole.other_end == "open"; };
+    return ranges::any_of(bore.holes, is_shut)   ? std::optional(1.0)
+           : ranges::all_of(bore.holes, is_open) ? std::optional(0.0)
+                                                 : std::nullopt;
+}
+
+void add_bore(WorkFacts& facts, const BorePlan& planned, const GivenBore& given) {
+    using enum Circumstance;
     const WornBore& bore = given.bore;
-    const Filler& filler = *given.settings.filler;
-    BoreFacts facts;
-    facts.name = bore.name;
-    facts.preheat = planned.heat.preheat.least();
-    if (planned.heat_balance)
-        facts.peak = planned.heat_balance->peak();
-    facts.delayed_cracks = ranges::any_of(planned.heat.preheat.values, [](const AnsweredFigure& value) {
-        return value.name == "crack_test_wait_s";
-    });
-    for (const auto& [id, symbol] : elements)
-        facts.metal[id] = most_of(symbol, bore, given.base, filler);
-    facts.holes = bore.holes;
-    return facts;
+    const Preheat& heat = planned.heat.preheat;
+    const auto add = [&](Circumstance id, std::optional<double> figure, std::string_view words) {
+        facts.known[id].push_back({figure, std::string(words), Subject{Concern::bore, bore.name}});
+    };
+    add(preheat, heat.minimum ? std::optional(deg_c(heat.minimum->value)) : std::nullopt, "the preheat is");
+    add(peak, planned.heat_balance ? std::optional(deg_c(planned.heat_balance->peak())) : std::nullopt,
+        "the boss gets to");
+    add(delayed_cracks, ranges::contains(heat.values, "crack_test_wait_s", &AnsweredFigure::name),
+        "the rules of the metal ask for a wait");
+    const auto shut = has_shut_hole(bore);
+    add(plugged_passage, shut, shut ? "a hole that is plugged for the weld is shut at its far end too" : "");
+    for (const auto& [id, element] :
+         {std::pair{manganese, "Mn"}, {chromium, "Cr"}, {nickel, "Ni"}, {copper, "Cu"}})
+        facts.known[id].push_back(element_fact(element, bore, given.base, *given.settings.filler));
+}
+
+void add_procedure(WorkFacts& facts, const Settings& settings, const BorePlan& bore) {
+    using enum Circumstance;
+    const auto& current = bore.heat.current ? bore.heat.current : settings.procedure->current;
+    const FillerForm form = settings.filler->form;
+    const bool stick = form == FillerForm::stick;
+    const auto add = [&](Circumstance id, std::optional<double> figure, const char* words) {
+        facts.known[id].push_back({figure, words, Subject{Concern::procedure, settings.procedure->name}});
+    };
+    ++facts.procedures;
+    // each kind of arc has filter shades of its own
+    add(stick                     ? stick_current
+        : form == FillerForm::rod ? rod_current
+                                  : wire_current,
+        current ? std::optional(current->value()) : std::nullopt, "the arc has");
+    add(shielding_gas, settings.gas != nullptr, "the arc burns under shielding gas");
+    // the powder of a cored wire may be metal alone; what is not known counts as flux
+    add(flux, stick || form == FillerForm::cored, "the filler carries a flux");
+}
+
+/// Lists of the site that tell circumstances by their names, after "near_" where they are near the heat.
+constexpr std::pair<std::string_view, std::optional<std::vector<std::string>> Site::*> lists[] = {
+    {"site.near", &Site::near}, {"site.residue", &Site::residue}, {"site.crew", &Site::crew}};
+
+Fact listed(const CircumstanceWord& word, const std::optional<std::vector<std::string>>& list) {
+    if (!list)
+        return {};
+    const std::string_view near = "near_";
+    const std::string_view name = word.name.substr(word.name.starts_with(near) ? near.size() : 0);
+    for (const std::string_view one : {name, name == "grease" ? "oil" : name})
+        if (ranges::contains(*list, one))
+            return {1, fmt::format("the job names {} in {}", one, word.field)};
+    return {0};
 }
 
 /// The fuels of the heat balances; the heater of the job also where there is none.
-std::optional<std::vector<FuelFacts>> burnt(const std::vector<BorePlan>& bores, const Job& job,
-                                            const Fuels& fuels) {
-    std::vector<FuelFacts> found;
+std::optional<std::vector<BurntFuel>> burnt(const PlannedWork& work, const Fuels& fuels) {
+    std::vector<BurntFuel> found;
     bool open = false;
     const auto add = [&](const std::string& name) {
         const auto fuel = ranges::find(fuels.fuels, name, &Fuel::name);
-        if (!name.empty() && ranges::find(found, name, &FuelFacts::name) == found.end())
+        if (!name.empty() && !ranges::contains(found, name, &BurntFuel::name))
             found.push_back({name, fuel != fuels.fuels.end() && fuel->oxygen_m3_kg.has_value()});
     };
-    for (const BorePlan& bore : bores)
+    for (const BorePlan& bore : work.bores)
         if (bore.heat_balance)
             add(bore.heat_balance->heater.fuel);
-        else if (job.heater)
-            add(ranges::find(fuels.heaters, job.heater->kind, &HeaterKind::name)->fuel);
+        else if (work.job.heater)
+            add(ranges::find(fuels.heaters, work.job.heater->kind, &HeaterKind::name)->fuel);
         else
             open = true;
     return found.empty() && open ? std::nullopt : std::optional(std::move(found));
@@ -88,27 +137,70 @@ std::optional<std::vector<FuelFacts>> burnt(const std::vector<BorePlan>& bores, 
 
 } // namespace
 
-WorkFacts work_facts(const PlannedWork& work, const Fuels& fuels) {
-    WorkFacts facts;
-    facts.site = work.job.site;
-    facts.units = work.job.units;
-    for (const Settings& own : work.settings) {
-        const Procedure& procedure = *own.procedure;
-        const auto bore = ranges::find(work.bores, procedure.name, &BorePlan::procedure);
-        if (bore == work.bores.end())
+void add_site(WorkFacts& facts, const Site& site) {
+    using enum Circumstance;
+    const auto add = [&](Circumstance id, std::optional<double> figure, std::string words = {}) {
+        facts.known[id].push_back({figure, std::move(words)});
+    };
+    const auto said = [&](Circumstance id, const std::optional<bool>& flag, bool wanted = true) {
+        if (flag)
+            add(id, *flag == wanted, fmt::format("the job says {} is {}", word_of(id).field, *flag));
+        else
+            add(id, {});
+    };
+    for (const CircumstanceWord& word : circumstance_words())
+        for (const auto& [field, list] : lists)
+            if (word.field == field)
+                facts.known[word.id].push_back(listed(word, site.*list));
+    add(always, 1, "on every job");
+    said(wet, site.wet);
+    said(indoors, site.indoors);
+    said(outdoors, site.indoors, false);
+    said(enclosed, site.enclosed);
+    const std::string coating = site.coating.value_or("");
+    const bool nobody_knows = coating == "unknown";
+    const std::string words = nobody_knows ? "nobody knows the coating" : "the coating is " + coating;
+    add(coated, site.coating ? std::optional(coating != "none") : std::nullopt, site.coating ? words : "");
+    add(zinc_coated, site.coating && !nobody_knows ? std::optional(coating == "zinc") : std::nullopt,
+        site.coating ? words : "");
+    if (site.room_volume || site.indoors != false)
+        add(room_volume, site.room_volume ? std::optional(site.room_volume->value()) : std::nullopt,
+            "a room of");
+    if (site.ceiling || site.indoors != false)
+        add(ceiling, site.ceiling ? std::optional(site.ceiling->value()) : std::nullopt, "a ceiling of");
+    add(ambient, site.ambient ? std::optional(deg_c(*site.ambient)) : std::nullopt, "the site has");
+}
+
+void add_fuels(WorkFacts& facts, const std::optional<std::vector<BurntFuel>>& fuels, bool is_assumed) {
+    using enum Circumstance;
+    const std::string assumed = is_assumed ? ", assumed: the job names no heater" : "";
+    for (const CircumstanceWord& word : circumstance_words()) {
+        if (word.field != word_of(fuel_gas).field)
             continue;
-        const FillerForm form = own.filler->form;
-        const bool stick = form == FillerForm::stick;
-        const Arc arc = stick ? Arc::stick : form == FillerForm::rod ? Arc::rod : Arc::wire;
-        // the powder of a cored wire may be metal alone; what is not known counts as flux
-        facts.procedures.push_back({procedure.name, arc,
-                                    bore->heat.current ? bore->heat.current : procedure.current,
-                                    own.gas != nullptr, stick || form == FillerForm::cored});
+        Fact& fact = facts.known[word.id].emplace_back();
+        if (fuels && !is_assumed)
+            fact.figure = 0;
+        if (word.id == electric_heater && fact.figure)
+            fact = {fuels->empty(), "the heater is electric"};
+        for (const auto& [name, takes_oxygen] : fuels.value_or(std::vector<BurntFuel>()))
+            if (word.id == oxygen ? takes_oxygen : word.id == fuel_gas || name == word.name) {
+                const char* what = word.id == oxygen ? "burns with oxygen from cylinders" : "heats the boss";
+                fact = {1, fmt::format("{} {}{}", name, what, assumed)};
+                break;
+            }
     }
+}
+
+WorkFacts work_facts(const PlannedWork& work, const Fuels& fuels) {
+    WorkFacts facts{work.job.units, work.bores.size()};
+    add_site(facts, work.job.site);
+    for (const Settings& own : work.settings)
+        if (const auto bore = ranges::find(work.bores, own.procedure->name, &BorePlan::procedure);
+            bore != work.bores.end())
+            add_procedure(facts, own, *bore);
     for (std::size_t i = 0; i < work.bores.size(); ++i)
-        facts.bores.push_back(bore_facts(work.bores[i], work.given[i]));
-    facts.fuels = burnt(work.bores, work.job, fuels);
-    facts.fuel_is_assumed = !work.job.heater;
+        add_bore(facts, work.bores[i], work.given[i]);
+    add_fuels(facts, burnt(work, fuels), !work.job.heater);
     return facts;
 }
 

@@ -31,21 +31,18 @@ std::vector<std::string> bore_notes(const WornBore& bore, const BorePlan& planne
     std::vector<std::string> notes;
     if (!bore.boss_diameter)
         notes.push_back(fmt::format("{}: without boss_diameter the wall is not known: wall, boss mass, heat "
-                                    "balance, fuel and the time "
-                                    "of warm-up, stops and cooling are left out.",
+                                    "balance, fuel and the time of warm-up, stops and cooling are left out.",
                                     bore.name));
     else if (!planned.heat_balance)
         notes.push_back(
-            fmt::format("{}: heat balance, fuel and the time of warm-up, stops and cooling are left "
-                        "out: {}.",
+            fmt::format("{}: heat balance, fuel and the time of warm-up, stops and cooling are left out: {}.",
                         bore.name, planned.no_balance));
     else
         ranges::push_back(notes, balance_notes(bore.name, *planned.heat_balance, units));
     if (planned.heat_balance && planned.heat.preheat.post_heat && tempers_once_cool(planned.heat))
-        notes.push_back(
-            fmt::format("{}: the hold after welding follows once it has cooled; it is no part of the "
-                        "times and the fuel here.",
-                        bore.name));
+        notes.push_back(fmt::format("{}: the hold after welding follows once it has cooled; it is no part of "
+                                    "the times and the fuel here.",
+                                    bore.name));
     if (const Length extra = planned.build.weld_to_radius - planned.layering.end_radius;
         extra > noticeable_stock && extra <= much_extra_stock)
         notes.push_back(fmt::format(

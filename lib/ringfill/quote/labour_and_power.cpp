@@ -1,7 +1,7 @@
-#include <algorithm>
-#include <iterator>
-
 #include <fmt/format.h>
+
+#include <range/v3/algorithm/all_of.hpp>
+#include <range/v3/algorithm/find.hpp>
 
 #include <ringfill/quote/quote_sections.hpp>
 
@@ -21,18 +21,6 @@ constexpr PhaseRow phases[] = {{Phase::set_up, "set_up", "set-up and checks"},
                                {Phase::boring, "boring", "boring and measuring"},
                                {Phase::clean_up, "clean_up", "packing and handing over"}};
 
-const char* const watch_line = "fire watch, a second person";
-
-QuoteLine hours_not_known(std::string item, const std::string& why) {
-    return line_without(std::move(item), "h", fmt::format("hours: no day is laid out, because {}", why));
-}
-
-bool every_phase_has_a_price(const Prices& prices) {
-    return std::all_of(std::begin(phases), std::end(phases), [&](const PhaseRow& row) {
-        return hour_price(prices, row.field).path != "prices.labour_hour";
-    });
-}
-
 } // namespace
 
 PriceAt hour_price(const Prices& prices, const std::string& field) {
@@ -43,43 +31,44 @@ PriceAt hour_price(const Prices& prices, const std::string& field) {
 }
 
 std::vector<QuoteLine> quote_labour(const QuoteFacts& facts, std::vector<Fault>& faults) {
-    const PriceAt watch{"prices.watch_hour", facts.prices.watch_hour};
+    const Prices& prices = facts.prices;
+    const PriceAt any_hour{"prices.labour_hour", prices.labour_hour};
+    const std::string no_hours = fmt::format("hours: no day is laid out, because {}", facts.no_hours);
     std::vector<QuoteLine> lines;
-    const auto add = [&](QuoteLine line, const PriceAt& at) {
-        put_price(line, at, facts.currency, faults);
-        lines.push_back(std::move(line));
+    const auto add = [&](const char* item, std::optional<double> hours, const PriceAt& at) {
+        lines.push_back(line_of(item, hours, "h", hours ? "" : no_hours));
+        put_price(lines.back(), at, facts.currency, faults);
     };
-    if (!facts.hours) {
-        QuoteLine work = hours_not_known("work", facts.no_hours);
-        if (facts.prices.labour_hour || !every_phase_has_a_price(facts.prices))
-            put_price(work, {"prices.labour_hour", facts.prices.labour_hour}, facts.currency, faults);
-        lines.push_back(std::move(work));
-        add(hours_not_known(watch_line, facts.no_hours), watch);
-        return lines;
-    }
-    for (const auto& [phase, hours] : facts.hours->work)
-        for (const PhaseRow& row : phases)
-            if (row.phase == phase)
-                add(line_of(row.words, hours, "h"), hour_price(facts.prices, row.field));
-    if (facts.hours->test)
-        add(line_of("crack test, second visit", *facts.hours->test, "h"),
-            hour_price(facts.prices, "testing"));
-    add(line_of(watch_line, facts.hours->watch, "h"), watch);
+    const bool each_phase_has_its_own = ranges::all_of(
+        phases, [&](const PhaseRow& row) { return hour_price(prices, row.field).path != any_hour.path; });
+    if (facts.hours) {
+        for (const auto& [phase, hours] : facts.hours->work) {
+            const PhaseRow& row = *ranges::find(phases, phase, &PhaseRow::phase);
+            add(row.words, hours, hour_price(prices, row.field));
+        }
+        if (facts.hours->test)
+            add("crack test, second visit", facts.hours->test, hour_price(prices, "testing"));
+    } else if (each_phase_has_its_own && !prices.labour_hour)
+        lines.push_back(line_of("work", {}, "h", no_hours));
+    else
+        add("work", {}, any_hour);
+    add("fire watch, a second person", facts.hours ? std::optional(facts.hours->watch) : std::nullopt,
+        {"prices.watch_hour", prices.watch_hour});
     return lines;
 }
 
 std::vector<QuoteLine> quote_power(const QuoteFacts& facts, std::vector<Fault>& faults) {
-    const bool generator = facts.prices.fuel_litre.has_value();
-    const auto fuel = std::find_if(facts.take.begin(), facts.take.end(),
-                                   [](const Need& need) { return need.kind == NeedKind::generator_fuel; });
+    const Prices& prices = facts.prices;
+    const bool generator = prices.fuel_litre.has_value();
+    const auto fuel = ranges::find(facts.take, NeedKind::generator_fuel, &Need::kind);
     QuoteLine line = !facts.energy_kwh || (generator && fuel == facts.take.end())
-                         ? line_without("power", generator ? "L" : "kWh",
-                                        "energy: the job does not give current and voltage of every bore")
+                         ? line_of("power", {}, generator ? "L" : "kWh",
+                                   "energy: the job does not give current and voltage of every bore")
                      : generator ? line_of("generator fuel", fuel->need, "L")
                                  : line_of("electricity", *facts.energy_kwh, "kWh");
     put_price(line,
-              generator ? PriceAt{"prices.fuel_litre", facts.prices.fuel_litre}
-                        : PriceAt{"prices.power_kwh", facts.prices.power_kwh},
+              generator ? PriceAt{"prices.fuel_litre", prices.fuel_litre}
+                        : PriceAt{"prices.power_kwh", prices.power_kwh},
               facts.currency, faults);
     return {line};
 }

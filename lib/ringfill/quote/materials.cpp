@@ -3,6 +3,11 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include <range/v3/action/push_back.hpp>
+#include <range/v3/algorithm/any_of.hpp>
+#include <range/v3/algorithm/contains.hpp>
+#include <range/v3/algorithm/none_of.hpp>
+
 #include <ringfill/quote/price_names.hpp>
 #include <ringfill/quote/quote_sections.hpp>
 #include <ringfill/units/factor.hpp>
@@ -18,34 +23,25 @@ const NamedPrice* filler_price(const Need& need, const NamedPrices& by_filler) {
     return nullptr;
 }
 
-/// The mass in the packs of one kind; nothing where that is not known.
-std::optional<double> packs_kg(const PackCount& packs) {
-    return packs.filler_kg ? std::optional(static_cast<double>(packs.count) * *packs.filler_kg)
-                           : std::nullopt;
-}
-
-/// The mass in all packs of a filler; nothing where that is not known.
-std::optional<double> filler_kg(const Need& need) {
-    if (need.kind == NeedKind::wire)
-        return need.supplied;
+/// The mass in some packs of a filler; nothing where that is not known.
+std::optional<double> packs_kg(const std::vector<PackCount>& packs) {
     double kg = 0;
-    for (const PackCount& packs : need.cover) {
-        const auto these = packs_kg(packs);
-        if (!these)
+    for (const PackCount& pack : packs)
+        if (!pack.filler_kg)
             return std::nullopt;
-        kg += *these;
-    }
+        else
+            kg += static_cast<double>(pack.count) * *pack.filler_kg;
     return kg;
 }
 
 /// What a user writes as the name of a thing: its pack's own, or the full one where there is no pack or the
 /// pack's own would be the price of something else too.
 std::string key_for(const Bought& thing, const QuoteFacts& facts) {
-    const bool by_pack =
-        thing.pack && std::none_of(facts.take.begin(), facts.take.end(), [&](const Need& other) {
-            return &other != &thing.need && names_any_of(thing.pack->pack, other);
-        });
-    return by_pack ? thing.pack->pack : full_name(thing, facts.units);
+    const auto is_named_too = [&](const Need& other) {
+        return &other != &thing.need && names_any_of(thing.pack->pack, other, facts.units);
+    };
+    return thing.pack && ranges::none_of(facts.take, is_named_too) ? thing.pack->pack
+                                                                   : full_name(thing, facts.units);
 }
 
 /// The line of so many kilograms of a filler in some packs, at its price of a kilogram.
@@ -63,21 +59,21 @@ QuoteLine kilogram_line(const Need& need, const std::vector<PackCount>& packs, d
 /// kilogram, where it has one.
 QuoteLine line_by_name(const Bought& thing, const NamedPrice* by_kg, const QuoteFacts& facts,
                        std::vector<Fault>& faults) {
-    const auto* by_name = price_by_name(facts.prices.packs, thing);
-    if (thing.pack && by_kg && !by_name)
-        if (const auto kg = packs_kg(*thing.pack))
-            return kilogram_line(thing.need, {*thing.pack}, *kg, *by_kg, facts, faults);
+    const auto& [need, pack] = thing;
+    const auto* by_name = price_by_name(facts.prices.packs, thing, facts.units);
+    if (pack && by_kg && !by_name)
+        if (const auto kg = packs_kg({*pack}))
+            return kilogram_line(need, {*pack}, *kg, *by_kg, facts, faults);
     QuoteLine line =
-        thing.pack ? line_of(full_name(thing, facts.units), static_cast<double>(thing.pack->count), "packs")
-                   : line_of(full_name(thing, facts.units), thing.need.supplied, "pieces");
+        line_of(full_name(thing, facts.units), pack ? static_cast<double>(pack->count) : need.supplied,
+                pack ? "packs" : "pieces");
     const std::string key = by_name ? by_name->first : key_for(thing, facts);
-    PriceAt at{member_path("prices.packs", key), {}, {}};
+    PriceAt at{member_path("prices.packs", key),
+               {},
+               fmt::format("\"{}\" in prices.packs{}", key,
+                           pack && is_filler(need.kind) ? ", or its filler in prices.wire_kg" : "")};
     if (by_name)
         at.price = by_name->second;
-    else
-        at.as_shown =
-            fmt::format("\"{}\" in prices.packs{}", key,
-                        thing.pack && is_filler(thing.need.kind) ? ", or its filler in prices.wire_kg" : "");
     put_price(line, at, facts.currency, faults);
     return line;
 }
@@ -86,14 +82,13 @@ QuoteLine line_by_name(const Bought& thing, const NamedPrice* by_kg, const Quote
 std::vector<QuoteLine> pack_lines(const Need& need, const QuoteFacts& facts, std::vector<Fault>& faults) {
     const Prices& prices = facts.prices;
     if (!need.pack_known)
-        return {line_without(item_text(need, facts.units), "", "pack: none of the table of packs holds it")};
+        return {line_of(item_text(need, facts.units), {}, "", "pack: none of the table of packs holds it")};
     const auto things = bought(need);
     const auto* by_kg = filler_price(need, prices.wire_kg);
-    const bool any_by_name = std::any_of(things.begin(), things.end(), [&](const Bought& thing) {
-        return price_by_name(prices.packs, thing);
-    });
+    const bool any_by_name = ranges::any_of(
+        things, [&](const Bought& thing) { return price_by_name(prices.packs, thing, facts.units); });
     if (by_kg && !any_by_name)
-        if (const auto kg = filler_kg(need))
+        if (const auto kg = need.kind == NeedKind::wire ? need.supplied : packs_kg(need.cover))
             return {kilogram_line(need, need.cover, *kg, *by_kg, facts, faults)};
     std::vector<QuoteLine> lines;
     for (const Bought& thing : things)
@@ -104,21 +99,12 @@ std::vector<QuoteLine> pack_lines(const Need& need, const QuoteFacts& facts, std
 /// A unit of a need as the user reads it, and how many of the need's own it is.
 std::pair<std::string, double> unit_for(const Need& need, UnitSystem units) {
     const NeedUnit unit = unit_of(need.kind);
-    if (units == UnitSystem::inch && unit == NeedUnit::kilogram)
+    const bool inch = units == UnitSystem::inch;
+    if (inch && unit == NeedUnit::kilogram)
         return {"lb", factor::pound};
-    if (units == UnitSystem::inch && unit == NeedUnit::litre)
+    if (inch && unit == NeedUnit::litre)
         return {"ft3", factor::cubic_foot / factor::litre};
     return {unit_text(unit), 1};
-}
-
-/// What the lines of some packs lack, each lack told once.
-std::string missing_of(const std::vector<QuoteLine>& packs, std::size_t first) {
-    std::vector<std::string> all;
-    for (std::size_t i = first; i < packs.size(); ++i)
-        if (const std::string& one = packs[i].missing;
-            !one.empty() && std::find(all.begin(), all.end(), one) == all.end())
-            all.push_back(one);
-    return all.empty() ? "amount" : fmt::format("{}", fmt::join(all, "; "));
 }
 
 /// What is used of the packs, at its share of their cost.
@@ -129,18 +115,20 @@ QuoteLine use_line(const Need& need, const std::vector<QuoteLine>& packs, std::s
     PartOf part{first, packs.size() - first, Minor{0}, std::nullopt};
     if (need.pack_known)
         part.supplied = std::max<Thousandths>(1, thousandths(need.supplied / of_own));
-    for (std::size_t i = first; i < packs.size(); ++i)
+    std::vector<std::string> missing;
+    for (std::size_t i = first; i < packs.size(); ++i) {
         part.cost = part.cost && packs[i].amount ? sum_of({*part.cost, *packs[i].amount}) : std::nullopt;
-    if (part.cost && part.supplied) {
-        line.amount = half_even(*line.quantity, *part.cost, *part.supplied);
-        if (!line.amount) {
-            line.missing = "amount";
-            add_fault(faults, too_large(packs[first].price_path));
-        }
-    } else {
-        line.missing = missing_of(packs, first);
+        if (!packs[i].missing.empty() && !ranges::contains(missing, packs[i].missing))
+            missing.push_back(packs[i].missing);
     }
     line.part = part;
+    const bool is_known = part.cost && part.supplied;
+    if (is_known)
+        line.amount = half_even(*line.quantity, *part.cost, *part.supplied);
+    if (is_known && !line.amount)
+        add_fault(faults, too_large(packs[first].price_path));
+    if (!line.amount)
+        line.missing = is_known || missing.empty() ? "amount" : fmt::format("{}", fmt::join(missing, "; "));
     return line;
 }
 
@@ -149,11 +137,10 @@ QuoteLine use_line(const Need& need, const std::vector<QuoteLine>& packs, std::s
 QuotedMaterials quote_materials(const QuoteFacts& facts, std::vector<Fault>& faults) {
     QuotedMaterials materials;
     for (const Need& need : facts.take) {
-        if (!is_material(need, facts.prices.packs))
+        if (!is_material(need, facts.prices.packs, facts.units))
             continue;
         const std::size_t first = materials.packs.size();
-        for (QuoteLine& line : pack_lines(need, facts, faults))
-            materials.packs.push_back(std::move(line));
+        ranges::push_back(materials.packs, pack_lines(need, facts, faults));
         materials.use.push_back(use_line(need, materials.packs, first, facts.units, faults));
     }
     return materials;

@@ -1,12 +1,20 @@
 #include <ringfill/quote/price_names.hpp>
 
 #include <algorithm>
-#include <utility>
+#include <cmath>
+#include <tuple>
+
+#include <fmt/format.h>
 
 #include <range/v3/algorithm/any_of.hpp>
 
+#include <ringfill/units/measure.hpp>
+
 namespace ringfill {
 namespace {
+
+/// Sizes that differ by less are one size that was written in two ways, m.
+constexpr double same_size_m = 1e-7;
 
 std::vector<std::string_view> words_of(std::string_view text) {
     std::vector<std::string_view> words;
@@ -18,13 +26,6 @@ std::vector<std::string_view> words_of(std::string_view text) {
         words.push_back(text.substr(0, end));
         text.remove_prefix(end);
     }
-}
-
-std::vector<NamePart> called(const Bought& thing, UnitSystem units) {
-    std::vector<NamePart> parts = name_parts(thing.need, units);
-    if (thing.pack)
-        parts.push_back({NamePart::Of::pack, thing.pack->pack});
-    return parts;
 }
 
 /// A word of what a thing is called, and the part that it belongs to.
@@ -65,6 +66,19 @@ bool name_in(const std::vector<std::string_view>& name, const std::vector<NamePa
     return false;
 }
 
+/// The size of a thing as a name writes it, number and unit; empty: the name writes no such size.
+std::string written_size(const std::vector<std::string_view>& name, const NeedSize& size) {
+    const auto* diameter = std::get_if<Length>(&size);
+    for (std::size_t i = 1; diameter && i < name.size(); ++i) {
+        std::string text = fmt::format("{} {}", name[i - 1], name[i]);
+        const auto read = measure(text, Kind::length);
+        if (const auto* metres = std::get_if<double>(&read))
+            if (std::fabs(*metres - diameter->value()) < same_size_m)
+                return text;
+    }
+    return {};
+}
+
 } // namespace
 
 std::vector<Bought> bought(const Need& need) {
@@ -80,32 +94,45 @@ std::string full_name(const Bought& thing, UnitSystem units) {
     return item_text(thing.need, units) + (thing.pack ? ", " + thing.pack->pack : "");
 }
 
-bool names(std::string_view name, const Bought& thing) {
+Named named(std::string_view name, const Bought& thing, UnitSystem units) {
     const auto wanted = words_of(name);
-    return name_in(wanted, called(thing, UnitSystem::metric)) ||
-           name_in(wanted, called(thing, UnitSystem::inch));
+    std::vector<NamePart> parts = name_parts(thing.need, units);
+    if (thing.pack)
+        parts.push_back({NamePart::Of::pack, thing.pack->pack});
+    const bool as_shown = name_in(wanted, parts);
+    if (const std::string size = written_size(wanted, thing.need.size); !size.empty()) {
+        for (NamePart& part : parts)
+            if (part.of == NamePart::Of::size)
+                part.text = size;
+        if (name_in(wanted, parts))
+            return Named::with_its_size;
+    }
+    return as_shown ? Named::yes : Named::no;
 }
 
-bool names_any_of(std::string_view name, const Need& need) {
-    return ranges::any_of(bought(need), [&](const Bought& thing) { return names(name, thing); });
+bool names_any_of(std::string_view name, const Need& need, UnitSystem units) {
+    return ranges::any_of(bought(need),
+                          [&](const Bought& thing) { return named(name, thing, units) != Named::no; });
 }
 
-const NamedPrice* price_by_name(const NamedPrices& prices, const Bought& thing) {
-    const auto weight = [](const NamedPrice& price) {
-        return std::pair(words_of(price.first).size(), price.first.size());
-    };
+const NamedPrice* price_by_name(const NamedPrices& prices, const Bought& thing, UnitSystem units) {
     const NamedPrice* best = nullptr;
-    for (const NamedPrice& price : prices)
-        if (names(price.first, thing) && (!best || weight(price) > weight(*best)))
-            best = &price;
+    std::tuple<std::size_t, Named, std::size_t> most;
+    for (const NamedPrice& price : prices) {
+        const auto& name = price.first;
+        const std::tuple weight{words_of(name).size(), named(name, thing, units), name.size()};
+        if (std::get<Named>(weight) != Named::no && (!best || weight > most))
+            std::tie(best, most) = std::tuple{&price, weight};
+    }
     return best;
 }
 
-bool is_material(const Need& need, const NamedPrices& prices) {
+bool is_material(const Need& need, const NamedPrices& prices, UnitSystem units) {
     const Charge charge = charge_of(need.kind);
     return charge == Charge::used_up ||
-           (charge == Charge::tool &&
-            ranges::any_of(prices, [&](const NamedPrice& price) { return names_any_of(price.first, need); }));
+           (charge == Charge::tool && ranges::any_of(prices, [&](const NamedPrice& price) {
+                return names_any_of(price.first, need, units);
+            }));
 }
 
 } // namespace ringfill

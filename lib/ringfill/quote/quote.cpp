@@ -1,13 +1,57 @@
 #include <ringfill/quote/quote.hpp>
 
-#include <tuple>
+#include <algorithm>
+#include <map>
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/find.hpp>
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/transform.hpp>
+
+#include <ringfill/fault/nearest.hpp>
+#include <ringfill/fault/printable.hpp>
 #include <ringfill/quote/quote_sections.hpp>
+#include <ringfill/units/factor.hpp>
 
 namespace ringfill {
 namespace {
+
+constexpr double joules_in_kwh = 3.6e6;
+
+const Currency* find_currency(const std::string& code, const std::vector<Currency>& currencies,
+                              std::vector<Fault>& faults) {
+    const auto found = ranges::find(currencies, code, &Currency::name);
+    if (found != currencies.end())
+        return &*found;
+    const auto codes = currencies | ranges::views::transform(&Currency::name) | ranges::to<std::vector>();
+    const auto near = nearest(code, codes);
+    faults.push_back(fault_at_path(
+        "prices.currency", in_quotes(code), "is no currency of the table by its code of ISO 4217",
+        near ? fmt::format("did you mean \"{}\"?", *near) : fmt::format("write a code such as EUR or USD")));
+    return nullptr;
+}
+
+QuoteHours hours_of(const DayPlan& day, const PlannedWork& work) {
+    QuoteHours hours;
+    std::map<Phase, double> seconds;
+    for (const DayEntry& entry : day.day.entries)
+        if (!entry.night) {
+            seconds[entry.kind().phase] += (entry.to - entry.from).value();
+            hours.days = std::max(hours.days, day_of(entry.from) + 1);
+        }
+    for (const auto& [phase, of_phase] : seconds)
+        if (of_phase > 0)
+            hours.work.emplace_back(phase, of_phase / factor::hour);
+    hours.watch = work.fire_watch.total.value() / factor::hour;
+    if (day.back)
+        hours.test = day.back->length.value() / factor::hour;
+    for (const BorePlan& bore : work.bores) // a day has a heat balance of every one
+        hours.heater_after += bore.count * slowed_by_heater(*bore.heat_balance).value() / factor::hour;
+    for (const WatchPeriod& period : work.fire_watch.periods)
+        hours.looks_after += (period.looked_until - period.until).value() / factor::hour;
+    return hours;
+}
 
 std::vector<QuoteLine> extras(const QuoteFacts& facts, std::vector<Fault>& faults) {
     std::vector<QuoteLine> lines;
@@ -20,21 +64,17 @@ std::vector<QuoteLine> extras(const QuoteFacts& facts, std::vector<Fault>& fault
 
 void add_section(Quote& quote, QuotePart part, std::vector<QuoteLine> lines, bool counts,
                  std::vector<Fault>& faults) {
-    if (lines.empty())
-        return;
     std::vector<Minor> amounts;
     for (const QuoteLine& line : lines)
         if (line.amount)
             amounts.push_back(*line.amount);
         else if (counts)
             quote.missing.push_back(fmt::format("{}: {}", line.item, line.missing));
-    QuoteSection section{part, std::move(lines), counts, std::nullopt};
-    if (!amounts.empty()) {
-        section.sum = sum_of(amounts);
-        if (!section.sum)
-            add_fault(faults, too_large("prices", fmt::format("the sum of {}", in_words(part))));
-    }
-    quote.sections.push_back(std::move(section));
+    const auto sum = amounts.empty() ? std::nullopt : sum_of(amounts);
+    if (!amounts.empty() && !sum)
+        add_fault(faults, too_large("prices", fmt::format("the sum of {}", in_words(part))));
+    if (!lines.empty())
+        quote.sections.push_back({part, std::move(lines), counts, sum});
 }
 
 /// Sum of the sections that count, then one share after the other on all that stands before it.
@@ -49,16 +89,13 @@ void add_up(Quote& quote, const Prices& prices, std::vector<Fault>& faults) {
     quote.total = quote.subtotal;
     if (!quote.total)
         add_fault(faults, too_large("prices", "the sum"));
-    const std::tuple<const char*, const char*, const std::optional<ExactShare>*> shares[] = {
-        {"contingency", "prices.contingency", &prices.contingency},
-        {"mark-up", "prices.markup", &prices.markup},
-        {"tax", "prices.tax", &prices.tax}};
-    for (const auto& [name, path, share] : shares) {
-        if (!quote.total || !*share)
+    for (const auto& [name, path, member] : shares_on_top) {
+        const auto& share = prices.*member;
+        if (!quote.total || !share)
             continue;
-        const auto [parts, whole] = lowest_terms(**share, whole_share);
+        const auto [parts, whole] = lowest_terms(*share, whole_share);
         const auto amount = half_even(*quote.total, parts, whole);
-        quote.on_top.push_back({name, **share, *quote.total, amount.value_or(0)});
+        quote.on_top.push_back({name, *share, *quote.total, amount.value_or(0)});
         quote.total = amount ? sum_of({*quote.total, *amount}) : std::nullopt;
         if (!quote.total)
             add_fault(faults, too_large(path));
@@ -74,28 +111,38 @@ std::string_view in_words(QuotePart part) {
     return words[static_cast<std::size_t>(part)];
 }
 
-QuoteLine line_without(std::string item, std::string unit, std::string missing) {
-    QuoteLine line;
-    line.item = std::move(item);
-    line.unit = std::move(unit);
-    line.missing = std::move(missing);
-    return line;
-}
-
 Quote quote(const QuoteFacts& facts, std::vector<Fault>& faults) {
     Quote result;
     result.currency = facts.currency;
+    const auto add = [&](QuotePart part, std::vector<QuoteLine> lines, bool counts = true) {
+        add_section(result, part, std::move(lines), counts, faults);
+    };
     QuotedMaterials materials = quote_materials(facts, faults);
-    const bool by_use = facts.prices.by_use;
-    add_section(result, QuotePart::packs, std::move(materials.packs), !by_use, faults);
-    add_section(result, QuotePart::use, std::move(materials.use), by_use, faults);
-    add_section(result, QuotePart::labour, quote_labour(facts, faults), true, faults);
-    add_section(result, QuotePart::power, quote_power(facts, faults), true, faults);
-    add_section(result, QuotePart::travel, quote_travel(facts, faults), true, faults);
-    add_section(result, QuotePart::extras, extras(facts, faults), true, faults);
+    add(QuotePart::packs, std::move(materials.packs), !facts.prices.by_use);
+    add(QuotePart::use, std::move(materials.use), facts.prices.by_use);
+    add(QuotePart::labour, quote_labour(facts, faults));
+    add(QuotePart::power, quote_power(facts, faults));
+    add(QuotePart::travel, quote_travel(facts, faults));
+    add(QuotePart::extras, extras(facts, faults));
     add_up(result, facts.prices, faults);
     result.notes = quote_notes(facts);
     return result;
+}
+
+std::optional<Quote> quote(const PlannedWork& work, const Taken& taken, const PlannedDay& day,
+                           const std::vector<Currency>& currencies, std::vector<Fault>& faults) {
+    const Prices& prices = work.job.prices;
+    if (!prices.currency)
+        return std::nullopt;
+    const Currency* currency = find_currency(*prices.currency, currencies, faults);
+    if (!currency)
+        return std::nullopt;
+    QuoteFacts facts{prices, *currency, taken.needs, work.job.units, {}, day.no_day, {}};
+    if (day.day)
+        facts.hours = hours_of(*day.day, work);
+    if (taken.drawn)
+        facts.energy_kwh = taken.drawn->value() / joules_in_kwh;
+    return quote(facts, faults);
 }
 
 } // namespace ringfill

@@ -1,10 +1,11 @@
 #include <ringfill/quote/quote_line.hpp>
 
-#include <algorithm>
 #include <cmath>
 #include <stdexcept>
 
 #include <fmt/format.h>
+
+#include <range/v3/algorithm/contains.hpp>
 
 namespace ringfill {
 
@@ -15,18 +16,19 @@ Thousandths thousandths(double value) {
     return static_cast<Thousandths>(std::floor(1000 * value + 0.5));
 }
 
-QuoteLine line_of(std::string item, double quantity, std::string unit) {
+QuoteLine line_of(std::string item, std::optional<double> quantity, std::string unit, std::string missing) {
     QuoteLine line;
     line.item = std::move(item);
-    line.quantity = thousandths(quantity);
-    line.measured = quantity;
+    if (quantity)
+        line.quantity = thousandths(*quantity);
+    line.measured = quantity.value_or(0);
     line.unit = std::move(unit);
+    line.missing = std::move(missing);
     return line;
 }
 
 void add_fault(std::vector<Fault>& faults, Fault fault) {
-    if (std::none_of(faults.begin(), faults.end(),
-                     [text = to_string(fault)](const Fault& one) { return to_string(one) == text; }))
+    if (!ranges::contains(faults, to_string(fault), [](const Fault& one) { return to_string(one); }))
         faults.push_back(std::move(fault));
 }
 

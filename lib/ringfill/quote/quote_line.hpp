@@ -40,8 +40,10 @@ struct QuoteLine {
 /// Rounded to the nearest, halves up.
 Thousandths thousandths(double value);
 
-/// A line of so much, still without a price.
-QuoteLine line_of(std::string item, double quantity, std::string unit);
+/// A line of so much, still without a price. @param quantity nothing: not known; then `missing` says why, and
+/// where it is written.
+QuoteLine line_of(std::string item, std::optional<double> quantity, std::string unit,
+                  std::string missing = {});
 
 /// Where a price is written in the job, and the price if it is there.
 struct PriceAt {

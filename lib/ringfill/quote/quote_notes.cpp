@@ -1,4 +1,3 @@
-#include <algorithm>
 #include <string_view>
 #include <utility>
 
@@ -6,6 +5,8 @@
 #include <fmt/ranges.h>
 
 #include <range/v3/action/push_back.hpp>
+#include <range/v3/algorithm/any_of.hpp>
+#include <range/v3/algorithm/contains.hpp>
 
 #include <ringfill/quote/price_names.hpp>
 #include <ringfill/quote/quote_sections.hpp>
@@ -24,52 +25,49 @@ constexpr std::pair<NeedKind, const char*> priced_elsewhere[] = {
 std::vector<std::string> substances_priced(const QuoteFacts& facts, const std::string& name) {
     std::vector<std::string> found;
     for (const Need& need : facts.take) {
-        if (!is_filler(need.kind) && need.kind != NeedKind::gas && need.kind != NeedKind::fuel)
-            continue;
-        if (std::find(found.begin(), found.end(), need.substance) != found.end())
-            continue;
-        for (const PackCount& pack : need.cover)
-            if (const auto* price = price_by_name(facts.prices.packs, {need, &pack});
-                price && price->first == name) {
-                found.push_back(need.substance);
-                break;
-            }
+        const auto is_priced = [&](const PackCount& pack) {
+            const auto* price = price_by_name(facts.prices.packs, {need, &pack}, facts.units);
+            return price && price->first == name;
+        };
+        const bool is_stuff =
+            is_filler(need.kind) || need.kind == NeedKind::gas || need.kind == NeedKind::fuel;
+        if (is_stuff && !ranges::contains(found, need.substance) && ranges::any_of(need.cover, is_priced))
+            found.push_back(need.substance);
     }
     return found;
 }
 
 std::string note_on(const QuoteFacts& facts, const std::string& name) {
-    const bool is_used = std::any_of(facts.take.begin(), facts.take.end(), [&](const Need& need) {
-        return charge_of(need.kind) != Charge::by_hours && names_any_of(name, need);
+    const bool is_used = ranges::any_of(facts.take, [&](const Need& need) {
+        return charge_of(need.kind) != Charge::by_hours && names_any_of(name, need, facts.units);
     });
-    if (!is_used) {
-        for (const auto& [kind, field] : priced_elsewhere) {
-            Need one;
-            one.kind = kind;
-            if (names(name, {one}))
-                return fmt::format("prices.packs \"{}\" is not used: that is priced by {}.", name, field);
-        }
-        return fmt::format("prices.packs \"{}\" names nothing that is taken.", name);
+    if (is_used) {
+        const auto substances = substances_priced(facts, name);
+        return substances.size() < 2 ? ""
+                                     : fmt::format("is the price for each of {}: where they differ in price, "
+                                                   "write the fuller names that the lines have.",
+                                                   fmt::join(substances, ", "));
     }
-    const auto substances = substances_priced(facts, name);
-    if (substances.size() > 1)
-        return fmt::format("prices.packs \"{}\" is the price for each of {}: where they differ in price, "
-                           "write the fuller names that the lines have.",
-                           name, fmt::join(substances, ", "));
-    return {};
+    for (const auto& [kind, field] : priced_elsewhere) {
+        Need one;
+        one.kind = kind;
+        if (names_any_of(name, one, facts.units))
+            return fmt::format("is not used: that is priced by {}.", field);
+    }
+    return "names nothing that is taken; a filler is named in full, family/filler.";
 }
 
 std::vector<std::string> pack_notes(const QuoteFacts& facts) {
     std::vector<std::string> tools;
     for (const Need& need : facts.take)
-        if (charge_of(need.kind) == Charge::tool && !is_material(need, facts.prices.packs))
+        if (charge_of(need.kind) == Charge::tool && !is_material(need, facts.prices.packs, facts.units))
             tools.push_back(item_text(need, facts.units));
     std::vector<std::string> notes;
     if (!tools.empty())
         notes.push_back(fmt::format("Tools without a price are not in it: {}.", fmt::join(tools, ", ")));
     for (const auto& [name, price] : facts.prices.packs)
-        if (std::string note = note_on(facts, name); !note.empty())
-            notes.push_back(std::move(note));
+        if (const std::string note = note_on(facts, name); !note.empty())
+            notes.push_back(fmt::format("prices.packs \"{}\" {}", name, note));
     return notes;
 }
 
@@ -80,38 +78,34 @@ std::string hours_text(double hours) {
 } // namespace
 
 std::vector<std::string> quote_notes(const QuoteFacts& facts) {
-    std::vector<std::string> notes;
     const Prices& prices = facts.prices;
-    notes.push_back(fmt::format("{} of the materials count ({}); the other sum is for comparison.",
-                                prices.by_use ? "The shares used" : "The whole packs",
-                                prices.by_use ? "prices.materials is \"use\""
-                                              : "\"use\" in prices.materials counts what is used"));
-    notes.emplace_back("Each line is its quantity as shown times its price, rounded once to the "
-                       "smallest unit of the currency, halves to the even one; the total is the sum "
-                       "of the amounts shown.");
-    notes.emplace_back("Waiting by day is paid, nights are not, and nobody's lodging is in it but as "
-                       "an extra.");
+    std::vector<std::string> notes = {
+        fmt::format("{} of the materials count ({}); the other sum is for comparison.",
+                    prices.by_use ? "The shares used" : "The whole packs",
+                    prices.by_use ? "prices.materials is \"use\""
+                                  : "\"use\" in prices.materials counts what is used"),
+        "Each line is its quantity as shown times its price, rounded once to the smallest unit of the "
+        "currency, halves to the even one; the total is the sum of the amounts shown.",
+        "Waiting by day is paid, nights are not, and nobody's lodging is in it but as an extra."};
     if (facts.hours && facts.hours->heater_after > 0)
-        notes.push_back(fmt::format("Staying with a heater that slows the cooling after the last ring, "
-                                    "{} in all, is in no line: a blanket may do instead, else add it "
-                                    "to the extras.",
-                                    hours_text(facts.hours->heater_after)));
+        notes.push_back(
+            fmt::format("Staying with a heater that slows the cooling after the last ring, {} in all, is in "
+                        "no line: a blanket may do instead, else add it to the extras.",
+                        hours_text(facts.hours->heater_after)));
     if (facts.hours && facts.hours->looks_after > 0)
-        notes.push_back(fmt::format("The looks after the fire watch, from time to time over {} in all, "
-                                    "are in no line.",
-                                    hours_text(facts.hours->looks_after)));
+        notes.push_back(
+            fmt::format("The looks after the fire watch, from time to time over {} in all, are in no line.",
+                        hours_text(facts.hours->looks_after)));
     if (const auto trips = trips_of(facts); trips && prices.travel && !prices.travel->trips)
-        notes.push_back(fmt::format("Trips: {}, one for each day worked{}; prices.travel.trips says "
-                                    "otherwise.",
-                                    *trips, facts.hours->test ? " and one for the crack test" : ""));
-    const std::pair<const char*, bool> left_out[] = {
-        {"contingency", !prices.contingency}, {"mark-up", !prices.markup}, {"tax", !prices.tax}};
-    for (const auto& [name, is_left_out] : left_out)
-        if (is_left_out)
+        notes.push_back(
+            fmt::format("Trips: {}, one for each day worked{}; prices.travel.trips says otherwise.", *trips,
+                        facts.hours->test ? " and one for the crack test" : ""));
+    for (const auto& [name, path, share] : shares_on_top)
+        if (!(prices.*share))
             notes.push_back(fmt::format("No {} is in it: the job gives none.", name));
     if (prices.fuel_litre && prices.power_kwh)
-        notes.emplace_back("The power is a generator's: prices.fuel_litre is given, and power_kwh is "
-                           "not used.");
+        notes.emplace_back(
+            "The power is a generator's: prices.fuel_litre is given, and power_kwh is not used.");
     ranges::push_back(notes, travel_notes(prices));
     ranges::push_back(notes, pack_notes(facts));
     return notes;

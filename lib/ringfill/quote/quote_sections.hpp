@@ -10,8 +10,15 @@ namespace ringfill {
 
 // The sections of a quote, each noting the faults of its prices, and the notes on what is in none.
 
-/// A line that lacks its quantity. @param missing what it lacks, and where it is written.
-QuoteLine line_without(std::string item, std::string unit, std::string missing);
+/// A share that a job may put on top of the sum.
+struct ShareOnTop {
+    const char* name;
+    const char* path;
+    std::optional<ExactShare> Prices::*share;
+};
+inline constexpr ShareOnTop shares_on_top[] = {{"contingency", "prices.contingency", &Prices::contingency},
+                                               {"mark-up", "prices.markup", &Prices::markup},
+                                               {"tax", "prices.tax", &Prices::tax}};
 
 /// The materials of a job, counted twice.
 struct QuotedMaterials {

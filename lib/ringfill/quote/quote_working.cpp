@@ -39,14 +39,12 @@ std::vector<Working> line_working(const QuoteLine& line, const Currency& currenc
     if (!line.amount)
         return work;
     const Input n{"n", as_number(*line.quantity), "0.001 " + line.unit};
-    if (line.part)
-        work.push_back(rounded("amount_minor", n, {"p", as_number(*line.part->cost), smallest},
-                               *line.part->supplied, *line.amount, smallest));
-    else {
-        const int decimals = currency.exponent.value + price_decimals_more;
-        const Input p{"p", as_number(*in_parts(*line.price, decimals)), unit_of(currency, decimals)};
-        work.push_back(rounded("amount_minor", n, p, line_parts, *line.amount, smallest));
-    }
+    const int decimals = currency.exponent.value + price_decimals_more;
+    const Input p =
+        line.part ? Input{"p", as_number(*line.part->cost), smallest}
+                  : Input{"p", as_number(*in_parts(*line.price, decimals)), unit_of(currency, decimals)};
+    work.push_back(
+        rounded("amount_minor", n, p, line.part ? *line.part->supplied : line_parts, *line.amount, smallest));
     return work;
 }
 

@@ -21,10 +21,6 @@ bool lacks_time(const Travel& travel) {
     return has_way(travel) && !travel.time;
 }
 
-std::string so_many_trips(int trips) {
-    return trips == 1 ? "1 trip" : fmt::format("{} trips", trips);
-}
-
 } // namespace
 
 std::optional<int> trips_of(const QuoteFacts& facts) {
@@ -38,7 +34,7 @@ std::optional<int> trips_of(const QuoteFacts& facts) {
 std::vector<QuoteLine> quote_travel(const QuoteFacts& facts, std::vector<Fault>& faults) {
     const Prices& prices = facts.prices;
     if (!prices.travel || (!prices.travel->distance && !prices.travel->time))
-        return {line_without("travel", "", no_distance)};
+        return {line_of("travel", {}, "", no_distance)};
     const Travel& travel = *prices.travel;
     const PriceAt hour = hour_price(prices, "travel");
     const auto trips = trips_of(facts);
@@ -46,23 +42,23 @@ std::vector<QuoteLine> quote_travel(const QuoteFacts& facts, std::vector<Fault>&
     const bool by_way = travel.distance && (has_way(travel) || (prices.drive && trips));
     const bool by_time = travel.time && (has_time(travel) || (hour.price && trips));
     if (!trips && (has_way(travel) || has_time(travel)))
-        return {line_without("travel", "", "number of trips: write prices.travel.trips")};
+        return {line_of("travel", {}, "", "number of trips: write prices.travel.trips")};
     std::vector<QuoteLine> lines;
-    const auto add = [&](const std::string& what, double one, const char* unit, const PriceAt& at) {
-        QuoteLine line = line_of(fmt::format("{}, {}", what, so_many_trips(*trips)), *trips * one, unit);
-        put_price(line, at, facts.currency, faults);
-        lines.push_back(std::move(line));
+    const auto add = [&](const char* what, double one, const char* unit, const PriceAt& at) {
+        lines.push_back(
+            line_of(fmt::format("{}, {} trip{}", what, *trips, *trips == 1 ? "" : "s"), *trips * one, unit));
+        put_price(lines.back(), at, facts.currency, faults);
     };
     if (by_way)
         add("driving", as_double(*travel.distance), travel.in_miles ? "mi" : "km",
             {"prices.drive", prices.drive});
     if (!travel.distance && prices.drive)
-        lines.push_back(line_without("driving", "", no_distance));
+        lines.push_back(line_of("driving", {}, "", no_distance));
     if (by_time)
         add("time on the road", travel.time->value() / factor::hour, "h", hour);
     if (lacks_time(travel) && hour.path == "prices.labour.travel")
-        lines.push_back(line_without("time on the road", "",
-                                     "time: write prices.travel.time, \"0 min\" if there is none"));
+        lines.push_back(line_of("time on the road", {}, "",
+                                "time: write prices.travel.time, \"0 min\" if there is none"));
     return lines;
 }
 
@@ -72,8 +68,8 @@ std::vector<std::string> travel_notes(const Prices& prices) {
         return notes;
     const Travel& travel = *prices.travel;
     if (!travel.distance && travel.time && !prices.drive)
-        notes.emplace_back("Driving is in no line: the job gives neither prices.travel.distance nor "
-                           "prices.drive.");
+        notes.emplace_back(
+            "Driving is in no line: the job gives neither prices.travel.distance nor prices.drive.");
     if (lacks_time(travel) && hour_price(prices, "travel").path != "prices.labour.travel")
         notes.emplace_back("Time on the road is in no line: the job gives no prices.travel.time.");
     if (has_way(travel) || has_time(travel))

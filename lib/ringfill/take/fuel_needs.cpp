@@ -86,8 +86,8 @@ void load_fuel(Need& line, MassFlow flow, const Packs& packs, UnitSystem units,
     const std::int64_t all = whole_amount(line, grams);
     const Cover for_need = cover_by(all, offers, &Offer::content);
     if (line.need + line.reserve < little_fuel_kg) {
-        line.why += "; so little is burned by a hand torch, whatever a cylinder gives in an hour: the "
-                    "smallest one";
+        line.why +=
+            "; so little is burned by a hand torch, whatever a cylinder gives in an hour: the smallest one";
         load(line, for_need, offers, grams);
         return;
     }
@@ -116,10 +116,10 @@ Need fuel_need(const Fuel& fuel, const std::vector<FuelUse>& uses, double reserv
          {"H", net, "MJ/kg"},
          {"share", reserve}},
         {need, "sum(n*q/(e*H))", source}, {reserve * need, "share*need"},
-        fmt::format("{}; {} of the {:.4g} MJ/kg that {} gives reaches the metal; {:.3g} kW burns {}; on top "
-                    "{:.3g} %",
-                    heat_in_words(uses), share_in_words(uses), net, fuel.name, most.value() / 1e3,
-                    show(flow, units), 100 * reserve),
+        fmt::format(
+            "{}; {} of the {:.4g} MJ/kg that {} gives reaches the metal; {:.3g} kW burns {}; on top {:.3g} %",
+            heat_in_words(uses), share_in_words(uses), net, fuel.name, most.value() / 1e3, show(flow, units),
+            100 * reserve),
         source);
     load_fuel(line, flow, packs, units, ambient);
     return line;

@@ -23,10 +23,9 @@ void meet_flow(Need& line, Cover& best, const std::vector<GasPack>& cylinders,
                 needed, std::llround(std::ceil((flow / cylinder.draw->value).value() - 1e-9)));
     if (needed <= 1)
         return;
-    line.why +=
-        fmt::format("; {} is more than one cylinder gives without freezing its regulator: {} together, or a "
-                    "heated regulator",
-                    show(flow, units), needed);
+    line.why += fmt::format("; {} is more than one cylinder gives without freezing its regulator: {} "
+                            "together, or a heated regulator",
+                            show(flow, units), needed);
     const auto smallest = ranges::min_element(offers, {}, &Offer::content);
     if (const std::int64_t more = needed - best.packs; more > 0) {
         best.counts[static_cast<std::size_t>(smallest - offers.begin())] += more;
@@ -38,13 +37,13 @@ void meet_flow(Need& line, Cover& best, const std::vector<GasPack>& cylinders,
 
 Need gas_need(const GasUse& use, double reserve, const Packs& packs, UnitSystem units) {
     const double need = litres(use.volume);
-    Need line = need_of(
-        NeedKind::gas, use.gas, {},
-        {{"n", use.counts}, {"V", each(use.volume_each, litres), "L"}, {"share", reserve}},
-        {need, "sum(n*V)", "own"}, {reserve * need, "share*need"},
-        fmt::format("up to {} over {} of arc and {} starts with gas before and after, {:.3g} % for purging "
-                    "and leaks; on top {:.3g} %",
-                    show(use.flow, units), show(use.arc), use.starts, 100 * purge_and_leaks, 100 * reserve));
+    Need line = need_of(NeedKind::gas, use.gas, {},
+                        {{"n", use.counts}, {"V", each(use.volume_each, litres), "L"}, {"share", reserve}},
+                        {need, "sum(n*V)", "own"}, {reserve * need, "share*need"},
+                        fmt::format("up to {} over {} of arc and {} starts with gas before and after, {:.3g} "
+                                    "% for purging and leaks; on top {:.3g} %",
+                                    show(use.flow, units), show(use.arc), use.starts, 100 * purge_and_leaks,
+                                    100 * reserve));
     const std::vector<GasPack> cylinders = sold(packs.gas, units, use.holds);
     const std::vector<Offer> offers = cylinders_of(cylinders);
     if (!is_offered(line, offers, "cylinder of this gas"))

@@ -83,18 +83,18 @@ Need generator_fuel(const MainsUse& mains, double reserve, UnitSystem units) {
     const double boring = mains.boring.value() / megajoule;
     const double drawn = arc / set_efficiency + heating + boring;
     const double need = drawn / per_litre;
-    Need line = need_of(
-        NeedKind::generator_fuel, {}, {},
-        {{"W_arc", arc, "MJ"},
-         {"e", set_efficiency},
-         {"W_heating", heating, "MJ"},
-         {"W_boring", boring, "MJ"},
-         {"g", per_litre, "MJ/L"},
-         {"share", reserve}},
-        {need, "(W_arc/e + W_heating + W_boring)/g"}, {reserve * need, "share*need"},
-        fmt::format("only where there are no mains: {:.3g} kWh for arc, heater and boring bar at {:.3g} kWh "
-                    "to a {}, idling not counted; on top {:.3g} %",
-                    drawn / kWh, litres_of_step * per_litre / kWh, inch ? "gallon" : "litre", 100 * reserve));
+    Need line = need_of(NeedKind::generator_fuel, {}, {},
+                        {{"W_arc", arc, "MJ"},
+                         {"e", set_efficiency},
+                         {"W_heating", heating, "MJ"},
+                         {"W_boring", boring, "MJ"},
+                         {"g", per_litre, "MJ/L"},
+                         {"share", reserve}},
+                        {need, "(W_arc/e + W_heating + W_boring)/g"}, {reserve * need, "share*need"},
+                        fmt::format("only where there are no mains: {:.3g} kWh for arc, heater and boring "
+                                    "bar at {:.3g} kWh to a {}, idling not counted; on top {:.3g} %",
+                                    drawn / kWh, litres_of_step * per_litre / kWh, inch ? "gallon" : "litre",
+                                    100 * reserve));
     supply_whole(line, litres_of_step, inch ? "gal" : "L", "in cans");
     return line;
 }
