@@ -9,9 +9,9 @@ using namespace ringfill::testing;
 
 namespace {
 
-std::vector<std::string> lines_of(const std::vector<HoleUse>& holes, UnitSystem units = UnitSystem::metric) {
+std::vector<std::string> lines_of(const std::vector<WornBore>& bores, UnitSystem units = UnitSystem::metric) {
     std::vector<std::string> lines;
-    for (const Need& line : hole_needs(holes)) {
+    for (const Need& line : hole_needs(bores)) {
         CHECK(line.supplied == line.need + line.reserve);
         CHECK(line.spare == 0);
         CHECK(line.source == "practice");
@@ -22,13 +22,15 @@ std::vector<std::string> lines_of(const std::vector<HoleUse>& holes, UnitSystem 
     return lines;
 }
 
-HoleUse use_of(const std::string& bore, double diameter_mm, int holes, bool fitting) {
-    HoleUse use;
-    use.bore = bore;
-    use.diameter = millimetres(diameter_mm);
-    use.holes = holes;
-    use.fitting = fitting;
-    return use;
+/// So many bores of one hole each.
+WornBore use_of(const std::string& name, double diameter_mm, int count, bool fitting) {
+    WornBore bore;
+    bore.name = name;
+    bore.count = count;
+    Hole& hole = bore.holes.emplace_back();
+    hole.diameter = millimetres(diameter_mm);
+    hole.other_end = fitting ? "fitting" : "open";
+    return bore;
 }
 
 using Lines = std::vector<std::string>;

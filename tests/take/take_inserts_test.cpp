@@ -9,8 +9,12 @@ using namespace ringfill::testing;
 
 namespace {
 
-InsertUse use_of(const std::string& bore, int count, int rough, int finish) {
-    return {bore, count, {rough, finish, in_si<Time>(900), in_si<Time>(300), in_si<Time>(1200)}};
+BorePlan use_of(const std::string& name, int count, int rough, int finish) {
+    BorePlan bore;
+    bore.name = name;
+    bore.count = count;
+    bore.boring.edges = {rough, finish, in_si<Time>(900), in_si<Time>(300), in_si<Time>(1200)};
+    return bore;
 }
 
 } // namespace

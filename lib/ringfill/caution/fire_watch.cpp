@@ -17,13 +17,10 @@ bool is_more(const std::optional<Sourced<Quantity>>& one, const std::optional<So
     return one && (!than || one->value > than->value);
 }
 
-/// Of each figure the longest of the sets whose name fits.
-template <class Fits>
-WatchRule longest_of(const std::vector<FireRule>& rules, Fits fits) {
+/// Of each figure the longest of the sets.
+WatchRule longest_of(const std::vector<FireRule>& rules) {
     WatchRule watch;
     for (const FireRule& rule : rules) {
-        if (!fits(rule.name))
-            continue;
         if (watch.rules.empty() || rule.after.value > watch.after.value) {
             watch.after = rule.after;
             watch.rules = {rule.name};
@@ -52,15 +49,6 @@ std::string more_than(const WatchRule& watch, const WatchRule& longest, UnitSyst
     return text;
 }
 
-/// From the first to the last entry of a piece with fire in it.
-std::optional<HotSpan> hot_span(const Schedule& day, const std::string& piece) {
-    std::optional<HotSpan> span;
-    for (const DayEntry& entry : day.entries)
-        if (entry.kind().has_fire && entry.bore == piece)
-            span = HotSpan{span ? span->from : entry.from, entry.to};
-    return span;
-}
-
 /// One of several alike, from its first flame to where nothing heats it any more.
 struct HotPiece {
     std::string name;
@@ -72,10 +60,12 @@ std::vector<HotPiece> hot_pieces(const Schedule& day, const std::vector<BorePlan
     std::vector<HotPiece> pieces;
     for (const BorePlan& bore : bores)
         for (int piece = 1; piece <= bore.count; ++piece) {
-            const std::string name = piece_name(bore, piece);
-            const Time slowed = slowed_by_heater(*bore.heat_balance);
-            if (const auto span = hot_span(day, name))
-                pieces.push_back({name, {span->from, span->to + slowed}, slowed});
+            HotPiece hot{piece_name(bore, piece), {}, slowed_by_heater(*bore.heat_balance)};
+            for (const DayEntry& entry : day.entries)
+                if (entry.kind().has_fire && entry.bore == hot.name)
+                    hot.span = {hot.span.to > Time() ? hot.span.from : entry.from, entry.to + hot.slowed};
+            if (hot.span.to > Time())
+                pieces.push_back(std::move(hot));
         }
     return pieces;
 }
@@ -85,10 +75,11 @@ std::vector<HotPiece> hot_pieces(const Schedule& day, const std::vector<BorePlan
 std::optional<WatchRule> watch_rule(const std::vector<FireRule>& rules,
                                     const std::optional<std::string>& asked, UnitSystem units,
                                     std::vector<Fault>& faults) {
-    WatchRule longest = longest_of(rules, [](const std::string&) { return true; });
     const bool any = !asked || *asked == longest_fire_rule;
-    WatchRule rule =
-        any ? longest : longest_of(rules, [&](const std::string& name) { return name == *asked; });
+    std::vector<FireRule> named = rules;
+    if (!any)
+        std::erase_if(named, [&](const FireRule& rule) { return rule.name != *asked; });
+    WatchRule rule = longest_of(named);
     if (rule.rules.empty()) {
         std::vector<std::string> known = {std::string(longest_fire_rule)};
         for (const FireRule& one : rules)
@@ -101,7 +92,7 @@ std::optional<WatchRule> watch_rule(const std::vector<FireRule>& rules,
     }
     rule.longest = any;
     if (!any)
-        rule.others = more_than(rule, longest, units);
+        rule.others = more_than(rule, longest_of(rules), units);
     return rule;
 }
 
@@ -109,7 +100,7 @@ std::string fire_rule_in_words(const WatchRule& rule) {
     if (rule.longest)
         return fmt::format("the longest of the rule sets known: {}", fmt::join(rule.rules, ", "));
     return fmt::format("the job asks for {}{}", fmt::join(rule.rules, ", "),
-                       rule.others.empty() ? std::string() : fmt::format("; others ask for {}", rule.others));
+                       rule.others.empty() ? "" : fmt::format("; others ask for {}", rule.others));
 }
 
 FireWatch watch_over(const WatchRule& rule, std::vector<HotSpan> spans) {
@@ -162,34 +153,32 @@ std::vector<std::string> fire_watch_notes(const FireWatch& watch, const DayPlan&
 }
 
 std::vector<Working> fire_watch_working(const FireWatch& watch) {
-    const auto as_asked = [](std::string figure, const Sourced<Time>& time) {
-        return taken(std::move(figure), {"t", in_seconds(time.value)}, time.source);
-    };
-    std::vector<Working> work = {
-        as_asked("fire_watch.after_s", watch.after),
-        taken("fire_watch.clear_m", {"t", in_metres(watch.clear.value)}, watch.clear.source)};
+    const Amount after = in_seconds(watch.after.value);
+    std::vector<Working> work = {taken("after_s", {"t", after}, watch.after.source),
+                                 taken("clear_m", {"t", in_metres(watch.clear.value)}, watch.clear.source)};
     if (watch.checks_for)
-        append(work, {as_asked("fire_watch.checks_for_s", *watch.checks_for),
-                      as_asked("fire_watch.checks_every_s", *watch.checks_every)});
-    const Input after{"t_after", in_seconds(watch.after.value)};
-    const Sourced<Time> looked = watch.checks_for.value_or(Sourced<Time>{Time(), watch.after.source});
+        append(work,
+               {taken("checks_for_s", {"t", in_seconds(watch.checks_for->value)}, watch.checks_for->source),
+                taken("checks_every_s", {"t", in_seconds(watch.checks_every->value)},
+                      watch.checks_every->source)});
+    const auto& [looks, source] = watch.checks_for.value_or(Sourced<Time>{Time(), watch.after.source});
     std::vector<double> lengths;
-    for (std::size_t i = 0; i < watch.periods.size(); ++i) {
-        const WatchPeriod& period = watch.periods[i];
-        const Input last{"t_last", in_seconds(period.last_heat)};
-        append(work, under(fmt::format("fire_watch.periods[{}]", i),
-                           {taken("from_s", {"t", in_seconds(period.from)}),
-                            worked("until_s", "t_last + t_after", {last, after}, in_seconds(period.until),
-                                   watch.after.source),
-                            worked("looked_until_s", "t_last + t_after + t_looks",
-                                   {last, after, {"t_looks", in_seconds(looked.value)}},
-                                   in_seconds(period.looked_until), looked.source)}));
+    for (const WatchPeriod& period : watch.periods) {
+        append(work,
+               under(element_path("periods", lengths.size()),
+                     worked({{"t", in_seconds(period.from)},
+                             {"t_last", in_seconds(period.last_heat)},
+                             {"t_after", after},
+                             {"t_looks", in_seconds(looks)}},
+                            {{"from_s", "1*t", in_seconds(period.from)},
+                             {"until_s", "t_last + t_after", in_seconds(period.until), watch.after.source},
+                             {"looked_until_s", "t_last + t_after + t_looks", in_seconds(period.looked_until),
+                              source}})));
         lengths.push_back((period.until - period.from).value());
     }
     if (!lengths.empty())
-        work.push_back(
-            worked("fire_watch.total_s", "sum(t)", {{"t", lengths, "s"}}, in_seconds(watch.total)));
-    return work;
+        work.push_back(worked("total_s", "sum(t)", {{"t", lengths, "s"}}, in_seconds(watch.total)));
+    return under("fire_watch", std::move(work));
 }
 
 } // namespace ringfill

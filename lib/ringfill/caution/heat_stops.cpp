@@ -27,22 +27,6 @@ std::string asked_against(const BoreHeat& heat, UnitSystem units) {
     return fmt::format("{}", fmt::join(parts, ", "));
 }
 
-void stop_heat(CautionList& stops, const BoreHeat& heat) {
-    Caution& stop = stops.before("Stop: {}, yet the approved procedure {} asks for {}. Ask its author before "
-                                 "any flame and any arc; nothing to heat it with is counted.",
-                                 "hot for long it turns brittle, and no later heat mends that",
-                                 never_heated_words(heat, stops.units), heat.preheat.approved,
-                                 asked_against(heat, stops.units));
-    stop.source = "A128-practice";
-    if (heated_against(heat) == HeatedAgainst::cold_iron) {
-        stop.because = "it is kept cold or heated whole, never between, and nickel is laid on it cold";
-        stop.source = "cast-iron-practice";
-    } else if (heated_against(heat) == HeatedAgainst::softening) {
-        stop.because = softened_by(heat.preheat).by + "; hardness that is lost does not come back";
-        stop.source = softened_by(heat.preheat).source;
-    }
-}
-
 /// Whether the limits of the standard count, so that what the metal really holds may ask for less.
 bool certificate_helps(const WornBore& bore, const BoreHeat& heat) {
     return bore.composition.empty() && heat.structure == "ferritic" && !heat.unknown_metal &&
@@ -85,15 +69,21 @@ std::string layer_by_layer(const BoreHeat& heat) {
     return {};
 }
 
-std::string never_heated_words(const BoreHeat& heat, UnitSystem units) {
+NeverHeated never_heated(const BoreHeat& heat, UnitSystem units) {
     switch (heated_against(heat)) {
     case HeatedAgainst::manganese_steel:
-        return "manganese steel is not heated";
+        return {"manganese steel is not heated",
+                "hot for long it turns brittle, and no later heat mends that", "A128-practice"};
     case HeatedAgainst::cold_iron:
-        return fmt::format("cast iron that is laid cold cracks between {} and {}",
-                           show_exact(iron_cracks_from, units), show_exact(iron_cracks_to, units));
-    case HeatedAgainst::softening:
-        return fmt::format("this steel softens over {}", show_exact(softened_by(heat.preheat).value, units));
+        return {fmt::format("cast iron that is laid cold cracks between {} and {}",
+                            show_exact(iron_cracks_from, units), show_exact(iron_cracks_to, units)),
+                "it is kept cold or heated whole, never between, and nickel is laid on it cold",
+                "cast-iron-practice"};
+    case HeatedAgainst::softening: {
+        const AskedTemperature& most = softened_by(heat.preheat);
+        return {"this steel softens over " + show_exact(most.value, units),
+                most.by + "; hardness that is lost does not come back", most.source};
+    }
     case HeatedAgainst::nothing:
         break;
     }
@@ -102,6 +92,7 @@ std::string never_heated_words(const BoreHeat& heat, UnitSystem units) {
 
 void heat_stops(CautionList& stops, const RuledBore& on) {
     const BoreHeat& heat = on.plan.heat;
+    const NeverHeated why = never_heated(heat, on.units);
     if (heat.preheat.doubt)
         stops.before("Stop and identify the metal before any heat. Austenitic manganese steel is ruined by "
                      "preheat, cast iron cracks without its own care. No preheat figure is given.",
@@ -110,7 +101,10 @@ void heat_stops(CautionList& stops, const RuledBore& on) {
         stops.before("Take preheat from an approved procedure: no figure can be given here.",
                      "no table and no rule of its family covers {}", on.bore.base);
     else if (is_heated_against_its_rules(heat))
-        stop_heat(stops, heat);
+        stops.before_by(why.source,
+                        "Stop: {}, yet the approved procedure {} asks for {}. Ask its author before any "
+                        "flame and any arc; nothing to heat it with is counted.",
+                        "{3}", why.words, heat.preheat.approved, asked_against(heat, on.units), why.because);
     if (heat.preheat.state == PreheatState::contradictory)
         stop_contradiction(stops, on.bore, heat);
 }

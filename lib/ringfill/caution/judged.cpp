@@ -42,11 +42,12 @@ std::string compared(const Trigger& trigger, const Fact& fact, UnitSystem units)
 
 Judged judged(const Trigger& trigger, const WorkFacts& facts) {
     const CircumstanceWord& word = word_of(trigger.circumstance);
+    static const std::vector<Fact> none;
     const auto known = facts.known.find(trigger.circumstance);
     Judged found;
     const Fact* most = nullptr; // of those that hold
     std::string unknown = fmt::format("the job does not say: {}", word.field);
-    for (const Fact& fact : known != facts.known.end() ? known->second : std::vector<Fact>()) {
+    for (const Fact& fact : known != facts.known.end() ? known->second : none) {
         const bool holds = fact.figure && (word.is_figure ? trigger.holds(*fact.figure) : *fact.figure > 0);
         if (!holds && fact.figure && !fact.may_be_more)
             continue;

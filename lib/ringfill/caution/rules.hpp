@@ -177,9 +177,13 @@ void form_rules(CautionList& cautions, const Procedure& procedure, const Filler&
 /// fillers [common practice, no source].
 std::string layer_by_layer(const BoreHeat& heat);
 
-/// Why metal that an approved procedure heats against its rules is not: "manganese steel is not heated".
-/// Empty where it does not.
-std::string never_heated_words(const BoreHeat& heat, UnitSystem units);
+/// Why metal that an approved procedure heats against its rules is not; empty where it does not.
+struct NeverHeated {
+    std::string words; ///< "manganese steel is not heated"
+    std::string because;
+    std::string source;
+};
+NeverHeated never_heated(const BoreHeat& heat, UnitSystem units);
 
 /// Over this Biot number the wall is not at one temperature [lumped capacity, heat-transfer textbooks].
 inline constexpr double thin_biot = 0.1;

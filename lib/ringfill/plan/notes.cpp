@@ -16,43 +16,38 @@ namespace {
 /// Extra stock under this is not worth a note.
 const Length noticeable_stock = millimetres(0.05);
 
-void note_groove(std::vector<std::string>& notes, const WornBore& bore, const Groove& groove,
-                 const GrooveFill& fill, UnitSystem units) {
-    const std::string what = fmt::format("{}: the groove of {}", bore.name, show(groove.diameter, units));
-    if (!(fill.volume > Volume()))
-        notes.push_back(fmt::format("{} lies inside the surface to be welded; nothing to fill.", what));
-    else if (fill.path < ring_path(groove.diameter / 2.0))
-        notes.push_back(fmt::format(
-            "{} is so shallow that its metal is less than one ring; the first layer may fill it.", what));
-}
-
 /// What is out of the usual in the weld and the heat of one bore.
 std::vector<std::string> bore_notes(const WornBore& bore, const BorePlan& planned, UnitSystem units) {
     std::vector<std::string> notes;
+    const auto add = [&](const std::string& note) {
+        notes.push_back(fmt::format("{}: {}.", bore.name, note));
+    };
     if (!bore.boss_diameter)
-        notes.push_back(fmt::format("{}: without boss_diameter the wall is not known: wall, boss mass, heat "
-                                    "balance, fuel and the time of warm-up, stops and cooling are left out.",
-                                    bore.name));
+        add("without boss_diameter the wall is not known: wall, boss mass, heat balance, fuel and the time "
+            "of warm-up, stops and cooling are left out");
     else if (!planned.heat_balance)
-        notes.push_back(
-            fmt::format("{}: heat balance, fuel and the time of warm-up, stops and cooling are left out: {}.",
-                        bore.name, planned.no_balance));
+        add("heat balance, fuel and the time of warm-up, stops and cooling are left out: " +
+            planned.no_balance);
     else
         ranges::push_back(notes, balance_notes(bore.name, *planned.heat_balance, units));
     if (planned.heat_balance && planned.heat.preheat.post_heat && tempers_once_cool(planned.heat))
-        notes.push_back(fmt::format("{}: the hold after welding follows once it has cooled; it is no part of "
-                                    "the times and the fuel here.",
-                                    bore.name));
+        add("the hold after welding follows once it has cooled; it is no part of the times and the fuel "
+            "here");
     if (const Length extra = planned.build.weld_to_radius - planned.layering.end_radius;
         extra > noticeable_stock && extra <= much_extra_stock)
-        notes.push_back(fmt::format(
-            "{}: the travel can be no faster, so the weld ends {} per side inside the {} asked for.",
-            bore.name, show(extra, units), show(2.0 * planned.build.weld_to_radius, units)));
+        add(fmt::format("the travel can be no faster, so the weld ends {} per side inside the {} asked for",
+                        show(extra, units), show(2.0 * planned.build.weld_to_radius, units)));
     if (!(planned.metal.kept > Mass()))
-        notes.push_back(fmt::format(
-            "{}: boring takes away all that is welded on average; metal kept is left out.", bore.name));
-    for (std::size_t i = 0; i < planned.grooves.size(); ++i)
-        note_groove(notes, bore, bore.grooves[i], planned.grooves[i], units);
+        add("boring takes away all that is welded on average; metal kept is left out");
+    for (std::size_t i = 0; i < planned.grooves.size(); ++i) {
+        const Length diameter = bore.grooves[i].diameter;
+        const GrooveFill& fill = planned.grooves[i];
+        const std::string what = "the groove of " + show(diameter, units);
+        if (!(fill.volume > Volume()))
+            add(what + " lies inside the surface to be welded; nothing to fill");
+        else if (fill.path < ring_path(diameter / 2.0))
+            add(what + " is so shallow that its metal is less than one ring; the first layer may fill it");
+    }
     return notes;
 }
 
@@ -77,21 +72,20 @@ std::vector<std::string> line_notes(const Job& job) {
 /// no bore has one.
 std::vector<Assumed> heat_assumed(const Job& job, const std::vector<BorePlan>& bores) {
     std::vector<Assumed> assumed;
-    bool any = false;
+    bool is_first = true;
     for (std::size_t i = 0; i < bores.size(); ++i) {
-        if (!bores[i].heat_balance)
+        const auto& balance = bores[i].heat_balance;
+        if (!balance)
             continue;
-        const HeatBalance& balance = *bores[i].heat_balance;
-        if (!any) {
-            any = true;
-            assumed = balance.heater.assumed;
-            if (!job.site.ambient)
-                assumed.push_back({"site.ambient", show(balance.ambient, job.units), "practice"});
-        }
-        if (balance.plated)
+        if (is_first)
+            assumed = balance->heater.assumed;
+        if (is_first && !job.site.ambient)
+            assumed.push_back({"site.ambient", show(balance->ambient, job.units), "practice"});
+        is_first = false;
+        if (balance->plated)
             assumed.push_back({job.bores[i].path + ".attached",
                                fmt::format("from nothing to one plate of {}, as thick as the wall",
-                                           show(balance.plated->plates.front(), job.units)),
+                                           show(balance->plated->plates.front(), job.units)),
                                "practice"});
     }
     return assumed;

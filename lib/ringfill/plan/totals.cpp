@@ -1,21 +1,9 @@
 #include <ringfill/plan/totals.hpp>
 
+#include <ringfill/take/group.hpp>
 #include <ringfill/weld/gas.hpp>
 
 namespace ringfill {
-namespace {
-
-/// One value of each bore, in a list.
-template <class Bore, class Value>
-std::vector<double> each(const std::vector<Bore>& bores, Value value) {
-    std::vector<double> values;
-    for (const Bore& bore : bores)
-        values.push_back(static_cast<double>(value(bore)));
-    return values;
-}
-
-} // namespace
-
 Totals totals(const std::vector<BorePlan>& bores, const std::vector<GasUse>& gases) {
     Totals sum;
     for (const BorePlan& bore : bores) {

@@ -32,7 +32,7 @@ std::string stop_of(const BoreHeat& heat, UnitSystem units) {
         return "STOP: identify the metal before any heat";
     if (is_heated_against_its_rules(heat))
         return fmt::format("STOP: {}, ask the author of the approved procedure",
-                           never_heated_words(heat, units));
+                           never_heated(heat, units).words);
     if (heat.preheat.state == PreheatState::contradictory)
         return fmt::format("STOP: contradictory, {}", who_settles(heat.preheat));
     return {};

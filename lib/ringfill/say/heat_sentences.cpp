@@ -198,7 +198,7 @@ Sentences heat_sentences(const BoreHeat& heat, UnitSystem units) {
     if (is_heated_against_its_rules(heat))
         stop(fmt::format("Stop: {}. What the approved procedure asks for below waits until its author has "
                          "confirmed it.",
-                         never_heated_words(heat, units)));
+                         never_heated(heat, units).words));
     add(minimum_sentence(preheat, rings_are_heated_against_its_rules(heat), units),
         preheat.asked == PreheatState::figure, "heat.preheat_min_degC");
     if (preheat.interpass_max)

@@ -2,8 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <range/v3/algorithm/any_of.hpp>
-
 #include <ringfill/take/group.hpp>
 #include <ringfill/take/uses.hpp>
 
@@ -37,22 +35,6 @@ std::vector<FuelUse> fuel_uses(const std::vector<BorePlan>& bores) {
             uses.push_back({bore.name, bore.count, balance.heater_heat(), balance.heater.efficiency,
                             balance.heater.power, balance.heater.fuel, heat_in_parts(balance.cold().run)});
         }
-    return uses;
-}
-
-std::vector<BlanketUse> blanket_uses(const std::vector<BorePlan>& bores) {
-    std::vector<BlanketUse> uses;
-    for (const BorePlan& bore : bores) {
-        const Preheat& preheat = bore.heat.preheat;
-        if (is_heated_against_its_rules(bore.heat) || bore.heat.cools_in_the_open || bore.heat.cold_iron)
-            continue; // kept hot it would be harmed
-        const bool preheated = preheat.asked == PreheatState::needed_without_figure ||
-                               (preheat.minimum && preheat.minimum->value > chill_off);
-        const bool slow = preheat.post_heat || ranges::any_of(preheat.values, [](const auto& value) {
-                              return value.name == "cooling_max_K_per_h";
-                          });
-        uses.push_back({bore.name, preheated, slow});
-    }
     return uses;
 }
 

@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/contains.hpp>
+
 #include <ringfill/take/group.hpp>
 #include <ringfill/take/needs.hpp>
 
@@ -19,18 +21,18 @@ struct SameDiameter {
     std::string where = {};
 };
 
-std::vector<SameDiameter> by_diameter(const std::vector<HoleUse>& holes) {
+std::vector<SameDiameter> by_diameter(const std::vector<WornBore>& bores) {
     std::vector<SameDiameter> groups;
-    for (const auto& [bore, diameter, count, fitting] : holes) {
-        const Length wanted = diameter;
-        const auto is_same = [wanted](const SameDiameter& known) {
-            return std::fabs((known.diameter - wanted).value()) < 1e-6;
-        };
-        SameDiameter& group = group_for(groups, is_same, SameDiameter{diameter});
-        group.holes.push_back(count);
-        group.fittings.push_back(fitting ? count : 0);
-        group.where += fmt::format("{}{} in {}", group.where.empty() ? "" : ", ", count, bore);
-    }
+    for (const WornBore& bore : bores)
+        for (const Hole& hole : bore.holes) {
+            const auto is_same = [&](const SameDiameter& known) {
+                return std::fabs((known.diameter - hole.diameter).value()) < 1e-6;
+            };
+            SameDiameter& group = group_for(groups, is_same, SameDiameter{hole.diameter});
+            group.holes.push_back(bore.count);
+            group.fittings.push_back(hole.other_end == "fitting" ? bore.count : 0);
+            group.where += fmt::format("{}{} in {}", group.where.empty() ? "" : ", ", bore.count, bore.name);
+        }
     return groups;
 }
 
@@ -40,24 +42,24 @@ Need hole_need(NeedKind kind, Length diameter, const std::vector<double>& holes,
                                 {sum(holes), "sum(n)"}, {spare, "0*need + spare"}, std::move(why)));
 }
 
-Need edges_of_kind(NeedKind kind, const std::vector<InsertUse>& uses, int Edges::*edges, Time Edges::*time,
+Need edges_of_kind(NeedKind kind, const std::vector<BorePlan>& bores, int Edges::*edges, Time Edges::*time,
                    const char* for_what, const std::string& source) {
     double need = 0;
     std::string where;
-    for (const auto& [bore, count, edges_each] : uses) {
-        need += count * edges_each.*edges;
-        where += fmt::format("{}{}{} {} ({})", where.empty() ? "" : "; ", bore,
-                             count > 1 ? fmt::format(" × {}, each", count) : "", edges_each.*edges,
-                             show(edges_each.*time));
+    for (const BorePlan& bore : bores) {
+        need += bore.count * (bore.boring.edges.*edges);
+        where += fmt::format("{}{}{} {} ({})", where.empty() ? "" : "; ", bore.name,
+                             bore.count > 1 ? fmt::format(" × {}, each", bore.count) : "",
+                             bore.boring.edges.*edges, show(bore.boring.edges.*time));
     }
-    return by_the_piece(
-        need_of(kind, {}, {},
-                {{"n", each(uses, &InsertUse::count)},
-                 {"k", each(uses, [&](const InsertUse& use) { return use.each.*edges; }), "pieces"}},
-                {need, "sum(n*k)", source}, spares(1),
-                fmt::format("{}: {}; one edge lasts {}; and one spare", for_what, where,
-                            show(uses.front().each.life)),
-                source));
+    return by_the_piece(need_of(
+        kind, {}, {},
+        {{"n", each(bores, &BorePlan::count)},
+         {"k", each(bores, [&](const BorePlan& bore) { return bore.boring.edges.*edges; }), "pieces"}},
+        {need, "sum(n*k)", source}, spares(1),
+        fmt::format("{}: {}; one edge lasts {}; and one spare", for_what, where,
+                    show(bores.front().boring.edges.life)),
+        source));
 }
 
 Need one_of(NeedKind kind, std::string why, const std::string& source) {
@@ -67,28 +69,36 @@ Need one_of(NeedKind kind, std::string why, const std::string& source) {
 
 } // namespace
 
-std::vector<Need> blanket_needs(const std::vector<BlanketUse>& uses) {
+std::vector<Need> blanket_needs(const std::vector<BorePlan>& bores) {
     std::vector<double> ones;
-    std::string bores;
-    for (const auto& [bore, preheated, cools_slowly] : uses) {
-        if (!preheated && !cools_slowly)
+    std::string where;
+    for (const BorePlan& bore : bores) {
+        const Preheat& preheat = bore.heat.preheat;
+        const bool harms =
+            is_heated_against_its_rules(bore.heat) || bore.heat.cools_in_the_open || bore.heat.cold_iron;
+        const bool preheated = preheat.asked == PreheatState::needed_without_figure ||
+                               (preheat.minimum && preheat.minimum->value > chill_off);
+        const bool slow = preheat.post_heat ||
+                          ranges::contains(preheat.values, "cooling_max_K_per_h", &AnsweredFigure::name);
+        if (harms || (!preheated && !slow))
             continue;
-        bores += fmt::format("{}{} ({}{}{})", ones.empty() ? "" : ", ", bore, preheated ? "preheated" : "",
-                             preheated && cools_slowly ? ", " : "", cools_slowly ? "cools slowly" : "");
+        where +=
+            fmt::format("{}{} ({}{}{})", ones.empty() ? "" : ", ", bore.name, preheated ? "preheated" : "",
+                        preheated && slow ? ", " : "", slow ? "cools slowly" : "");
         ones.push_back(1);
     }
     if (ones.empty())
         return {};
     return {by_the_piece(
         need_of(NeedKind::blanket, {}, {}, {{"n", ones}}, {sum(ones), "sum(n)"}, spares(0),
-                fmt::format("keeps the heat in and evens it out, one for each bore of {}", bores)))};
+                fmt::format("keeps the heat in and evens it out, one for each bore of {}", where)))};
 }
 
-std::vector<Need> hole_needs(const std::vector<HoleUse>& holes) {
+std::vector<Need> hole_needs(const std::vector<WornBore>& bores) {
     std::vector<Need> lines;
-    for (const auto& [diameter, each_hole, fittings, where] : by_diameter(holes)) {
+    for (const auto& [diameter, holes, fittings, where] : by_diameter(bores)) {
         lines.push_back(hole_need(
-            NeedKind::plug_rod, diameter, each_hole, 1,
+            NeedKind::plug_rod, diameter, holes, 1,
             fmt::format("a piece of copper or carbon rod in each hole before welding ({}); and one spare",
                         where)));
         lines.push_back(
@@ -100,12 +110,12 @@ std::vector<Need> hole_needs(const std::vector<HoleUse>& holes) {
     return lines;
 }
 
-std::vector<Need> insert_needs(const std::vector<InsertUse>& uses, const std::string& source) {
-    if (uses.empty())
+std::vector<Need> insert_needs(const std::vector<BorePlan>& bores, const std::string& source) {
+    if (bores.empty())
         return {};
-    return {edges_of_kind(NeedKind::rough_edge, uses, &Edges::rough, &Edges::rough_time,
+    return {edges_of_kind(NeedKind::rough_edge, bores, &Edges::rough, &Edges::rough_time,
                           "skim, rough and semi-finish cuts", source),
-            edges_of_kind(NeedKind::finish_edge, uses, &Edges::finish, &Edges::finish_time,
+            edges_of_kind(NeedKind::finish_edge, bores, &Edges::finish, &Edges::finish_time,
                           "a fresh one for each finish cut and its spring pass", source)};
 }
 

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include <ringfill/boring/cuts.hpp>
+#include <ringfill/boring/bore_plan.hpp>
 #include <ringfill/caution/fire_watch.hpp>
 #include <ringfill/table/fuels.hpp>
 #include <ringfill/table/packs.hpp>
@@ -82,13 +82,6 @@ struct FuelUse {
     std::string parts = {}; ///< what the heat of one is for, in words
 };
 
-/// Whether one bore of the job is kept warm.
-struct BlanketUse {
-    std::string bore;
-    bool preheated = false;
-    bool cools_slowly = false;
-};
-
 /// How one procedure loads the welding set.
 struct PowerUse {
     std::string procedure;
@@ -105,21 +98,6 @@ struct MainsUse {
     Power bar_drive;                      ///< of the boring bar
     Energy boring;                        ///< drawn by it
     bool is_whole = true;                 ///< else the arc or the heater of some bore is not known
-};
-
-/// The holes of one kind in all bores of one name.
-struct HoleUse {
-    std::string bore;
-    Length diameter;
-    int holes = 0;        ///< counts applied
-    bool fitting = false; ///< a fitting sits at the other end
-};
-
-/// The cutting edges of one bore of the job.
-struct InsertUse {
-    std::string bore;
-    int count;  ///< of bores alike
-    Edges each; ///< of one of them
 };
 
 /// The wire to take: what the bores need; on top the reserve, one liner full and a trial ring a procedure.
@@ -166,8 +144,9 @@ std::vector<Need> fuel_needs(const std::vector<FuelUse>& uses, const Fuels& fuel
                              const Packs& packs, UnitSystem units, std::optional<Temperature> ambient = {});
 
 /// One insulating blanket for each bore by name that is preheated or must cool slowly; bores of one name are
-/// welded one after the other and share it [common practice, no source]. Nothing when no bore asks for one.
-std::vector<Need> blanket_needs(const std::vector<BlanketUse>& uses);
+/// welded one after the other and share it [common practice, no source]. Nothing when no bore asks for one;
+/// none on metal that it would harm.
+std::vector<Need> blanket_needs(const std::vector<BorePlan>& bores);
 
 /// Share of what a welding set draws that reaches the arc [common practice, no source].
 inline constexpr double set_efficiency = 0.8;
@@ -193,12 +172,12 @@ std::vector<Need> power_needs(const std::vector<PowerUse>& uses, const MainsUse&
 /// What the holes need: a rod of copper or carbon for each, to keep the weld out, a drill of each diameter to
 /// reopen them, a new fitting where there was one; one spare rod and fitting of each diameter [common
 /// practice, no source].
-std::vector<Need> hole_needs(const std::vector<HoleUse>& holes);
+std::vector<Need> hole_needs(const std::vector<WornBore>& bores);
 
 /// Cutting edges of the boring bar, rough and finish, bore by bore, and one spare of each: the first cut over
 /// rough weld may break one [common practice, no source].
 /// @param source of the life of an edge.
-std::vector<Need> insert_needs(const std::vector<InsertUse>& uses, const std::string& source);
+std::vector<Need> insert_needs(const std::vector<BorePlan>& bores, const std::string& source);
 
 /// The person who watches the fire and the extinguisher in hand: neither is the one who welds, nor the one on
 /// the machine.

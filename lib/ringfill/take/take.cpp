@@ -26,11 +26,11 @@ Taken take(const PlannedWork& work, const TakeTables& tables) {
         add(wear_part_needs(use, wear_parts, units));
     add(stick_needs(stick_uses(work.bores), sticks, units));
     add(fuel_needs(fuel_uses(work.bores), fuels, job.reserve, packs, units, job.site.ambient));
-    add(blanket_needs(blanket_uses(work.bores)));
+    add(blanket_needs(work.bores));
     const MainsUse mains = mains_use(work.bores, cutting.bar_drive.value);
     add(power_needs(power_uses(work.bores), mains, job.reserve, units));
-    add(hole_needs(hole_uses(job)));
-    add(insert_needs(insert_uses(work.bores), bar_settings(job.boring, cutting).edge_life.source));
+    add(hole_needs(job.bores));
+    add(insert_needs(work.bores, bar_settings(job.boring, cutting).edge_life.source));
     add(fire_watch_needs(work.fire_watch));
     refuse_if_any(Origin::job, too_much(all, units));
     return {std::move(all), mains.is_whole ? std::optional(drawn(mains)) : std::nullopt};

@@ -22,18 +22,10 @@ std::vector<StickUse> stick_uses(const std::vector<BorePlan>& bores);
 /// so.
 std::vector<FuelUse> fuel_uses(const std::vector<BorePlan>& bores);
 
-/// Bores that are kept warm; those that it would harm are left out.
-std::vector<BlanketUse> blanket_uses(const std::vector<BorePlan>& bores);
-
 /// The load of each procedure; a bore without a balance is welded without a stop.
 std::vector<PowerUse> power_uses(const std::vector<BorePlan>& bores);
 
 /// What arc, electric heater and boring bar draw.
 MainsUse mains_use(const std::vector<BorePlan>& bores, Power bar_drive);
-
-/// The holes that open into the bores, by bore and diameter.
-std::vector<HoleUse> hole_uses(const Job& job);
-
-std::vector<InsertUse> insert_uses(const std::vector<BorePlan>& bores);
 
 } // namespace ringfill

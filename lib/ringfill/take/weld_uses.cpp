@@ -107,19 +107,4 @@ std::vector<GasUse> gas_uses(const std::vector<GivenBore>& given, const std::vec
     return uses;
 }
 
-std::vector<HoleUse> hole_uses(const Job& job) {
-    std::vector<HoleUse> uses;
-    for (const WornBore& bore : job.bores)
-        for (const Hole& hole : bore.holes)
-            uses.push_back({bore.name, hole.diameter, bore.count, hole.other_end == "fitting"});
-    return uses;
-}
-
-std::vector<InsertUse> insert_uses(const std::vector<BorePlan>& bores) {
-    std::vector<InsertUse> uses;
-    for (const BorePlan& bore : bores)
-        uses.push_back({bore.name, bore.count, bore.boring.edges});
-    return uses;
-}
-
 } // namespace ringfill
