@@ -15,16 +15,17 @@ void check_command(const Request& request) {
         return deliver(job_schema(), request.output);
     const Plan plan = planned_job(request, FamiliesRead::all);
     const std::string name = request.file == "-" ? "standard input" : request.file;
-    const std::string text =
-        request.json ? write_json(Value::Object{{"format", "ringfill-check/1"},
-                                                {"file", name},
-                                                {"plannable", true},
-                                                {"bores", static_cast<double>(plan.bores.size())},
-                                                {"cautions", static_cast<double>(plan.cautions.size())},
-                                                {"notes", static_cast<double>(plan.notes.size())}})
-                     : fmt::format("{}: can be planned: bores {}, cautions {}, notes {}\n", printable(name),
-                                   plan.bores.size(), plan.cautions.size(), plan.notes.size());
-    deliver(text, request.output);
+    if (!request.json)
+        return deliver(fmt::format("{}: can be planned: bores {}, cautions {}, notes {}\n", printable(name),
+                                   plan.bores.size(), plan.cautions.size(), plan.notes.size()),
+                       request.output);
+    const Value::Object answer = {{"format", "ringfill-check/1"},
+                                  {"file", name},
+                                  {"plannable", true},
+                                  {"bores", static_cast<double>(plan.bores.size())},
+                                  {"cautions", static_cast<double>(plan.cautions.size())},
+                                  {"notes", static_cast<double>(plan.notes.size())}};
+    deliver(write_json(answer), request.output);
 }
 
 } // namespace ringfill::cli

@@ -1,7 +1,8 @@
 #include <algorithm>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
+
+#include <ringfill/fault/listed.hpp>
 
 #include "../command_rows.hpp"
 #include "pages.hpp"
@@ -95,7 +96,7 @@ _ringfill() {{
 
 complete -F _ringfill ringfill
 )",
-                       fmt::join(names, " "), values(), command_words(), options_of(command_rows().front()));
+                       listed(names, " "), values(), command_words(), options_of(command_rows().front()));
 }
 
 } // namespace ringfill::cli

@@ -1,8 +1,8 @@
 #include <set>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/job/description.hpp>
 #include <ringfill/job/field_rules.hpp>
 #include <ringfill/job/format.hpp>
@@ -23,7 +23,7 @@ std::string rules_of(const Record& record) {
                                 choice.how == Choice::How::exactly_one    ? "Exactly one"
                                 : choice.how == Choice::How::at_least_one ? "At least one"
                                                                           : "At most one",
-                                fmt::join(choice.fields, ", "));
+                                listed(choice.fields, ", "));
     return text;
 }
 
@@ -60,7 +60,7 @@ std::string units() {
     std::string text = ".Bl -tag -width Ds\n";
     for (const Kind kind : kinds)
         text += fmt::format(".It {}\n{}", mdoc_text(kind_in_words(kind)),
-                            mdoc_prose(fmt::format("{}", fmt::join(symbols_of(kind), ", "))));
+                            mdoc_prose(listed(symbols_of(kind), ", ")));
     return text + ".El\n";
 }
 

@@ -3,8 +3,8 @@
 #include <algorithm>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/units/metric.hpp>
 
@@ -40,7 +40,7 @@ std::string known_classes(const SizeStep& step) {
     for (const auto& [grade, value] : step.grades_um)
         grades.push_back(grade);
     return fmt::format("known here for this size: {} with a grade of {}, such as \"H9\"",
-                       fmt::join(letters, ", "), fmt::join(grades, ", "));
+                       listed(letters, ", "), listed(grades, ", "));
 }
 
 constexpr std::string_view otherwise = "or give the limits themselves as size_limits";

@@ -1,6 +1,6 @@
-#include <fmt/ranges.h>
 
 #include <ringfill/caution/rules.hpp>
+#include <ringfill/fault/listed.hpp>
 
 namespace ringfill {
 namespace {
@@ -35,7 +35,7 @@ std::string asked_by(const Approved& approved, UnitSystem units) {
     if (hold && hold->temperature && hold->time)
         parts.push_back(
             fmt::format("after welding {} for {}", show_exact(*hold->temperature, units), show(*hold->time)));
-    return parts.empty() ? "what it asks for stands in it" : fmt::format("{}", fmt::join(parts, ", "));
+    return parts.empty() ? "what it asks for stands in it" : listed(parts, ", ");
 }
 
 } // namespace

@@ -1,8 +1,7 @@
 #include <cmath>
 
-#include <fmt/ranges.h>
-
 #include <ringfill/caution/rules.hpp>
+#include <ringfill/fault/listed.hpp>
 
 namespace ringfill {
 namespace {
@@ -97,7 +96,7 @@ void cold_rules(CautionList& cautions, const Site& site, const std::vector<std::
         site.ambient ? fmt::format("the job says {} at the site", show(*site.ambient, cautions.units)) : "";
     const std::string but =
         in_doubt.empty() ? ""
-                         : fmt::format(" Not {}: its metal is identified first.", fmt::join(in_doubt, ", "));
+                         : fmt::format(" Not {}: its metal is identified first.", listed(in_doubt, ", "));
     if (colder_than(-18))
         cautions.before_by(
             "D1.1-ambient",

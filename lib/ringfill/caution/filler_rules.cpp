@@ -1,10 +1,10 @@
 #include <algorithm>
-
-#include <fmt/ranges.h>
+#include <span>
 
 #include <range/v3/algorithm/find.hpp>
 
 #include <ringfill/caution/rules.hpp>
+#include <ringfill/fault/listed.hpp>
 
 namespace ringfill {
 namespace {
@@ -20,8 +20,7 @@ bool is_of_another_family(const RuledBore& on) {
 /// The first few names, and how many more there are.
 std::string few_of(const std::vector<std::string>& names) {
     const std::size_t named = std::min<std::size_t>(names.size(), 4);
-    const auto end = names.begin() + static_cast<std::ptrdiff_t>(named);
-    return fmt::format("{}{}", fmt::join(names.begin(), end, ", "),
+    return fmt::format("{}{}", listed(std::span(names).first(named), ", "),
                        named < names.size() ? fmt::format(" or {} more", names.size() - named) : "");
 }
 

@@ -3,9 +3,9 @@
 #include <algorithm>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
 #include <ringfill/day/calendar.hpp>
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/table/braces.hpp>
 
@@ -98,8 +98,8 @@ std::optional<WatchRule> watch_rule(const std::vector<FireRule>& rules,
 
 std::string fire_rule_in_words(const WatchRule& rule) {
     if (rule.longest)
-        return fmt::format("the longest of the rule sets known: {}", fmt::join(rule.rules, ", "));
-    return fmt::format("the job asks for {}{}", fmt::join(rule.rules, ", "),
+        return fmt::format("the longest of the rule sets known: {}", listed(rule.rules, ", "));
+    return fmt::format("the job asks for {}{}", listed(rule.rules, ", "),
                        rule.others.empty() ? "" : fmt::format("; others ask for {}", rule.others));
 }
 

@@ -1,8 +1,8 @@
-#include <fmt/ranges.h>
 
 #include <range/v3/algorithm/any_of.hpp>
 
 #include <ringfill/caution/rules.hpp>
+#include <ringfill/fault/listed.hpp>
 
 namespace ringfill {
 namespace {
@@ -24,7 +24,7 @@ std::string asked_against(const BoreHeat& heat, UnitSystem units) {
     if (const auto& hold = heat.preheat.post_heat; softens ? hold_most.has_value() : hold.has_value())
         parts.push_back(
             fmt::format("a hold at {} after welding", show_exact(hold->temperature.value, units)));
-    return fmt::format("{}", fmt::join(parts, ", "));
+    return listed(parts, ", ");
 }
 
 /// Whether the limits of the standard count, so that what the metal really holds may ask for less.

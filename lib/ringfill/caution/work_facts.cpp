@@ -9,6 +9,7 @@
 #include <range/v3/algorithm/contains.hpp>
 #include <range/v3/algorithm/find.hpp>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {

@@ -2,9 +2,11 @@
 
 #include <algorithm>
 #include <cctype>
+#include <span>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
+
+#include <ringfill/fault/listed.hpp>
 
 namespace ringfill {
 namespace {
@@ -69,10 +71,9 @@ std::string suggest(std::string_view typed, const std::vector<std::string>& know
         return "none is known here";
     constexpr std::size_t most_named = 40; // more are no help
     if (known.size() > most_named)
-        return fmt::format("known here: {} and {} more",
-                           fmt::join(known.begin(), known.begin() + most_named, ", "),
+        return fmt::format("known here: {} and {} more", listed(std::span(known).first(most_named), ", "),
                            known.size() - most_named);
-    return fmt::format("known here: {}", fmt::join(known, ", "));
+    return fmt::format("known here: {}", listed(known, ", "));
 }
 
 } // namespace ringfill

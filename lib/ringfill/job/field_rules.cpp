@@ -1,8 +1,8 @@
 #include <ringfill/job/field_rules.hpp>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/job/spans.hpp>
 
 namespace ringfill {
@@ -34,7 +34,7 @@ const std::vector<TextForm>& text_forms() {
         {&prices_record, "wire_kg", "\\S"},
         {&prices_record, "packs", "\\S"},
         {&prices_record, "extras", "\\S"},
-        {&bore_record, "composition", fmt::format("^(?:{})$", fmt::join(element_symbols(), "|"))},
+        {&bore_record, "composition", fmt::format("^(?:{})$", listed(element_symbols(), "|"))},
     };
     return forms;
 }

@@ -1,8 +1,8 @@
 #include <ringfill/job/format.hpp>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/job/description.hpp>
 #include <ringfill/units/measured_field.hpp>
 
@@ -30,7 +30,7 @@ std::string explanation(const Field& field) {
     if (!field.fallback.empty())
         text += fmt::format("; {} when left out", field.fallback);
     if (field.kind == Kind::word)
-        text += fmt::format("; {}{}", field.words.size() > 1 ? "one of " : "", fmt::join(field.words, ", "));
+        text += fmt::format("; {}{}", field.words.size() > 1 ? "one of " : "", listed(field.words, ", "));
     return text;
 }
 
@@ -73,7 +73,7 @@ struct Page {
 std::string field_facts(const Field& field) {
     std::string text = shape_in_words(field) + std::string(kind_in_words(field.kind));
     if (!field.words.empty())
-        text += fmt::format("{}{}", field.kind == Kind::word ? ": " : ", or ", fmt::join(field.words, ", "));
+        text += fmt::format("{}{}", field.kind == Kind::word ? ": " : ", or ", listed(field.words, ", "));
     if (const std::string range = range_in_words(field); !range.empty())
         text += "; " + range;
     if (field.required)

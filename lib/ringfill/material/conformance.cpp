@@ -4,9 +4,9 @@
 #include <cstddef>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
 #include <ringfill/document/parse.hpp>
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/material/guard.hpp>
 #include <ringfill/material/image.hpp>
@@ -63,9 +63,7 @@ class Rules {
 std::string broken_exports(const std::string& file) {
     std::vector<std::string> names = exported_names(file);
     std::erase(names, RF_SYMBOL);
-    return names.empty()
-               ? std::string()
-               : fmt::format("exports {} too", printable(fmt::format("{}", fmt::join(names, ", "))));
+    return names.empty() ? std::string() : fmt::format("exports {} too", printable(listed(names, ", ")));
 }
 
 FamilyAnswer answer_to(const Trial& trial, const Question& question) {

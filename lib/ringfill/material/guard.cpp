@@ -1,3 +1,4 @@
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/material/guard.hpp>
 
 #include <algorithm>
@@ -15,7 +16,6 @@
 #endif
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
 namespace ringfill {
 namespace {
@@ -61,7 +61,7 @@ std::string signal_handlers() {
     std::vector<std::string> all;
     for (const auto& [signal, name] : signals)
         all.push_back(fmt::format("{} {}", name, handler_in_words(signal)));
-    return fmt::format("{}", fmt::join(all, ", "));
+    return listed(all, ", ");
 }
 
 /// The entries of a folder of /proc, sorted, with what each leads to.
@@ -74,7 +74,7 @@ std::string entries(const char* folder) {
                             : fmt::format("{} {}", entry.path().filename().string(), target.string()));
     }
     std::sort(all.begin(), all.end());
-    return fmt::format("{}", fmt::join(all, ", "));
+    return listed(all, ", ");
 }
 
 } // namespace

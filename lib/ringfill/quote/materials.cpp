@@ -1,13 +1,13 @@
 #include <algorithm>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
 #include <range/v3/action/push_back.hpp>
 #include <range/v3/algorithm/any_of.hpp>
 #include <range/v3/algorithm/contains.hpp>
 #include <range/v3/algorithm/none_of.hpp>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/quote/price_names.hpp>
 #include <ringfill/quote/quote_sections.hpp>
 #include <ringfill/units/factor.hpp>
@@ -128,7 +128,7 @@ QuoteLine use_line(const Need& need, const std::vector<QuoteLine>& packs, std::s
     if (is_known && !line.amount)
         add_fault(faults, too_large(packs[first].price_path));
     if (!line.amount)
-        line.missing = is_known || missing.empty() ? "amount" : fmt::format("{}", fmt::join(missing, "; "));
+        line.missing = is_known || missing.empty() ? "amount" : listed(missing, "; ");
     return line;
 }
 

@@ -2,12 +2,12 @@
 #include <utility>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
 #include <range/v3/action/push_back.hpp>
 #include <range/v3/algorithm/any_of.hpp>
 #include <range/v3/algorithm/contains.hpp>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/quote/price_names.hpp>
 #include <ringfill/quote/quote_sections.hpp>
 #include <ringfill/units/factor.hpp>
@@ -46,7 +46,7 @@ std::string note_on(const QuoteFacts& facts, const std::string& name) {
         return substances.size() < 2 ? ""
                                      : fmt::format("is the price for each of {}: where they differ in price, "
                                                    "write the fuller names that the lines have.",
-                                                   fmt::join(substances, ", "));
+                                                   listed(substances, ", "));
     }
     for (const auto& [kind, field] : priced_elsewhere) {
         Need one;
@@ -64,7 +64,7 @@ std::vector<std::string> pack_notes(const QuoteFacts& facts) {
             tools.push_back(item_text(need, facts.units));
     std::vector<std::string> notes;
     if (!tools.empty())
-        notes.push_back(fmt::format("Tools without a price are not in it: {}.", fmt::join(tools, ", ")));
+        notes.push_back(fmt::format("Tools without a price are not in it: {}.", listed(tools, ", ")));
     for (const auto& [name, price] : facts.prices.packs)
         if (const std::string note = note_on(facts, name); !note.empty())
             notes.push_back(fmt::format("prices.packs \"{}\" {}", name, note));

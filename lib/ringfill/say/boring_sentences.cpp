@@ -5,6 +5,7 @@
 #include <range/v3/algorithm/find_if.hpp>
 
 #include <ringfill/boring/bar.hpp>
+#include <ringfill/fault/listed.hpp>
 
 namespace ringfill {
 namespace {

@@ -1,7 +1,6 @@
 #include <ringfill/say/cautions.hpp>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
 #include <range/v3/algorithm/contains.hpp>
 #include <range/v3/algorithm/copy_if.hpp>
@@ -10,6 +9,7 @@
 #include <range/v3/iterator/insert_iterators.hpp>
 
 #include <ringfill/day/calendar.hpp>
+#include <ringfill/fault/listed.hpp>
 
 namespace ringfill {
 namespace {
@@ -26,7 +26,7 @@ std::string source_keys(const Caution& caution) {
     std::vector<std::string> keys = {caution.source};
     ranges::copy_if(caution.more_sources, ranges::back_inserter(keys),
                     [&](const std::string& more) { return !ranges::contains(keys, more); });
-    return fmt::format("[{}]", fmt::join(keys, "] ["));
+    return fmt::format("[{}]", listed(keys, "] ["));
 }
 
 std::vector<OpenField> open_fields(const std::vector<Caution>& cautions) {

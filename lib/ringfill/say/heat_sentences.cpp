@@ -3,12 +3,12 @@
 #include <cmath>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
 #include <range/v3/action/push_back.hpp>
 #include <range/v3/algorithm/find.hpp>
 
 #include <ringfill/caution/rules.hpp>
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/heat/bore_heat.hpp>
 #include <ringfill/say/heat_limits.hpp>
 #include <ringfill/units/metric.hpp>
@@ -87,7 +87,7 @@ Sentences rivals(const Preheat& preheat, UnitSystem units) {
             if (!method.rules && rival_of(method, preheat) == kind)
                 texts.push_back(rival_text(method, units));
         if (!texts.empty())
-            sentences.push_back({fmt::format("{}: {}.", begin, fmt::join(texts, "; "))});
+            sentences.push_back({fmt::format("{}: {}.", begin, listed(texts, "; "))});
     }
     return sentences;
 }

@@ -23,15 +23,6 @@ struct Sentence {
 
 using Sentences = std::vector<Sentence>;
 
-/// The words for each of a list, one after another.
-template <class Range, class Words>
-std::string listed(const Range& range, std::string_view between, Words words) {
-    std::string text;
-    for (const auto& one : range)
-        text.append(&one == &*range.begin() ? "" : between).append(words(one));
-    return text;
-}
-
 /// The last line of every print.
 constexpr std::string_view closing() {
     return "Local codes, the approved procedure and licensed practice prevail over everything here.";

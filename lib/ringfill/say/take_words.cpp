@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/say/sentence.hpp>
 #include <ringfill/units/factor.hpp>

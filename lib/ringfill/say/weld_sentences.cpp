@@ -6,6 +6,7 @@
 
 #include <range/v3/view/take.hpp>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/units/show.hpp>
 

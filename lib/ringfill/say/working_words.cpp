@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/say/sentence.hpp>
 
 namespace ringfill {

@@ -5,10 +5,10 @@
 #include <set>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
 #include <ringfill/document/parse.hpp>
 #include <ringfill/document/whole_file.hpp>
+#include <ringfill/fault/listed.hpp>
 
 namespace ringfill {
 namespace {
@@ -36,7 +36,7 @@ std::vector<Document> table_files(const Shelf& shelf, const std::string& name) {
         throw Faulty(
             Origin::table,
             fault_in_file(name,
-                          fmt::format("is in none of the table folders ({})", fmt::join(shelf.folders, ", ")),
+                          fmt::format("is in none of the table folders ({})", listed(shelf.folders, ", ")),
                           "install the tables again or name their folder with --tables"));
     return files;
 }

@@ -2,12 +2,11 @@
 #include <cmath>
 #include <string_view>
 
-#include <fmt/ranges.h>
-
 #include <range/v3/algorithm/max.hpp>
 #include <range/v3/algorithm/max_element.hpp>
 #include <range/v3/view/transform.hpp>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/take/group.hpp>
 #include <ringfill/take/needs.hpp>
 #include <ringfill/units/factor.hpp>
@@ -36,7 +35,7 @@ Need welding_set(const std::vector<PowerUse>& uses) {
     return by_the_piece(need_of(
         NeedKind::welding_set, {}, SetRating{amperes, duty}, {{"n", std::vector<double>(uses.size(), 1)}},
         {1, "min(sum(n), 1)", "own"}, spares(0),
-        fmt::format("rated at least so in periods of 10 min: {}", fmt::join(uses | transform(demand), "; ")),
+        fmt::format("rated at least so in periods of 10 min: {}", listed(uses | transform(demand), "; ")),
         "IEC60974-1"));
 }
 

@@ -8,8 +8,8 @@
 #include <vector>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/units/factor.hpp>
 #include <ringfill/units/typed_text.hpp>
@@ -91,14 +91,14 @@ std::string measure_pattern(Kind kind, bool may_be_negative) {
     parts.reserve(sizes.size());
     for (const auto& [size, symbols] : sizes)
         parts.push_back(fmt::format(
-            "{}{}(?:{}){}{}{}", signs.number(), blanks, fmt::join(symbols, "|"), signs.end(), blanks,
+            "{}{}(?:{}){}{}{}", signs.number(), blanks, listed(symbols, "|"), signs.end(), blanks,
             kind == Kind::length && size == factor::foot ? fmt::format("(?:{}(?=[0-9.]))?", signs.dash)
                                                          : ""));
     const std::string sign = may_be_negative ? fmt::format("(?:\\+|{})?", signs.dash) : "\\+?";
     // A temperature is one number and one unit; the others may go on with a smaller unit.
     const std::string sum = kind == Kind::temperature || parts.size() == 1
-                                ? fmt::format("(?:{})", fmt::join(parts, "|"))
-                                : fmt::format("(?=.)(?:{})?", fmt::join(parts, ")?(?:"));
+                                ? fmt::format("(?:{})", listed(parts, "|"))
+                                : fmt::format("(?=.)(?:{})?", listed(parts, ")?(?:"));
     return fmt::format("^{0}{1}{0}{2}$", blanks, sign, sum);
 }
 

@@ -3,12 +3,12 @@
 #include <algorithm>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
 #include <range/v3/algorithm/find.hpp>
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/weld/gas.hpp>
@@ -62,8 +62,7 @@ bool find_gas(Settings& found, const WeldTables& tables, std::vector<Fault>& fau
     faults.push_back(fault_at_path(found.procedure->path + ".gas", in_quotes(name),
                                    needs_gas ? fmt::format("does not shield {}", found.procedure->filler)
                                              : std::string("is not a known gas"),
-                                   needs_gas
-                                       ? fmt::format("use one of {}", fmt::join(found.filler->gases, ", "))
+                                   needs_gas ? fmt::format("use one of {}", listed(found.filler->gases, ", "))
                                    : nearest(name, known) ? suggest(name, known)
                                                           : known_gases(tables)));
     return false;

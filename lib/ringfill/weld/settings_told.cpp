@@ -1,10 +1,10 @@
 #include <ringfill/weld/settings_told.hpp>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
 #include <range/v3/algorithm/find.hpp>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/units/show.hpp>
 #include <ringfill/weld/wire.hpp>
 
@@ -144,7 +144,7 @@ std::vector<std::string> setting_notes(const Settings& found, const Processes& p
     if (found.gas && ranges::find(found.filler->gases, procedure.gas) == found.filler->gases.end())
         notes.push_back(fmt::format("procedure {}: {} is not a gas that {} is usually welded with ({}).",
                                     procedure.name, procedure.gas, procedure.filler,
-                                    fmt::join(found.filler->gases, ", ")));
+                                    listed(found.filler->gases, ", ")));
     if (found.deposition.piece && found.deposition.piece->form == FillerForm::stick)
         notes.push_back(fmt::format(
             "procedure {}: changing electrodes and chipping slag is in no time here, and the boss "
@@ -166,7 +166,8 @@ void assume_feed(std::vector<Assumed>& assumed, const Settings& found, UnitSyste
         assumed.push_back({procedure.path + "." + std::string(field), std::move(value), std::move(source)});
     };
     const auto from_table = [&] {
-        return found.size->melting ? found.size->melting->a.source : found.size->feed_table.front().feed.source;
+        return found.size->melting ? found.size->melting->a.source
+                                   : found.size->feed_table.front().feed.source;
     };
     if (!procedure.stick_out && (!procedure.current || !procedure.wire_feed))
         assume("stick_out", show(found.deposition.stick_out.value, units), found.filler->stick_out.source);

@@ -4,6 +4,7 @@
 
 #include <range/v3/view/enumerate.hpp>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/report/csv/csv.hpp>
 #include <ringfill/report/json/blocks.hpp>
 #include <ringfill/report/json/members.hpp>

@@ -6,6 +6,7 @@
 
 #include <range/v3/algorithm/any_of.hpp>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/say/quote_words.hpp>
 #include <ringfill/say/sentence.hpp>

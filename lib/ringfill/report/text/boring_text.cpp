@@ -4,6 +4,7 @@
 
 #include <range/v3/view/enumerate.hpp>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/text/view.hpp>
 #include <ringfill/say/boring_sentences.hpp>

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/printable.hpp>
 
 namespace ringfill {

@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/say/sentence.hpp>
 
 namespace ringfill {

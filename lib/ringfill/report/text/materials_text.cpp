@@ -1,10 +1,10 @@
 #include <ringfill/report/text/materials_text.hpp>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
 #include <range/v3/view/drop.hpp>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/heat/preheat_rows.hpp>
 #include <ringfill/report/text/entry_page.hpp>
@@ -85,15 +85,15 @@ void write_rows(EntryPage& page, const PreheatGroup& group, bool of_filler = fal
                                   : "at least " + least;
         if (row.maximum)
             figures += fmt::format(", at most {}", metric(row.maximum->value));
-        page.row(limits.empty() ? "preheat, else" : fmt::format("preheat, {}", fmt::join(limits, ", ")),
-                 figures, row.minimum.source);
+        page.row(limits.empty() ? "preheat, else" : fmt::format("preheat, {}", listed(limits, ", ")), figures,
+                 row.minimum.source);
     }
 }
 
 /// Where a family comes from: its plugin and the tables that add to it, or tables alone.
 std::string origin_of(const Family& family) {
     if (!family.plugin)
-        return fmt::format("a table without rules, {}", fmt::join(family.files, ", "));
+        return fmt::format("a table without rules, {}", listed(family.files, ", "));
     const auto added = family.files | ranges::views::drop(1); // the first is the table the plugin carries
     return fmt::format("version {}, {}{}{}", printable(family.plugin->version, 40), family.plugin->file,
                        family.plugin->answer ? "" : ", without rules",
@@ -148,7 +148,7 @@ std::string base_text(const Family& family, const Base& base) {
     std::string text = fmt::format("{}/{}, base metal, {}\n  structure: {}\n", family.name, base.name,
                                    base.standard, base.structure);
     if (!base.preheat_groups.empty())
-        text += wrapped(fmt::format("tables that list it: {}", fmt::join(base.preheat_groups, ", ")));
+        text += wrapped(fmt::format("tables that list it: {}", listed(base.preheat_groups, ", ")));
     return text + page.text(family.sources);
 }
 
@@ -175,8 +175,7 @@ std::string filler_text(const Family& family, const Filler& filler) {
     for (const WireSize& size : filler.sizes)
         write_size(page, size);
     return fmt::format("{}/{}, {}, {}\n  gases: {}\n", family.name, filler.name, form_words(filler.form),
-                       filler.standard,
-                       filler.gases.empty() ? "none" : fmt::format("{}", fmt::join(filler.gases, ", "))) +
+                       filler.standard, filler.gases.empty() ? "none" : listed(filler.gases, ", ")) +
            page.text(family.sources);
 }
 

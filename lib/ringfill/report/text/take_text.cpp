@@ -3,11 +3,11 @@
 #include <functional>
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
 #include <range/v3/view/drop.hpp>
 #include <range/v3/view/zip.hpp>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/text/view.hpp>
 #include <ringfill/say/take_words.hpp>
@@ -31,7 +31,7 @@ std::string filler_of(const Plan& plan) {
             parts.push_back(
                 fmt::format("{} {}{}", count, are_rods ? "rod" : "electrode", count == 1 ? "" : "s"));
     }
-    return fmt::format("{}", fmt::join(parts, ", "));
+    return listed(parts, ", ");
 }
 
 /// What the bore is filled with stands out. The packs stand at the end of the line, or below it where they

@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/say/cautions.hpp>
 #include <ringfill/say/heat_limits.hpp>

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/report/text/view.hpp>
 #include <ringfill/say/working_words.hpp>
 
