@@ -61,15 +61,15 @@ function(ringfill_add_family name)
   add_library(${name}_family MODULE ${generated} ${family_SOURCES})
   set_property(GLOBAL APPEND PROPERTY ringfill_families ${name}_family)
   target_link_libraries(${name}_family PRIVATE ringfill::plugin_interface)
-  if(TARGET ringfill_build_options)
-    target_link_libraries(${name}_family PRIVATE ringfill_build_options)
+  if(TARGET ringfill_light_options)
+    target_link_libraries(${name}_family PRIVATE ringfill_light_options)
   endif()
   set_target_properties(${name}_family PROPERTIES
     OUTPUT_NAME ${name} PREFIX "" SUFFIX ".family" LIBRARY_OUTPUT_DIRECTORY ${PROJECT_BINARY_DIR}/plugins
     C_STANDARD 11 C_STANDARD_REQUIRED ON CXX_STANDARD 20 CXX_STANDARD_REQUIRED ON CXX_EXTENSIONS OFF
     C_VISIBILITY_PRESET hidden CXX_VISIBILITY_PRESET hidden VISIBILITY_INLINES_HIDDEN ON
     LINK_DEPENDS ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/family.map)
-  if(RINGFILL_UNITY AND TARGET ringfill_build_options) # our own tree alone: a stranger's sources need not bear it
+  if(RINGFILL_UNITY AND TARGET ringfill_light_options) # our own tree alone: a stranger's sources need not bear it
     set_target_properties(${name}_family PROPERTIES UNITY_BUILD ON UNITY_BUILD_BATCH_SIZE 0)
   endif()
   target_link_options(${name}_family PRIVATE
