@@ -124,8 +124,7 @@ TEST_CASE("a good answer comes whole") {
     CHECK(method.inputs.front().symbol == "T");
     CHECK(method.inputs.front().values() == std::vector<double>{100});
     CHECK(method.inputs.front().unit == "degC");
-    CHECK_FALSE((method.none_needed || method.no_figure || method.not_usable || method.at_edge ||
-                 method.out_of_composition || method.out_of_thickness || method.second_opinion));
+    CHECK(method.flags == 0);
 }
 
 TEST_CASE("what is said is copied before the plugin uses its buffer again") {

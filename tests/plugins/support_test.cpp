@@ -68,7 +68,7 @@ TEST_CASE("what is said from temporaries arrives whole") {
     REQUIRE(answer.methods.size() == 1);
     const AnsweredMethod& method = answer.methods.front();
     CHECK(method.name == "M1");
-    CHECK(method.at_edge);
+    CHECK(method.is(RF_AT_EDGE));
     CHECK(method.formula == std::string(100, 'T'));
     REQUIRE(method.inputs.size() == 1);
     CHECK(method.inputs.front().symbol == std::string(50, 'i'));

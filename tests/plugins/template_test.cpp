@@ -32,9 +32,9 @@ TEST_CASE("the template is a plugin that keeps every rule") {
 }
 
 TEST_CASE("the template answers as its comments say") {
-    CHECK(sample_answer({{"wall_m", 0.025}}).none_needed);
+    CHECK(sample_answer({{"wall_m", 0.025}}).is(RF_NONE_NEEDED));
     const AnsweredMethod thick = sample_answer({{"wall_m", 0.026}});
-    CHECK_FALSE(thick.none_needed);
+    CHECK_FALSE(thick.is(RF_NONE_NEEDED));
     CHECK(thick.number == 373.15);
     CHECK(thick.note.empty());
     const AnsweredMethod unknown = sample_answer({});

@@ -120,18 +120,22 @@ struct MadeField : Field {
     constexpr MadeField times(double factor_to_si) const { return with(&Field::factor, factor_to_si); }
 };
 
+/// A field that fills nothing by itself: the reader of its record takes it.
+constexpr MadeField bare_field(std::string_view name, Allowed allowed, std::string_view help,
+                               std::string_view sample) {
+    MadeField made{{.name = name, .span = allowed.span, .help = help, .sample = sample}};
+    made.words = allowed.words;
+    made.record = allowed.record;
+    return made;
+}
+
 template <auto Member>
 constexpr MadeField field(std::string_view name, Allowed allowed, std::string_view help,
                           std::string_view sample) {
     using Whose = Filled<decltype(Member)>;
-    MadeField made{{.name = name,
-                    .span = allowed.span,
-                    .help = help,
-                    .sample = sample,
-                    .words = allowed.words,
-                    .record = allowed.record,
-                    .fill = &fill_member<Member>,
-                    .row = &row_tag<typename Whose::Row>}};
+    MadeField made = bare_field(name, allowed, help, sample);
+    made.fill = &fill_member<Member>;
+    made.row = &row_tag<typename Whose::Row>;
     if constexpr (requires { typename Whose::Type; }) {
         using How = FieldOf<typename Whose::Type>;
         made.kind = How::kind;

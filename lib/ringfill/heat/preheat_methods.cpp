@@ -141,14 +141,13 @@ void add_filler_practice(Gathering& gathering, const HeatCase& what) {
 PreheatMethod answered(const AnsweredMethod& answer) {
     PreheatMethod method;
     method.name = answer.name;
-    method.asks = answer.not_usable    ? Asks::unknown
-                  : answer.none_needed ? Asks::none
-                  : answer.no_figure   ? Asks::unnamed
-                                       : Asks::minimum;
+    method.asks = answer.is(RF_NOT_USABLE)    ? Asks::unknown
+                  : answer.is(RF_NONE_NEEDED) ? Asks::none
+                  : answer.is(RF_NO_FIGURE)   ? Asks::unnamed
+                                              : Asks::minimum;
     if (method.asks == Asks::minimum)
         method.minimum = in_si<Temperature>(answer.number);
-    method.in_range =
-        !answer.out_of_composition && !answer.out_of_thickness && !answer.at_edge && !answer.not_usable;
+    method.in_range = !answer.is(RF_OUT_OF_COMPOSITION | RF_OUT_OF_THICKNESS | RF_AT_EDGE | RF_NOT_USABLE);
     method.formula = method.asks == Asks::minimum ? answer.formula : std::string();
     method.inputs = answer.inputs;
     method.source = answer.source;
@@ -159,7 +158,8 @@ PreheatMethod answered(const AnsweredMethod& answer) {
 /// A thin wall taken at the thinnest of a method's range is asked for more than it needs, so nothing else has
 /// to join; a thick one at the thickest is not.
 bool only_too_thin(const AnsweredMethod& answer, const HeatCase& what) {
-    return answer.out_of_thickness && !answer.out_of_composition && what.wall && *what.wall < rigid_wall;
+    return answer.is(RF_OUT_OF_THICKNESS) && !answer.is(RF_OUT_OF_COMPOSITION) && what.wall &&
+           *what.wall < rigid_wall;
 }
 
 void add_rules(Gathering& gathering, const HeatCase& what) {
@@ -169,12 +169,12 @@ void add_rules(Gathering& gathering, const HeatCase& what) {
         gathering.wants_unknown_row = true; // it may be thicker than any method was made for
     const FamilyAnswer answer = ask(*what.family->plugin, question_on("preheat", what), what.family->sources);
     for (const AnsweredMethod& one : answer.methods) {
-        if (one.out_of_composition && one.at_edge && gathering.practice_rules)
+        if (one.is(RF_OUT_OF_COMPOSITION) && one.is(RF_AT_EDGE) && gathering.practice_rules)
             continue; // the grade's own row rules; the method as it stands is told as information
         PreheatMethod method = answered(one);
-        method.applies = !one.second_opinion && !one.not_usable &&
-                         ((!one.out_of_composition && !one.out_of_thickness) || one.at_edge);
-        if (one.at_edge && !gathering.has_row && !only_too_thin(one, what))
+        method.applies = !one.is(RF_SECOND_OPINION | RF_NOT_USABLE) &&
+                         (!one.is(RF_OUT_OF_COMPOSITION | RF_OUT_OF_THICKNESS) || one.is(RF_AT_EDGE));
+        if (one.is(RF_AT_EDGE) && !gathering.has_row && !only_too_thin(one, what))
             gathering.wants_unknown_row = true;
         gathering.found.methods.push_back(std::move(method));
     }

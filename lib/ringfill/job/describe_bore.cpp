@@ -15,6 +15,7 @@ namespace ringfill {
 namespace {
 
 using namespace spans;
+
 using namespace std::string_view_literals;
 
 constexpr std::array axes = {"horizontal"sv, "vertical"sv};

@@ -16,6 +16,7 @@ namespace ringfill {
 namespace {
 
 using namespace spans;
+
 using namespace std::string_view_literals;
 
 constexpr std::array near_words = {"hydraulics"sv, "closed_cavity"sv, "tyre"sv, "battery"sv,
@@ -94,12 +95,9 @@ Value give_start(const Job& job) {
 }
 
 constexpr Field job_fields[] = {
-    Field{.name = "format",
-          .kind = Kind::word,
-          .required = true,
-          .help = "the format of this file",
-          .sample = R"("ringfill-job/1")",
-          .words = formats},
+    bare_field("format", formats, "the format of this file", R"("ringfill-job/1")")
+        .holds(Kind::word)
+        .required(),
     must<&Job::title>("title", title, "what the job is called", R"("Swing-arm pivots, gravel dredger 3")"),
     must<&Job::units>("units", unit_words, "how bare lengths are read and results are shown", R"("mm")"),
     field<&Job::site>("site", site_record, "where the work is done", R"({ "ambient": "4 degC" })"),

@@ -8,18 +8,16 @@ namespace ringfill {
 namespace {
 
 using namespace spans;
+
 using namespace std::string_view_literals;
 
 constexpr std::array distance_words = {"km"sv, "miles"sv};
 constexpr std::array materials_words = {"packs"sv, "use"sv};
 
 constexpr Field hour_of(std::string_view name, std::string_view help, std::string_view sample) {
-    return {.name = name,
-            .kind = Kind::number,
-            .span = price,
-            .help = help,
-            .sample = sample,
-            .decimals = FieldOf<Decimal>::most_decimals};
+    return bare_field(name, price, help, sample)
+        .holds(Kind::number)
+        .decimals(FieldOf<Decimal>::most_decimals);
 }
 
 // The names are those of the phases of a day; NamedPrices holds them by these.

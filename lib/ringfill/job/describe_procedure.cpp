@@ -9,6 +9,7 @@ namespace ringfill {
 namespace {
 
 using namespace spans;
+
 using namespace std::string_view_literals;
 
 constexpr std::array paths = {"ring"sv, "helix"sv};

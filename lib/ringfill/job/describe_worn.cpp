@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/min.hpp>
+
 #include <ringfill/job/description.hpp>
 #include <ringfill/job/own_fields.hpp>
 #include <ringfill/job/spans.hpp>
@@ -10,41 +12,43 @@ namespace ringfill {
 namespace {
 
 using namespace spans;
+
 /// A worn surface as a job writes it.
+struct WrittenStation {
+    Length depth;
+    std::vector<Length> radii;
+    std::vector<Length> diameters;
+};
 struct WrittenWorn {
     std::optional<Length> diameter;
-    Length offset;
-    Angle offset_clock;
-    std::vector<WornStation> stations;
+    std::optional<Length> offset;
+    std::optional<Angle> offset_clock;
+    std::optional<std::vector<WrittenStation>> stations;
 };
 
-bool has_radii(const Entry& station) {
-    return station.has("radii");
-}
-
 /// A station has readings in one form, or none where its depth or one of them is faulty.
-void check_station(WornStation& station, const Entry& entry) {
-    const bool radii = has_radii(entry);
+void check_station(WrittenStation& station, const Entry& entry) {
+    const bool radii = entry.has("radii");
     if (radii == entry.has("diameters"))
         entry.refuse(radii ? "gives radii and diameters" : "gives neither radii nor diameters",
                      "give the readings in one of the two forms");
     else if (entry.is_read("depth") && entry.is_read(radii ? "radii" : "diameters"))
         return;
-    station.readings.clear();
+    station = {};
 }
 
 constexpr Field station_fields[] = {
-    must<&WornStation::depth>("depth", distance, "how deep in the bore, from the near face", R"("5 mm")"),
-    field<&WornStation::readings>(
+    must<&WrittenStation::depth>("depth", distance, "how deep in the bore, from the near face", R"("5 mm")"),
+    field<&WrittenStation::radii>(
         "radii", size,
         "readings from the target axis, at equal clock steps over the whole turn from 12 o'clock, clockwise "
         "seen from the near face",
         R"(["46.9 mm", "46.4 mm", "46.2 mm", "46.3 mm", "46.6 mm", "46.3 mm", "46.2 mm", "46.4 mm"])")
         .list(3, 360),
-    field<&WornStation::readings>("diameters", size,
-                                  "two-point readings, at equal steps over half a turn from 12 o'clock; "
-                                  "two-point readings never show three-lobed wear",
-                                  R"(["93.4 mm", "92.9 mm", "92.4 mm", "92.8 mm"])")
+    field<&WrittenStation::diameters>("diameters", size,
+                                      "two-point readings, at equal steps over half a turn from 12 o'clock; "
+                                      "two-point readings never show three-lobed wear",
+                                      R"(["93.4 mm", "92.9 mm", "92.4 mm", "92.8 mm"])")
         .list(2, 180),
 };
 
@@ -63,29 +67,31 @@ constexpr Field worn_fields[] = {
 };
 
 /// The stations that have readings, judged against each other and the bore.
-std::vector<WornStation> judged(const std::vector<WornStation>& stations, const std::vector<Entry>& entries,
+std::vector<WornStation> judged(const std::vector<WrittenStation>& stations, const Entry& worn,
                                 std::optional<Length> bore_length) {
     std::vector<WornStation> good;
-    const Entry* first = nullptr;
+    const WrittenStation* first = nullptr;
+    const std::vector<Entry> entries = worn.objects_again("stations");
     for (std::size_t i = 0; i < stations.size(); ++i) {
-        const auto& [depth, readings] = stations[i];
+        const auto& [depth, radii, diameters] = stations[i];
+        const std::vector<Length>& readings = radii.empty() ? diameters : radii;
         if (readings.empty())
             continue;
-        first = first ? first : &entries[i];
+        first = first ? first : &stations[i];
         if (bore_length && depth > *bore_length)
             entries[i].refuse("depth", "lies outside the bore", "measure the depth from the near face");
         if (!good.empty() && depth <= good.back().depth)
             entries[i].refuse("depth", "is not deeper than the station before it",
                               "list the stations from the near face on");
-        if (has_radii(entries[i]) != has_radii(*first))
+        if (radii.empty() != first->radii.empty())
             entries[i].refuse("is in another form than the first station",
                               "give all stations as radii or all as diameters");
         else if (!good.empty() && readings.size() != good.front().readings.size())
-            entries[i].refuse(has_radii(*first) ? "radii" : "diameters",
+            entries[i].refuse(radii.empty() ? "diameters" : "radii",
                               fmt::format("has {} readings, the first station {}", readings.size(),
                                           good.front().readings.size()),
                               "give every station the same number, at the same clock positions");
-        good.push_back(stations[i]);
+        good.push_back({depth, readings});
     }
     return good;
 }
@@ -96,13 +102,6 @@ void refuse_large_offset(const Entry& entry, Length offset, Length smallest_diam
                      "measure how far the worn centre lies off the target axis");
 }
 
-Length smallest_reading(const std::vector<WornStation>& stations) {
-    std::vector<Length> least;
-    for (const WornStation& station : stations)
-        least.push_back(*std::min_element(station.readings.begin(), station.readings.end()));
-    return *std::min_element(least.begin(), least.end());
-}
-
 std::optional<Worn> worn_of(const WrittenWorn& worn, const Entry& entry, std::optional<Length> bore_length) {
     if (entry.has("diameter") == entry.has("stations")) {
         entry.refuse(entry.has("diameter") ? "gives a diameter and stations"
@@ -110,17 +109,23 @@ std::optional<Worn> worn_of(const WrittenWorn& worn, const Entry& entry, std::op
                      "give the worn surface in one of the two ways");
         return std::nullopt;
     }
+    const Length offset = worn.offset.value_or(Length());
+    const Angle clock = worn.offset_clock.value_or(Angle());
     if (worn.diameter) {
-        refuse_large_offset(entry, worn.offset, *worn.diameter);
-        return WornDiameter{*worn.diameter, worn.offset, worn.offset_clock};
+        refuse_large_offset(entry, offset, *worn.diameter);
+        return WornDiameter{*worn.diameter, offset, clock};
     }
-    const std::vector<Entry> entries = entry.objects_again("stations");
-    std::vector<WornStation> stations = judged(worn.stations, entries, bore_length);
+    if (!worn.stations)
+        return std::nullopt;
+    std::vector<WornStation> stations = judged(*worn.stations, entry, bore_length);
     if (stations.empty())
         return std::nullopt;
-    if (!has_radii(entries.back())) {
-        refuse_large_offset(entry, worn.offset, smallest_reading(stations));
-        return WornDiameters{std::move(stations), worn.offset, worn.offset_clock};
+    if (!entry.objects_again("stations").back().has("radii")) {
+        Length smallest = stations.front().readings.front();
+        for (const WornStation& station : stations)
+            smallest = std::min(smallest, ranges::min(station.readings));
+        refuse_large_offset(entry, offset, smallest);
+        return WornDiameters{std::move(stations), offset, clock};
     }
     for (const char* field : {"offset", "offset_clock"})
         if (entry.has(field))
@@ -129,21 +134,10 @@ std::optional<Worn> worn_of(const WrittenWorn& worn, const Entry& entry, std::op
     return WornRadii{std::move(stations)};
 }
 
-Value stations_value(const std::vector<WornStation>& stations, const char* form) {
-    Value::List list;
-    for (const auto& [depth, readings] : stations) {
-        Value::Object station{{"depth", depth.value()}};
-        if (!readings.empty())
-            station.push_back({form, FieldOf<std::vector<Length>>::give({}, readings)});
-        list.emplace_back(std::move(station));
-    }
-    return list;
-}
-
 } // namespace
 
 constinit const Record station_record =
-    record_of<WornStation, check_station>("a station", "readings at one depth", station_fields);
+    record_of<WrittenStation, check_station>("a station", "readings at one depth", station_fields);
 constinit const Record worn_record =
     record_of<WrittenWorn>("worn", "the worn surface, measured from the target axis", worn_fields);
 
@@ -155,21 +149,25 @@ void read_worn(WornBore& bore, const Entry& entry, const Field& field) {
 }
 
 Value give_worn(const WornBore& bore) {
-    return std::visit(
-        [](const auto& worn) {
+    WrittenWorn written;
+    std::visit(
+        [&](const auto& worn) {
             constexpr bool radii = std::is_same_v<decltype(worn), const WornRadii&>;
-            Value::Object value;
             if constexpr (requires { worn.diameter; })
-                value.push_back({"diameter", worn.diameter.value()});
-            else
-                value.push_back({"stations", stations_value(worn.stations, radii ? "radii" : "diameters")});
-            if constexpr (!radii) {
-                value.push_back({"offset", worn.offset.value()});
-                value.push_back({"offset_clock", worn.offset_clock.value()});
+                written.diameter = worn.diameter;
+            else {
+                written.stations.emplace();
+                for (const auto& [depth, readings] : worn.stations)
+                    written.stations->push_back(radii ? WrittenStation{depth, readings, {}}
+                                                      : WrittenStation{depth, {}, readings});
             }
-            return Value(std::move(value));
+            if constexpr (!radii) {
+                written.offset = worn.offset;
+                written.offset_clock = worn.offset_clock;
+            }
         },
         bore.worn);
+    return record_value(worn_record, &written);
 }
 
 } // namespace ringfill

@@ -22,13 +22,4 @@ struct Choice {
 };
 const std::vector<Choice>& field_choices();
 
-/// How a text must look, or the names of a field with names of the user's choosing, as a regular expression
-/// (ECMA 262) for the schema.
-struct TextForm {
-    const Record* record;
-    std::string_view field;
-    std::string pattern;
-};
-const std::vector<TextForm>& text_forms();
-
 } // namespace ringfill

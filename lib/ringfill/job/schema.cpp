@@ -1,16 +1,18 @@
 #include <ringfill/job/format.hpp>
 
 #include <algorithm>
-#include <compare>
 #include <set>
+#include <tuple>
 #include <utility>
 
 #include <fmt/format.h>
 
 #include <ringfill/document/parse.hpp>
 #include <ringfill/document/write.hpp>
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/job/description.hpp>
 #include <ringfill/job/field_rules.hpp>
+#include <ringfill/job/spans.hpp>
 #include <ringfill/units/factor.hpp>
 #include <ringfill/units/measure_pattern.hpp>
 #include <ringfill/units/measured_field.hpp>
@@ -27,32 +29,29 @@ bool is_quantity(Kind kind) {
     return !symbols_of(kind).empty();
 }
 
-/// The quantities a schema has met, each a definition of its own.
-struct Quantity {
-    Kind kind;
-    bool may_be_negative;
-    auto operator<=>(const Quantity&) const = default;
-};
+/// A kind and whether its values may be negative: each that a schema has met is a definition of its own.
+using Quantity = std::pair<Kind, bool>;
+using Quantities = std::set<Quantity>;
 
 /// "a heat input such as ..." is the definition "heat-input".
 std::string name_of(const Quantity& quantity) {
-    const std::string words(kind_in_words(quantity.kind));
+    const auto& [kind, may_be_negative] = quantity;
+    const std::string words(kind_in_words(kind));
     const std::size_t begin = words.find(' ') + 1;
     std::string name = words.substr(begin, words.find(" such as ") - begin);
     std::replace(name.begin(), name.end(), ' ', '-');
-    return name + (quantity.may_be_negative ? "-signed" : "");
+    return name + (may_be_negative ? "-signed" : "");
 }
 
 Object definition_of(const Quantity& quantity) {
-    const bool bare = quantity.kind == Kind::length;
-    return {{"description", fmt::format("{}{}", kind_in_words(quantity.kind),
-                                        bare ? ", or a plain number in the job's units" : "")},
+    const auto& [kind, may_be_negative] = quantity;
+    const bool bare = kind == Kind::length;
+    return {{"description",
+             fmt::format("{}{}", kind_in_words(kind), bare ? ", or a plain number in the job's units" : "")},
             {"type", bare ? Value(List{"string", "number"}) : Value("string")},
             {"maxLength", 200.0},
-            {"pattern", measure_pattern(quantity.kind, quantity.may_be_negative)}};
+            {"pattern", measure_pattern(kind, may_be_negative)}};
 }
-
-using Quantities = std::set<Quantity>;
 
 Value words_of(const Field& field) {
     return List(field.words.begin(), field.words.end());
@@ -94,10 +93,20 @@ Object value_schema(const Field& field, Quantities& met) {
     return schema;
 }
 
+/// How a text must look, or the names of a field with names of the user's choosing, as a regular expression
+/// (ECMA 262).
 const std::string* form_of(const Record& record, const Field& field) {
-    for (const TextForm& form : text_forms())
-        if (form.record == &record && form.field == field.name)
-            return &form.pattern;
+    static const std::tuple<const Record*, std::string_view, std::string> forms[] = {
+        {&job_record, "start", "^(?:[01]?[0-9]|2[0-3]):[0-5][0-9]$"},
+        {&job_record, "procedures", fmt::format("^[\\s\\S]{{{},{}}}$", spans::name.low, spans::name.high)},
+        {&prices_record, "currency", "^[A-Z]{3}$"},
+        {&prices_record, "wire_kg", "\\S"},
+        {&prices_record, "packs", "\\S"},
+        {&prices_record, "extras", "\\S"},
+        {&bore_record, "composition", fmt::format("^(?:{})$", listed(element_symbols(), "|"))}};
+    for (const auto& [whose, name, pattern] : forms)
+        if (whose == &record && name == field.name)
+            return &pattern;
     return nullptr;
 }
 
@@ -120,11 +129,6 @@ Object shaped(const Record& record, const Field& field, Quantities& met) {
     return one;
 }
 
-/// A JSON text as a value.
-Value value_of(std::string_view json) {
-    return parse("the description", std::string(json), Origin::table).root;
-}
-
 Object field_schema(const Record& record, const Field& field, Quantities& met) {
     const std::string range = is_quantity(field.kind) ? range_in_words(field) : std::string();
     Object schema = {{"description", fmt::format("{}{}{}.", field.help, range.empty() ? "" : "; ", range)}};
@@ -133,13 +137,11 @@ Object field_schema(const Record& record, const Field& field, Quantities& met) {
             continue; // the field's own says more
         else
             schema.push_back(std::move(member));
-    if (!field.fallback.empty()) {
-        const bool plain =
-            field.kind == Kind::number || field.kind == Kind::count || field.kind == Kind::flag;
-        schema.push_back({"default", plain ? value_of(field.fallback) : Value(field.fallback)});
-    }
+    if (!field.fallback.empty())
+        schema.push_back({"default", Value(field.fallback)});
     if (!field.sample.empty() && field.sample.find("...") == std::string_view::npos)
-        schema.push_back({"examples", List{value_of(field.sample)}});
+        schema.push_back(
+            {"examples", List{parse("the description", std::string(field.sample), Origin::table).root}});
     return schema;
 }
 

@@ -1,9 +1,11 @@
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <utility>
 #include <vector>
 
+#include <ringfill/material/abi.h>
 #include <ringfill/material/plugin_file.hpp>
 #include <ringfill/table/sourced.hpp>
 #include <ringfill/working/working.hpp>
@@ -30,13 +32,10 @@ struct AnsweredFigure {
 
 /// One method's answer to how hot the metal must be.
 struct AnsweredMethod : AnsweredFigure {
-    bool out_of_composition = false;
-    bool out_of_thickness = false;
-    bool at_edge = false;        ///< taken at the edge of its range, on the side that asks for more
-    bool none_needed = false;    ///< asks for no preheat; number means nothing
-    bool no_figure = false;      ///< asks for preheat without saying how much; number means nothing
-    bool second_opinion = false; ///< does not rule
-    bool not_usable = false;     ///< has no answer here; number means nothing
+    std::uint32_t flags = 0; ///< RF_OUT_OF_COMPOSITION and so on, as abi.h says
+
+    bool is(std::uint32_t any_of) const { return (flags & any_of) != 0; }
+    bool has_number() const { return !is(RF_NONE_NEEDED | RF_NO_FIGURE | RF_NOT_USABLE); }
 };
 
 struct Advice {

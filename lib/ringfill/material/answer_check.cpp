@@ -149,12 +149,11 @@ AnsweredMethod checked_method(const rf_figure* said, const Bibliography& sources
     refuse_if(std::popcount(figure.flags & without_number) > 1,
               "set one of RF_NONE_NEEDED, RF_NO_FIGURE and RF_NOT_USABLE at most",
               "gave {} with flags that contradict each other", whose);
-    for (const auto& [flag, said_by_it] : method_flags)
-        method.*said_by_it = (figure.flags & flag) != 0;
-    if ((figure.flags & without_number) == 0)
+    method.flags = figure.flags;
+    if (method.has_number())
         method.number = checked_temperature(figure.number, fmt::format("the minimum of {}", whose));
     check_rest(method, figure, whose, sources);
-    refuse_if(method.not_usable && method.note.empty(), "say in the note why not",
+    refuse_if(method.is(RF_NOT_USABLE) && method.note.empty(), "say in the note why not",
               "gave {} as not usable without a note", whose);
     return method;
 }

@@ -1,9 +1,7 @@
 #pragma once
 
-#include <cstdint>
 #include <string>
 #include <string_view>
-#include <utility>
 
 #include <fmt/format.h>
 
@@ -28,16 +26,6 @@ void refuse_if(bool broken, std::string_view remedy, fmt::format_string<const Pa
     if (broken)
         throw Breach{fmt::format(what, parts...), std::string(remedy)};
 }
-
-/// What each flag of a method says of it.
-inline constexpr std::pair<std::uint32_t, bool AnsweredMethod::*> method_flags[] = {
-    {RF_OUT_OF_COMPOSITION, &AnsweredMethod::out_of_composition},
-    {RF_OUT_OF_THICKNESS, &AnsweredMethod::out_of_thickness},
-    {RF_AT_EDGE, &AnsweredMethod::at_edge},
-    {RF_NONE_NEEDED, &AnsweredMethod::none_needed},
-    {RF_NO_FIGURE, &AnsweredMethod::no_figure},
-    {RF_SECOND_OPINION, &AnsweredMethod::second_opinion},
-    {RF_NOT_USABLE, &AnsweredMethod::not_usable}};
 
 // Copies of what a plugin gives. Each throws Breach.
 

@@ -1,11 +1,12 @@
 #include <ringfill/material/answer.hpp>
 
-#include <algorithm>
 #include <cmath>
+#include <exception>
 #include <mutex>
-#include <new>
 #include <optional>
 #include <stdexcept>
+
+#include <range/v3/algorithm/contains.hpp>
 
 #include <ringfill/fault/fault.hpp>
 #include <ringfill/fault/printable.hpp>
@@ -21,23 +22,18 @@ constexpr std::size_t most_of_a_kind = 64; ///< methods, or advices
 struct Said {
     const Bibliography& sources;
     FamilyAnswer answer = {};
-    std::optional<Breach> breach = {}; ///< the first
     std::optional<std::string> fault = {};
-    bool out_of_memory = false;
+    std::exception_ptr broken = {}; ///< the first breach, or no room to keep what is said
 };
 
 template <class Thing>
 void keep(std::vector<Thing>& all, Thing one, std::string_view kind) {
+    if constexpr (requires { one.name; }) {
+        const bool twin = ranges::contains(all, one.name, &Thing::name);
+        refuse_if(twin, "give each once", "gave the {} {} twice", kind, in_quotes(one.name));
+    }
     refuse_if(all.size() == most_of_a_kind, "give fewer", "gave more than {} {}s", most_of_a_kind, kind);
     all.push_back(std::move(one));
-}
-
-template <class Figure>
-void keep_once(std::vector<Figure>& all, Figure one, std::string_view kind) {
-    const bool twin =
-        std::any_of(all.begin(), all.end(), [&](const Figure& f) { return f.name == one.name; });
-    refuse_if(twin, "give each once", "gave the {} {} twice", kind, in_quotes(one.name));
-    keep(all, std::move(one), kind);
 }
 
 /// Takes one thing; nothing is thrown into the plugin.
@@ -47,12 +43,10 @@ void safely(void* context, const Take& take) noexcept {
         return; // nowhere to keep it; what was said is missing then, and a missing answer is a breach
     auto& said = *static_cast<Said*>(context);
     try {
-        if (!said.breach && !said.out_of_memory)
+        if (!said.broken)
             take(said);
-    } catch (Breach& breach) {
-        said.breach = std::move(breach);
-    } catch (...) { // only std::bad_alloc can come from copying
-        said.out_of_memory = true;
+    } catch (...) {
+        said.broken = std::current_exception();
     }
 }
 
@@ -62,11 +56,11 @@ rf_sink sink_of(Said& said) {
     sink.context = &said;
     sink.value = [](void* context, const rf_figure* figure) noexcept {
         safely(context,
-               [&](Said& to) { keep_once(to.answer.values, checked_value(figure, to.sources), "value"); });
+               [&](Said& to) { keep(to.answer.values, checked_value(figure, to.sources), "value"); });
     };
     sink.method = [](void* context, const rf_figure* figure) noexcept {
         safely(context,
-               [&](Said& to) { keep_once(to.answer.methods, checked_method(figure, to.sources), "method"); });
+               [&](Said& to) { keep(to.answer.methods, checked_method(figure, to.sources), "method"); });
     };
     sink.advice = [](void* context, rf_text kind, rf_text text, rf_text source) noexcept {
         safely(context, [&](Said& to) {
@@ -101,8 +95,8 @@ rf_status call(const Plugin& plugin, const rf_question& question, Said& said) {
         thrown = "something that is no std::exception";
     }
     const bool arithmetic_changed = guard.put_back();
-    if (said.breach)
-        throw Breach(*said.breach);
+    if (said.broken)
+        std::rethrow_exception(said.broken);
     if (thrown)
         throw Breach{"threw across the interface", "catch it in the plugin and give it to the sink's fault",
                      *thrown};
@@ -161,8 +155,6 @@ FamilyAnswer ask(const Plugin& plugin, const Question& question, const Bibliogra
     Said said{sources};
     try {
         const rf_status status = call(plugin, asked, said);
-        if (said.out_of_memory)
-            throw std::bad_alloc();
         check_status(status, said, question.topic);
         said.answer.supported = status == RF_DONE;
     } catch (const Breach& breach) {

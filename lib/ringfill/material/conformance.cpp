@@ -23,41 +23,30 @@ struct Trial {
 };
 
 /// The rules as they are tried, each told as it begins and ends.
-class Rules {
-  public:
-    explicit Rules(const ConformanceWatch& watch) : watch_(watch) {}
+struct Rules {
+    const ConformanceWatch& watch;
+    std::vector<RuleKept> all = {};
 
     /// Tries one rule: `attempt` returns how it was broken, or nothing. A refusal of the plugin breaks it
     /// too.
-    template <class Attempt>
-    bool keeps(const std::string& rule, const Attempt& attempt) {
-        if (watch_.begins)
-            watch_.begins(rule);
+    bool keeps(const std::string& rule, const std::function<std::string()>& attempt) {
+        if (watch.begins)
+            watch.begins(rule);
         RuleKept told{rule, {}};
         try {
             told.broken = attempt();
         } catch (const Faulty& faulty) {
-            told.broken = without_file(faulty.faults().front());
+            Fault fault = faulty.faults().front(); // as one line; the plugin's own file is known
+            fault.excerpt.clear();
+            if (fault.place.line == 0)
+                fault.place = {};
+            told.broken = to_string(fault);
         }
-        if (watch_.ends)
-            watch_.ends(told);
-        all_.push_back(told);
+        if (watch.ends)
+            watch.ends(told);
+        all.push_back(told);
         return told.broken.empty();
     }
-
-    std::vector<RuleKept> all() { return std::move(all_); }
-
-  private:
-    /// A fault as one line; the plugin's own file is known.
-    static std::string without_file(Fault fault) {
-        fault.excerpt.clear();
-        if (fault.place.line == 0)
-            fault.place = {};
-        return to_string(fault);
-    }
-
-    const ConformanceWatch& watch_;
-    std::vector<RuleKept> all_;
 };
 
 std::string broken_exports(const std::string& file) {
@@ -130,15 +119,14 @@ std::string broken_by_other_topic(const Trial& trial) {
 void try_answers(Rules& rules, const Trial& trial) {
     std::vector<std::size_t> first;
     Lowered lowered;
-    const bool answers = rules.keeps("answers every question on the metals of its table", [&] {
-        for (const Question& middle : trial.middles) {
-            const std::vector<FamilyAnswer> all = answers_on(trial, middle);
-            first.push_back(print_of(all));
-            look_for_lowered(all, metals_of(trial, middle), lowered);
-        }
-        return std::string();
-    });
-    if (!answers)
+    if (!rules.keeps("answers every question on the metals of its table", [&] {
+            for (const Question& middle : trial.middles) {
+                const std::vector<FamilyAnswer> all = answers_on(trial, middle);
+                first.push_back(print_of(all));
+                look_for_lowered(all, metals_of(trial, middle), lowered);
+            }
+            return std::string();
+        }))
         return;
     rules.keeps("gives the same answer to the same question",
                 [&] { return broken_repetition(trial, first, false); });
@@ -155,15 +143,14 @@ void try_answers(Rules& rules, const Trial& trial) {
 
 std::vector<RuleKept> conformance(const std::string& path, const Bibliography& sources,
                                   const ConformanceWatch& watch) {
-    Rules rules(watch);
+    Rules rules{watch};
     const Surroundings before = surroundings();
     Trial trial;
-    const bool loads = rules.keeps("loads", [&] {
-        trial.plugin = load_plugin(path);
-        return std::string();
-    });
-    if (!loads)
-        return rules.all();
+    if (!rules.keeps("loads", [&] {
+            trial.plugin = load_plugin(path);
+            return std::string();
+        }))
+        return rules.all;
     rules.keeps("exports " RF_SYMBOL " only", [&] { return broken_exports(trial.plugin.file); });
     const bool reads = rules.keeps("brings a table that can be read", [&] {
         trial.family = read_family(trial.plugin.family,
@@ -181,7 +168,7 @@ std::vector<RuleKept> conformance(const std::string& path, const Bibliography& s
                        : fmt::format("was {} and became {}", printable(before[i].second, 300),
                                      printable(after[i].second, 300));
         });
-    return rules.all();
+    return rules.all;
 }
 
 } // namespace ringfill

@@ -14,6 +14,7 @@ namespace ringfill {
 namespace {
 
 using namespace metal_spans;
+
 constexpr std::string_view structures[] = {"ferritic",  "martensitic", "austenitic",
                                            "cast_iron", "nickel",      "copper"};
 
@@ -46,7 +47,7 @@ constexpr Field base_fields[] = {
                                    R"({ "rows": [{ "practice_degC": [150, 200, "practice"] }] })")
         .holds(Kind::object),
     // Both name what else the family holds: read_rows() knows it.
-    Field{.name = "practice_of", .span = table_words, .sample = R"("4140")"},
+    bare_field("practice_of", table_words, {}, R"("4140")"),
     names_of_family("preheat_groups", 20, R"(["D1.1 B"])"),
     field<&Base::advice>("advice", advice_record).list(1, 10),
 };
@@ -116,7 +117,7 @@ void read_name(Family& family, const Entry& entry, const Field& field) {
 }
 
 constexpr Field usual_of(std::string_view kind) {
-    return {.name = kind, .kind = Kind::object, .sample = "{ ... }"};
+    return bare_field(kind, Span{}, {}, "{ ... }").holds(Kind::object);
 }
 constexpr Field usual_fields[] = {usual_of("bases"), usual_of("solid"), usual_of("cored"), usual_of("stick"),
                                   usual_of("rod")};
@@ -128,19 +129,16 @@ void check_usual(Family&, const Entry& entry, const Field& field) {
 
 /// Rows that read_rows() puts into the family.
 constexpr Field rows_of(std::string_view name, const Record& record) {
-    return {
-        .name = name, .kind = Kind::object, .shape = Shape::named, .sample = "{ ... }", .record = &record};
+    return bare_field(name, record, {}, "{ ... }").holds(Kind::object, Shape::named);
 }
 
 constexpr Field family_fields[] = {
-    Field{.name = "format",
-          .kind = Kind::word,
-          .required = true,
-          .sample = TableFormat<"family">::sample,
-          .words = TableFormat<"family">::words},
+    bare_field("format", TableFormat<"family">::words, {}, TableFormat<"family">::sample)
+        .holds(Kind::word)
+        .required(),
     must<&read_name>("family", table_words, R"("steel")"),
     must<&Family::description>("description", table_words, R"("what it holds")"),
-    Field{.name = "sources", .kind = Kind::object, .shape = Shape::named, .record = &source_record},
+    rows_of("sources", source_record),
     field<&Family::has_rules>("has_rules", "true"),
     field<&check_usual>("usual", usual_record, "{ ... }").holds(Kind::object),
     rows_of("preheat_groups", preheat_group_record),

@@ -15,6 +15,7 @@ namespace ringfill {
 namespace {
 
 using namespace metal_spans;
+
 constexpr Span ratio{0, 1, true};
 constexpr Span recovery{0, 2.5, true}; // covered electrodes with iron powder give more than their core
 constexpr std::string_view forms[] = {"solid", "cored", "stick", "rod"};

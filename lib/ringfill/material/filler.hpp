@@ -5,7 +5,7 @@
 #include <utility>
 #include <vector>
 
-#include <ringfill/document/entry.hpp>
+#include <ringfill/document/described.hpp>
 #include <ringfill/table/sourced.hpp>
 
 namespace ringfill {
@@ -147,8 +147,7 @@ extern const Record preheat_group_record, advice_record, filler_size_record, fil
 
 /// A list of names that only a whole family knows: its reader judges them.
 constexpr Field names_of_family(std::string_view name, std::size_t most, std::string_view sample) {
-    return {
-        .name = name, .kind = Kind::text, .shape = Shape::list, .sample = sample, .least = 1, .most = most};
+    return bare_field(name, Span{}, {}, sample).holds(Kind::text).list(1, most);
 }
 
 /// Reads what is known of a filler of one diameter, which is its name in mm; what its form asks for and does

@@ -9,6 +9,7 @@ namespace ringfill {
 namespace {
 
 using namespace metal_spans;
+
 constexpr Span not_negative{0, 1e6};
 constexpr Span linear_mass{0, 1, true};
 constexpr Span piece_length{100, 3'000};
@@ -32,7 +33,7 @@ constexpr Field window_fields[] = {
 constexpr Record window_record = record_of<Window>("a window of settings", "", window_fields);
 
 constexpr Field window_of(std::string_view transfer) {
-    return {.name = transfer, .kind = Kind::object, .sample = "{ ... }", .record = &window_record};
+    return bare_field(transfer, window_record, {}, "{ ... }").holds(Kind::object);
 }
 constexpr Field windows_fields[] = {window_of("short"), window_of("pulse"), window_of("spray"),
                                     window_of("globular")};

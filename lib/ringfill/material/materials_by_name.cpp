@@ -1,4 +1,3 @@
-#include <algorithm>
 #include <set>
 #include <stdexcept>
 
@@ -11,15 +10,6 @@
 namespace ringfill {
 namespace {
 
-template <class Row>
-std::vector<std::string> full_names(const Registry& registry, std::vector<Row> Family::*rows) {
-    std::vector<std::string> names;
-    for (const Family& family : registry.families())
-        for (const Row& row : family.*rows)
-            names.push_back(fmt::format("{}/{}", family.name, row.name));
-    return names;
-}
-
 std::string family_part(const std::string& name) {
     return name.substr(0, name.find('/'));
 }
@@ -29,33 +19,31 @@ constexpr std::size_t most_told = 12;
 /// The one of another family that is called so, or the nearest; of few names all, of many where they are.
 std::string which_meant(const std::string& name, const std::vector<std::string>& known) {
     const std::string called = '/' + name.substr(name.find('/') + 1);
-    const auto other = std::find_if(known.begin(), known.end(),
-                                    [&](const std::string& one) { return one.ends_with(called); });
-    if (called != "/" && other != known.end())
-        return suggest(*other, known);
+    for (const std::string& other : known)
+        if (called != "/" && other.ends_with(called))
+            return suggest(other, known);
     return nearest(name, known) || known.size() <= most_told
                ? suggest(name, known)
                : fmt::format("ringfill materials lists all {}", known.size());
 }
 
-void refuse_missing(const std::vector<MissingFamily>& missing, const std::string& name) {
+void refuse_missing(const std::vector<MissingFamily>& missing, const std::string& family) {
     for (const MissingFamily& one : missing)
-        if (one.name == family_part(name))
+        if (one.name == family)
             throw Faulty(Origin::table, one.why);
 }
 
 template <class Row>
-const Row* row_of(const Family* family, std::vector<Row> Family::*rows, const std::string& name) {
-    if (family && name.size() > family->name.size())
+const Row* row_of(const Registry& registry, std::vector<Row> Family::*rows, const std::string& name) {
+    if (const Family* family = registry.family(family_part(name)))
         for (const Row& row : family->*rows)
-            if (name.substr(family->name.size() + 1) == row.name)
+            if (name == fmt::format("{}/{}", family->name, row.name))
                 return &row;
     return nullptr;
 }
 
-std::vector<std::reference_wrapper<const Family>> families_of(const std::set<std::string>& names,
-                                                              const Registry& registry) {
-    std::vector<std::reference_wrapper<const Family>> families;
+Registry::Families families_of(const std::set<std::string>& names, const Registry& registry) {
+    Registry::Families families;
     for (const std::string& name : names)
         if (const Family* family = registry.family(name))
             families.push_back(*family);
@@ -65,12 +53,16 @@ std::vector<std::reference_wrapper<const Family>> families_of(const std::set<std
 template <class Row>
 const Row* find_row(const Registry& registry, std::vector<Row> Family::*rows, const std::string& name,
                     std::string_view what, const std::string& path, std::vector<Fault>& faults) {
-    if (const Row* row = row_of(registry.family(family_part(name)), rows, name))
+    if (const Row* row = row_of(registry, rows, name))
         return row;
-    refuse_missing(registry.missing(family_part(name)), name);
-    refuse_missing(registry.missing(), name);
+    refuse_missing(registry.missing(family_part(name)), family_part(name));
+    refuse_missing(registry.missing(), family_part(name));
+    std::vector<std::string> known;
+    for (const Family& family : registry.families())
+        for (const Row& row : family.*rows)
+            known.push_back(fmt::format("{}/{}", family.name, row.name));
     faults.push_back(fault_at_path(path, in_quotes(name), fmt::format("is not a known {}", what),
-                                   which_meant(name, full_names(registry, rows))));
+                                   which_meant(name, known)));
     return nullptr;
 }
 
@@ -121,7 +113,7 @@ std::vector<std::string> buffer_fillers(const Suit& rule, const Registry& regist
     std::vector<std::string> names;
     for (const std::string& wanted : rule.buffer) {
         const std::size_t before = names.size();
-        if (!row_of(registry.family(family_part(wanted)), &Family::fillers, wanted))
+        if (!row_of(registry, &Family::fillers, wanted))
             for (const Family& family : registry.families())
                 for (const Filler& filler : family.fillers)
                     if (filler.group == wanted)

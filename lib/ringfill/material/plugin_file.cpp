@@ -36,6 +36,11 @@ constexpr std::string_view mend = "build the plugin again with that put right";
     throw Faulty(Origin::table, fault_in_file(file, std::move(reason), std::string(remedy)));
 }
 
+void refuse_if(bool wrong, const std::string& file, std::string_view reason, std::string_view remedy = mend) {
+    if (wrong)
+        refuse(file, std::string(reason), remedy);
+}
+
 std::string canonical(const std::string& path) {
     if (path.empty())
         throw Faulty(Origin::file, fault_in_file({}, "no plugin is named", "write the name of its file"));
@@ -50,12 +55,11 @@ std::string canonical(const std::string& path) {
 
 /// Loading is running: what anyone could have put there is not loaded.
 void refuse_if_open_to_all(const std::string& file) {
-    if (everyone_may_write(file))
-        refuse(file, "may be written to by everyone, so it is not loaded",
-               "take that right away (chmod o-w) if you trust the file");
-    if (everyone_may_write(fs::path(file).parent_path().string()))
-        refuse(file, "stands in a folder that everyone may write to, so it is not loaded",
-               "move it to a folder of your own");
+    refuse_if(everyone_may_write(file), file, "may be written to by everyone, so it is not loaded",
+              "take that right away (chmod o-w) if you trust the file");
+    refuse_if(everyone_may_write(fs::path(file).parent_path().string()), file,
+              "stands in a folder that everyone may write to, so it is not loaded",
+              "move it to a folder of your own");
 }
 
 /// What the loader says, without the file's name in front of it.
@@ -125,34 +129,27 @@ std::string_view bounded(const char* text) {
     return text ? std::string_view(text, ::strnlen(text, longest_name + 1)) : std::string_view();
 }
 
-void check_family(const rf_material_plugin& plugin, const std::string& file) {
-    const std::string_view name = bounded(plugin.family);
-    if (name.empty())
-        refuse(file, plugin.family ? "has an empty family name" : "has no family name");
-    if (!is_family_name(name))
+void check_names(const rf_material_plugin& plugin, const std::string& file) {
+    const std::string_view family = bounded(plugin.family);
+    refuse_if(family.empty(), file, plugin.family ? "has an empty family name" : "has no family name");
+    if (!is_family_name(family))
         refuse(file,
                fmt::format("has the family name {}, which is not a lower-case letter and at most 39 more "
                            "letters, digits and _",
-                           in_quotes(name)));
-}
-
-void check_version(const rf_material_plugin& plugin, const std::string& file) {
+                           in_quotes(family)));
     const std::string_view version = bounded(plugin.version);
-    if (version.empty())
-        refuse(file, "does not say its version");
+    refuse_if(version.empty(), file, "does not say its version");
     if (version.size() > longest_name)
         refuse(file, fmt::format("has a version of more than {} bytes", longest_name));
-    if (!is_clean(version))
-        refuse(file, "has a version that is not clean UTF-8 text");
+    refuse_if(!is_clean(version), file, "has a version that is not clean UTF-8 text");
 }
 
 std::string table_of(const rf_material_plugin& plugin, const std::string& file) {
-    const rf_text& table = plugin.table;
-    if (!table.data || table.size == 0)
-        refuse(file, "brings no table");
-    if (table.size > RF_TABLE_LONGEST)
-        refuse(file, fmt::format("brings a table of {} bytes; {} is the most", table.size, RF_TABLE_LONGEST));
-    std::string text(table.data, static_cast<std::size_t>(table.size));
+    const auto& [data, size] = plugin.table;
+    refuse_if(!data || size == 0, file, "brings no table");
+    if (size > RF_TABLE_LONGEST)
+        refuse(file, fmt::format("brings a table of {} bytes; {} is the most", size, RF_TABLE_LONGEST));
+    std::string text(data, static_cast<std::size_t>(size));
     if (const auto byte = not_utf8_at(text))
         refuse(file, fmt::format("brings a table that is not UTF-8 at byte {}", *byte));
     return text;
@@ -184,8 +181,7 @@ Plugin load_plugin(const std::string& path) {
     check_image(file);
     refuse_if_open_to_all(file);
     const rf_material_plugin data = copied(exported(load(file), file), file);
-    check_family(data, file);
-    check_version(data, file);
+    check_names(data, file);
     return {file, data.family, data.version, table_of(data, file), data.answer};
 }
 

@@ -5,6 +5,7 @@ namespace ringfill {
 namespace {
 
 using namespace metal_spans;
+
 constexpr Span wall_mm{0, 10'000, true};
 constexpr Span degrees_fahrenheit{-76, 1'292};
 

@@ -3,6 +3,7 @@
 #include <filesystem>
 #include <map>
 #include <mutex>
+#include <optional>
 
 #include <fmt/format.h>
 
@@ -104,10 +105,10 @@ class Registry::Reader {
                                                    "keep one of the two")});
         for (const Plugin* plugin : plugins)
             if (wanted(plugin->family) && !twin_of(*plugin, plugins))
-                add_plugin_family(read, *plugin);
+                add(read, plugin->file, [&] { return family_of_plugin(read, *plugin); });
         for (const std::string& name : on_shelf_)
             if (wanted(name) && !named(read.ready, name))
-                add_table_family(read, name);
+                add(read, name, [&] { return family_of_tables(read, name); });
         ranges::sort(read.ready, {}, &Family::name);
         return read;
     }
@@ -124,16 +125,24 @@ class Registry::Reader {
         }
     }
 
-    void add_plugin_family(Read& read, const Plugin& plugin) {
-        if (add_if_kept(read, plugin.file))
-            return;
+    /// The family that a plugin's file or a table's name brings, made when it is first asked for.
+    template <class Make>
+    void add(Read& read, const std::string& brought_by, const Make& make) {
+        if (!families_.contains(brought_by))
+            if (std::optional<Family> made = make())
+                families_.emplace(brought_by, std::move(*made));
+        if (const auto found = families_.find(brought_by); found != families_.end())
+            read.ready.push_back(found->second);
+    }
+
+    std::optional<Family> family_of_plugin(Read& read, const Plugin& plugin) {
         const auto carried = [&] { return parse(plugin.file + " (its table)", plugin.table, Origin::table); };
         Family family;
         try {
             family = read_family(plugin.family, {carried()}, sources_);
         } catch (const Faulty& faulty) {
             read.missing.push_back({plugin.family, faulty.faults().front()});
-            return;
+            return std::nullopt;
         }
         std::vector<Document> more;
         for (TableText& table : table_texts(shelf_, table_name(plugin.family)))
@@ -144,30 +153,19 @@ class Registry::Reader {
             family = read_family(plugin.family, std::move(more), sources_);
         }
         family.plugin = plugin;
-        families_.emplace(plugin.file, std::move(family));
-        add_if_kept(read, plugin.file);
+        return family;
     }
 
-    void add_table_family(Read& read, const std::string& name) {
-        if (add_if_kept(read, name))
-            return;
+    std::optional<Family> family_of_tables(Read& read, const std::string& name) {
         Family family = read_family(name, table_files(shelf_, table_name(name)), sources_);
-        if (!family.has_rules) {
-            families_.emplace(name, std::move(family));
-            add_if_kept(read, name);
-        } else if (!is_among(read.missing, name)) {
+        if (!family.has_rules)
+            return family;
+        if (!is_among(read.missing, name))
             read.missing.push_back(
                 {name, fault_in_file(
                            family.files.front(), "needs the rules of its plugin, which is not there",
                            fmt::format("install {}.family again or name its folder with --plugins", name))});
-        }
-    }
-
-    bool add_if_kept(Read& read, const std::string& brought_by) {
-        const auto kept = families_.find(brought_by);
-        if (kept != families_.end())
-            read.ready.push_back(kept->second);
-        return kept != families_.end();
+        return std::nullopt;
     }
 
     const Shelf shelf_;

@@ -6,7 +6,6 @@
 #include <fmt/format.h>
 
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/material/answer_check.hpp>
 
 namespace ringfill {
 namespace {
@@ -78,22 +77,11 @@ std::string to_the_bit(const AnsweredFigure& figure) {
     return text;
 }
 
-std::string flags_of(const AnsweredMethod& method) {
-    std::string flags;
-    for (const auto& [flag, said_by_it] : method_flags)
-        flags += method.*said_by_it ? '1' : '0';
-    return flags;
-}
-
-bool has_figure(const AnsweredMethod& method) {
-    return !method.none_needed && !method.no_figure && !method.not_usable;
-}
-
 /// How a method asks less in the second answer, or nothing.
 std::string fall(const FamilyAnswer& first, const FamilyAnswer& second) {
     for (const AnsweredMethod& before : first.methods)
         for (const AnsweredMethod& after : second.methods)
-            if (before.name == after.name && has_figure(before) && flags_of(before) == flags_of(after) &&
+            if (before.name == after.name && before.has_number() && before.flags == after.flags &&
                 after.number < before.number - rounding_K)
                 return fmt::format("{} fell from {:.10g} K to {:.10g} K", in_quotes(before.name),
                                    before.number, after.number);
@@ -135,7 +123,7 @@ std::string to_the_bit(const FamilyAnswer& answer) {
     for (const AnsweredFigure& value : answer.values)
         text += "value\x1F" + to_the_bit(value);
     for (const AnsweredMethod& method : answer.methods)
-        text += "method\x1F" + flags_of(method) + to_the_bit(method);
+        text += fmt::format("method\x1F{}\x1F{}", method.flags, to_the_bit(method));
     for (const Advice& advice : answer.advice)
         text += fmt::format("advice\x1F{}\x1F{}\x1F{}\x1F", advice.kind, advice.text, advice.source);
     return text;
@@ -146,15 +134,15 @@ void look_for_lowered(const std::vector<FamilyAnswer>& answers, const std::strin
     for (std::size_t i = 0; i < grid_size; ++i) {
         const std::size_t wall = i % walls;
         const std::size_t level = i / walls % hydrogen_mL_per_100g.size();
-        if (lowered.by_wall.empty() && wall > 0)
-            if (const std::string how = fall(answers.at(i - 1), answers.at(i)); !how.empty())
-                lowered.by_wall = fmt::format("{}, {} when the wall grew from {} m to {} m", metals, how,
-                                              walls_m[wall - 1], walls_m[wall]);
-        if (lowered.by_hydrogen.empty() && level > 0)
-            if (const std::string how = fall(answers.at(i - walls), answers.at(i)); !how.empty())
-                lowered.by_hydrogen =
-                    fmt::format("{}, {} when the hydrogen rose from {} to {} mL/100 g", metals, how,
-                                hydrogen_mL_per_100g[level - 1], hydrogen_mL_per_100g[level]);
+        const std::string by_wall = wall > 0 ? fall(answers.at(i - 1), answers.at(i)) : "";
+        if (lowered.by_wall.empty() && !by_wall.empty())
+            lowered.by_wall = fmt::format("{}, {} when the wall grew from {} m to {} m", metals, by_wall,
+                                          walls_m[wall - 1], walls_m[wall]);
+        const std::string by_hydrogen = level > 0 ? fall(answers.at(i - walls), answers.at(i)) : "";
+        if (lowered.by_hydrogen.empty() && !by_hydrogen.empty())
+            lowered.by_hydrogen =
+                fmt::format("{}, {} when the hydrogen rose from {} to {} mL/100 g", metals, by_hydrogen,
+                            hydrogen_mL_per_100g[level - 1], hydrogen_mL_per_100g[level]);
     }
 }
 

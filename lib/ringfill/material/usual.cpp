@@ -1,30 +1,19 @@
 #include <ringfill/material/family.hpp>
 
-#include <algorithm>
+#include <range/v3/algorithm/find.hpp>
 
 namespace ringfill {
 namespace {
-
-Value* member(Value& object, std::string_view name) {
-    auto* members = std::get_if<Value::Object>(&object.held);
-    if (!members)
-        return nullptr;
-    const auto found =
-        std::find_if(members->begin(), members->end(), [&](const Member& one) { return one.name == name; });
-    return found == members->end() ? nullptr : &found->value;
-}
 
 void fill_in(Value& row, const Value& usual);
 
 /// Diameters are the row's own to choose: those it has take over what is usual of them, and of any.
 void fill_in_diameters(Value& diameters, const Value& usual) {
-    auto* sizes = std::get_if<Value::Object>(&diameters.held);
-    if (!sizes)
-        return;
-    for (Member& size : *sizes)
-        for (const std::string_view whose : {std::string_view(size.name), std::string_view("any")})
-            if (const Value* of_size = usual.find(whose))
-                fill_in(size.value, *of_size);
+    if (auto* sizes = std::get_if<Value::Object>(&diameters.held))
+        for (Member& size : *sizes)
+            for (const std::string_view whose : {std::string_view(size.name), std::string_view("any")})
+                if (const Value* of_size = usual.find(whose))
+                    fill_in(size.value, *of_size);
 }
 
 /// Adds the members that a row does not have; goes into objects that both have.
@@ -33,35 +22,33 @@ void fill_in(Value& row, const Value& usual) {
     if (!members || !usual.object())
         return;
     for (const Member& one : *usual.object()) {
-        Value* own = member(row, one.name);
-        if (one.name == "diameters_mm" && own)
-            fill_in_diameters(*own, one.value);
-        else if (own)
-            fill_in(*own, one.value);
-        else if (one.name != "diameters_mm")
-            members->push_back(one);
-    }
-}
-
-void fill_in_rows(Value& table, std::string_view section, const Value& usual) {
-    Value* rows = member(table, section);
-    auto* named = rows ? std::get_if<Value::Object>(&rows->held) : nullptr;
-    if (!named)
-        return;
-    for (Member& row : *named) {
-        const Value* form = row.value.find("form");
-        const std::string kind = section == "bases" ? "bases" : form && form->text() ? *form->text() : "";
-        if (const Value* of_kind = usual.find(kind))
-            fill_in(row.value, *of_kind);
+        const auto own = ranges::find(*members, one.name, &Member::name);
+        const bool has = own != members->end();
+        if (one.name != "diameters_mm")
+            has ? fill_in(own->value, one.value) : members->push_back(one);
+        else if (has)
+            fill_in_diameters(own->value, one.value);
     }
 }
 
 } // namespace
 
 Document with_usual(Document table) {
-    if (const Value* usual = table.root.find("usual")) {
-        fill_in_rows(table.root, "bases", *usual);
-        fill_in_rows(table.root, "fillers", *usual);
+    const Value* usual = table.root.find("usual");
+    if (!usual)
+        return table;
+    for (Member& section : std::get<Value::Object>(table.root.held)) {
+        auto* rows = std::get_if<Value::Object>(&section.value.held);
+        if (!rows || (section.name != "bases" && section.name != "fillers"))
+            continue;
+        for (Member& row : *rows) {
+            const Value* form = row.value.find("form");
+            const std::string kind = section.name == "bases" ? section.name
+                                     : form && form->text()  ? *form->text()
+                                                             : "";
+            if (const Value* of_kind = usual->find(kind))
+                fill_in(row.value, *of_kind);
+        }
     }
     return table;
 }

@@ -57,14 +57,11 @@ struct TableFormat {
 template <TableName Name, class... Made>
 consteval auto table_fields(const Made&... own) {
     return std::array<Field, 3 + sizeof...(Made)>{
-        Field{.name = "format",
-              .kind = Kind::word,
-              .required = true,
-              .sample = TableFormat<Name>::sample,
-              .words = TableFormat<Name>::words},
-        Field{.name = "description", .required = true, .span = table_words, .sample = R"("what it holds")"},
-        Field{.name = "sources", .kind = Kind::object, .shape = Shape::named, .record = &source_record},
-        own...};
+        bare_field("format", TableFormat<Name>::words, {}, TableFormat<Name>::sample)
+            .holds(Kind::word)
+            .required(),
+        bare_field("description", table_words, {}, R"("what it holds")").required(),
+        bare_field("sources", source_record, {}, {}).holds(Kind::object, Shape::named), own...};
 }
 
 /// The words of UnitSystem, in its order.
