@@ -61,12 +61,10 @@ const AnsweredFigure* value_of(const Preheat& result, std::string_view name) {
 void take_table_advice(Preheat& result, const HeatCase& what) {
     const bool own_heat = !why_not_for_filler(what.base->structure).empty();
     const bool in_the_open = own_heat || cools_in_the_open(*what.base);
-    for (const TableAdvice& advice : what.base->advice)
-        result.advice.insert(result.advice.begin() + (&advice - what.base->advice.data()),
-                             {advice.kind, advice.text, advice.source});
-    for (const TableAdvice& advice : what.filler->advice)
+    result.advice.insert(result.advice.begin(), what.base->advice.begin(), what.base->advice.end());
+    for (const Advice& advice : what.filler->advice)
         if (!(own_heat && advice.kind == "soak") && !(in_the_open && advice.kind == "slow_cooling"))
-            result.advice.push_back({advice.kind, advice.text, advice.source});
+            result.advice.push_back(advice);
 }
 
 /// What the family advises once the minimum is settled: a hold after welding is never colder than that.

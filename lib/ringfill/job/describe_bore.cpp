@@ -1,4 +1,3 @@
-#include <array>
 
 #include <fmt/format.h>
 
@@ -16,11 +15,9 @@ namespace {
 
 using namespace spans;
 
-using namespace std::string_view_literals;
-
-constexpr std::array axes = {"horizontal"sv, "vertical"sv};
-constexpr std::array no_skim = {"none"sv};
-constexpr std::array other_ends = {"open"sv, "fitting"sv, "blind"sv};
+constexpr std::string_view axes[] = {"horizontal", "vertical"};
+constexpr std::string_view no_skim[] = {"none"};
+constexpr std::string_view other_ends[] = {"open", "fitting", "blind"};
 
 constexpr Field attached_fields[] = {
     must<&Plate::thickness>("thickness", plate, "thickness of the plate", R"("25 mm")"),
@@ -183,12 +180,11 @@ constexpr Field bore_fields[] = {
 
 } // namespace
 
-constinit const Record attached_record =
-    record_of<Plate>("an attached plate", "a plate on the boss", attached_fields);
-constinit const Record face_record = record_of<Face, check_face>("a face", "a worn boss face", face_fields);
-constinit const Record groove_record = record_of<Groove>("a groove", "a ring groove", groove_fields);
-constinit const Record hole_record = record_of<Hole>("a hole", "a hole into the bore", hole_fields);
-constinit const Record bore_record =
+const Record attached_record = record_of<Plate>("an attached plate", "a plate on the boss", attached_fields);
+const Record face_record = record_of<Face, check_face>("a face", "a worn boss face", face_fields);
+const Record groove_record = record_of<Groove>("a groove", "a ring groove", groove_fields);
+const Record hole_record = record_of<Hole>("a hole", "a hole into the bore", hole_fields);
+const Record bore_record =
     record_of<WornBore, check_bore>("a bore", "one bore, or several alike", bore_fields);
 
 } // namespace ringfill

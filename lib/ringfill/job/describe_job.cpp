@@ -1,4 +1,3 @@
-#include <array>
 
 #include <fmt/format.h>
 
@@ -17,13 +16,11 @@ namespace {
 
 using namespace spans;
 
-using namespace std::string_view_literals;
-
-constexpr std::array near_words = {"hydraulics"sv, "closed_cavity"sv, "tyre"sv, "battery"sv,
-                                   "bearing"sv,    "fuel"sv,          "crane"sv};
-constexpr std::array coatings = {"none"sv, "paint"sv, "zinc"sv, "unknown"sv};
-constexpr std::array residues = {"grease"sv, "oil"sv, "solvent"sv, "dust"sv};
-constexpr std::array crew_words = {"implant"sv, "new_to_heat"sv};
+constexpr std::string_view near_words[] = {"hydraulics", "closed_cavity", "tyre", "battery",
+                                           "bearing",    "fuel",          "crane"};
+constexpr std::string_view coatings[] = {"none", "paint", "zinc", "unknown"};
+constexpr std::string_view residues[] = {"grease", "oil", "solvent", "dust"};
+constexpr std::string_view crew_words[] = {"implant", "new_to_heat"};
 
 constexpr Field site_fields[] = {
     field<&Site::ambient>("ambient", temperature, "temperature of the air and the cold machine",
@@ -51,9 +48,9 @@ constexpr Field site_fields[] = {
         R"("longest")"),
 };
 
-constexpr std::array formats = {"ringfill-job/1"sv};
-constexpr std::array unit_words = {"mm"sv, "inch"sv};
-constexpr std::array heaters = {"propane"sv, "acetylene"sv, "resistance"sv, "induction"sv};
+constexpr std::string_view formats[] = {"ringfill-job/1"};
+constexpr std::string_view unit_words[] = {"mm", "inch"};
+constexpr std::string_view heaters[] = {"propane", "acetylene", "resistance", "induction"};
 
 constexpr Field torch_fields[] = {
     field<&Torch::smallest_bore>("smallest_bore", size, "smallest bore the torch head goes into",
@@ -166,11 +163,11 @@ void check_job(Job& job, const Entry& entry) {
 
 } // namespace
 
-constinit const Record site_record =
+const Record site_record =
     record_of<Site>("site", "where the work is done and what stands near it", site_fields);
-constinit const Record torch_record = record_of<Torch>("torch", "the torch head", torch_fields);
-constinit const Record heater_record = record_of<Heater>("heater", "what heats the boss", heater_fields);
-constinit const Record boring_record = record_of<BoringBar>("boring", "the boring bar", boring_fields);
-constinit const Record job_record = record_of<Job, check_job>("the job", "a whole job", job_fields);
+const Record torch_record = record_of<Torch>("torch", "the torch head", torch_fields);
+const Record heater_record = record_of<Heater>("heater", "what heats the boss", heater_fields);
+const Record boring_record = record_of<BoringBar>("boring", "the boring bar", boring_fields);
+const Record job_record = record_of<Job, check_job>("the job", "a whole job", job_fields);
 
 } // namespace ringfill

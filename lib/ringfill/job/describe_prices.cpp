@@ -1,4 +1,3 @@
-#include <array>
 
 #include <ringfill/job/description.hpp>
 #include <ringfill/job/own_fields.hpp>
@@ -9,10 +8,8 @@ namespace {
 
 using namespace spans;
 
-using namespace std::string_view_literals;
-
-constexpr std::array distance_words = {"km"sv, "miles"sv};
-constexpr std::array materials_words = {"packs"sv, "use"sv};
+constexpr std::string_view distance_words[] = {"km", "miles"};
+constexpr std::string_view materials_words[] = {"packs", "use"};
 
 constexpr Field hour_of(std::string_view name, std::string_view help, std::string_view sample) {
     return bare_field(name, price, help, sample)
@@ -82,10 +79,9 @@ constexpr Field prices_fields[] = {
 
 } // namespace
 
-constinit const Record labour_record{"labour", "an hour of each phase of the work", labour_fields};
-constinit const Record travel_record =
-    record_of<Travel>("travel", "one trip to the machine and back", travel_fields);
-constinit const Record prices_record =
+const Record labour_record{"labour", "an hour of each phase of the work", labour_fields};
+const Record travel_record = record_of<Travel>("travel", "one trip to the machine and back", travel_fields);
+const Record prices_record =
     record_of<Prices>("prices", "what things cost, and what is put on top", prices_fields);
 
 } // namespace ringfill

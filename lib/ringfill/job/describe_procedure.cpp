@@ -1,4 +1,3 @@
-#include <array>
 
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/job/description.hpp>
@@ -10,10 +9,8 @@ namespace {
 
 using namespace spans;
 
-using namespace std::string_view_literals;
-
-constexpr std::array paths = {"ring"sv, "helix"sv};
-constexpr std::array transfers = {"short"sv, "pulse"sv, "spray"sv, "globular"sv};
+constexpr std::string_view paths[] = {"ring", "helix"};
+constexpr std::string_view transfers[] = {"short", "pulse", "spray", "globular"};
 
 constexpr Field post_heat_fields[] = {
     must<&Approved::PostHeat::temperature>("temperature", temperature, "held at", R"("250 degC")"),
@@ -118,11 +115,11 @@ void check_procedure(Procedure& procedure, const Entry& entry) {
 
 } // namespace
 
-constinit const Record post_heat_record =
+const Record post_heat_record =
     record_of<Approved::PostHeat>("post_heat", "hold after welding", post_heat_fields);
-constinit const Record approved_record =
+const Record approved_record =
     record_of<Approved, check_approved>("approved", "an approved welding procedure", approved_fields);
-constinit const Record procedure_record = record_of<Procedure, check_procedure>(
+const Record procedure_record = record_of<Procedure, check_procedure>(
     "a procedure", "the settings a bore is welded with", procedure_fields);
 
 } // namespace ringfill

@@ -136,9 +136,9 @@ std::optional<Worn> worn_of(const WrittenWorn& worn, const Entry& entry, std::op
 
 } // namespace
 
-constinit const Record station_record =
+const Record station_record =
     record_of<WrittenStation, check_station>("a station", "readings at one depth", station_fields);
-constinit const Record worn_record =
+const Record worn_record =
     record_of<WrittenWorn>("worn", "the worn surface, measured from the target axis", worn_fields);
 
 void read_worn(WornBore& bore, const Entry& entry, const Field& field) {

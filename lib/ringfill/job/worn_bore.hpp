@@ -76,8 +76,7 @@ struct WornBore {
     std::optional<bool> magnetic;                            ///< whether a magnet holds on the boss
     Length finish_diameter;
     std::optional<std::string> size_class;
-    std::optional<std::pair<Length, Length>>
-        size_limits; ///< instead of a class: smallest and largest diameter
+    std::optional<std::pair<Length, Length>> size_limits; ///< instead of a class: smallest and largest
     Length length;
     std::optional<Length> boss_diameter;
     std::vector<Plate> attached;

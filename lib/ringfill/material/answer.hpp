@@ -6,6 +6,7 @@
 #include <vector>
 
 #include <ringfill/material/abi.h>
+#include <ringfill/material/filler.hpp>
 #include <ringfill/material/plugin_file.hpp>
 #include <ringfill/table/sourced.hpp>
 #include <ringfill/working/working.hpp>
@@ -36,12 +37,6 @@ struct AnsweredMethod : AnsweredFigure {
 
     bool is(std::uint32_t any_of) const { return (flags & any_of) != 0; }
     bool has_number() const { return !is(RF_NONE_NEEDED | RF_NO_FIGURE | RF_NOT_USABLE); }
-};
-
-struct Advice {
-    std::string kind;
-    std::string text;
-    std::string source;
 };
 
 /// What a family says to one question, checked and copied.

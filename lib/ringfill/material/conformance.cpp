@@ -30,8 +30,7 @@ struct Rules {
     /// Tries one rule: `attempt` returns how it was broken, or nothing. A refusal of the plugin breaks it
     /// too.
     bool keeps(const std::string& rule, const std::function<std::string()>& attempt) {
-        if (watch.begins)
-            watch.begins(rule);
+        watch.begins(rule);
         RuleKept told{rule, {}};
         try {
             told.broken = attempt();
@@ -42,8 +41,7 @@ struct Rules {
                 fault.place = {};
             told.broken = to_string(fault);
         }
-        if (watch.ends)
-            watch.ends(told);
+        watch.ends(told);
         all.push_back(told);
         return told.broken.empty();
     }

@@ -16,8 +16,8 @@ struct RuleKept {
 
 /// Told what is tried as it goes, so that a plugin that ends the program can be reported.
 struct ConformanceWatch {
-    std::function<void(const std::string& rule)> begins;
-    std::function<void(const RuleKept&)> ends;
+    std::function<void(const std::string& rule)> begins = [](const std::string&) {};
+    std::function<void(const RuleKept&)> ends = [](const RuleKept&) {};
 };
 
 /// Tries every rule of the plugin interface on one plugin: it is loaded, its table is read, and it is asked

@@ -18,11 +18,11 @@ using namespace metal_spans;
 constexpr std::string_view structures[] = {"ferritic",  "martensitic", "austenitic",
                                            "cast_iron", "nickel",      "copper"};
 
-void read_practice_of_grade(Base& base, const Entry& entry, const Field& field) {
-    base.practice =
-        read_practice(base.name == unknown_metal ? std::string("tabulated practice taken for unknown metal")
-                                                 : fmt::format("tabulated practice for {}", base.name),
-                      entry, field);
+void check_base(Base& base, const Entry& entry) {
+    name_practice(base.practice,
+                  base.name == unknown_metal ? "tabulated practice taken for unknown metal"
+                                             : "tabulated practice for " + base.name,
+                  entry);
 }
 
 constexpr Field base_fields[] = {
@@ -43,15 +43,14 @@ constexpr Field base_fields[] = {
     field<&Base::softens_over>("softens_over_degC", degC, R"([225, "practice"])"),
     field<&Base::interpass_max>("interpass_max_degC", degC, R"([350, "EN10293"])"),
     field<&Base::interpass_range_K>("interpass_range_K", Span{0, 500}, R"([50, "practice"])"),
-    field<&read_practice_of_grade>("practice", preheat_group_record,
-                                   R"({ "rows": [{ "practice_degC": [150, 200, "practice"] }] })")
-        .holds(Kind::object),
+    field<&Base::practice>("practice", preheat_group_record,
+                           R"({ "rows": [{ "practice_degC": [150, 200, "practice"] }] })"),
     // Both name what else the family holds: read_rows() knows it.
     bare_field("practice_of", table_words, {}, R"("4140")"),
     names_of_family("preheat_groups", 20, R"(["D1.1 B"])"),
     field<&Base::advice>("advice", advice_record).list(1, 10),
 };
-constexpr Record base_record = record_of<Base>("a base metal", "", base_fields);
+constexpr Record base_record = record_of<Base, check_base>("a base metal", "", base_fields);
 
 /// The names in a list that are among the rows of the family; of its own family only, so that a name that is
 /// not one cannot drop a row unseen.
@@ -89,10 +88,9 @@ std::optional<PreheatGroup> practice_of(const Entry& entry, const std::string& n
     return practice;
 }
 
-/// Fillers before the tables of preheat that name them, those and the grades above before the grades that do.
+/// The fillers are read by now; the tables of preheat, which name some, and the grades above stand before the
+/// grades that name them.
 void read_rows(Family& family, const Entry& entry) {
-    for (const Entry& one : entry.objects(entry.field("fillers")))
-        put_row(family.fillers, read_named<Filler>(one));
     for (const Entry& one : entry.objects(entry.field("preheat_groups"))) {
         auto group = read_named<PreheatGroup>(one);
         for (const std::string& filler : names_among(family.fillers, one, "fillers", "filler"))
@@ -143,7 +141,7 @@ constexpr Field family_fields[] = {
     field<&check_usual>("usual", usual_record, "{ ... }").holds(Kind::object),
     rows_of("preheat_groups", preheat_group_record),
     rows_of("bases", base_record),
-    rows_of("fillers", filler_record),
+    field<&Family::fillers>("fillers", filler_record, "{ ... }"),
     rows_of("suits", suit_record),
 };
 constexpr Record family_record = record_of<Family, read_rows>("a material family", "", family_fields);

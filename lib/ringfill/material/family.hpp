@@ -35,7 +35,7 @@ struct Base {
     std::optional<Sourced<double>> interpass_range_K; ///< its maximum is no more than this over the minimum
     std::optional<PreheatGroup> practice;             ///< tabulated for this very grade
     std::vector<std::string> preheat_groups;          ///< tables of the family that list it
-    std::vector<TableAdvice> advice;                  ///< on what to do with it before and while it is welded
+    std::vector<Advice> advice;                       ///< on what to do with it before and while it is welded
 };
 
 /// The name of the row that is taken for metal nobody can name.

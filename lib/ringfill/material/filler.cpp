@@ -28,9 +28,9 @@ double grams(Mass mass) {
 }
 
 constexpr Field advice_fields[] = {
-    must<&TableAdvice::kind>("kind", advice_words, R"("technique")"),
-    must<&TableAdvice::text>("text", table_words, R"("Lay short beads.")"),
-    source_field<&TableAdvice::source>("source", R"("practice")").required(),
+    must<&Advice::kind>("kind", advice_words, R"("technique")"),
+    must<&Advice::text>("text", table_words, R"("Lay short beads.")"),
+    source_field<&Advice::source>("source", R"("practice")").required(),
 };
 
 /// The process each form is welded with unless its row says otherwise; a cored wire without gas is
@@ -95,10 +95,6 @@ void read_covering(Filler& filler, const Entry& entry, const Field& field) {
     filler.iron_powder = entry.text(field).has_value();
 }
 
-void read_own_practice(Filler& filler, const Entry& entry, const Field& field) {
-    filler.practice = read_practice(fmt::format("what {} asks for itself", filler.name), entry, field);
-}
-
 void read_sizes(Filler& filler, const Entry& entry, const Field& field) {
     for (const Entry& size : entry.objects(field))
         filler.sizes.push_back(read_filler_size(size, filler.form));
@@ -120,6 +116,7 @@ void check_filler(Filler& filler, const Entry& entry) {
         filler.process = filler.cored() && filler.gases.empty()
                              ? "self_shielded_arc"
                              : usual_processes[static_cast<std::size_t>(filler.form)];
+    name_practice(filler.practice, fmt::format("what {} asks for itself", filler.name), entry);
     check_form(filler, entry);
     check_laid(filler, entry);
 }
@@ -146,9 +143,8 @@ constexpr Field filler_fields[] = {
     field<&Filler::typical>("typical_pct", percent,
                             R"({ "C": [0.02, "practice"], "Cr": [23.5, "practice"] })"),
     field<&Filler::hydrogen_ml_100g>("hydrogen_ml_100g", hydrogen, R"([5, "EN1011-2"])"),
-    field<&read_own_practice>("practice", preheat_group_record,
-                              R"({ "rows": [{ "practice_degC": [100, 250, "EN14700"] }] })")
-        .holds(Kind::object),
+    field<&Filler::practice>("practice", preheat_group_record,
+                             R"({ "rows": [{ "practice_degC": [100, 250, "EN14700"] }] })"),
     field<&Filler::interpass_max>("interpass_max_degC", degC, R"([150, "practice"])"),
     field<&Filler::advice>("advice", advice_record).list(1, 10),
     field<&read_sizes>("diameters_mm", filler_size_record, R"({ "1.0": { ... } })")
@@ -159,7 +155,7 @@ constexpr Field filler_fields[] = {
 
 } // namespace
 
-constinit const Record advice_record = record_of<TableAdvice>("an advice", "", advice_fields);
-constinit const Record filler_record = record_of<Filler, check_filler>("a filler", "", filler_fields);
+const Record advice_record = record_of<Advice>("an advice", "", advice_fields);
+const Record filler_record = record_of<Filler, check_filler>("a filler", "", filler_fields);
 
 } // namespace ringfill

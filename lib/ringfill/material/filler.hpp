@@ -32,13 +32,9 @@ struct PreheatGroup {
     std::string taken_from = {};           ///< the grade that these rows were written for; empty: its own
 };
 
-/// What a filler comes as.
-enum class FillerForm {
-    solid, ///< wire, drawn
-    cored, ///< wire, a tube with powder in it
-    stick, ///< covered electrode
-    rod    ///< bare, added by hand
-};
+/// What a filler comes as: wire drawn solid, wire that is a tube with powder in it, a covered electrode, or a
+/// bare rod that is added by hand.
+enum class FillerForm { solid, cored, stick, rod };
 
 /// Whether it runs off a spool.
 constexpr bool is_wire(FillerForm form) {
@@ -91,13 +87,14 @@ struct WireSize {
     std::vector<FeedPoint> feed_table; ///< rising; instead of a melting curve
     std::optional<Piece> piece;        ///< of an electrode or rod
     Window window;                     ///< whatever the transfer
-    std::vector<std::pair<std::string, Window>>
-        windows; ///< by transfer; what they leave out is in the former
+    /// By transfer; what they leave out is in the former.
+    std::vector<std::pair<std::string, Window>> windows;
 };
 
 /// One thing to know of a filler or a base metal, in whole sentences.
-struct TableAdvice {
-    std::string kind; ///< soak, slow_cooling, interpass or technique
+struct Advice {
+    std::string
+        kind; ///< soak, slow_cooling, interpass or technique; from a rule also post_heat or crack_test
     std::string text;
     std::string source;
 };
@@ -124,11 +121,11 @@ struct Filler {
     std::vector<std::string> gases; ///< it is used with, by EN ISO 14175 designation; empty: it needs none
     Composition composition;        ///< the limits of its standard
     Composition typical;            ///< of its undiluted metal, where it is known
-    std::optional<Sourced<double>>
-        hydrogen_ml_100g;                 ///< diffusible, the limit of its class; nothing: no class
-    std::optional<PreheatGroup> practice; ///< least preheat that its own metal asks for
+    /// Diffusible, the limit of its class; nothing: no class.
+    std::optional<Sourced<double>> hydrogen_ml_100g;
+    std::optional<PreheatGroup> practice;              ///< least preheat that its own metal asks for
     std::optional<Sourced<Temperature>> interpass_max; ///< that its own metal bears
-    std::vector<TableAdvice> advice;                   ///< on how it is laid and cools
+    std::vector<Advice> advice;                        ///< on how it is laid and cools
     std::vector<WireSize> sizes;                       ///< rising in diameter
 
     bool cored() const { return form == FillerForm::cored; }
@@ -154,7 +151,8 @@ constexpr Field names_of_family(std::string_view name, std::size_t most, std::st
 /// not find, and what does not go with its form, is noted.
 WireSize read_filler_size(const Entry& entry, FillerForm form);
 
-/// The practice of a grade or a filler: a table of least preheat for it alone, which names no fillers.
-std::optional<PreheatGroup> read_practice(const std::string& name, const Entry& entry, const Field& field);
+/// Names the practice of a grade or a filler, which is a table of least preheat for it alone; one that names
+/// fillers is noted.
+void name_practice(std::optional<PreheatGroup>& practice, std::string name, const Entry& owner);
 
 } // namespace ringfill

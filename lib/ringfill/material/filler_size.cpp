@@ -145,7 +145,7 @@ void check_size(WireSize& size, const Entry& entry) {
 
 } // namespace
 
-constinit const Record filler_size_record = record_of<WireSize, check_size>("a diameter", "", size_fields);
+const Record filler_size_record = record_of<WireSize, check_size>("a diameter", "", size_fields);
 
 WireSize read_filler_size(const Entry& entry, FillerForm form) {
     WireSize size;

@@ -72,19 +72,15 @@ constexpr Field group_fields[] = {
 
 } // namespace
 
-constinit const Record preheat_group_record = record_of<PreheatGroup>("a table of preheat", "", group_fields);
+const Record preheat_group_record = record_of<PreheatGroup>("a table of preheat", "", group_fields);
 
-std::optional<PreheatGroup> read_practice(const std::string& name, const Entry& entry, const Field& field) {
-    const auto practice = entry.object(field);
+void name_practice(std::optional<PreheatGroup>& practice, std::string name, const Entry& owner) {
     if (!practice)
-        return std::nullopt;
-    if (practice->has("fillers"))
-        practice->refuse("fillers", "is not for practice, which holds whatever the filler",
-                         "write it under preheat_groups");
-    PreheatGroup group;
-    group.name = name;
-    fill_record(group, *practice);
-    return group;
+        return;
+    practice->name = std::move(name);
+    if (const Value* fillers = owner.find(owner.field("practice"))->find("fillers"))
+        owner.refuse(*fillers, member_path(owner.path_of("practice"), "fillers"),
+                     "is not for practice, which holds whatever the filler", "write it under preheat_groups");
 }
 
 } // namespace ringfill

@@ -179,7 +179,6 @@ class Registry::Reader {
     std::map<std::string, Read> kept_; ///< by name; at most one for each that a file has, and one of all
 };
 
-Registry::Registry() : Registry(std::vector<Family>()) {}
 Registry::Registry(std::vector<Family> families) : reader_(std::make_shared<Reader>(std::move(families))) {}
 Registry::Registry(Shelf shelf, std::vector<std::string> plugin_folders, Bibliography sources)
     : reader_(std::make_shared<Reader>(std::move(shelf), std::move(plugin_folders), std::move(sources))) {}

@@ -40,8 +40,7 @@ struct MissingFamily {
 /// keep working. A broken table on the shelf throws Faulty (Origin::table) where its family is asked for.
 class Registry {
   public:
-    Registry(); ///< of no families
-    explicit Registry(std::vector<Family> families);
+    explicit Registry(std::vector<Family> families = {});
     Registry(Shelf shelf, std::vector<std::string> plugin_folders, Bibliography sources);
 
     using Families = std::vector<std::reference_wrapper<const Family>>;

@@ -53,18 +53,14 @@ Question middle_question(const Family& family, const Base& base, const Filler* f
                                                      {"hydrogen_mL_per_100g", 0},
                                                      {"hydrogen_is_measured", 0},
                                                      {"ambient_K", mild_K}});
-    const auto add_if_known = [&](const char* name, const auto& number) {
-        if (!number)
-            return;
-        if constexpr (requires { number->value.value(); })
-            question.numbers.emplace_back(name, number->value.value());
-        else
-            question.numbers.emplace_back(name, number->value);
-    };
-    add_if_known("yield_MPa", base.yield_MPa);
-    add_if_known("tensile_MPa", base.tensile_MPa);
-    add_if_known("tempering_K", base.tempering);
-    add_if_known("softens_over_K", base.softens_over);
+    for (const auto& [name, figure] :
+         {std::pair("yield_MPa", &base.yield_MPa), std::pair("tensile_MPa", &base.tensile_MPa)})
+        if (*figure)
+            question.numbers.emplace_back(name, (*figure)->value);
+    for (const auto& [name, figure] :
+         {std::pair("tempering_K", &base.tempering), std::pair("softens_over_K", &base.softens_over)})
+        if (*figure)
+            question.numbers.emplace_back(name, (*figure)->value.value());
     return at_point(question, walls_m[walls_m.size() / 2], hydrogen_mL_per_100g[1], heat_inputs_J_per_m[1]);
 }
 

@@ -62,8 +62,8 @@ class EntryPage {
         said_ += wrapped(fmt::format("{} [{}]", text, source), "- ");
         keys_.insert(source);
     }
-    void say(const std::vector<TableAdvice>& advice) {
-        for (const TableAdvice& one : advice)
+    void say(const std::vector<Advice>& advice) {
+        for (const Advice& one : advice)
             say(one.text, one.source);
     }
 
