@@ -123,7 +123,7 @@ constexpr Field bore_fields[] = {
                           "the metal of the boss, family/grade; \"unknown\" when nobody can name it",
                           R"("steel/C45")"),
     field<&WornBore::composition>(
-        "composition", percent,
+        "composition", Span{0, 100},
         "percent by mass from the mill certificate; each element takes the place of the table's",
         R"({ "C": 0.46, "Mn": 0.68 })"),
     field<&WornBore::magnetic>(
@@ -143,7 +143,8 @@ constexpr Field bore_fields[] = {
     field<&WornBore::attached>("attached", attached_record, "plates on the boss that carry heat off",
                                R"([{ "thickness": "25 mm" }])")
         .list(1, 100),
-    field<&WornBore::carry_off>("carry_off", carry_off,
+    // W/K
+    field<&WornBore::carry_off>("carry_off", Span{0, 1e5},
                                 "heat carried off into the machine, if known; overrules the plates",
                                 R"("2 W/K")"),
     field<&WornBore::heat_wall>("heat_wall", plate,

@@ -60,12 +60,14 @@ constexpr Field torch_fields[] = {
 
 constexpr Field heater_fields[] = {
     must<&Heater::kind>("kind", heaters, "what heats the boss", R"("propane")"),
-    field<&Heater::power>("power", power, "what the source gives off", R"("30 kW")"),
+    // W
+    field<&Heater::power>("power", Span{1, 1e6}, "what the source gives off", R"("30 kW")"),
     field<&Heater::efficiency>("efficiency", ratio, "share that reaches the metal", "0.25"),
 };
 
 constexpr Field boring_fields[] = {
-    field<&BoringBar::bar_speeds>("bar_speeds", turning, "the speeds the bar has",
+    // rev/s
+    field<&BoringBar::bar_speeds>("bar_speeds", Span{1e-4, 100}, "the speeds the bar has",
                                   R"(["80 rev/min", "125 rev/min", "200 rev/min", "315 rev/min"])")
         .list(1, 50),
     field<&BoringBar::cutting_speed>("cutting_speed", speed, "cutting speed", R"("60 m/min")"),
@@ -95,7 +97,8 @@ constexpr Field job_fields[] = {
     bare_field("format", formats, "the format of this file", R"("ringfill-job/1")")
         .holds(Kind::word)
         .required(),
-    must<&Job::title>("title", title, "what the job is called", R"("Swing-arm pivots, gravel dredger 3")"),
+    must<&Job::title>("title", Span{1, 20'000}, "what the job is called",
+                      R"("Swing-arm pivots, gravel dredger 3")"),
     must<&Job::units>("units", unit_words, "how bare lengths are read and results are shown", R"("mm")"),
     field<&Job::site>("site", site_record, "where the work is done", R"({ "ambient": "4 degC" })"),
     field<&Job::procedures>("procedures", procedure_record,
@@ -112,16 +115,19 @@ constexpr Field job_fields[] = {
                         R"({ "kind": "propane", "power": "30 kW" })"),
     field<&Job::boring>("boring", boring_record, "the boring bar and how it is run",
                         R"({ "cutting_speed": "60 m/min" })"),
-    field<&read_start>("start", clock, "when each day begins, by a clock of 24 hours", R"("07:00")")
+    // characters
+    field<&read_start>("start", Span{4, 5}, "when each day begins, by a clock of 24 hours", R"("07:00")")
         .holds(Kind::text)
         .given_by<give_start>()
         .fallback("07:00", "practice"),
-    field<&Job::working_day>("working_day", working_day,
+    // s, one hour to a whole day
+    field<&Job::working_day>("working_day", Span{3'600, 86'400},
                              "how long a day is worked; up to 45 min more where that ends a piece of work",
                              R"("10 h")")
         .fallback("10 h", "practice"),
+    // s, up to eight hours
     field<&Job::change_over>(
-        "change_over", change_over,
+        "change_over", Span{0, 28'800},
         "what it takes to go to another bore of the line and back: a wait that is longer is filled so",
         R"("20 min")")
         .fallback("20 min", "practice"),

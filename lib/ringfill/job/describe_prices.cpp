@@ -30,13 +30,15 @@ constexpr Field labour_fields[] = {
 };
 
 constexpr Field travel_fields[] = {
+    // km or miles, round the earth
     field<&Travel::distance>(
-        "distance", road,
+        "distance", Span{0, 40'000},
         "the way of one trip, there and back, with at most 3 decimals; 0 when there is none", "90")
         .decimals(3),
     field<&Travel::in_miles>("in", distance_words, "what the distance is in", R"("km")")
         .fallback("km", "practice"),
-    field<&Travel::time>("time", road_time, "time of one trip, there and back", R"("1 h 30 min")"),
+    // s, ten days
+    field<&Travel::time>("time", Span{0, 864'000}, "time of one trip, there and back", R"("1 h 30 min")"),
     field<&Travel::trips>("trips", count,
                           "how many trips; when left out one for each day worked and one for the crack test",
                           "3"),

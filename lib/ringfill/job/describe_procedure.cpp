@@ -24,7 +24,8 @@ constexpr Field approved_fields[] = {
                                   R"("180 degC")"),
     field<&Approved::interpass_max>("interpass_max", temperature, "highest temperature to start a ring at",
                                     R"("300 degC")"),
-    field<&Approved::heat_input>("heat_input", heat_input, "lowest and highest heat input",
+    // J/m, 0.001 to 100 kJ/mm
+    field<&Approved::heat_input>("heat_input", Span{1e3, 1e8}, "lowest and highest heat input",
                                  R"(["0.4 kJ/mm", "0.9 kJ/mm"])"),
     field<&Approved::post_heat>("post_heat", post_heat_record, "hold after welding",
                                 R"({ "temperature": "250 degC", "time": "2 h" })"),
@@ -33,9 +34,11 @@ constexpr Field approved_fields[] = {
 constexpr Field procedure_fields[] = {
     must<&Procedure::filler>("filler", name, "the designation of the wire, electrode or rod, family/name",
                              R"("steel/ER70S-6")"),
-    must<&Procedure::wire>("wire", wire, "diameter of the wire, of an electrode's core or of a rod",
-                           R"("1.0 mm")"),
-    field<&Procedure::spools>("spools", mass,
+    // m, a thin hair to a thick rod
+    must<&Procedure::wire>("wire", Span{1e-4, 0.01},
+                           "diameter of the wire, of an electrode's core or of a rod", R"("1.0 mm")"),
+    // kg
+    field<&Procedure::spools>("spools", Span{0.1, 2'000},
                               "spool sizes the feeder takes; the table's spools when left out",
                               R"(["15 kg", "5 kg"])")
         .list(1, 12),
@@ -51,11 +54,13 @@ constexpr Field procedure_fields[] = {
         .starts(),
     field<&Procedure::current>("current", current, "welding current; it sets the heat", R"("180 A")")
         .starts(),
-    field<&Procedure::deposition_rate>("deposition_rate", laid_rate,
+    // kg/s, 1 g/h to 50 kg/h
+    field<&Procedure::deposition_rate>("deposition_rate", Span{1e-3 / 3600, 50.0 / 3600},
                                        "metal laid in an hour of arc by an electrode or rod; by current, or "
                                        "the low end of its range, when left out",
                                        R"("1.2 kg/h")"),
-    field<&Procedure::voltage>("voltage", voltage, "arc voltage", R"("19.5 V")").starts(),
+    // V
+    field<&Procedure::voltage>("voltage", Span{1, 200}, "arc voltage", R"("19.5 V")").starts(),
     must<&Procedure::travel>("travel", speed, "travel speed at the weld surface", R"("350 mm/min")"),
     field<&Procedure::travel_max>("travel_max", speed,
                                   "fastest travel that still welds well; travel / 0.75 when left out (heat "
@@ -67,28 +72,31 @@ constexpr Field procedure_fields[] = {
         "path", paths, "closed rings stepped by the pitch, or one helix a layer (wire only)", R"("ring")")
         .fallback("ring", "practice"),
     field<&Procedure::efficiency>(
-        "efficiency", recovery,
+        "efficiency", Span{0.001, 2.5},
         "share of the wire or rod that ends in the weld, of an electrode as its table says; the filler's "
         "when left out. Over 1 only with iron powder in a covering",
         "0.92"),
-    field<&Procedure::bead_ratio>("bead_ratio", shape,
+    field<&Procedure::bead_ratio>("bead_ratio", Span{0.001, 50},
                                   "bead width over its crown; the filler's when left out", "3.0"),
     field<&Procedure::pitch_ratio>("pitch_ratio", ratio, "pitch over bead width; two thirds when left out",
                                    "0.667"),
-    field<&Procedure::dilution>("dilution", dilution,
+    field<&Procedure::dilution>("dilution", Span{0.001, 0.9},
                                 "share of what lies under that is melted into a bead, from a section of a "
                                 "trial weld; by process when left out",
                                 "0.2"),
-    field<&Procedure::gas_flow>(
-        "gas_flow", flow, "shielding gas flow; by wire diameter and gas when left out", R"("12 L/min")"),
+    // m3/s, 0.1 to 600 L/min
+    field<&Procedure::gas_flow>("gas_flow", Span{1e-4 / 60, 0.01},
+                                "shielding gas flow; by wire diameter and gas when left out",
+                                R"("12 L/min")"),
     field<&Procedure::gas_before>("gas_before", gas_time, "gas before each start", R"("1 s")")
         .fallback("1 s", "practice"),
     field<&Procedure::gas_after>("gas_after", gas_time, "gas after each stop", R"("2 s")")
         .fallback("2 s", "practice"),
     field<&Procedure::stick_out>(
         "stick_out", size, "wire from the contact tip to the arc; the filler's when left out", R"("12 mm")"),
+    // ml in 100 g, the most that a rule was made for
     field<&Procedure::hydrogen_ml_100g>(
-        "hydrogen_ml_100g", hydrogen,
+        "hydrogen_ml_100g", Span{0.01, 20},
         "diffusible hydrogen of the weld metal, measured (ISO 3690), ml in 100 g; the limit of the filler's "
         "class when left out. Over 20 no rule holds: take a drier filler",
         "3.5"),

@@ -69,9 +69,9 @@ std::string entries(const char* folder) {
     std::vector<std::string> all;
     std::error_code error;
     for (const auto& entry : fs::directory_iterator(folder, error)) {
-        const fs::path target = fs::read_symlink(entry.path(), error);
-        all.push_back(error ? entry.path().filename().string()
-                            : fmt::format("{} {}", entry.path().filename().string(), target.string()));
+        all.push_back(entry.path().filename().string());
+        if (const fs::path target = fs::read_symlink(entry.path(), error); !error)
+            all.back() += " " + target.string();
     }
     std::sort(all.begin(), all.end());
     return listed(all, ", ");

@@ -176,10 +176,8 @@ bool is_exported(const Symbol& symbol) {
 }
 
 std::string name_at(const std::vector<char>& names, std::size_t offset) {
-    if (offset >= names.size())
-        return {};
-    const auto begin = names.begin() + static_cast<std::ptrdiff_t>(offset);
-    return std::string(begin, std::find(begin, names.end(), '\0'));
+    const std::string_view rest(names.data(), names.size());
+    return offset < rest.size() ? std::string(rest.substr(offset, rest.find('\0', offset) - offset)) : "";
 }
 
 } // namespace

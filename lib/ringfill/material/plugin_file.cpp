@@ -66,9 +66,8 @@ void refuse_if_open_to_all(const std::string& file) {
 std::string loader_words(const std::string& file) {
     const char* words = ::dlerror();
     std::string said = words ? words : "no reason given";
-    const std::string own_name = file + ": ";
-    if (said.starts_with(own_name))
-        said.erase(0, own_name.size());
+    if (said.starts_with(file + ": "))
+        said.erase(0, file.size() + 2);
     return printable(said);
 }
 
@@ -149,10 +148,10 @@ std::string table_of(const rf_material_plugin& plugin, const std::string& file) 
     refuse_if(!data || size == 0, file, "brings no table");
     if (size > RF_TABLE_LONGEST)
         refuse(file, fmt::format("brings a table of {} bytes; {} is the most", size, RF_TABLE_LONGEST));
-    std::string text(data, static_cast<std::size_t>(size));
+    const std::string_view text(data, static_cast<std::size_t>(size));
     if (const auto byte = not_utf8_at(text))
         refuse(file, fmt::format("brings a table that is not UTF-8 at byte {}", *byte));
-    return text;
+    return std::string(text);
 }
 
 } // namespace
