@@ -54,9 +54,7 @@ PlannedDay plan_day(const Job& job, const std::vector<BorePlan>& bores, const st
         return {std::nullopt, std::move(why)};
     DayPlan day{.calendar = {job.day_start, job.working_day, late_enough}};
     const JobWork work = work_on(job, bores, times);
-    const auto laid_out = [&](Turns turns) {
-        return lay_out(work, day.calendar, job.change_over, turns);
-    };
+    const auto laid_out = [&](Turns turns) { return lay_out(work, day.calendar, job.change_over, turns); };
     day.day = laid_out(Turns::alternating);
     day.one_by_one = laid_out(Turns::one_by_one).ends;
     day.arc = ranges::accumulate(day.day.entries, Time(), std::plus<>(), &DayEntry::arc_time);

@@ -11,9 +11,6 @@ namespace {
 struct Left : BoreWork {
     Time ready = {};
     Step resting = Step::wait_for_morning;
-
-    WorkBlock& next() { return blocks.front(); }
-    const WorkBlock& next() const { return blocks.front(); }
 };
 
 /// The day as it is filled in.
@@ -50,7 +47,7 @@ class Filling {
         go_to(begins(bore), bore.bore, bore.resting);
         put(bore.bore, {Step::change_over, change});
         last_ = &bore;
-        const WorkBlock block = std::move(bore.next());
+        const WorkBlock block = std::move(bore.blocks.front());
         bore.blocks.erase(bore.blocks.begin());
         if (block.length() > calendar_.working_day)
             day_.long_bore =
@@ -67,7 +64,8 @@ class Filling {
     Time change_to(const Left& bore) const { return last_ && last_ != &bore ? half_change_ : Time(); }
 
     Time begins(const Left& bore) const {
-        return begin_at(calendar_, std::max(day_.ends, bore.ready), bore.next().length() + change_to(bore));
+        return begin_at(calendar_, std::max(day_.ends, bore.ready),
+                        bore.blocks.front().length() + change_to(bore));
     }
 
     /// The first bore with work left; where they take turns the one whose next block can begin first, of
@@ -82,7 +80,7 @@ class Filling {
 
     bool is_sooner(const Left& bore, const Left& other) const {
         return begins(bore) < begins(other) ||
-               (begins(bore) == begins(other) && bore.next().hot && !other.next().hot);
+               (begins(bore) == begins(other) && bore.blocks.front().hot && !other.blocks.front().hot);
     }
 
     void put(const std::string& bore, const WorkStep& step) {
@@ -114,8 +112,8 @@ class Filling {
         for (Left& other : line) {
             if (&other == &waiting || other.blocks.empty() || other.ready > day_.ends)
                 continue;
-            auto& steps = other.next().steps;
-            while (fills(other.next()) &&
+            auto& steps = other.blocks.front().steps;
+            while (fills(other.blocks.front()) &&
                    day_.ends + (filled == &other ? Time() : half_change_) + steps.front().length <=
                        ends - half_change_) {
                 if (filled != &other)

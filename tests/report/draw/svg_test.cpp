@@ -29,7 +29,7 @@ TEST_CASE("hostile texts come back from a parser as they went in, in no other pl
     Svg svg;
     svg.text({1, 5}, {hostile, hostile});
     svg.circle({1, 1}, 2, thin_pen, hostile);
-    const std::string text = svg.drawing({hostile, hostile, hostile, 10, 1});
+    const std::string text = svg.drawing(hostile, hostile, hostile, 10, 1);
     CHECK(text.find("<script") == std::string::npos);
     CHECK(text.find("<img") == std::string::npos);
     CHECK(text.find('\x1b') == std::string::npos);
@@ -44,7 +44,7 @@ TEST_CASE("hostile texts come back from a parser as they went in, in no other pl
 }
 
 TEST_CASE("a drawing names its title and description, and only by its own ids") {
-    const Drawing drawing = drawing_of(Svg().drawing({"bore-1-cross", "A bore", "Round.", 60.5, 3.25}));
+    const Drawing drawing = drawing_of(Svg().drawing("bore-1-cross", "A bore", "Round.", 60.5, 3.25));
     CHECK(drawing.labelled_by == "bore-1-cross-title bore-1-cross-desc");
     CHECK(drawing.ids == std::vector<std::string>{"bore-1-cross-title", "bore-1-cross-desc"});
     CHECK(drawing.width == 85);

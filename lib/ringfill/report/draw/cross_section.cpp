@@ -13,24 +13,13 @@
 namespace ringfill {
 namespace {
 
-/// A closed curve from 12 o'clock on, by the radius of each of its points.
-template <class Radius>
-PaperPoints round(const EndView& view, std::size_t steps, Radius radius) {
-    PaperPoints points;
-    for (std::size_t i = 0; i < steps; ++i)
-        points.push_back(
-            view.at(radius(i), 2 * std::numbers::pi * static_cast<double>(i) / static_cast<double>(steps)));
-    return points;
-}
-
 void draw_holes(Svg& svg, const EndView& view, const DrawnBore& drawn) {
     for (const Hole& hole : drawn.bore.holes)
         draw_hole(svg, drawn, hole, drawn.skim, view.scale, [&](double radius, double side) {
             const double off = side * mm(hole.diameter) / 2;
             const double clock = hole.clock.value();
-            const PaperPoint on = view.at(std::sqrt(std::max(0.0, radius * radius - off * off)), clock);
-            return PaperPoint{on.x + off * view.scale * std::cos(clock),
-                              on.y + off * view.scale * std::sin(clock)};
+            const auto [x, y] = view.at(std::sqrt(std::max(0.0, radius * radius - off * off)), clock);
+            return PaperPoint{x + off * view.scale * std::cos(clock), y + off * view.scale * std::sin(clock)};
         });
 }
 
@@ -38,9 +27,15 @@ void draw_metal(Svg& svg, const EndView& view, const DrawnBore& drawn) {
     const auto draw_circle = [&](double radius, const Pen& pen, std::string_view figure) {
         svg.circle(view.centre, view.scale * radius, pen, figure);
     };
-    const auto circle = [&](double radius) { return round(view, 180, [=](auto) { return radius; }); };
+    constexpr double turn_round = 2 * std::numbers::pi;
+    const auto circle = [&](double radius) {
+        return sampled(180, [&](double i) { return view.at(radius, turn_round * i / 180); });
+    };
     const auto radii = drawn.worn.radii();
-    const auto worn = round(view, radii.size(), [&](std::size_t i) { return mm(radii[i]); });
+    const auto worn = sampled(radii.size(), [&](double i) {
+        return view.at(mm(radii[static_cast<std::size_t>(i)]),
+                       turn_round * i / static_cast<double>(radii.size()));
+    });
     const auto wall = drawn.skimmed ? circle(drawn.skim) : worn;
     svg.hatched({circle(drawn.outside), wall}, boss_hatching);
     draw_holes(svg, view, drawn);
@@ -95,13 +90,14 @@ std::vector<Label> labels_of(const EndView& view, const DrawnBore& drawn) {
              view.at(*worn), 2});
     constexpr std::size_t most_hole_labels = 4;
     const auto& holes = drawn.bore.holes;
-    const std::size_t named = holes.size() <= most_hole_labels ? holes.size() : most_hole_labels - 1;
-    for (std::size_t i = 0; i < holes.size() && i <= named; ++i)
+    for (std::size_t i = 0; i < std::min(holes.size(), most_hole_labels); ++i) {
+        const Hole& hole = holes[i];
+        const bool named = i + 1 < most_hole_labels || holes.size() == most_hole_labels;
         labels.push_back(
-            {i < named
-                 ? fmt::format("hole {} at {}", drawn.diameter(holes[i].diameter), clock_text(holes[i].clock))
-                 : fmt::format("{} more holes", holes.size() - named),
-             view.at((drawn.skim + drawn.outside) / 2, holes[i].clock.value()), static_cast<int>(3 + i)});
+            {named ? fmt::format("hole {} at {}", drawn.diameter(hole.diameter), clock_text(hole.clock))
+                   : fmt::format("{} more holes", holes.size() - i),
+             view.at((drawn.skim + drawn.outside) / 2, hole.clock.value()), static_cast<int>(3 + i)});
+    }
     return labels;
 }
 
@@ -133,8 +129,8 @@ std::string cross_section(const WornBore& bore, const BorePlan& plan, UnitSystem
     svg.circle(view.at(drawn.deepest), 1.8, thin_pen);
     draw_labels(svg, labels_of(view, drawn), {54.5, 84.3, 1, 56});
     const double height = draw_ring_detail(svg, drawn, detail_top, view.scale);
-    return svg.drawing({id, "Cross-section of the bore, seen from the near face, as welded", in_words(drawn),
-                        detail_top + height + 2, 1 / view.scale});
+    return svg.drawing(id, "Cross-section of the bore, seen from the near face, as welded", in_words(drawn),
+                       detail_top + height + 2, 1 / view.scale);
 }
 
 } // namespace ringfill

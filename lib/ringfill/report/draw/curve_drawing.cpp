@@ -134,7 +134,7 @@ std::string curve_drawing(const BorePlan& plan, UnitSystem units, const std::str
         y = draw_key(svg, balance, y + 1, units);
     if (const std::string note = bad_end(balance); !note.empty())
         y += draw_note(svg, note, y);
-    return svg.drawing({id, "Temperature of the boss over the time", in_words(balance, units), y + 1});
+    return svg.drawing(id, "Temperature of the boss over the time", in_words(balance, units), y + 1);
 }
 
 } // namespace ringfill

@@ -5,6 +5,7 @@
 #include <range/v3/algorithm/any_of.hpp>
 #include <range/v3/algorithm/max_element.hpp>
 #include <range/v3/algorithm/stable_sort.hpp>
+#include <range/v3/numeric/accumulate.hpp>
 
 #include <ringfill/fault/printable.hpp>
 
@@ -85,13 +86,6 @@ bool uncross(std::vector<PlacedLabel>& placed, const LabelColumn& column) {
     return false;
 }
 
-double height_together(const std::vector<PlacedLabel>& placed) {
-    double sum = -gap;
-    for (const PlacedLabel& label : placed)
-        sum += label.height + gap;
-    return sum;
-}
-
 /// Height of a text of that many lines, from its highest letter to its lowest [mm].
 double text_height(std::size_t lines) {
     return letter_rise + letter_hang + line_step * static_cast<double>(lines - 1);
@@ -143,7 +137,8 @@ std::vector<PlacedLabel> place_labels(const std::vector<Label>& labels, const La
         if (!lines.empty() && !ranges::any_of(lines, is_too_wide))
             placed.push_back({label, lines, text_height(lines.size())});
     }
-    while (!placed.empty() && height_together(placed) > column.bottom - column.top)
+    const auto with_gap = [](double sum, const PlacedLabel& label) { return sum + (label.height + gap); };
+    while (!placed.empty() && ranges::accumulate(placed, -gap, with_gap) > column.bottom - column.top)
         placed.erase(ranges::max_element(placed, {}, &PlacedLabel::rank));
     ranges::stable_sort(placed, {}, [](const PlacedLabel& label) { return label.target.y; });
     spread(placed, column);

@@ -232,8 +232,8 @@ std::string longitudinal_section(const WornBore& bore, const BorePlan& plan, Uni
     const auto notes = notes_of(drawn);
     for (const std::string& note : notes)
         y += draw_note(svg, note, y) + 0.2;
-    return svg.drawing(
-        {id, "Section along the bore, upper half, as welded", in_words(drawn, notes), y + 1, 1 / view.scale});
+    return svg.drawing(id, "Section along the bore, upper half, as welded", in_words(drawn, notes), y + 1,
+                       1 / view.scale);
 }
 
 } // namespace ringfill

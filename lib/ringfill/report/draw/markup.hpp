@@ -1,5 +1,6 @@
 #pragma once
 
+#include <concepts>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -16,9 +17,8 @@ std::string escape_markup(std::string_view utf8);
 class Markup {
   public:
     Markup() = default;
-    Markup(std::string_view text) : written_(escape_markup(text)) {}
-    Markup(const std::string& text) : Markup(std::string_view(text)) {}
-    Markup(const char* text) : Markup(std::string_view(text)) {}
+    template <std::convertible_to<std::string_view> Text>
+    Markup(const Text& text) : written_(escape_markup(text)) {}
 
     bool empty() const { return written_.empty(); }
     const std::string& written() const { return written_; }

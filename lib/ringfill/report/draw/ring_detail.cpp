@@ -33,13 +33,10 @@ struct Sector : EndView {
     /// Points of a curve from left to right, by its radius at an angle.
     template <class Radius>
     PaperPoints curve(Radius radius) const {
-        constexpr int steps = 48;
-        PaperPoints points;
-        for (int i = 0; i <= steps; ++i) {
-            const double angle = half_angle * (2.0 * i / steps - 1);
-            points.push_back(at(radius(angle), angle));
-        }
-        return points;
+        return sampled(49, [&](double i) {
+            const double angle = half_angle * (2.0 * i / 48 - 1);
+            return at(radius(angle), angle);
+        });
     }
     PaperPoints arc(double radius) const {
         return curve([radius](double) { return radius; });

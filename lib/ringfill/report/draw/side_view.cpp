@@ -5,6 +5,9 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/action/push_back.hpp>
+#include <range/v3/view/reverse.hpp>
+
 #include <ringfill/report/draw/labels.hpp>
 
 namespace ringfill {
@@ -21,10 +24,6 @@ int rings_before(const RingRow& row, double to) {
     return std::clamp(static_cast<int>(std::floor((to - row.begin) / row.pitch + 1e-6)), 0, row.rings);
 }
 
-void add(PaperPoints& shape, const PaperPoints& more) {
-    shape.insert(shape.end(), more.begin(), more.end());
-}
-
 /// The edge of the boss at one face, from the bore outwards, set back where the face is worn.
 PaperPoints face_edge(const SideView& view, double face, const PadShape* pad) {
     const double wall = view.wall(face);
@@ -37,9 +36,9 @@ PaperPoints face_edge(const SideView& view, double face, const PadShape* pad) {
     PaperPoints edge;
     if (inner > wall)
         edge = {view.at(face, wall), view.at(face, inner)};
-    add(edge, {view.at(worn, inner), view.at(worn, outer)});
+    ranges::push_back(edge, PaperPoints{view.at(worn, inner), view.at(worn, outer)});
     if (outer < outside)
-        add(edge, {view.at(face, outer), view.at(face, outside)});
+        ranges::push_back(edge, PaperPoints{view.at(face, outer), view.at(face, outside)});
     return edge;
 }
 
@@ -47,8 +46,8 @@ void draw_boss(Svg& svg, const SideView& view, const std::vector<PadShape>& pads
     const auto near = face_edge(view, 0, pads.empty() ? nullptr : &pads[0]);
     const auto far = face_edge(view, view.length(), pads.size() < 2 ? nullptr : &pads[1]);
     auto shape = near;
-    add(shape, {far.rbegin(), far.rend()});
-    add(shape, view.wall_line(view.length(), 0));
+    ranges::push_back(shape, far | ranges::views::reverse);
+    ranges::push_back(shape, view.wall_line(view.length(), 0));
     svg.hatched({shape}, boss_hatching);
     svg.path(open_path(near), outline_pen);
     svg.path(open_path(far), outline_pen);
@@ -57,15 +56,6 @@ void draw_boss(Svg& svg, const SideView& view, const std::vector<PadShape>& pads
 
 PaperPoints block(const SideView& view, double from, double to, double inner, double outer) {
     return {view.at(from, inner), view.at(from, outer), view.at(to, outer), view.at(to, inner)};
-}
-
-/// Holes are turned into the section.
-void draw_holes(Svg& svg, const SideView& view) {
-    for (const Hole& hole : view.drawn.bore.holes)
-        draw_hole(svg, view.drawn, hole, view.wall(mm(hole.depth)), view.scale,
-                  [&](double radius, double side) {
-                      return view.at(mm(hole.depth) + side * mm(hole.diameter) / 2, radius);
-                  });
 }
 
 /// The grooves, filled before the bore is welded, cut again after it. The job does not say where they are:
@@ -100,17 +90,6 @@ void draw_pad(Svg& svg, const SideView& view, const PadShape& pad) {
     svg.line(view.at(pad.face, pad.inner), view.at(pad.face, pad.outer), finish_pen);
 }
 
-/// The curve of a radius by its depth, from one depth to another.
-template <class Radius>
-PaperPoints curve(const SideView& view, double from, double to, int steps, Radius radius) {
-    PaperPoints points;
-    for (int i = 0; i <= steps; ++i) {
-        const double depth = from + (to - from) * i / steps;
-        points.push_back(view.at(depth, radius(depth)));
-    }
-    return points;
-}
-
 } // namespace
 
 double SideView::worn(double depth) const {
@@ -118,7 +97,11 @@ double SideView::worn(double depth) const {
 }
 
 PaperPoints SideView::wall_line(double from, double to) const {
-    return curve(*this, from, to, drawn.skimmed ? 1 : 100, [&](double depth) { return wall(depth); });
+    const int steps = drawn.skimmed ? 1 : 100;
+    return sampled(steps + 1U, [&](double i) {
+        const double depth = from + (to - from) * i / steps;
+        return at(depth, wall(depth));
+    });
 }
 
 LayerPaths layer_paths(const SideView& view, double to) {
@@ -149,7 +132,7 @@ void draw_weld(Svg& svg, const SideView& view, double to) {
     const double begin = drawn.row.begin;
     const auto wall = view.wall_line(begin, to);
     auto shape = wall;
-    add(shape, {view.at(to, drawn.end), view.at(begin, drawn.end)});
+    ranges::push_back(shape, PaperPoints{view.at(to, drawn.end), view.at(begin, drawn.end)});
     const double spacing = view.scale * drawn.least_layer();
     svg.cover(shape, no_pen);
     svg.hatched({shape}, weld_hatching_between(spacing));
@@ -162,7 +145,8 @@ void draw_weld(Svg& svg, const SideView& view, double to) {
             svg.line(view.at(end, view.wall(end)), view.at(end, drawn.end), outline_pen);
     const double inside = std::min(to, view.length());
     if (drawn.skimmed)
-        svg.path(open_path(curve(view, 0, inside, 60, [&](double depth) { return view.worn(depth); })),
+        svg.path(open_path(sampled(
+                     61, [&](double i) { return view.at(inside * i / 60, view.worn(inside * i / 60)); })),
                  removed_pen);
     svg.line(view.at(0, drawn.finish), view.at(inside, drawn.finish), finish_pen);
 }
@@ -196,7 +180,11 @@ std::vector<PadShape> pad_shapes(const DrawnBore& drawn) {
 void draw_metal(Svg& svg, const SideView& view) {
     const auto pads = pad_shapes(view.drawn);
     draw_boss(svg, view, pads);
-    draw_holes(svg, view);
+    for (const Hole& hole : view.drawn.bore.holes) // turned into the section
+        draw_hole(svg, view.drawn, hole, view.wall(mm(hole.depth)), view.scale,
+                  [&](double radius, double side) {
+                      return view.at(mm(hole.depth) + side * mm(hole.diameter) / 2, radius);
+                  });
     draw_grooves(svg, view, true);
     draw_weld(svg, view, view.drawn.row.end());
     for (const PadShape& pad : pads)

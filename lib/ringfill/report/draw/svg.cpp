@@ -123,24 +123,24 @@ void Svg::text(PaperPoint at, const std::vector<std::string>& lines, Anchor anch
     texts_ += "</text>\n";
 }
 
-std::string Svg::drawing(const DrawingHead& head) const {
+std::string Svg::drawing(std::string_view id, std::string_view title, std::string_view words, double height,
+                         double mm_per_unit) const {
+    const std::string scale =
+        mm_per_unit == 0 ? "" : fmt::format(" data-mm-per-unit=\"{}\"", svg_number(mm_per_unit, 9));
     // A white edge round the letters keeps lines off them, as a draughtsman breaks a line at a figure.
-    return fmt::format(
-        R"(<svg class="drawing" role="img" viewBox="0 0 {0} {1}" width="100%"{2})"
-        R"( aria-labelledby="{3}-title {3}-desc">
+    return fmt::format(R"(<svg class="drawing" role="img" viewBox="0 0 {0} {1}" width="100%"{2})"
+                       R"( aria-labelledby="{3}-title {3}-desc">
 <title id="{3}-title">{4}</title>
 <desc id="{3}-desc">{5}</desc>
 <g fill="none" stroke="#000" stroke-linejoin="round">
 {6}</g>
 <g font-family="sans-serif" font-size="{7}" fill="#000" stroke="#fff" )"
-        R"(stroke-width="0.9" stroke-linejoin="round" paint-order="stroke">
+                       R"(stroke-width="0.9" stroke-linejoin="round" paint-order="stroke">
 {8}</g>
 </svg>
 )",
-        svg_number(paper_width), svg_number(head.height),
-        head.mm_per_unit == 0 ? "" : fmt::format(" data-mm-per-unit=\"{}\"", svg_number(head.mm_per_unit, 9)),
-        escape_markup(head.id), escape_markup(head.title), escape_markup(head.description), lines_,
-        svg_number(letter_size), texts_);
+                       svg_number(paper_width), svg_number(height), scale, escape_markup(id),
+                       escape_markup(title), escape_markup(words), lines_, svg_number(letter_size), texts_);
 }
 
 } // namespace ringfill

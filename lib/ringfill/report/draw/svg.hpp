@@ -43,6 +43,15 @@ inline constexpr double letter_size = 2.8;
 /// From base line to base line within a text [mm].
 inline constexpr double line_step = 3.5;
 
+/// Points of a curve, by the number of each from 0 on.
+template <class PointAt>
+PaperPoints sampled(std::size_t count, PointAt point_at) {
+    PaperPoints points;
+    for (std::size_t i = 0; i < count; ++i)
+        points.push_back(point_at(static_cast<double>(i)));
+    return points;
+}
+
 /// "1,2"
 std::string svg_point(PaperPoint at);
 /// Commands of a path, "M1,2L3,4…".
@@ -70,15 +79,6 @@ constexpr Hatching weld_hatching_between(double spacing) {
 /// another is a hole in it. Lines of neighbouring shapes meet.
 std::string hatch(const std::vector<PaperPoints>& outlines, const Hatching& hatching);
 
-/// What stands at the head of a drawing.
-struct DrawingHead {
-    std::string id;          ///< unique in the page; ids inside derive from it
-    std::string title;       ///< what it shows
-    std::string description; ///< the same as the drawing in words, with its numbers
-    double height;           ///< of the paper [mm]
-    double mm_per_unit = 0;  ///< length of the bore for a millimetre of paper; 0: not to scale
-};
-
 /// A drawing as it is made: black lines on white. Every text passes through `escape_markup`. Texts are drawn
 /// last and break the lines behind them.
 class Svg {
@@ -96,8 +96,12 @@ class Svg {
     /// Text of one or several lines, `at` on the base line of the first.
     void text(PaperPoint at, const std::vector<std::string>& lines, Anchor anchor = Anchor::start);
 
-    /// The whole element.
-    std::string drawing(const DrawingHead& head) const;
+    /// The whole element. @param id unique in the page; ids inside derive from it. @param title what it
+    /// shows.
+    /// @param words the same as the drawing in words, with its numbers. @param height of the paper [mm].
+    /// @param mm_per_unit length of the bore for a millimetre of paper; 0: not to scale.
+    std::string drawing(std::string_view id, std::string_view title, std::string_view words, double height,
+                        double mm_per_unit = 0) const;
 
   private:
     std::string lines_;

@@ -125,6 +125,28 @@ Markup sizes(const SheetBore& bore, int piece) {
     return written(table);
 }
 
+/// What it is, what it shall be, what it is welded with.
+Markup facts(const SheetBore& bore) {
+    Sentence limits = heat_limits(bore.planned.heat, bore.units);
+    limits.text = fmt::format("Preheat {}.", limits.text);
+    return element("div", paragraphs(Sentences{limits}, bore.path), {{"class", "limits"}}) +
+           element("dl", facts_of(bore), {{"class", "facts"}}) +
+           told(settings_sentence(bore.planned, bore.units));
+}
+
+/// Columns to write in: temperatures before each layer, sizes as measured.
+Markup forms(const SheetBore& bore) {
+    const int pieces = std::min(bore.planned.count, most_forms);
+    Markup all = element("h3", "To write in") + temperatures(bore, pieces);
+    for (int piece = 1; piece <= pieces; ++piece)
+        all += sizes(bore, piece);
+    if (bore.planned.count > most_forms)
+        all += element("p", "For the other pieces print these pages again.");
+    if (bore.planned.layers.size() > most_layers_listed)
+        all += element("p", "For the other layers write on: time and temperature before each.");
+    return all + element("p", "Date " + element("span", {}, {{"class", "blank"}}));
+}
+
 } // namespace
 
 Markup skim_figure(const Part& in, const BorePlan& bore, std::string_view none) {
@@ -146,33 +168,13 @@ Markup filler_figure(const Part& in, const BorePlan& bore) {
                                  : in.figure("metal.wire_kg", bore.metal.wire);
 }
 
-Markup sheet_facts(const SheetBore& bore) {
-    Sentence limits = heat_limits(bore.planned.heat, bore.units);
-    limits.text = fmt::format("Preheat {}.", limits.text);
-    return element("div", paragraphs(Sentences{limits}, bore.path), {{"class", "limits"}}) +
-           element("dl", facts_of(bore), {{"class", "facts"}}) +
-           told(settings_sentence(bore.planned, bore.units));
-}
-
-Markup sheet_forms(const SheetBore& bore) {
-    const int pieces = std::min(bore.planned.count, most_forms);
-    Markup all = element("h3", "To write in") + temperatures(bore, pieces);
-    for (int piece = 1; piece <= pieces; ++piece)
-        all += sizes(bore, piece);
-    if (bore.planned.count > most_forms)
-        all += element("p", "For the other pieces print these pages again.");
-    if (bore.planned.layers.size() > most_layers_listed)
-        all += element("p", "For the other layers write on: time and temperature before each.");
-    return all + element("p", "Date " + element("span", {}, {{"class", "blank"}}));
-}
-
 Markup sheet_bore(const SheetBore& bore) {
     Markup title = "Bore: " + bore.text("name", bore.planned.name);
     if (bore.planned.count > 1)
         title += ", each of " + bore.figure("count", bore.planned.count);
     return element("section",
-                   heading(bore.id, title) + sheet_facts(bore) + drawings(bore) + sheet_layers(bore) +
-                       sheet_heat(bore) + sheet_boring(bore) + sheet_forms(bore) + bore_cautions(bore),
+                   heading(bore.id, title) + facts(bore) + drawings(bore) + sheet_layers(bore) +
+                       sheet_heat(bore) + sheet_boring(bore) + forms(bore) + bore_cautions(bore),
                    {{"class", "bore"}, {"aria-labelledby", bore.id}});
 }
 

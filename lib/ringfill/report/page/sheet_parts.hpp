@@ -34,16 +34,12 @@ struct SheetBore : Part {
 
 /// A bore on its own pages: facts, drawings, layers, heat, cuts, sizes, blank columns, its cautions.
 Markup sheet_bore(const SheetBore& bore);
-/// What it is, what it shall be, what it is welded with.
-Markup sheet_facts(const SheetBore& bore);
 /// Its layers, then grooves and faces.
 Markup sheet_layers(const SheetBore& bore);
 /// Preheat in the sentences of the heat view, the temperature curve, the steps in short.
 Markup sheet_heat(const SheetBore& bore);
 /// Its cuts, its size and what the gauge must read while it is warm.
 Markup sheet_boring(const SheetBore& bore);
-/// Columns to write in: temperatures before each layer, sizes as measured.
-Markup sheet_forms(const SheetBore& bore);
 /// The cautions about it: before, during and after the work. Empty when there are none.
 Markup bore_cautions(const SheetBore& bore);
 
