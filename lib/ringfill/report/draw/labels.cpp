@@ -161,18 +161,15 @@ double draw_note(Svg& svg, const std::string& note, double y) {
 }
 
 std::vector<int> numbers_shown(int count, double room) {
-    std::vector<int> shown;
-    if (count < 1)
-        return shown;
     int step = 1;
     while (step < room && step < count)
         step *= step == 1 || step % 2 == 0 ? 5 : 2; // 1, 5, 10, 50, …
-    shown.push_back(1);
-    for (int n = step == 1 ? 2 : step; n < count; n += step)
-        if (n - 1 >= room && count - n >= room)
+    std::vector<int> shown;
+    for (int n = 1; n <= count; ++n) {
+        const bool is_clear = n - 1 >= room && (n == count || count - n >= room);
+        if (n == 1 || (is_clear && (n == count || n % step == 0)))
             shown.push_back(n);
-    if (count > 1 && count - 1 >= room)
-        shown.push_back(count);
+    }
     return shown;
 }
 

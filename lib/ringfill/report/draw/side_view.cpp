@@ -33,12 +33,12 @@ PaperPoints face_edge(const SideView& view, double face, const PadShape* pad) {
     const double inner = std::clamp(pad->inner, wall, outside);
     const double outer = std::clamp(pad->outer, wall, outside);
     const double worn = face + pad->inwards * pad->worn;
-    PaperPoints edge;
-    if (inner > wall)
-        edge = {view.at(face, wall), view.at(face, inner)};
-    ranges::push_back(edge, PaperPoints{view.at(worn, inner), view.at(worn, outer)});
-    if (outer < outside)
-        ranges::push_back(edge, PaperPoints{view.at(face, outer), view.at(face, outside)});
+    PaperPoints edge{view.at(face, wall),  view.at(face, inner), view.at(worn, inner),
+                     view.at(worn, outer), view.at(face, outer), view.at(face, outside)};
+    if (!(outer < outside))
+        edge.resize(4);
+    if (!(inner > wall))
+        edge.erase(edge.begin(), edge.begin() + 2);
     return edge;
 }
 
