@@ -166,9 +166,10 @@ std::vector<std::string> notes_of(const DrawnBore& drawn) {
     const std::size_t listed = holes.size() <= most_holes ? holes.size() : most_holes - 1;
     for (std::size_t i = 0; i < listed; ++i) {
         const std::string end = holes[i].other_end.value_or("other end not given");
+        const bool plain = !holes[i].other_end || end == "open" || end == "blind";
         notes.push_back(fmt::format("Hole H{}: {}, {} from the near face, at {}, {}.", i + 1,
                                     diameter(holes[i].diameter), length(holes[i].depth),
-                                    clock_text(holes[i].clock), end == "fitting" ? "with a fitting" : end));
+                                    clock_text(holes[i].clock), plain ? end : "with a fitting"));
     }
     if (listed < holes.size())
         notes.push_back(fmt::format("{} more holes are drawn; the job lists them.", holes.size() - listed));
