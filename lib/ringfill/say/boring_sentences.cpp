@@ -74,9 +74,9 @@ Sentences boring_sentences(const BoringPlan& boring, UnitSystem units) {
     Sentences sentences;
     for (const GrooveCut& groove : boring.grooves)
         sentences.push_back({groove_line(groove, units)});
+    const auto& [rt, ra] = boring.roughness;
     sentences.push_back({fmt::format("roughness by feed and nose radius alone: Rt {}, Ra {}; expect more.",
-                                     show_micro(boring.roughness.peak_to_valley, units),
-                                     show_micro(boring.roughness.mean, units)),
+                                     show_micro(rt, units), show_micro(ra, units)),
                          Stands::among,
                          {"boring.roughness.rt_um", "boring.roughness.ra_um"}});
     sentences.push_back({time_line(boring), Stands::among, {"boring.time_s", "boring.cutting_s"}});

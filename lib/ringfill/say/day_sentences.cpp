@@ -5,6 +5,8 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/view/enumerate.hpp>
+
 #include <ringfill/day/calendar.hpp>
 
 namespace ringfill {
@@ -23,8 +25,7 @@ Sentences day_sentences(const DayPlan& plan) {
         add(fmt::format("Come back for the crack test {} after that, on {} ({}).", show(plan.back->wait),
                         at(plan.back->at), show(plan.back->length)));
     add("Standing times are common practice and differ by crew: put your own into the table of standing "
-        "times. "
-        "The fire watch outlasts the heat: see the cautions.");
+        "times. The fire watch outlasts the heat: see the cautions.");
     return sentences;
 }
 
@@ -34,13 +35,11 @@ std::vector<PieceClock> piece_clocks(const Schedule& day, const BorePlan& bore) 
         const std::string name = piece_name(bore, piece);
         std::map<Step, std::size_t> first;
         std::optional<std::size_t> last_ring;
-        for (std::size_t i = 0; i < day.entries.size(); ++i) {
-            if (day.entries[i].bore != name)
-                continue;
-            first.try_emplace(day.entries[i].step, i);
-            if (day.entries[i].kind().is_among_rings)
-                last_ring = i;
-        }
+        for (const auto& [i, entry] : ranges::views::enumerate(day.entries))
+            if (entry.bore == name) {
+                first.try_emplace(entry.step, i);
+                last_ring = entry.kind().is_among_rings ? i : last_ring;
+            }
         const auto has = [&](Step step) { return first.contains(step); };
         if (last_ring && has(Step::mount_torch) && has(Step::mount_tool) && has(Step::finish))
             pieces.push_back(

@@ -2,7 +2,8 @@
 
 #include <fmt/format.h>
 
-#include <range/v3/algorithm/find_if.hpp>
+#include <range/v3/action/push_back.hpp>
+#include <range/v3/algorithm/find.hpp>
 #include <range/v3/algorithm/stable_sort.hpp>
 
 #include <ringfill/caution/rules.hpp>
@@ -11,15 +12,10 @@
 namespace ringfill {
 namespace {
 
-/// The kinds of sentences at the head, in their order, and what each says of a text and its bores.
-enum class HeadKind { stop, rules, silent, waits, limits };
-constexpr std::string_view head_patterns[] = {
-    "{}: {}.", "Approved procedure {} rules: {}.",
-    "Approved procedure {} gives no preheat and no interpass maximum to this job; these are published ones: "
-    "{}.",
-    "Approved procedure {} waits until the metal is known: {}.", "Preheat {}: {}."};
+/// The kinds of sentences at the head, in their order.
+enum class HeadKind { stop, approved, silent, waiting, limits };
 
-/// A text, the bores it holds for in their order, and the figures of the result that it tells.
+/// What a sentence says, the bores it holds for in their order, and the figures of the result that it tells.
 struct HeadText {
     HeadKind kind;
     std::string text;
@@ -31,22 +27,24 @@ std::string stop_of(const BoreHeat& heat, UnitSystem units) {
     if (heat.preheat.doubt)
         return "STOP: identify the metal before any heat";
     if (is_heated_against_its_rules(heat))
-        return fmt::format("STOP: {}, ask the author of the approved procedure",
-                           never_heated(heat, units).words);
-    if (heat.preheat.state == PreheatState::contradictory)
-        return fmt::format("STOP: contradictory, {}", who_settles(heat.preheat));
-    return {};
+        return "STOP: " + never_heated(heat, units).words + ", ask the author of the approved procedure";
+    const bool contradictory = heat.preheat.state == PreheatState::contradictory;
+    return contradictory ? fmt::format("STOP: contradictory, {}", who_settles(heat.preheat)) : "";
 }
 
 bool is_approved(const std::optional<AskedTemperature>& asked) {
     return asked && asked->source == "approved";
 }
 
-HeadKind kind_of_approved(const Preheat& preheat) {
+HeadText approved_text(const Preheat& preheat, const std::string& bore) {
+    const std::string procedure = "Approved procedure " + printable(preheat.approved, 80);
     if (preheat.doubt)
-        return HeadKind::waits;
-    return is_approved(preheat.minimum) || is_approved(preheat.interpass_max) ? HeadKind::rules
-                                                                              : HeadKind::silent;
+        return {HeadKind::waiting, procedure + " waits until the metal is known", bore};
+    if (is_approved(preheat.minimum) || is_approved(preheat.interpass_max))
+        return {HeadKind::approved, procedure + " rules", bore};
+    return {HeadKind::silent,
+            procedure + " gives no preheat and no interpass maximum to this job; these are published ones",
+            bore};
 }
 
 /// "at least 300 °C", and of what range where the filler's own metal is laid in one that goes over it.
@@ -103,32 +101,31 @@ Sentence heat_limits(const BoreHeat& heat, UnitSystem units) {
 
 Sentences head_sentences(const Plan& plan) {
     std::vector<HeadText> all;
-    const auto put = [&](HeadKind kind, const std::string& text, const std::string& bore) -> HeadText& {
-        const auto known =
-            ranges::find_if(all, [&](const HeadText& one) { return one.kind == kind && one.text == text; });
+    const auto put = [&](const HeadText& next) {
+        const auto known = ranges::find(all, next.text, &HeadText::text);
         if (known == all.end())
-            return all.emplace_back(HeadText{kind, text, bore});
-        known->bores += ", " + bore;
-        return *known;
+            return all.push_back(next);
+        known->bores += ", " + next.bores;
+        ranges::push_back(known->figures, next.figures);
     };
     for (std::size_t i = 0; i < plan.bores.size(); ++i) {
         const BoreHeat& heat = plan.bores[i].heat;
         const std::string name = printable(plan.bores[i].name, 60);
         if (const std::string stop = stop_of(heat, plan.units); !stop.empty())
-            put(HeadKind::stop, stop, name);
+            put({HeadKind::stop, stop, name});
         if (!heat.preheat.approved.empty())
-            put(kind_of_approved(heat.preheat), printable(heat.preheat.approved, 80), name);
-        const Sentence limits = heat_limits(heat, plan.units);
-        HeadText& told = put(HeadKind::limits, limits.text, name);
-        for (const std::string& figure : limits.figures)
-            told.figures.push_back(fmt::format("bores[{}].{}", i, figure));
+            put(approved_text(heat.preheat, name));
+        const Sentence told = heat_limits(heat, plan.units);
+        HeadText limits{HeadKind::limits, "Preheat " + told.text, name};
+        for (const std::string& figure : told.figures)
+            limits.figures.push_back(fmt::format("bores[{}].{}", i, figure));
+        put(limits);
     }
     ranges::stable_sort(all, {}, &HeadText::kind);
     Sentences sentences;
-    for (const HeadText& one : all)
-        sentences.push_back({fmt::format(fmt::runtime(head_patterns[static_cast<std::size_t>(one.kind)]),
-                                         one.text, one.bores),
-                             one.kind == HeadKind::stop ? Stands::stop : Stands::head, one.figures});
+    for (const auto& [kind, text, bores, figures] : all)
+        sentences.push_back({fmt::format("{}: {}.", text, bores),
+                             kind == HeadKind::stop ? Stands::stop : Stands::head, figures});
     return sentences;
 }
 

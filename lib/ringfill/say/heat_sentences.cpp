@@ -23,9 +23,8 @@ std::string noted(const PreheatMethod& method) {
 /// @param waits nothing of it is done before the author of the approved procedure has confirmed it.
 std::string minimum_sentence(const Preheat& preheat, bool waits, UnitSystem units) {
     if (preheat.asked == PreheatState::needed_without_figure)
-        return "Preheat: needed, and no method here says how much. It is never left out: take the figure "
-               "from "
-               "an approved procedure.";
+        return "Preheat: needed, and no method here says how much. It is never left out: take the "
+               "figure from an approved procedure.";
     const AskedTemperature& asked = *preheat.minimum;
     if (preheat.asked == PreheatState::none)
         return fmt::format("Preheat: none, dry and hand-warm; no method here asks for more than {} [{}].",
@@ -49,27 +48,6 @@ std::string maximum_sentence(const Preheat& preheat, UnitSystem units) {
             : "");
 }
 
-/// How a method stands beside the one that rules, and what the sentence on those methods begins with.
-enum class Rival { higher, lower, unnamed, none, beside, unusable };
-constexpr std::pair<Rival, std::string_view> rival_words[] = {
-    {Rival::higher, "Higher than what rules"},
-    {Rival::lower, "Lower or equal"},
-    {Rival::unnamed, "Asks for preheat without a figure"},
-    {Rival::none, "Asks for none"},
-    {Rival::beside, "Beside these, without a say"},
-    {Rival::unusable, "Not usable here"}};
-
-Rival rival_of(const PreheatMethod& method, const Preheat& preheat) {
-    if (method.asks != Asks::minimum)
-        return method.asks == Asks::unnamed ? Rival::unnamed
-               : method.asks == Asks::none  ? Rival::none
-                                            : Rival::unusable;
-    if (!method.applies)
-        return Rival::beside;
-    const auto least = preheat.least();
-    return method.minimum && least && *method.minimum > *least ? Rival::higher : Rival::lower;
-}
-
 std::string rival_text(const PreheatMethod& method, UnitSystem units) {
     const bool has_range = method.range_from && !method.applies; // that does not count
     return fmt::format("{}{}{}{} [{}]", method.name,
@@ -81,14 +59,30 @@ std::string rival_text(const PreheatMethod& method, UnitSystem units) {
 /// "Lower: …", "Ask for none: …" and so on: the methods beside the one that rules, one sentence a kind.
 Sentences rivals(const Preheat& preheat, UnitSystem units) {
     Sentences sentences;
-    for (const auto& [kind, begin] : rival_words) {
+    const auto add = [&](std::string_view begin, auto belongs) {
         std::vector<std::string> texts;
         for (const PreheatMethod& method : preheat.methods)
-            if (!method.rules && rival_of(method, preheat) == kind)
+            if (!method.rules && belongs(method))
                 texts.push_back(rival_text(method, units));
         if (!texts.empty())
             sentences.push_back({fmt::format("{}: {}.", begin, listed(texts, "; "))});
-    }
+    };
+    const auto asks = [](Asks what) {
+        return [=](const PreheatMethod& method) { return method.asks == what; };
+    };
+    const auto counts = [&](bool is_higher) {
+        return [&, is_higher](const PreheatMethod& method) {
+            return method.asks == Asks::minimum && method.applies &&
+                   (method.minimum > preheat.least()) == is_higher;
+        };
+    };
+    add("Higher than what rules", counts(true));
+    add("Lower or equal", counts(false));
+    add("Asks for preheat without a figure", asks(Asks::unnamed));
+    add("Asks for none", asks(Asks::none));
+    add("Beside these, without a say",
+        [](const PreheatMethod& method) { return method.asks == Asks::minimum && !method.applies; });
+    add("Not usable here", asks(Asks::unknown));
     return sentences;
 }
 
@@ -110,8 +104,7 @@ std::string measuring(const BoreHeat& heat, UnitSystem units) {
     if (!heat.wall)
         return fmt::format(
             "Measure {} or more from the edge of the weld, where no flame plays: the wall is not known, so "
-            "take "
-            "the flame away and wait for the heat to even out, 2 min for every {} of it [ISO13916].",
+            "take the flame away and wait for the heat to even out, 2 min for every {} of it [ISO13916].",
             about(thick_wall_distance, units), units == UnitSystem::metric ? "25 mm" : "inch");
     return fmt::format(
         "Measure {} from the edge of the weld, on the side away from the flame. Where only the heated side "

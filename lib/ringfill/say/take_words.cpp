@@ -5,6 +5,7 @@
 #include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/say/sentence.hpp>
+#include <ringfill/say/time_sentences.hpp>
 #include <ringfill/units/factor.hpp>
 
 namespace ringfill {
@@ -26,7 +27,7 @@ std::string bores_in_all(const Plan& plan) {
     int bores = 0;
     for (const BorePlan& bore : plan.bores)
         bores += bore.count;
-    return fmt::format("{} {}", bores, bores == 1 ? "bore" : "bores");
+    return counted(bores, "bore");
 }
 
 std::string load(const Need& need) {

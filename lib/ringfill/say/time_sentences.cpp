@@ -30,8 +30,7 @@ std::string stops_in_words(const HeatBalance& balance) {
                                        : fmt::format("{}, {} together", cold.stops, show(cold.waiting)));
 }
 
-std::string sum_of_it(const BorePlan& bore, UnitSystem units) {
-    const HeatBalance& balance = *bore.heat_balance;
+std::string sum_of_it(const HeatBalance& balance, Time arc, UnitSystem units) {
     const HeatRun& cold = balance.cold().run;
     const HeatRunSettings& settings = balance.hot.settings;
     if (!balance.hot.is_whole() || !balance.cold().is_whole())
@@ -40,9 +39,9 @@ std::string sum_of_it(const BorePlan& bore, UnitSystem units) {
     const Time hold = std::max(balance.hot.run.post_heating, cold.post_heating);
     const auto rough = longest(balance, &HeatRun::cooling_to_rough);
     const auto finish = longest(balance, &HeatRun::cooling_to_finish);
-    const auto total = total_time(balance, bore.metal.arc);
+    const auto total = total_time(balance, arc);
     return fmt::format(
-        "Time of one: warm-up {}, arc {}, {}, {}{}{}{}{}; {}.", show(cold.warm_up), show(bore.metal.arc),
+        "Time of one: warm-up {}, arc {}, {}, {}{}{}{}{}; {}.", show(cold.warm_up), show(arc),
         stops_in_words(balance), together(cold.reheats, "reheat", cold.reheating),
         cold.reheats > 0 && balance.plated ? " at most" : "",
         hold > Time() ? fmt::format(", hold {}", show(hold)) : "",
@@ -70,7 +69,7 @@ std::string heater_in_words(const HeatBalance& balance, UnitSystem units) {
 
 } // namespace
 
-std::string counted(int count, std::string_view thing) {
+std::string counted(std::int64_t count, std::string_view thing) {
     return fmt::format("{} {}{}", count, thing, count == 1 ? "" : "s");
 }
 
@@ -91,17 +90,13 @@ std::string place_of(const HeatStep& step) {
 
 std::string left_out(const HeatRun& run, std::size_t begin, std::size_t end) {
     const std::span<const HeatStep> steps(run.steps.data() + begin, end - begin);
-    const auto count = [&](HeatStage stage) {
-        return static_cast<int>(ranges::count(steps, stage, &HeatStep::stage));
-    };
+    const auto count = [&](HeatStage stage) { return ranges::count(steps, stage, &HeatStep::stage); };
     return fmt::format("… {} steps more, {} and {} among them; the result file has them all", end - begin,
                        counted(count(HeatStage::stop), "stop"), counted(count(HeatStage::reheat), "reheat"));
 }
 
-Sentences time_sentences(const BorePlan& bore, UnitSystem units) {
-    if (!bore.heat_balance)
-        return {};
-    return {{sum_of_it(bore, units)}, {heater_in_words(*bore.heat_balance, units)}};
+Sentences time_sentences(const HeatBalance& balance, Time arc, UnitSystem units) {
+    return {{sum_of_it(balance, arc, units)}, {heater_in_words(balance, units)}};
 }
 
 } // namespace ringfill

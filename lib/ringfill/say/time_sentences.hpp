@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 
@@ -9,7 +10,7 @@
 namespace ringfill {
 
 /// "1 stop", "3 stops".
-std::string counted(int count, std::string_view thing);
+std::string counted(std::int64_t count, std::string_view thing);
 
 /// The name of a stage in the result and in the timeline of a person.
 std::string_view step_name(HeatStage stage);
@@ -20,7 +21,7 @@ std::string place_of(const HeatStep& step);
 /// "… 212 steps more, 105 stops and 1 reheat among them": the steps from `begin` to before `end`.
 std::string left_out(const HeatRun& run, std::size_t begin, std::size_t end);
 
-/// What the heat of a bore takes in all, and what was reckoned with; empty without a balance.
-Sentences time_sentences(const BorePlan& bore, UnitSystem units);
+/// What the heat of a bore takes in all, and what was reckoned with. @param arc that burns on it.
+Sentences time_sentences(const HeatBalance& balance, Time arc, UnitSystem units);
 
 } // namespace ringfill

@@ -20,11 +20,10 @@ std::string percent(double share) {
 }
 
 std::string suit_sentence(const BorePlan& bore) {
-    const std::string pair = fmt::format("{} on {}", bore.filler, bore.base);
-    if (!bore.suit)
-        return pair + ": no table says whether it suits.";
-    return fmt::format("{}: {}; {} [{}].", pair, in_words(bore.suit->verdict), bore.suit->why,
-                       bore.suit->source);
+    return fmt::format("{} on {}: {}.", bore.filler, bore.base,
+                       bore.suit ? fmt::format("{}; {} [{}]", in_words(bore.suit->verdict), bore.suit->why,
+                                               bore.suit->source)
+                                 : "no table says whether it suits");
 }
 
 std::string dilution_sentence(const Dilution& dilution) {

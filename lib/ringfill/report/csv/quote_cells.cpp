@@ -8,6 +8,7 @@
 
 #include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/printable.hpp>
+#include <ringfill/report/json/members.hpp>
 #include <ringfill/say/quote_words.hpp>
 #include <ringfill/say/sentence.hpp>
 
@@ -33,10 +34,6 @@ WorkbookCell number(std::optional<double> value, CellStyle style) {
     return {value ? WorkbookCell::Kind::number : WorkbookCell::Kind::empty, style, {}, value.value_or(0)};
 }
 
-std::optional<double> units_of(std::optional<Thousandths> quantity) {
-    return quantity ? std::optional(in_units(*quantity)) : std::nullopt;
-}
-
 /// @param now what it gives; nothing: the text `told`.
 WorkbookCell formula(std::string text, std::optional<double> now, CellStyle style, std::string told = {}) {
     return {now ? WorkbookCell::Kind::formula : WorkbookCell::Kind::text_formula, style, std::move(text),
@@ -52,6 +49,9 @@ class Filling {
 
     QuoteCells done() { return {std::move(rows_), exponent_}; }
     std::size_t row() const { return rows_.size() + 1; }
+    void add_sum(const WorkbookCell& name, const WorkbookCell& sum, const WorkbookCell& unit = {}) {
+        add(name, WorkbookCell{}, WorkbookCell{}, unit, sum);
+    }
     template <class... Cells>
     void add(const Cells&... cells) {
         rows_.push_back({cells...});
@@ -62,9 +62,10 @@ class Filling {
 
     /// An amount, in units of the currency now.
     WorkbookCell amount(std::string text, std::optional<Minor> now, CellStyle style) const {
-        const auto units =
-            now ? std::optional(static_cast<double>(*now) / static_cast<double>(small_)) : std::nullopt;
-        return formula(std::move(text), units, style, now ? "" : "missing");
+        const auto in_currency = [&](Minor minor) {
+            return static_cast<double>(minor) / static_cast<double>(small_);
+        };
+        return formula(std::move(text), given(now, in_currency), style, now ? "" : "missing");
     }
 
     /// G over H, halves to the even one, in units of the currency.
@@ -87,9 +88,9 @@ class Filling {
     void add_line(const QuoteLine& line, const WorkbookCell& price, const std::string& condition,
                   const std::string& factor, double factor_now, const WorkbookCell& parts) {
         const auto now =
-            line.amount ? std::optional(static_cast<double>(*line.quantity) * factor_now) : std::nullopt;
-        add(words(line.item), number(units_of(line.quantity), CellStyle::quantity), words(line.unit), price,
-            quotient(line.amount), words(line.missing),
+            when(line.amount.has_value(), [&] { return static_cast<double>(*line.quantity) * factor_now; });
+        add(words(line.item), number(given(line.quantity, in_units), CellStyle::quantity), words(line.unit),
+            price, quotient(line.amount), words(line.missing),
             product(condition, fmt::format("ROUND(B{}*1000,0)", row()), factor, now), parts);
     }
 
@@ -110,7 +111,7 @@ void add_part_of_packs(Filling& sheet, const QuoteLine& line, std::size_t first_
     const PartOf& part = *line.part;
     const std::size_t first = first_pack_row + part.first;
     const std::string packs = fmt::format("E{}:E{}", first, first + part.lines - 1);
-    sheet.add_line(line, number(units_of(part.supplied), CellStyle::quantity),
+    sheet.add_line(line, number(given(part.supplied, in_units), CellStyle::quantity),
                    fmt::format("AND(COUNT({})={},N(D{})>0)", packs, part.lines, sheet.row()),
                    fmt::format("ROUND(SUM({})*{},0)", packs, sheet.small()),
                    static_cast<double>(part.cost.value_or(0)),
@@ -120,12 +121,11 @@ void add_part_of_packs(Filling& sheet, const QuoteLine& line, std::size_t first_
 
 void add_priced(Filling& sheet, const QuoteLine& line) {
     const int decimals = sheet.price_decimals();
-    sheet.add_line(
-        line, number(line.price ? std::optional(as_double(*line.price)) : std::nullopt, CellStyle::price),
-        fmt::format("AND(COUNT(B{0},D{0})=2,MIN(B{0},D{0})>=0)", sheet.row()),
-        fmt::format("ROUND(D{}*{},0)", sheet.row(), power_of_ten(decimals)),
-        line.amount ? static_cast<double>(*in_parts(*line.price, decimals)) : 0,
-        number(line_parts, CellStyle::whole));
+    sheet.add_line(line, number(given(line.price, as_double), CellStyle::price),
+                   fmt::format("AND(COUNT(B{0},D{0})=2,MIN(B{0},D{0})>=0)", sheet.row()),
+                   fmt::format("ROUND(D{}*{},0)", sheet.row(), power_of_ten(decimals)),
+                   line.amount ? static_cast<double>(*in_parts(*line.price, decimals)) : 0,
+                   number(line_parts, CellStyle::whole));
 }
 
 /// The heading, the lines and the sum of a section; the row of the sum.
@@ -137,11 +137,10 @@ std::size_t add_section(Filling& sheet, const QuoteSection& section, std::size_t
     const std::size_t first = sheet.row();
     for (const QuoteLine& line : section.lines)
         line.part ? add_part_of_packs(sheet, line, first_pack_row) : add_priced(sheet, line);
-    const WorkbookCell nothing;
     const std::size_t row = sheet.row();
     const std::string amounts = fmt::format("E{}:E{}", first, row - 1);
-    sheet.add(words("sum"), nothing, nothing, nothing,
-              sheet.sum(fmt::format("COUNT({})>0", amounts), fmt::format("SUM({})", amounts), section.sum));
+    sheet.add_sum(words("sum"), sheet.sum(fmt::format("COUNT({})>0", amounts),
+                                          fmt::format("SUM({})", amounts), section.sum));
     return row;
 }
 
@@ -156,17 +155,15 @@ void add_total(Filling& sheet, const Quote& quote, const std::map<QuotePart, std
                      (part == QuotePart::packs
                           ? fmt::format("IF({}=\"use\",E{},E{}))", counts_cell, sums.at(QuotePart::use), row)
                           : fmt::format("E{})", row));
-    const WorkbookCell nothing;
     sheet.add();
     const std::string known = fmt::format("ISNUMBER(E{})", sheet.row());
     std::string all = fmt::format("N(E{})", sheet.row());
-    sheet.add(strong("SUM"), nothing, nothing, nothing,
-              sheet.sum(fmt::format("COUNT({})>0", cells), terms, quote.subtotal));
+    sheet.add_sum(strong("SUM"), sheet.sum(fmt::format("COUNT({})>0", cells), terms, quote.subtotal));
     for (const OnTop& one : quote.on_top) {
         const std::size_t row = sheet.row();
         const auto [parts, whole] = lowest_terms(one.share, whole_share);
         sheet.add(words(one.name), number(static_cast<double>(one.share) / whole_share, CellStyle::share),
-                  words("of what stands above"), nothing, sheet.quotient(one.amount), nothing,
+                  words("of what stands above"), WorkbookCell{}, sheet.quotient(one.amount), WorkbookCell{},
                   sheet.product(fmt::format("AND({},ISNUMBER(B{}))", known, row),
                                 fmt::format("ROUND(({})*{},0)", all, sheet.small()),
                                 fmt::format("ROUND(B{0}*H{0},0)", row),
@@ -177,11 +174,11 @@ void add_total(Filling& sheet, const Quote& quote, const std::map<QuotePart, std
     }
     const std::size_t last_row = sheet.row() - 1; // a share that is blanked is missing too
     const std::string name = total_name(quote);
-    sheet.add(formula(fmt::format("\"{}\"&IF(COUNTIF(E{}:E{},\"missing\")>0,\", INCOMPLETE\",\"\")", name,
-                                  first_row, last_row),
-                      std::nullopt, CellStyle::strong, quote.is_whole() ? name : name + ", INCOMPLETE"),
-              nothing, nothing, strong(quote.currency.name),
-              sheet.sum(known, all, quote.total, CellStyle::strong_amount));
+    const std::string counted = fmt::format("\"{}\"&IF(COUNTIF(E{}:E{},\"missing\")>0,\", INCOMPLETE\",\"\")",
+                                            name, first_row, last_row);
+    sheet.add_sum(
+        formula(counted, std::nullopt, CellStyle::strong, quote.is_whole() ? name : name + ", INCOMPLETE"),
+        sheet.sum(known, all, quote.total, CellStyle::strong_amount), strong(quote.currency.name));
 }
 
 } // namespace

@@ -5,6 +5,11 @@
 namespace ringfill {
 namespace {
 
+/// What a layer, a face and a groove have alike.
+Value::Object laid_members(const auto& part) {
+    return object(member("path_mm", part.path), member("laid_kg", part.laid), member("arc_s", part.arc));
+}
+
 Value::Object survey_object(const Survey& survey) {
     return object(member("largest_radius_mm", survey.largest.radius),
                   member("largest_radius_clock_deg", survey.largest.clock),
@@ -87,8 +92,7 @@ Value::Object dilution_object(const BorePlan& bore, const Dilution& dilution) {
 Value::Object layer_object(const Layer& layer, std::size_t i) {
     return object(member("layer", i + 1), member("radius_before_mm", layer.radius_before),
                   member("radius_after_mm", layer.radius_after), member("rings", layer.rings),
-                  member("path_mm", layer.path), member("laid_kg", layer.laid), member("arc_s", layer.arc),
-                  member("torch_rpm", layer.torch));
+                  laid_members(layer), member("torch_rpm", layer.torch));
 }
 
 Value::Object face_object(const FacePad& face, const std::optional<EnergyPerLength>& heat_input) {
@@ -96,14 +100,12 @@ Value::Object face_object(const FacePad& face, const std::optional<EnergyPerLeng
                   member("scale", face.bead.scale), member("extra_build_mm", face.extra_build),
                   member("pitch_mm", face.bead.pitch), member("travel_mm_min", face.bead.travel),
                   member("torch_first_rpm", face.first_torch()), member("torch_last_rpm", face.last_torch()),
-                  member("path_mm", face.path), member("laid_kg", face.laid), member("arc_s", face.arc),
-                  member("heat_input_kj_mm", heat_input));
+                  laid_members(face), member("heat_input_kj_mm", heat_input));
 }
 
 Value::Object groove_object(const GrooveFill& groove, const std::optional<EnergyPerLength>& heat_input) {
     const bool filled = groove.volume > Volume();
-    return object(member("volume_mm3", groove.volume), member("path_mm", groove.path),
-                  member("laid_kg", groove.laid), member("arc_s", groove.arc),
+    return object(member("volume_mm3", groove.volume), laid_members(groove),
                   member("travel_mm_min", when(filled, groove.travel)),
                   member("torch_rpm", when(filled, groove.torch)), member("heat_input_kj_mm", heat_input));
 }

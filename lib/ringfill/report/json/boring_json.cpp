@@ -31,6 +31,7 @@ Value::Object boring_object(const BorePlan& bore) {
                       member("limits_mm", Value::List{mm(limits.low), mm(limits.high)}));
     };
     const auto cut = [&](const Cut& one) { return cut_object(one, boring); };
+    const auto& roughness = boring.roughness;
     const auto groove = [&](const GrooveCut& one) {
         return object(member("diameter_mm", 2.0 * (bore.build.finish_radius + one.depth)),
                       member("depth_mm", one.depth), member("weld_left_mm", one.weld_left));
@@ -56,8 +57,8 @@ Value::Object boring_object(const BorePlan& bore) {
         member("cutting_s", boring.cutting_time), member("standing_s", boring.standing_time),
         member("time_s", boring.time()), member("edges", boring.edges.rough + boring.edges.finish),
         member("edges_rough", boring.edges.rough), member("edges_finish", boring.edges.finish),
-        member("roughness", object(member("rt_um", boring.roughness.peak_to_valley),
-                                   member("ra_um", boring.roughness.mean))),
+        member("roughness",
+               object(member("rt_um", roughness.peak_to_valley), member("ra_um", roughness.mean))),
         member("gauge", list_of(boring.gauge, gauge)));
 }
 

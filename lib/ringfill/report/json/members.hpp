@@ -52,8 +52,9 @@ inline constexpr auto key_units = std::make_tuple(
 
 /// Whether a value is a quantity, which needs a unit.
 template <class T>
-constexpr bool is_quantity =
-    std::apply([](auto... unit) { return (std::same_as<decltype(unit), KeyUnit<T>> || ...); }, key_units);
+constexpr bool is_quantity = requires {
+    typename T::unit_type;
+};
 
 /// Whether a key is a unit, or ends in one behind a low dash.
 constexpr bool ends_in(std::string_view key, std::string_view unit) {

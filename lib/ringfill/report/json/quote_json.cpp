@@ -4,15 +4,14 @@
 
 namespace ringfill {
 Value::Object line_object(const QuoteLine& line, int exponent) {
-    return object(
-        member("item", line.item), member("quantity", given(line.quantity, in_units)),
-        member("unit", unless_empty(line.unit)),
-        member("of", given(line.part ? line.part->supplied : std::nullopt, in_units)),
-        member("price",
-               given(line.price, [&](const Decimal& price) { return decimal_text(price, exponent); })),
-        member("amount_minor", line.amount),
-        member("amount", given(line.amount, [&](Minor amount) { return money_text(amount, exponent); })),
-        member("missing", when(!line.amount, line.missing)));
+    const auto money = [&](Minor amount) { return money_text(amount, exponent); };
+    const auto price = [&](const Decimal& one) { return decimal_text(one, exponent); };
+    return object(member("item", line.item), member("quantity", given(line.quantity, in_units)),
+                  member("unit", unless_empty(line.unit)),
+                  member("of", given(line.part ? line.part->supplied : std::nullopt, in_units)),
+                  member("price", given(line.price, price)), member("amount_minor", line.amount),
+                  member("amount", given(line.amount, money)),
+                  member("missing", when(!line.amount, line.missing)));
 }
 
 Value::Object quote_object(const Quote& quote) {

@@ -3,6 +3,7 @@
 #include <utility>
 
 #include <ringfill/document/write.hpp>
+#include <ringfill/report/json/members.hpp>
 
 namespace ringfill {
 namespace {
@@ -11,8 +12,8 @@ namespace {
 struct ValueObject {
     Value::Object members;
 
-    void put(std::string_view name, const auto& value) {
-        members.push_back({std::string(name), Value(value)});
+    void put(std::string_view name, auto value) {
+        members.push_back({std::string(name), Value(std::move(value))});
     }
     void put(std::string_view name, const std::vector<double>& numbers) {
         put(name, Value::List(numbers.begin(), numbers.end()));
@@ -20,17 +21,14 @@ struct ValueObject {
     void put_object(std::string_view name, auto fill) {
         ValueObject inner;
         fill(inner);
-        put(name, inner.members);
+        put(name, std::move(inner.members));
     }
 };
 
 void put_inputs(auto& inputs, const std::vector<Input>& all) {
     for (const Input& input : all)
         inputs.put_object(input.symbol, [&](auto& object) {
-            if (input.is_list)
-                object.put("value", input.list);
-            else
-                object.put("value", input.value);
+            input.is_list ? object.put("value", input.list) : object.put("value", input.value);
             if (!input.unit.empty())
                 object.put("unit", input.unit);
         });
@@ -51,17 +49,15 @@ void put_working(auto& object, const Working& work) {
 Value::Object inputs_object(const std::vector<Input>& inputs) {
     ValueObject object;
     put_inputs(object, inputs);
-    return object.members;
+    return std::move(object.members);
 }
 
 Value::List working_list(const std::vector<Working>& workings) {
-    Value::List list;
-    for (const Working& work : workings) {
+    return list_of(workings, [](const Working& work) {
         ValueObject object;
         put_working(object, work);
-        list.push_back(object.members);
-    }
-    return list;
+        return std::move(object.members);
+    });
 }
 
 void put_working_list(std::string& line, const std::vector<Working>& workings) {

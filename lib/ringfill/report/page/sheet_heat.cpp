@@ -56,7 +56,9 @@ Markup sheet_heat(const SheetBore& bore) {
     const Markup all =
         element("h3", "Heat") + paragraphs(heat_sentences(planned.heat, bore.units), bore.path);
     if (planned.heat_balance)
-        return all + paragraphs(time_sentences(planned, bore.units), bore.path) + curve_and_steps(bore);
+        return all +
+               paragraphs(time_sentences(*planned.heat_balance, planned.metal.arc, bore.units), bore.path) +
+               curve_and_steps(bore);
     return all + told(planned.no_balance.empty()
                           ? std::string("No heat balance.")
                           : fmt::format("No curve and no times: {}.", planned.no_balance));

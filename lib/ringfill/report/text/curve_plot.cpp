@@ -19,8 +19,8 @@ double temperature_at(const std::vector<CurvePoint>& curve, double seconds) {
     const auto after =
         std::upper_bound(curve.begin(), curve.end(), seconds,
                          [](double time, const CurvePoint& point) { return time < point.time.value(); });
-    if (after == curve.begin() || after == curve.end())
-        return (after == curve.end() ? curve.back() : curve.front()).temperature.value();
+    if (after == curve.end())
+        return curve.back().temperature.value();
     const CurvePoint& before = *(after - 1);
     const double way = after->time.value() - before.time.value();
     const double share = (seconds - before.time.value()) / way;
@@ -42,24 +42,20 @@ std::string curve_plot(const BossRun& one, UnitSystem units) {
         const double share = std::clamp((high - kelvin) / (high - low), 0.0, 1.0);
         return static_cast<std::size_t>(std::lround(share * (down - 1)));
     };
-    std::vector<std::string> canvas(down, std::string(across, ' '));
+    std::vector<std::vector<std::string>> rows(down, {"", "|" + std::string(across, ' ')});
     for (const Temperature& limit : {minimum, maximum})
-        canvas[row_of(limit.value())].assign(across, '-');
+        rows[row_of(limit.value())][1] = "|" + std::string(across, '-');
     // Each column shows every row the curve passes in its stretch of time, so that no peak is lost.
     constexpr int steps = 16;
     for (std::size_t column = 0; column < across; ++column)
         for (int i = 0; i <= steps; ++i) {
             const double at = (static_cast<double>(column) + static_cast<double>(i) / steps) / across;
-            canvas[row_of(temperature_at(curve, at * end.value()))][column] = '#';
+            rows[row_of(temperature_at(curve, at * end.value()))][1][column + 1] = '#';
         }
-    std::vector<std::string> labels(down);
-    labels.front() = show(in_si<Temperature>(high), units);
-    labels.back() = show(in_si<Temperature>(low), units);
-    labels[row_of(minimum.value())] = show_minimum(minimum, units) + " min";
-    labels[row_of(maximum.value())] = show_maximum(maximum, units) + " max";
-    std::vector<std::vector<std::string>> rows;
-    for (std::size_t i = 0; i < down; ++i)
-        rows.push_back({labels[i], "|" + canvas[i]});
+    rows.front()[0] = show(in_si<Temperature>(high), units);
+    rows.back()[0] = show(in_si<Temperature>(low), units);
+    rows[row_of(minimum.value())][0] = show_minimum(minimum, units) + " min";
+    rows[row_of(maximum.value())][0] = show_maximum(maximum, units) + " max";
     rows.push_back({"", fmt::format("0{:>{}}", show(end), across)});
     return table(rows, {true, false});
 }

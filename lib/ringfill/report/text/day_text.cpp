@@ -1,5 +1,7 @@
 #include <ringfill/report/text/day_text.hpp>
 
+#include <iterator>
+
 #include <fmt/format.h>
 
 #include <range/v3/view/chunk_by.hpp>
@@ -8,6 +10,7 @@
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/text/view.hpp>
 #include <ringfill/say/day_sentences.hpp>
+#include <ringfill/say/time_sentences.hpp>
 
 namespace ringfill {
 namespace {
@@ -28,9 +31,7 @@ std::string welding(const Entries& entries) {
         stops += entry.kind().waits() ? 1 : 0;
     }
     const std::string text = fmt::format("weld, arc {}", show(arc));
-    return stops == 0
-               ? text
-               : fmt::format("{}, {} {} to cool {}", text, stops, stops == 1 ? "wait" : "waits", show(waits));
+    return stops == 0 ? text : fmt::format("{}, {} to cool {}", text, counted(stops, "wait"), show(waits));
 }
 
 std::string days(const DayPlan& plan, const Style& style) {
@@ -38,9 +39,7 @@ std::string days(const DayPlan& plan, const Style& style) {
     int day = -1;
     for (const auto& entries : plan.day.entries | ranges::views::chunk_by(goes_on)) {
         const DayEntry& first = *entries.begin();
-        Time to = first.to;
-        for (const DayEntry& entry : entries)
-            to = entry.to;
+        const Time to = std::prev(entries.end())->to;
         if (day_of(first.from) != day && !first.night) {
             day = day_of(first.from);
             text += style.strong(fmt::format("DAY {}", day + 1)) + '\n';
@@ -61,13 +60,12 @@ std::string bore_clock(const Plan& plan, const BorePlan& bore) {
         return {};
     const std::vector<DayEntry>& entries = plan.day->day.entries;
     const auto at = [&](Time time) { return day_and_clock(plan.day->calendar, time); };
-    std::string text;
-    for (const PieceClock& piece : piece_clocks(plan.day->day, bore))
-        text += wrapped(fmt::format("By the clock, {}: torch on {}, last ring {}, roughing {}, finishing {}.",
-                                    printable(piece.name, 60), at(entries[piece.torch].from),
-                                    at(entries[piece.last_ring].to), at(entries[piece.rough].from),
-                                    at(entries[piece.finish].from)));
-    return text;
+    return listed(piece_clocks(plan.day->day, bore), "", [&](const PieceClock& piece) {
+        return wrapped(fmt::format("By the clock, {}: torch on {}, last ring {}, roughing {}, finishing {}.",
+                                   printable(piece.name, 60), at(entries[piece.torch].from),
+                                   at(entries[piece.last_ring].to), at(entries[piece.rough].from),
+                                   at(entries[piece.finish].from)));
+    });
 }
 
 std::string day_text(const Plan& plan, const Style& style) {

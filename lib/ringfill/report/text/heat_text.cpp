@@ -14,10 +14,8 @@ namespace ringfill {
 
 std::string heat_text(const Plan& plan, const Style& style) {
     const auto of_bore = [&](const BorePlan& bore) {
-        const std::string sentences = wrapped(heat_sentences(bore.heat, plan.units));
-        return bore.heat.preheat.state == PreheatState::not_known
-                   ? sentences
-                   : sentences + time_text(bore, plan.units, true) + bore_clock(plan, bore);
+        return wrapped(heat_sentences(bore.heat, plan.units)) + time_text(bore, plan.units, true) +
+               bore_clock(plan, bore);
     };
     const auto with =
         plan.take | ranges::views::filter(is_for_measuring, &Need::kind) | ranges::to<std::vector>();

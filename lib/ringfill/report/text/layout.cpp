@@ -2,6 +2,9 @@
 
 #include <algorithm>
 
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/split.hpp>
+
 #include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/printable.hpp>
 
@@ -34,10 +37,8 @@ std::string wrapped(std::string_view text, std::string_view first, std::size_t w
     std::string result;
     std::string line(first);
     bool empty = true;
-    while (!text.empty()) {
-        const std::size_t end = std::min(text.find(' '), text.size());
-        const std::string word = printable(text.substr(0, end), width - indent - 1);
-        text.remove_prefix(std::min(end + 1, text.size()));
+    for (const auto& part : text | ranges::views::split(' ')) {
+        const std::string word = printable(part | ranges::to<std::string>(), width - indent - 1);
         if (word.empty())
             continue;
         if (!empty && count_characters(line) + 1 + count_characters(word) > width) {

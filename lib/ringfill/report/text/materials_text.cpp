@@ -69,8 +69,10 @@ void write_size(EntryPage& page, const WireSize& size) {
 }
 
 /// "up to 25 mm, C up to 0.3 %" or "all", and what is asked there.
-void write_rows(EntryPage& page, const PreheatGroup& group, bool of_filler = false) {
-    for (const PreheatRow& row : group.rows) {
+void write_rows(EntryPage& page, const std::optional<PreheatGroup>& group, bool of_filler = false) {
+    if (!group)
+        return;
+    for (const PreheatRow& row : group->rows) {
         std::vector<std::string> limits;
         if (row.up_to)
             limits.push_back("up to " + metric(row.up_to->value));
@@ -88,6 +90,8 @@ void write_rows(EntryPage& page, const PreheatGroup& group, bool of_filler = fal
         page.row(limits.empty() ? "preheat, else" : fmt::format("preheat, {}", listed(limits, ", ")), figures,
                  row.minimum.source);
     }
+    if (!group->taken_from.empty())
+        page.say(fmt::format("Its rows of preheat: {}.", group->name), group->rows.front().minimum.source);
 }
 
 /// Where a family comes from: its plugin and the tables that add to it, or tables alone.
@@ -139,11 +143,7 @@ std::string base_text(const Family& family, const Base& base) {
     page.row("tempered at", base.tempering, metric);
     page.row("softens over", base.softens_over, metric);
     page.row("interpass maximum", base.interpass_max, metric);
-    if (base.practice)
-        write_rows(page, *base.practice);
-    if (base.practice && !base.practice->taken_from.empty())
-        page.say(fmt::format("Its rows of preheat: {}.", base.practice->name),
-                 base.practice->rows.front().minimum.source);
+    write_rows(page, base.practice);
     page.say(base.advice);
     std::string text = fmt::format("{}/{}, base metal, {}\n  structure: {}\n", family.name, base.name,
                                    base.standard, base.structure);
@@ -168,8 +168,7 @@ std::string filler_text(const Family& family, const Filler& filler) {
     page.composition(filler.composition);
     page.composition(filler.typical, "usual ");
     page.row("hydrogen, at most", filler.hydrogen_ml_100g, by("{:.3g} ml/100 g"));
-    if (filler.practice)
-        write_rows(page, *filler.practice, true);
+    write_rows(page, filler.practice, true);
     page.row("interpass maximum", filler.interpass_max, metric);
     page.say(filler.advice);
     for (const WireSize& size : filler.sizes)

@@ -27,10 +27,10 @@ struct PriceRow {
 };
 
 std::string upper(std::string_view words) {
-    std::string text(words);
-    for (char& c : text)
-        c = c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
-    return text;
+    const auto upper_letter = [](char c) {
+        return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
+    };
+    return words | ranges::views::transform(upper_letter) | ranges::to<std::string>();
 }
 
 PriceRow line_row(const QuoteLine& line, int exponent) {
@@ -61,16 +61,6 @@ void add_section(std::vector<PriceRow>& rows, const QuoteSection& section, int e
     if (section.sum && (section.lines.size() > 1 || is_use || section.part == QuotePart::packs))
         rows.push_back(
             {part_only ? "sum of what is known" : "sum", {"", "", money_text(*section.sum, exponent)}});
-}
-
-void add_total(std::vector<PriceRow>& rows, const Quote& quote, int exponent) {
-    const auto money = [&](Minor amount) { return money_text(amount, exponent); };
-    rows.push_back({"SUM", {"", "", money(*quote.subtotal)}, false, true});
-    for (const OnTop& one : quote.on_top)
-        rows.push_back({fmt::format("{}, {} of {}", one.name, share_text(one.share), money(one.of)),
-                        {"", "", money(one.amount)}});
-    rows.push_back(
-        {total_name(quote) + incomplete_text(quote), {"", quote.currency.name, money(*quote.total)}, true});
 }
 
 /// The names stand before the cells, or above them where they are too long for that.
@@ -111,16 +101,22 @@ std::string quote_text(const Plan& plan, const Style& style) {
                closing_line();
     const Quote& quote = *plan.quote;
     const int exponent = quote.currency.exponent.value;
-    const std::string total = quote.total
-                                  ? fmt::format("{} {} {}", total_name(quote),
-                                                money_text(*quote.total, exponent), quote.currency.name)
-                                  : fmt::format("QUOTE in {}", quote.currency.name);
+    const auto money = [&](Minor amount) { return money_text(amount, exponent); };
     std::vector<PriceRow> rows;
     for (const QuoteSection& section : quote.sections)
         add_section(rows, section, exponent);
-    if (quote.total)
-        add_total(rows, quote, exponent);
-    return title + wrapped(total + incomplete_text(quote), "") +
+    std::string head = "QUOTE in " + quote.currency.name;
+    if (quote.total) {
+        head = fmt::format("{} {} {}", total_name(quote), money(*quote.total), quote.currency.name);
+        rows.push_back({"SUM", {"", "", money(*quote.subtotal)}, false, true});
+        for (const OnTop& one : quote.on_top)
+            rows.push_back({fmt::format("{}, {} of {}", one.name, share_text(one.share), money(one.of)),
+                            {"", "", money(one.amount)}});
+        rows.push_back({total_name(quote) + incomplete_text(quote),
+                        {"", quote.currency.name, money(*quote.total)},
+                        true});
+    }
+    return title + wrapped(head + incomplete_text(quote), "") +
            note_list("MISSING, not in the total", quote.missing, style) + "\n" + price_table(rows, style) +
            note_list("NOTES", quote.notes, style) + closing_line();
 }

@@ -11,6 +11,7 @@
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/text/view.hpp>
 #include <ringfill/say/take_words.hpp>
+#include <ringfill/say/time_sentences.hpp>
 
 namespace ringfill {
 namespace {
@@ -28,8 +29,7 @@ std::string filler_of(const Plan& plan) {
             if (bore.deposition.piece && (bore.deposition.piece->form == FillerForm::rod) == are_rods)
                 count += std::int64_t{bore.count} * bore.metal.pieces;
         if (count > 0)
-            parts.push_back(
-                fmt::format("{} {}{}", count, are_rods ? "rod" : "electrode", count == 1 ? "" : "s"));
+            parts.push_back(counted(count, are_rods ? "rod" : "electrode"));
     }
     return listed(parts, ", ");
 }

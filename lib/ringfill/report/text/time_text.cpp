@@ -40,7 +40,7 @@ std::string time_text(const BorePlan& bore, UnitSystem units, bool with_curve) {
     if (!bore.heat_balance)
         return {};
     const auto& [hot, plated] = std::tie(bore.heat_balance->hot, bore.heat_balance->plated);
-    std::string text = wrapped(time_sentences(bore, units));
+    std::string text = wrapped(time_sentences(*bore.heat_balance, bore.metal.arc, units));
     if (plated)
         text += wrapped("The job does not say what carries heat off the boss. With nothing that does, which "
                         "asks for the most stops:");
