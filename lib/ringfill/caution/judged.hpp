@@ -4,6 +4,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include <ringfill/caution/caution.hpp>
@@ -27,6 +28,8 @@ struct WorkFacts {
     std::size_t bores = 0;
     std::size_t procedures = 0; ///< that some bore is welded by
     std::map<Circumstance, std::vector<Fact>> known = {};
+
+    void add(Circumstance id, Fact fact) { known[id].push_back(std::move(fact)); }
 };
 
 /// What the site tells. A room has walls and a ceiling only under a roof.

@@ -15,13 +15,6 @@
 namespace ringfill {
 namespace {
 
-double percent_of(const Composition& composition, std::string_view element) {
-    for (const auto& [name, percent] : composition)
-        if (name == element)
-            return percent.value;
-    return 0;
-}
-
 /// The element that makes up the rest of an alloy, by its group or structure; tables do not name its share.
 std::string_view rest_of(std::string_view kind) {
     const auto has = [&](std::string_view word) { return kind.find(word) != std::string_view::npos; };
@@ -38,8 +31,8 @@ std::optional<double> share_of(std::string_view element, std::string_view kind,
         return most_of_an_alloy;
     std::optional<double> most;
     for (const Composition* one : compositions)
-        if (!one->empty())
-            most = std::max(most.value_or(0), percent_of(*one, element));
+        for (const auto& [name, percent] : *one)
+            most = std::max(most.value_or(0), name == element ? percent.value : 0);
     return most;
 }
 
@@ -48,10 +41,10 @@ std::optional<double> share_of(std::string_view element, std::string_view kind,
 Fact element_fact(std::string_view element, const WornBore& bore, const Base& base, const Filler& filler) {
     const auto of_filler = share_of(element, filler.group, {&filler.composition, &filler.typical});
     const auto of_base = share_of(element, base.structure, {&base.composition, &base.composition_min});
-    const auto own = ranges::find(bore.composition, element, [](const auto& part) { return part.first; });
-    const double own_share = own != bore.composition.end() ? own->second : 0;
-    return {std::max({own_share, of_filler.value_or(0), of_base.value_or(0)}),
-            fmt::format("filler or metal hold {} of", element), Subject{Concern::bore, bore.name},
+    double most = std::max(of_filler.value_or(0), of_base.value_or(0));
+    for (const auto& [name, percent] : bore.composition)
+        most = std::max(most, name == element ? percent : 0);
+    return {most, fmt::format("filler or metal hold {} of", element), Subject{Concern::bore, bore.name},
             !of_filler || (!of_base && bore.composition.empty())};
 }
 
@@ -68,19 +61,20 @@ void add_bore(WorkFacts& facts, const BorePlan& planned, const GivenBore& given)
     using enum Circumstance;
     const WornBore& bore = given.bore;
     const Preheat& heat = planned.heat.preheat;
-    const auto add = [&](Circumstance id, std::optional<double> figure, std::string_view words) {
-        facts.known[id].push_back({figure, std::string(words), Subject{Concern::bore, bore.name}});
-    };
-    add(preheat, heat.minimum ? std::optional(deg_c(heat.minimum->value)) : std::nullopt, "the preheat is");
-    add(peak, planned.heat_balance ? std::optional(deg_c(planned.heat_balance->peak())) : std::nullopt,
-        "the boss gets to");
-    add(delayed_cracks, ranges::contains(heat.values, "crack_test_wait_s", &AnsweredFigure::name),
-        "the rules of the metal ask for a wait");
+    const Subject about{Concern::bore, bore.name};
+    facts.add(preheat, {heat.minimum ? std::optional(deg_c(heat.minimum->value)) : std::nullopt,
+                        "the preheat is", about});
+    const auto& balance = planned.heat_balance;
+    facts.add(peak,
+              {balance ? std::optional(deg_c(balance->peak())) : std::nullopt, "the boss gets to", about});
+    facts.add(delayed_cracks, {ranges::contains(heat.values, "crack_test_wait_s", &AnsweredFigure::name),
+                               "the rules of the metal ask for a wait", about});
     const auto shut = has_shut_hole(bore);
-    add(plugged_passage, shut, shut ? "a hole that is plugged for the weld is shut at its far end too" : "");
+    facts.add(plugged_passage,
+              {shut, shut ? "a hole that is plugged for the weld is shut at its far end too" : "", about});
     for (const auto& [id, element] :
          {std::pair{manganese, "Mn"}, {chromium, "Cr"}, {nickel, "Ni"}, {copper, "Cu"}})
-        facts.known[id].push_back(element_fact(element, bore, given.base, *given.settings.filler));
+        facts.add(id, element_fact(element, bore, given.base, *given.settings.filler));
 }
 
 void add_procedure(WorkFacts& facts, const Settings& settings, const BorePlan& bore) {
@@ -88,18 +82,16 @@ void add_procedure(WorkFacts& facts, const Settings& settings, const BorePlan& b
     const auto& current = bore.heat.current ? bore.heat.current : settings.procedure->current;
     const FillerForm form = settings.filler->form;
     const bool stick = form == FillerForm::stick;
-    const auto add = [&](Circumstance id, std::optional<double> figure, const char* words) {
-        facts.known[id].push_back({figure, words, Subject{Concern::procedure, settings.procedure->name}});
-    };
-    ++facts.procedures;
+    const Subject about{Concern::procedure, settings.procedure->name};
     // each kind of arc has filter shades of its own
-    add(stick                     ? stick_current
-        : form == FillerForm::rod ? rod_current
-                                  : wire_current,
-        current ? std::optional(current->value()) : std::nullopt, "the arc has");
-    add(shielding_gas, settings.gas != nullptr, "the arc burns under shielding gas");
+    facts.add(stick                     ? stick_current
+              : form == FillerForm::rod ? rod_current
+                                        : wire_current,
+              {current ? std::optional(current->value()) : std::nullopt, "the arc has", about});
+    facts.add(shielding_gas, {settings.gas != nullptr, "the arc burns under shielding gas", about});
     // the powder of a cored wire may be metal alone; what is not known counts as flux
-    add(flux, stick || form == FillerForm::cored, "the filler carries a flux");
+    facts.add(flux, {stick || form == FillerForm::cored, "the filler carries a flux", about});
+    ++facts.procedures;
 }
 
 /// Lists of the site that tell circumstances by their names, after "near_" where they are near the heat.
@@ -140,19 +132,18 @@ std::optional<std::vector<BurntFuel>> burnt(const PlannedWork& work, const Fuels
 
 void add_site(WorkFacts& facts, const Site& site) {
     using enum Circumstance;
-    const auto add = [&](Circumstance id, std::optional<double> figure, std::string words = {}) {
-        facts.known[id].push_back({figure, std::move(words)});
+    const auto add = [&](Circumstance id, std::optional<double> figure, std::string words) {
+        facts.add(id, {figure, std::move(words)});
     };
     const auto said = [&](Circumstance id, const std::optional<bool>& flag, bool wanted = true) {
-        if (flag)
-            add(id, *flag == wanted, fmt::format("the job says {} is {}", word_of(id).field, *flag));
-        else
-            add(id, {});
+        facts.add(id,
+                  flag ? Fact{*flag == wanted, fmt::format("the job says {} is {}", word_of(id).field, *flag)}
+                       : Fact());
     };
     for (const CircumstanceWord& word : circumstance_words())
         for (const auto& [field, list] : lists)
             if (word.field == field)
-                facts.known[word.id].push_back(listed(word, site.*list));
+                facts.add(word.id, listed(word, site.*list));
     add(always, 1, "on every job");
     said(wet, site.wet);
     said(indoors, site.indoors);

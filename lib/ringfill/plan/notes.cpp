@@ -72,16 +72,15 @@ std::vector<std::string> line_notes(const Job& job) {
 /// no bore has one.
 std::vector<Assumed> heat_assumed(const Job& job, const std::vector<BorePlan>& bores) {
     std::vector<Assumed> assumed;
-    bool is_first = true;
     for (std::size_t i = 0; i < bores.size(); ++i) {
         const auto& balance = bores[i].heat_balance;
         if (!balance)
             continue;
-        if (is_first)
+        if (assumed.empty()) {
             assumed = balance->heater.assumed;
-        if (is_first && !job.site.ambient)
-            assumed.push_back({"site.ambient", show(balance->ambient, job.units), "practice"});
-        is_first = false;
+            if (!job.site.ambient)
+                assumed.push_back({"site.ambient", show(balance->ambient, job.units), "practice"});
+        }
         if (balance->plated)
             assumed.push_back({job.bores[i].path + ".attached",
                                fmt::format("from nothing to one plate of {}, as thick as the wall",

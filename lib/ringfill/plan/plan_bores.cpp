@@ -6,10 +6,9 @@
 namespace ringfill {
 namespace {
 
-BoreFigures bore_figures(const GivenBore& given, BoreWeld weld, const Job& job, const Shop& shop,
-                         const WeldTables& tables) {
+BoreFigures bore_figures(const GivenBore& given, BoreWeld weld, const Job& job, const Shop& shop) {
     const auto& [bore, settings, base] = given;
-    BoreMetals metals = bore_metals(bore, weld, settings, base, tables);
+    BoreMetals metals = bore_metals(bore, weld, settings, base, weld_tables(shop));
     const HeatSettings welding{settings.procedure, settings.filler, settings.deposition.current, weld.bead};
     BoreHeat heat = bore_heat(bore, welding, job.site, family_of(shop.registry, bore.base), base, weld.build,
                               weld.faces, weld.grooves);
@@ -20,16 +19,16 @@ BoreFigures bore_figures(const GivenBore& given, BoreWeld weld, const Job& job, 
 
 } // namespace
 
-std::vector<Settings> all_settings(const Job& job, const WeldTables& tables, std::vector<Fault>& faults) {
+std::vector<Settings> all_settings(const Job& job, const Shop& shop, std::vector<Fault>& faults) {
     std::vector<Settings> found;
     for (const Procedure& procedure : job.procedures)
-        if (auto one = settings(procedure, tables, job.units, faults))
+        if (auto one = settings(procedure, weld_tables(shop), job.units, faults))
             found.push_back(std::move(*one));
     return found;
 }
 
 Figures all_figures(const Job& job, const Shop& shop, const std::vector<Settings>& settings,
-                    const WeldTables& tables, std::vector<Fault>& faults, const Progress& progress) {
+                    std::vector<Fault>& faults, const Progress& progress) {
     Figures all;
     std::size_t at = 0;
     for (const WornBore& bore : job.bores) {
@@ -47,7 +46,7 @@ Figures all_figures(const Job& job, const Shop& shop, const std::vector<Settings
             const auto torch = torch_faults(bore, job.torch, weld.build, weld.layering, job.units);
             if (base) {
                 all.given.push_back({bore, *own, *base});
-                all.bores.push_back(bore_figures(all.given.back(), std::move(weld), job, shop, tables));
+                all.bores.push_back(bore_figures(all.given.back(), std::move(weld), job, shop));
             }
             ranges::push_back(faults, torch);
         } catch (const Faulty& faulty) {

@@ -1,61 +1,54 @@
 #include <ringfill/plan/totals.hpp>
 
+#include <cmath>
+#include <numeric>
+
 #include <ringfill/take/group.hpp>
 #include <ringfill/weld/gas.hpp>
 
 namespace ringfill {
-Totals totals(const std::vector<BorePlan>& bores, const std::vector<GasUse>& gases) {
-    Totals sum;
-    for (const BorePlan& bore : bores) {
-        const auto count = static_cast<double>(bore.count);
-        sum.laid += count * bore.metal.laid;
-        (bore.deposition.piece ? sum.piece_mass : sum.wire) += count * bore.metal.wire;
-        sum.pieces += std::int64_t{bore.count} * bore.metal.pieces;
-        sum.arc += count * bore.metal.arc;
-    }
-    for (const GasUse& gas : gases)
-        sum.gas += gas.volume;
-    return sum;
-}
 
-std::vector<Working> totals_working(const Totals& totals, const std::vector<GivenBore>& given,
-                                    const std::vector<BorePlan>& bores) {
-    const Input counts{"n", each(bores, [](const BorePlan& bore) { return bore.count; })};
-    const auto sum = [&](const char* figure, const std::string& symbol, Amount value, auto of_bore) {
-        return worked(figure, "sum(n*" + symbol + ")", {counts, {symbol, each(bores, of_bore), value.unit}},
-                      value);
+Totals totals(const std::vector<GivenBore>& given, const std::vector<BorePlan>& bores, Volume gas) {
+    const auto of_filler = [&](bool pieces) {
+        return each(bores, [&](const BorePlan& bore) {
+            return bore.deposition.piece.has_value() == pieces ? bore.metal.wire.value() : 0.0;
+        });
     };
-    const auto filler = [](const BorePlan& bore, bool pieces) {
-        return bore.deposition.piece.has_value() == pieces ? bore.metal.wire.value() : 0.0;
-    };
-    const auto arc = [](const BorePlan& bore) { return bore.metal.arc.value(); };
     const auto of_gas = [&](auto value) {
         return each(given, [&](const GivenBore& bore) { return value(bore.settings); });
     };
+    const std::vector<double> counts = each(bores, &BorePlan::count);
+    const std::vector<double> arcs = each(bores, [](const BorePlan& bore) { return bore.metal.arc.value(); });
     std::vector<Working> work;
-    if (totals.wire > Mass())
-        work.push_back(sum("wire_kg", "m", in_kg(totals.wire),
-                           [&](const BorePlan& bore) { return filler(bore, false); }));
-    if (totals.pieces > 0)
-        append(work,
-               {sum("pieces", "k", totals.pieces, [](const BorePlan& bore) { return bore.metal.pieces; }),
-                sum("pieces_kg", "m", in_kg(totals.piece_mass),
-                    [&](const BorePlan& bore) { return filler(bore, true); })});
-    append(
-        work,
-        {sum("laid_kg", "m", in_kg(totals.laid),
-             [](const BorePlan& bore) { return bore.metal.laid.value(); }),
-         sum("arc_s", "t", in_seconds(totals.arc), arc),
-         worked("gas_l", "sum(n*Q*(t + k*(t_before + t_after))/60)*(1 + leaks)",
-                {counts,
-                 {"Q", of_gas([](const Settings& s) { return s.gas ? l_min(s.gas_flow) : 0.0; }), "L/min"},
-                 {"t", each(bores, arc), "s"},
-                 {"k", each(bores, [](const BorePlan& bore) { return bore.metal.starts; })},
-                 {"t_before", of_gas([](const Settings& s) { return s.procedure->gas_before.value(); }), "s"},
-                 {"t_after", of_gas([](const Settings& s) { return s.procedure->gas_after.value(); }), "s"},
-                 {"leaks", purge_and_leaks}},
-                in_litres(totals.gas), "practice")});
-    return under("totals", std::move(work));
+    const auto sum_of = [&](const char* figure, const std::string& symbol, const std::vector<double>& values,
+                            const char* unit) {
+        const double sum = std::inner_product(counts.begin(), counts.end(), values.begin(), 0.0);
+        if (sum > 0)
+            work.push_back(worked(figure, "sum(n*" + symbol + ")", {{"n", counts}, {symbol, values, unit}},
+                                  {sum, unit}));
+        return sum;
+    };
+    Totals totals;
+    totals.gas = gas;
+    totals.wire = in_si<Mass>(sum_of("wire_kg", "m", of_filler(false), "kg"));
+    totals.pieces = std::llround(
+        sum_of("pieces", "k", each(bores, [](const BorePlan& bore) { return bore.metal.pieces; }), ""));
+    totals.piece_mass = in_si<Mass>(sum_of("pieces_kg", "m", of_filler(true), "kg"));
+    totals.laid = in_si<Mass>(sum_of(
+        "laid_kg", "m", each(bores, [](const BorePlan& bore) { return bore.metal.laid.value(); }), "kg"));
+    totals.arc = in_si<Time>(sum_of("arc_s", "t", arcs, "s"));
+    work.push_back(
+        worked("gas_l", "sum(n*Q*(t + k*(t_before + t_after))/60)*(1 + leaks)",
+               {{"n", counts},
+                {"Q", of_gas([](const Settings& s) { return s.gas ? l_min(s.gas_flow) : 0.0; }), "L/min"},
+                {"t", arcs, "s"},
+                {"k", each(bores, [](const BorePlan& bore) { return bore.metal.starts; })},
+                {"t_before", of_gas([](const Settings& s) { return s.procedure->gas_before.value(); }), "s"},
+                {"t_after", of_gas([](const Settings& s) { return s.procedure->gas_after.value(); }), "s"},
+                {"leaks", purge_and_leaks}},
+               in_litres(gas), "practice"));
+    totals.working = under("totals", std::move(work));
+    return totals;
 }
 
 } // namespace ringfill

@@ -4,7 +4,7 @@
 #include <vector>
 
 #include <ringfill/boring/bore_plan.hpp>
-#include <ringfill/take/uses.hpp>
+#include <ringfill/working/working.hpp>
 
 namespace ringfill {
 
@@ -16,12 +16,10 @@ struct Totals {
     std::int64_t pieces = 0;
     Time arc;
     Volume gas;
+    std::vector<Working> working; ///< how they were reached (totals.*)
 };
 
-Totals totals(const std::vector<BorePlan>& bores, const std::vector<GasUse>& gases);
-
-/// How the totals were reached (totals.*).
-std::vector<Working> totals_working(const Totals& totals, const std::vector<GivenBore>& given,
-                                    const std::vector<BorePlan>& bores);
+/// @param gas of all bores.
+Totals totals(const std::vector<GivenBore>& given, const std::vector<BorePlan>& bores, Volume gas);
 
 } // namespace ringfill

@@ -19,17 +19,12 @@ namespace {
 
 constexpr double joules_in_kwh = 3.6e6;
 
-const Currency* find_currency(const std::string& code, const std::vector<Currency>& currencies,
-                              std::vector<Fault>& faults) {
-    const auto found = ranges::find(currencies, code, &Currency::name);
-    if (found != currencies.end())
-        return &*found;
-    const auto codes = currencies | ranges::views::transform(&Currency::name) | ranges::to<std::vector>();
-    const auto near = nearest(code, codes);
-    faults.push_back(fault_at_path(
+Fault no_currency(const std::string& code, const std::vector<Currency>& currencies) {
+    const auto near =
+        nearest(code, currencies | ranges::views::transform(&Currency::name) | ranges::to<std::vector>());
+    return fault_at_path(
         "prices.currency", in_quotes(code), "is no currency of the table by its code of ISO 4217",
-        near ? fmt::format("did you mean \"{}\"?", *near) : fmt::format("write a code such as EUR or USD")));
-    return nullptr;
+        near ? fmt::format("did you mean \"{}\"?", *near) : "write a code such as EUR or USD");
 }
 
 QuoteHours hours_of(const DayPlan& day, const PlannedWork& work) {
@@ -134,9 +129,11 @@ std::optional<Quote> quote(const PlannedWork& work, const Taken& taken, const Pl
     const Prices& prices = work.job.prices;
     if (!prices.currency)
         return std::nullopt;
-    const Currency* currency = find_currency(*prices.currency, currencies, faults);
-    if (!currency)
+    const auto currency = ranges::find(currencies, *prices.currency, &Currency::name);
+    if (currency == currencies.end()) {
+        faults.push_back(no_currency(*prices.currency, currencies));
         return std::nullopt;
+    }
     QuoteFacts facts{prices, *currency, taken.needs, work.job.units, {}, day.no_day, {}};
     if (day.day)
         facts.hours = hours_of(*day.day, work);

@@ -9,6 +9,7 @@
 #include <utility>
 
 #include <range/v3/algorithm/all_of.hpp>
+#include <range/v3/algorithm/find.hpp>
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
@@ -16,7 +17,7 @@ namespace ringfill {
 namespace {
 
 constexpr std::int64_t most_cells = 4'000'000;
-constexpr std::int32_t unreachable = std::numeric_limits<std::int32_t>::max();
+constexpr std::int32_t unreachable = std::numeric_limits<std::int32_t>::max() / 2;
 
 /// The need and the packs (at least one) divided by the common divisor of the contents, the need rounded up.
 struct Reduced {
@@ -41,7 +42,7 @@ Reduced reduce(std::int64_t need, const std::vector<PackSize>& packs) {
 
 Cover counted(std::vector<std::int64_t> counts, const std::vector<PackSize>& packs) {
     Cover result{std::move(counts), 0, 0};
-    for (std::size_t i = 0; i < packs.size(); ++i) {
+    for (std::uint32_t i = 0; i < packs.size(); ++i) {
         result.supplied += result.counts[i] * packs[i].content;
         result.packs += result.counts[i];
     }
@@ -50,24 +51,19 @@ Cover counted(std::vector<std::int64_t> counts, const std::vector<PackSize>& pac
 
 /// What smaller packs put in the place of largest ones take away: for each shortfall the fewest smaller packs
 /// that make it, and one of them.
-struct Shortfalls {
-    std::vector<std::int32_t> fewest;
-    std::vector<std::uint32_t> last_pack;
+struct Shortfall {
+    std::int32_t packs = unreachable;
+    std::uint32_t last = 0;
 };
 
-Shortfalls shortfalls(const Reduced& reduced, std::int64_t most) {
-    const auto size = static_cast<std::size_t>(most) + 1;
-    Shortfalls table{std::vector<std::int32_t>(size, unreachable), std::vector<std::uint32_t>(size)};
-    table.fewest[0] = 0;
-    for (std::size_t i = 0; i < reduced.contents.size(); ++i) {
-        const std::int64_t step = reduced.largest - reduced.contents[i];
-        for (std::int64_t s = step; step > 0 && s <= most; ++s) {
-            const std::int32_t before = table.fewest[static_cast<std::size_t>(s - step)];
-            if (before != unreachable && before + 1 < table.fewest[static_cast<std::size_t>(s)]) {
-                table.fewest[static_cast<std::size_t>(s)] = before + 1;
-                table.last_pack[static_cast<std::size_t>(s)] = static_cast<std::uint32_t>(i);
-            }
-        }
+std::vector<Shortfall> shortfalls(const Reduced& reduced, std::size_t most) {
+    std::vector<Shortfall> table(most + 1);
+    table[0].packs = 0;
+    for (std::uint32_t i = 0; i < reduced.contents.size(); ++i) {
+        const auto step = static_cast<std::size_t>(reduced.largest - reduced.contents[i]);
+        for (std::size_t s = step; step > 0 && s <= most; ++s)
+            if (const std::int32_t packs = table[s - step].packs + 1; packs < table[s].packs)
+                table[s] = {packs, i};
     }
     return table;
 }
@@ -76,26 +72,28 @@ Shortfalls shortfalls(const Reduced& reduced, std::int64_t most) {
 /// of at most twice the largest pack, however large the need.
 std::vector<std::int64_t> least_left_over(const Reduced& reduced) {
     const std::int64_t fewest = (reduced.need + reduced.largest - 1) / reduced.largest;
-    const Shortfalls table = shortfalls(reduced, (fewest + 1) * reduced.largest - reduced.need);
-    std::int64_t best_left = std::numeric_limits<std::int64_t>::max();
-    std::int64_t best_shortfall = 0;
-    std::int64_t best_packs = fewest;
-    for (const std::int64_t n : {fewest, fewest + 1})
-        for (std::int64_t s = n * reduced.largest - reduced.need; s >= 0; --s)
-            if (table.fewest[static_cast<std::size_t>(s)] <= n) {
-                if (const std::int64_t left = n * reduced.largest - s - reduced.need; left < best_left)
-                    std::tie(best_left, best_shortfall, best_packs) = std::tie(left, s, n);
-                break;
-            }
-    std::vector<std::int64_t> counts(reduced.contents.size(), 0);
-    std::int64_t smaller = 0;
-    for (std::int64_t s = best_shortfall; s > 0; ++smaller) {
-        const std::size_t pack = table.last_pack[static_cast<std::size_t>(s)];
-        ++counts[pack];
-        s -= reduced.largest - reduced.contents[pack];
+    const auto shortfall_of = [&](std::int64_t packs) {
+        return static_cast<std::size_t>(packs * reduced.largest - reduced.need);
+    };
+    const std::vector<Shortfall> table = shortfalls(reduced, shortfall_of(fewest + 1));
+    std::size_t least_left = std::numeric_limits<std::size_t>::max();
+    std::size_t shortfall = 0;
+    std::int64_t packs = fewest;
+    for (const std::int64_t n : {fewest, fewest + 1}) {
+        std::size_t s = shortfall_of(n);
+        while (table[s].packs > n) // 0 needs none
+            --s;
+        if (shortfall_of(n) - s < least_left)
+            std::tie(least_left, shortfall, packs) = std::tuple(shortfall_of(n) - s, s, n);
     }
-    const auto largest = std::find(reduced.contents.begin(), reduced.contents.end(), reduced.largest);
-    counts[static_cast<std::size_t>(largest - reduced.contents.begin())] += best_packs - smaller;
+    std::vector<std::int64_t> counts(reduced.contents.size(), 0);
+    for (; shortfall > 0; --packs) {
+        const std::size_t pack = table[shortfall].last;
+        ++counts[pack];
+        shortfall -= static_cast<std::size_t>(reduced.largest - reduced.contents[pack]);
+    }
+    const auto largest = ranges::find(reduced.contents, reduced.largest);
+    counts[static_cast<std::size_t>(largest - reduced.contents.begin())] += packs;
     return counts;
 }
 
@@ -114,31 +112,26 @@ std::size_t cheapest(const Reduced& reduced, const std::vector<PackSize>& packs)
     return best;
 }
 
-/// Cheapest packs for each exact amount: cost, then number of packs.
-struct Costs {
-    std::vector<std::int64_t> cost;
-    std::vector<std::int32_t> packs;
-    std::vector<std::uint8_t> last_pack;
+/// Cheapest packs for an exact amount: cost, then number of packs; and one of them.
+struct Cheapest {
+    std::int64_t cost = 0;
+    std::int32_t packs = unreachable;
+    std::uint32_t last = 0;
 };
 
-Costs costs(const Reduced& reduced, const std::vector<PackSize>& packs, std::int64_t most) {
-    const auto size = static_cast<std::size_t>(most) + 1;
-    Costs table{std::vector<std::int64_t>(size), std::vector<std::int32_t>(size, unreachable),
-                std::vector<std::uint8_t>(size)};
-    table.packs[0] = 0;
-    for (std::size_t amount = 1; amount < size; ++amount)
-        for (std::size_t i = 0; i < packs.size(); ++i) {
+std::vector<Cheapest> costs(const Reduced& reduced, const std::vector<PackSize>& packs, std::size_t most) {
+    std::vector<Cheapest> table(most + 1);
+    table[0].packs = 0;
+    for (std::size_t amount = 1; amount <= most; ++amount)
+        for (std::uint32_t i = 0; i < packs.size(); ++i) {
             const auto content = static_cast<std::size_t>(reduced.contents[i]);
-            if (content > amount || table.packs[amount - content] == unreachable)
+            if (content > amount || table[amount - content].packs == unreachable)
                 continue;
-            const std::int64_t cost = table.cost[amount - content] + *packs[i].price;
-            const std::int32_t count = table.packs[amount - content] + 1;
-            if (table.packs[amount] == unreachable ||
-                std::tie(cost, count) < std::tie(table.cost[amount], table.packs[amount])) {
-                table.cost[amount] = cost;
-                table.packs[amount] = count;
-                table.last_pack[amount] = static_cast<std::uint8_t>(i);
-            }
+            const auto& [cost, count, last] = table[amount - content];
+            const Cheapest one{cost + *packs[i].price, count + 1, i};
+            if (table[amount].packs == unreachable ||
+                std::tie(one.cost, one.packs) < std::tie(table[amount].cost, table[amount].packs))
+                table[amount] = one;
         }
     return table;
 }
@@ -152,16 +145,17 @@ std::vector<std::int64_t> least_cost(Reduced reduced, const std::vector<PackSize
     const std::int64_t searched = std::min(c * reduced.largest, most_cells);
     const std::int64_t first = std::max<std::int64_t>(0, (reduced.need - searched) / c);
     reduced.need -= first * c;
-    const Costs table = costs(reduced, packs, reduced.need + reduced.largest);
     auto amount = static_cast<std::size_t>(reduced.need);
-    for (std::size_t a = amount; a < table.packs.size(); ++a)
-        if (table.packs[a] != unreachable &&
-            (table.packs[amount] == unreachable || table.cost[a] < table.cost[amount]))
+    const std::vector<Cheapest> table =
+        costs(reduced, packs, amount + static_cast<std::size_t>(reduced.largest));
+    for (std::size_t a = amount; a < table.size(); ++a)
+        if (table[a].packs != unreachable &&
+            (table[amount].packs == unreachable || table[a].cost < table[amount].cost))
             amount = a;
     std::vector<std::int64_t> counts(packs.size(), 0);
     counts[best] = first;
     while (amount > 0) {
-        const std::size_t pack = table.last_pack[amount];
+        const std::size_t pack = table[amount].last;
         ++counts[pack];
         amount -= static_cast<std::size_t>(reduced.contents[pack]);
     }

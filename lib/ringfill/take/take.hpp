@@ -20,6 +20,7 @@ struct TakeTables {
 /// What is taken to a job, and what its work draws.
 struct Taken {
     std::vector<Need> needs;
+    Volume gas;                  ///< of all bores, without the reserve
     std::optional<Energy> drawn; ///< nothing: not known of the arc or the electric heater of some bore
 };
 
