@@ -1,12 +1,15 @@
 #include <ringfill/caution/caution.hpp>
 
+#include <fmt/ranges.h>
+
+#include <range/v3/view/transform.hpp>
+
 namespace ringfill {
 
 std::string names_of(const std::vector<Subject>& about) {
-    std::string names;
-    for (const Subject& one : about)
-        names += (names.empty() ? "" : ", ") + one.name;
-    return about.empty() ? "the job" : names;
+    return about.empty()
+               ? "the job"
+               : fmt::format("{}", fmt::join(about | ranges::views::transform(&Subject::name), ", "));
 }
 
 std::string_view name_of(Applies applies) {

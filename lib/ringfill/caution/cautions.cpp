@@ -94,21 +94,16 @@ std::vector<std::string> caution_notes(const CautionTable& table) {
 }
 
 Bibliography cited(const std::vector<Caution>& cautions, const Job& job, const CautionTables& tables) {
+    Bibliography known = tables.cautions.sources;
+    for (const Family& family : families_of(job, tables.registry))
+        known.insert(family.sources.begin(), family.sources.end());
     Bibliography sources;
-    const auto families = families_of(job, tables.registry);
-    const auto add = [&](const std::string& key) {
-        if (sources.contains(key))
-            return;
-        if (const auto own = tables.cautions.sources.find(key); own != tables.cautions.sources.end())
-            sources.insert(*own);
-        for (const Family& family : families)
-            if (const auto known = family.sources.find(key); known != family.sources.end())
-                sources.insert(*known);
-    };
     for (const Caution& caution : cautions) {
-        add(caution.source);
-        for (const std::string& key : caution.more_sources)
-            add(key);
+        std::vector<std::string> keys = caution.more_sources;
+        keys.push_back(caution.source);
+        for (const std::string& key : keys)
+            if (const auto source = known.find(key); source != known.end())
+                sources.insert(*source);
     }
     return sources;
 }

@@ -5,6 +5,7 @@
 #include <range/v3/action/push_back.hpp>
 #include <range/v3/algorithm/any_of.hpp>
 #include <range/v3/algorithm/contains.hpp>
+#include <range/v3/algorithm/find.hpp>
 #include <range/v3/algorithm/none_of.hpp>
 
 #include <ringfill/fault/listed.hpp>
@@ -14,14 +15,6 @@
 
 namespace ringfill {
 namespace {
-
-/// The price of a kilogram of the filler that a need is of, or null.
-const NamedPrice* filler_price(const Need& need, const NamedPrices& by_filler) {
-    for (const NamedPrice& price : by_filler)
-        if (is_filler(need.kind) && price.first == need.substance)
-            return &price;
-    return nullptr;
-}
 
 /// The mass in some packs of a filler; nothing where that is not known.
 std::optional<double> packs_kg(const std::vector<PackCount>& packs) {
@@ -84,7 +77,8 @@ std::vector<QuoteLine> pack_lines(const Need& need, const QuoteFacts& facts, std
     if (!need.pack_known)
         return {line_of(item_text(need, facts.units), {}, "", "pack: none of the table of packs holds it")};
     const auto things = bought(need);
-    const auto* by_kg = filler_price(need, prices.wire_kg);
+    const auto priced = ranges::find(prices.wire_kg, need.substance, &NamedPrice::first);
+    const NamedPrice* by_kg = is_filler(need.kind) && priced != prices.wire_kg.end() ? &*priced : nullptr;
     const bool any_by_name = ranges::any_of(
         things, [&](const Bought& thing) { return price_by_name(prices.packs, thing, facts.units); });
     if (by_kg && !any_by_name)

@@ -52,10 +52,6 @@ std::vector<Offer> packets_for(const PieceUse& use, const Packs& packs, UnitSyst
     return offers;
 }
 
-double kilograms(const Mass& mass) {
-    return mass.value();
-}
-
 /// @param amount of a trial, in words.
 template <class Amount>
 std::string trial_rings(const std::vector<TrialRing>& trials, Amount amount) {
@@ -86,7 +82,7 @@ Need wire_need(const WireUse& use, double reserve, const Packs& packs, const Wea
     Need line = need_of(
         NeedKind::wire, use.filler, use.diameter,
         {{"n", use.counts},
-         {"m", each(use.wire_each, kilograms), "kg"},
+         {"m", each(use.wire_each, &Mass::value), "kg"},
          {"share", reserve},
          {"mu", in_kg_m(use.linear_mass)},
          {"l", in_metres(full.value)},

@@ -2,9 +2,10 @@
 
 #include <algorithm>
 
-#include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <range/v3/algorithm/find.hpp>
+#include <range/v3/view/transform.hpp>
 
 #include <ringfill/units/metric.hpp>
 
@@ -120,10 +121,8 @@ std::vector<NamePart> name_parts(const Need& need, UnitSystem units) {
 }
 
 std::string item_text(const Need& need, UnitSystem units) {
-    std::string text;
-    for (const NamePart& part : name_parts(need, units))
-        text += (text.empty() ? "" : " ") + part.text;
-    return text;
+    const std::vector<NamePart> parts = name_parts(need, units);
+    return fmt::format("{}", fmt::join(parts | ranges::views::transform(&NamePart::text), " "));
 }
 
 NeedFigure spares(int count) {

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
+#include <numeric>
 #include <utility>
 
 #include <fmt/format.h>
@@ -15,10 +17,9 @@ namespace {
 constexpr double rounding = 1e-6; // of a whole number
 
 std::int64_t total(const Cover& packs, const std::vector<Offer>& offers, std::int64_t Offer::*figure) {
-    std::int64_t sum = 0;
-    for (std::size_t i = 0; i < offers.size(); ++i)
-        sum += packs.counts[i] * offers[i].*figure;
-    return sum;
+    const auto of_packs = [&](std::int64_t count, const Offer& offer) { return count * offer.*figure; };
+    return std::inner_product(packs.counts.begin(), packs.counts.end(), offers.begin(), std::int64_t{0},
+                              std::plus(), of_packs);
 }
 
 } // namespace
