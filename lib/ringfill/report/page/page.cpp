@@ -47,7 +47,7 @@ Markup heading(const std::string& id, const Markup& title) {
     return element("h2", title, {{"id", id}});
 }
 
-Markup told(const Markup& text) {
+Markup small_print(const Markup& text) {
     return element("p", text, {{"class", "told"}});
 }
 

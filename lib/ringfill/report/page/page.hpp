@@ -67,7 +67,7 @@ Markup each(std::size_t count, PieceAt piece_at) {
 Markup heading(const std::string& id, const Markup& title);
 
 /// A paragraph of running text in small print.
-Markup told(const Markup& text);
+Markup small_print(const Markup& text);
 
 /// Sentences as paragraphs, advice as a list. @param bore the path of their bore in the result; may be empty.
 Markup paragraphs(const Sentences& sentences, const std::string& bore = {});

@@ -131,7 +131,7 @@ Markup facts(const SheetBore& bore) {
     limits.text = fmt::format("Preheat {}.", limits.text);
     return element("div", paragraphs(Sentences{limits}, bore.path), {{"class", "limits"}}) +
            element("dl", facts_of(bore), {{"class", "facts"}}) +
-           told(settings_sentence(bore.planned, bore.units));
+           small_print(settings_sentence(bore.planned, bore.units));
 }
 
 /// Columns to write in: temperatures before each layer, sizes as measured.

@@ -11,8 +11,8 @@ namespace {
 /// The steps of a run in short. @param list its name in the result.
 Markup steps(const SheetBore& bore, const HeatRun& run, const std::string& caption, const std::string& list) {
     if (run.steps.empty())
-        return told(fmt::format("{}: nothing, it does not come to {}.", caption,
-                                show_minimum(run.end_at, bore.units)));
+        return small_print(fmt::format("{}: nothing, it does not come to {}.", caption,
+                                       show_minimum(run.end_at, bore.units)));
     PageTable table = table_of(caption, "steps", {"step", "where", "time", "from", "to"}, {2, 5});
     const auto step_row = [](const Part& in, const HeatStep& step, auto) {
         return row(in.text("step", std::string(step_name(step.stage))), place_of(step),
@@ -59,9 +59,9 @@ Markup sheet_heat(const SheetBore& bore) {
         return all +
                paragraphs(time_sentences(*planned.heat_balance, planned.metal.arc, bore.units), bore.path) +
                curve_and_steps(bore);
-    return all + told(planned.no_balance.empty()
-                          ? std::string("No heat balance.")
-                          : fmt::format("No curve and no times: {}.", planned.no_balance));
+    return all + small_print(planned.no_balance.empty()
+                                 ? std::string("No heat balance.")
+                                 : fmt::format("No curve and no times: {}.", planned.no_balance));
 }
 
 } // namespace ringfill
