@@ -10,7 +10,13 @@ using Catch::WithinAbs;
 
 namespace {
 
-const CutDepths usual{millimetres(1.5), millimetres(0.5), millimetres(0.25)};
+const BarSettings usual = [] {
+    BarSettings settings;
+    settings.rough_cut.value = millimetres(1.5);
+    settings.semi_finish_cut.value = millimetres(0.5);
+    settings.finish_cut.value = millimetres(0.25);
+    return settings;
+}();
 
 /// "kind depth from to" of each cut, in mm.
 std::vector<std::string> told(const std::vector<Cut>& cuts) {

@@ -14,14 +14,19 @@ TEST_CASE("a face is cut from its crowns, past both edges, at the speed of its o
     FacePad pad;
     pad.extra_build = millimetres(0.3);
     pad.bead.valley = millimetres(0.9);
-    FacingHead head{in_si<Speed>(1), millimetres(0.127), millimetres(1.5), {}};
-    const Facing cut = facing(face, pad, millimetres(2), millimetres(3), head);
+    WornBore bore;
+    bore.stock = millimetres(2);
+    bore.overhang = millimetres(3);
+    BarSettings head;
+    head.cutting_speed.value = in_si<Speed>(1);
+    head.facing_feed.value = millimetres(0.127);
+    head.rough_cut.value = millimetres(1.5);
+    const Facing cut = facing(face, pad, bore, head);
     CHECK_THAT(mm(cut.depth), WithinAbs(3.2, 1e-12));
     CHECK(cut.cuts == 3);
-    CHECK_THAT(mm(cut.way), WithinAbs(36, 1e-12));
     CHECK_THAT(rev_min(cut.bar.used), WithinAbs(122.427, 0.001));
     CHECK_THAT(cut.time.value(), WithinRel(3 * 60 * 36 / (0.127 * 122.427), 1e-5));
 
     head.bar_speeds = {in_si<Turning>(1), in_si<Turning>(2), in_si<Turning>(3)};
-    CHECK(facing(face, pad, millimetres(2), millimetres(3), head).bar.used == in_si<Turning>(2));
+    CHECK(facing(face, pad, bore, head).bar.used == in_si<Turning>(2));
 }

@@ -17,10 +17,11 @@ BoreHeat austenitic(double least_manganese_pct) {
     base.composition_min = {{"Mn", {least_manganese_pct, "practice"}}};
     Procedure procedure;
     procedure.filler = "alloy/W";
-    HeatSettings settings;
+    Settings settings;
     settings.procedure = &procedure;
     settings.filler = &sample.family.fillers[0];
-    return bore_heat(WornBore(), settings, Site(), sample.family, base, Build(), {}, {});
+    const WornBore bore;
+    return bore_heat({bore, settings, base}, BoreWeld(), Site(), sample.family);
 }
 
 /// An approved procedure that holds the rings between two temperatures, on cast iron laid cold.
@@ -61,11 +62,11 @@ TEST_CASE("a process without an arc has no thermal efficiency") {
     sample.family.fillers[0].process = "torch_brazing";
     Procedure procedure;
     procedure.filler = "alloy/W";
-    HeatSettings settings;
+    Settings settings;
     settings.procedure = &procedure;
     settings.filler = &sample.family.fillers[0];
-    const BoreHeat heat =
-        bore_heat(WornBore(), settings, Site(), sample.family, sample.grade(), Build(), {}, {});
+    const WornBore bore;
+    const BoreHeat heat = bore_heat({bore, settings, sample.grade()}, BoreWeld(), Site(), sample.family);
     CHECK(heat.thermal_efficiency == 0);
     CHECK_FALSE(heat.bore);
 }

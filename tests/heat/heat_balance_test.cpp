@@ -100,7 +100,7 @@ TEST_CASE("a heater that is too small is told with the power needed, and burns n
     const Plan plan = weak.plan();
     const HeatBalance& balance = plan.bores.front().heat_balance.value();
     CHECK(balance.hot.run.end == HeatEnd::heater_too_small);
-    CHECK(end_of(balance) == BalanceEnd::heater_too_small);
+    CHECK(end_of(balance) == HeatEnd::heater_too_small);
     CHECK(balance.hot.run.stops == 0);
     CHECK(balance.hot.run.end_at == celsius(180));
     CHECK_FALSE(balance.warms_up());
@@ -121,12 +121,12 @@ TEST_CASE("a boss that never cools ends in a clear answer") {
     const Plan plan = hot.plan();
     const HeatBalance& balance = plan.bores.front().heat_balance.value();
     CHECK(FixedStep(hot.stepped(), 0.05).walk(rings_by_hand(plan.bores.front())).end == "never cools");
-    CHECK(end_of(balance) == BalanceEnd::never_cools);
+    CHECK(end_of(balance) == HeatEnd::never_cools);
     CHECK(balance.hot.run.stops == 0);
     CHECK(balance.hot.run.end_at == celsius(300));
     BalanceJob summer;
     summer.ambient = 40; // cools to 60 °C, not to 30 °C
-    CHECK(end_of(summer.plan().bores.front().heat_balance.value()) == BalanceEnd::never_cold);
+    CHECK(end_of(summer.plan().bores.front().heat_balance.value()) == HeatEnd::never_cold);
 }
 
 TEST_CASE("what a balance cannot be worked out from leaves it out with its reason") {

@@ -9,7 +9,7 @@ using Catch::WithinAbs;
 namespace {
 
 Working working_of(const BoreHeat& heat, const std::string& figure) {
-    for (const Working& work : heat_working(WornBore(), Build(), Speed(), {}, {}, heat))
+    for (const Working& work : heat_working(WornBore(), BoreWeld(), heat))
         if (work.figure == figure)
             return work;
     FAIL("no working of " << figure);

@@ -1,7 +1,6 @@
 #include <functional>
 #include <optional>
 #include <string>
-#include <variant>
 #include <vector>
 
 #include <catch2/catch.hpp>
@@ -25,8 +24,8 @@ struct Known {
     std::vector<RingPass> passes;
     std::optional<HeatSource> heater;
 
-    std::variant<HeatBalance, std::string> balance() const {
-        return heat_balance({bore, build, base, heat, passes, celsius(4), heater, celsius(60), celsius(40)});
+    FollowedHeat follow() const {
+        return follow_heat({bore, build, base, heat, passes, celsius(4), heater, celsius(60), celsius(40)});
     }
 };
 
@@ -46,9 +45,9 @@ Known all_known() {
 std::string reason_without(const std::function<void(Known&)>& take_away) {
     Known known = all_known();
     take_away(known);
-    const auto balance = known.balance();
-    const auto* reason = std::get_if<std::string>(&balance);
-    return reason ? *reason : std::string();
+    const FollowedHeat followed = known.follow();
+    CHECK(followed.heat_balance.has_value() == followed.no_balance.empty());
+    return followed.no_balance;
 }
 
 } // namespace

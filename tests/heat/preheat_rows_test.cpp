@@ -11,7 +11,9 @@ using namespace ringfill::testing;
 TEST_CASE("a wall a little over the limit of a row takes the next row") {
     const PreheatGroup group{"practice", {}, {}, {row(25, 200), row(0, 300)}};
     const auto minimum = [&](double wall_mm) {
-        PreheatCase what;
+        const Base base;
+        HeatCase what;
+        what.base = &base;
         what.wall = millimetres(wall_mm);
         return deg_c(look_up(group, what).value().minimum.value);
     };

@@ -28,15 +28,6 @@ constexpr Row printed[] = {
 
 } // namespace
 
-TEST_CASE("the share of an electrode that ends in the weld is the printed table's") {
-    for (const Row& row : printed) {
-        INFO(row.length << " in, stub " << row.stub << " in, " << row.efficiency << " %");
-        const auto inches = [](double value) { return in_si<Length>(value * factor::inch); };
-        CHECK_THAT(100 * share_with_stub(row.efficiency / 100, inches(row.length), inches(row.stub)),
-                   WithinAbs(row.printed, 0.11));
-    }
-}
-
 TEST_CASE("what an electrode lays by its own mass is that share of it") {
     for (const Row& row : printed) {
         PieceLaid piece;

@@ -38,7 +38,9 @@ void check(const Row& row) {
     const auto found = std::find_if(groups.begin(), groups.end(),
                                     [&](const PreheatGroup& one) { return one.name == row.table; });
     REQUIRE(found != groups.end());
-    PreheatCase what;
+    const Base base;
+    HeatCase what;
+    what.base = &base;
     what.wall = millimetres(row.wall_mm);
     const auto answer = look_up(*found, what);
     REQUIRE(answer);

@@ -39,16 +39,16 @@ const PreheatGroup& group(const std::string& family_name, const std::string& nam
     throw 0; // FAIL has thrown
 }
 
-std::optional<double> known(double value) {
-    return value == unknown ? std::nullopt : std::optional(value);
-}
-
 RowAnswer answer(const PreheatGroup& table, double wall_mm, double carbon_pct, double tensile_MPa) {
-    PreheatCase what;
+    Base base;
+    if (tensile_MPa != unknown)
+        base.tensile_MPa = {tensile_MPa, "practice"};
+    HeatCase what;
+    what.base = &base;
     if (wall_mm != unknown)
         what.wall = millimetres(wall_mm);
-    what.carbon_pct = known(carbon_pct);
-    what.tensile_MPa = known(tensile_MPa);
+    if (carbon_pct != unknown)
+        what.composition = {{"C", carbon_pct}};
     const auto found = look_up(table, what);
     REQUIRE(found.has_value());
     CHECK_FALSE(found->for_the_worst); // the case names all that its row asks for

@@ -3,7 +3,7 @@
 #include <cmath>
 
 #include <ringfill/fault/fault.hpp>
-#include <ringfill/weld/layers.hpp>
+#include <ringfill/weld/bore_weld.hpp>
 
 #include "weld/sample.hpp"
 
@@ -23,17 +23,16 @@ WornBore named() {
     return bore;
 }
 
-Build ring_from(double radius, double welded_length) {
-    Build build;
-    build.mean_radius = mm(radius);
-    build.welded_length = mm(welded_length);
-    return build;
-}
-
-Layering layering_of(int layers) {
-    Layering layering;
-    layering.layers = layers;
-    return layering;
+/// So many layers of the round bead from a radius, over 106 mm.
+std::vector<Layer> layers_from(double radius, int layers, TorchPath path = TorchPath::ring) {
+    BoreWeld weld;
+    weld.build.mean_radius = mm(radius);
+    weld.build.welded_length = mm(106);
+    weld.bead = round_bead(mm_min(300));
+    weld.layering.layers = layers;
+    weld.torch_path = path;
+    weld.deposition = steel_wire();
+    return lay(named(), weld);
 }
 
 } // namespace
@@ -41,8 +40,7 @@ Layering layering_of(int layers) {
 // Worked by hand: a bead of 8 mm2 with a pitch of 4 mm from 50 mm: 47.958315 and 45.914777 mm after two
 // layers; 106 mm take 27 rings of 2 pi r 370/360 each, at 300 mm/min.
 TEST_CASE("layers are listed from the skim inwards") {
-    const auto layers = lay(named(), ring_from(50, 106), round_bead(mm_min(300)), layering_of(2),
-                            TorchPath::ring, steel_wire());
+    const auto layers = layers_from(50, 2);
     REQUIRE(layers.size() == 2);
     CHECK(layers[0].radius_before == mm(50));
     CHECK_THAT(as_mm(layers[0].radius_after), WithinAbs(47.958315, 5e-7));
@@ -59,8 +57,7 @@ TEST_CASE("layers are listed from the skim inwards") {
 }
 
 TEST_CASE("a helix layer has its turns and one closing ring, with the same torch speed") {
-    const auto layers = lay(named(), ring_from(50, 106), round_bead(mm_min(300)), layering_of(1),
-                            TorchPath::helix, steel_wire());
+    const auto layers = layers_from(50, 1, TorchPath::helix);
     REQUIRE(layers.size() == 1);
     CHECK(layers[0].rings == 27);
     const double path = 27 * std::hypot(2 * pi * 50, 4.0) + 2 * pi * 50;
@@ -71,8 +68,7 @@ TEST_CASE("a helix layer has its turns and one closing ring, with the same torch
 
 TEST_CASE("a ring that closes while it is laid is refused") {
     try {
-        lay(named(), ring_from(10, 106), round_bead(mm_min(300)), layering_of(4), TorchPath::ring,
-            steel_wire());
+        layers_from(10, 4);
         FAIL("not refused");
     } catch (const Faulty& faulty) {
         CHECK(faulty.origin() == Origin::job);

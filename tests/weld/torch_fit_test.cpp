@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/weld/layers.hpp>
+#include <ringfill/weld/bore_weld.hpp>
 
 #include "weld/sample.hpp"
 
@@ -11,14 +11,12 @@ namespace {
 
 /// What is said of a torch in a bore welded to 86 mm over 106 mm.
 std::vector<std::string> faults_of(const Torch& torch, UnitSystem units = UnitSystem::metric) {
-    WornBore bore;
-    bore.name = "arm root";
-    Build build;
-    build.welded_length = mm(106);
-    Layering layering;
-    layering.end_radius = mm(43);
+    BoreWeld weld;
+    weld.name = "arm root";
+    weld.build.welded_length = mm(106);
+    weld.layering.end_radius = mm(43);
     std::vector<std::string> lines;
-    for (const Fault& fault : torch_faults(bore, torch, build, layering, units))
+    for (const Fault& fault : torch_faults(weld, torch, units))
         lines.push_back(to_string(fault));
     return lines;
 }

@@ -11,42 +11,36 @@
 namespace ringfill {
 namespace {
 
-void lay_out_cuts(BoringPlan& plan, const WornBore& bore, const BoreWeld& weld, const Cutting& cutting) {
-    const Length rough = plan.settings.rough_cut.value;
+void lay_out_cuts(BoringPlan& plan, const WornBore& bore, const BoreWeld& weld) {
+    const BarSettings& settings = plan.settings;
     if (weld.build.skimmed)
-        plan.cuts = skim_cuts(weld.survey.smallest.radius, weld.build.skim_radius, rough);
-    ranges::push_back(plan.cuts, bore_cuts(plan.crown_radius, plan.final_diameter / 2.0,
-                                           {rough, cutting.semi_finish_cut.value, cutting.finish_cut.value}));
-    for (Cut& cut : plan.cuts) {
-        cut.way = cut.kind == CutKind::skim ? bore.length : weld.build.welded_length;
-        cut.time = cutting_time(cut.way, plan.settings.feed.value, plan.bar.used);
-    }
-}
-
-void face_pads(BoringPlan& plan, const WornBore& bore, const BoreWeld& weld, const Cutting& cutting) {
-    const FacingHead head{plan.settings.cutting_speed.value, cutting.facing_feed.value,
-                          plan.settings.rough_cut.value, plan.settings.bar_speeds};
+        plan.cuts = skim_cuts(weld.survey.smallest.radius, weld.build.skim_radius, settings.rough_cut.value);
+    ranges::push_back(plan.cuts, bore_cuts(plan.crown_radius, plan.final_diameter / 2.0, settings));
+    for (Cut& cut : plan.cuts)
+        cut.time = cutting_time(cut.kind == CutKind::skim ? bore.length : weld.build.welded_length,
+                                settings.feed.value, plan.bar.used);
     for (std::size_t i = 0; i < weld.faces.size(); ++i)
-        plan.facing.push_back(facing(bore.faces[i], weld.faces[i], bore.stock, bore.overhang, head));
+        plan.facing.push_back(facing(bore.faces[i], weld.faces[i], bore, settings));
 }
 
-std::vector<Standing> standing_times(const BoringPlan& plan, const WornBore& bore, const Cutting& cutting) {
+std::vector<Standing> standing_times(const BoringPlan& plan, const WornBore& bore) {
+    const BarSettings& settings = plan.settings;
     const auto number = [](const auto& list) { return static_cast<int>(list.size()); };
     const int spring = 1; // it runs with the bit as it stands
-    const int for_skim = plan.skim_time > Time() ? set_ups(bore.length, plan.settings.stroke) : 1;
+    const int for_skim = plan.skim_time > Time() ? set_ups(bore.length, settings.stroke) : 1;
     std::vector<Standing> steps = {
-        {"tool_set", plan.set_ups * (number(plan.cuts) - spring), cutting.tool_set},
-        {"bar_move", plan.set_ups - 1 + for_skim - 1, cutting.bar_move},
-        {"trim", bore.overhang > Length() ? 2 : 0, cutting.trim},
-        {"chamfer", 2, cutting.chamfer},
-        {"groove", number(plan.grooves), cutting.groove},
-        {"hole", number(bore.holes), cutting.hole},
-        {"facing_head", number(plan.facing), cutting.facing_head}};
+        {"tool_set", plan.set_ups * (number(plan.cuts) - spring), settings.tool_set},
+        {"bar_move", plan.set_ups - 1 + for_skim - 1, settings.bar_move},
+        {"trim", bore.overhang > Length() ? 2 : 0, settings.trim},
+        {"chamfer", 2, settings.chamfer},
+        {"groove", number(plan.grooves), settings.groove},
+        {"hole", number(bore.holes), settings.hole},
+        {"facing_head", number(plan.facing), settings.facing_head}};
     std::erase_if(steps, [](const Standing& step) { return step.count == 0; });
     return steps;
 }
 
-void add_times(BoringPlan& plan, const WornBore& bore, const Cutting& cutting) {
+void add_times(BoringPlan& plan, const WornBore& bore) {
     Time finish;
     for (const Cut& cut : plan.cuts) {
         plan.cutting_time += cut.time;
@@ -58,7 +52,7 @@ void add_times(BoringPlan& plan, const WornBore& bore, const Cutting& cutting) {
     for (const Facing& face : plan.facing)
         plan.cutting_time += face.time;
     plan.edges = edges(plan.cutting_time - finish, finish, plan.settings.edge_life.value);
-    plan.standing = standing_times(plan, bore, cutting);
+    plan.standing = standing_times(plan, bore);
     for (const Standing& step : plan.standing)
         plan.standing_time += step.time();
 }
@@ -92,8 +86,7 @@ GaugeReading gauge_reading(const BoringPlan& plan, const Sourced<Temperature>& a
 } // namespace
 
 BoringPlan bore_boring(const WornBore& bore, const BoreWeld& weld, const BarSettings& settings,
-                       const Cutting& cutting, const std::optional<Sourced<double>>& expansion,
-                       const std::vector<SizeStep>& steps) {
+                       const std::optional<Sourced<double>>& expansion, const std::vector<SizeStep>& steps) {
     std::vector<Fault> faults;
     BoringPlan plan;
     plan.settings = settings;
@@ -104,15 +97,14 @@ BoringPlan bore_boring(const WornBore& bore, const BoreWeld& weld, const BarSett
     plan.set_ups = set_ups(weld.build.welded_length, settings.stroke);
     plan.crown_radius = weld.layering.end_radius - weld.bead.valley;
     plan.valley_radius = weld.layering.end_radius + weld.bead.valley;
-    lay_out_cuts(plan, bore, weld, cutting);
-    face_pads(plan, bore, weld, cutting);
+    lay_out_cuts(plan, bore, weld);
     plan.grooves = groove_cuts(bore.grooves, weld.build.finish_radius, weld.build.finished_weld);
-    add_times(plan, bore, cutting);
+    add_times(plan, bore);
     refuse_absurd(plan, bore);
-    plan.roughness = roughness(settings.feed.value, cutting.nose_radius.value);
-    plan.expansion = expansion.value_or(cutting.expansion);
+    plan.roughness = roughness(settings.feed.value, settings.nose_radius.value);
+    plan.expansion = expansion.value_or(settings.expansion);
     plan.expansion_is_general = !expansion;
-    for (const Sourced<Temperature>& at : {cutting.finish_below, cutting.rough_below})
+    for (const Sourced<Temperature>& at : {settings.finish_below, settings.rough_below})
         plan.gauge.push_back(gauge_reading(plan, at));
     return plan;
 }

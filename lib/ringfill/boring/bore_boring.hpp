@@ -7,9 +7,9 @@
 #include <ringfill/boring/cuts.hpp>
 #include <ringfill/boring/size_limits.hpp>
 #include <ringfill/survey/skim.hpp>
-#include <ringfill/table/cutting.hpp>
 #include <ringfill/units/quantity.hpp>
 #include <ringfill/weld/bore_weld.hpp>
+#include <ringfill/working/working.hpp>
 
 namespace ringfill {
 
@@ -58,12 +58,13 @@ struct BoringPlan {
 /// cut, stroke or edge life that cannot be meant.
 /// @param expansion α of the base metal, with its source [1/K]; nothing: that of the table counts.
 BoringPlan bore_boring(const WornBore& bore, const BoreWeld& weld, const BarSettings& settings,
-                       const Cutting& cutting, const std::optional<Sourced<double>>& expansion,
-                       const std::vector<SizeStep>& steps);
+                       const std::optional<Sourced<double>>& expansion, const std::vector<SizeStep>& steps);
 
 /// What is out of the usual in the boring of a bore: speeds, feeds or sizes that portable bars do not have, a
 /// first cut that stays in the skin, more than one set-up, limits closer than the bit can be set.
-std::vector<std::string> boring_notes(const WornBore& bore, const BoringPlan& boring, const Cutting& cutting,
-                                      UnitSystem units);
+std::vector<std::string> boring_notes(const WornBore& bore, const BoringPlan& boring, UnitSystem units);
+
+/// How the figures of a bore's boring were reached (boring.*).
+std::vector<Working> boring_working(const WornBore& bore, const BoreWeld& weld, const BoringPlan& plan);
 
 } // namespace ringfill

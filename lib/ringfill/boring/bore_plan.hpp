@@ -1,9 +1,11 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include <ringfill/boring/bore_boring.hpp>
-#include <ringfill/heat/follow_heat.hpp>
+#include <ringfill/document/assumed.hpp>
+#include <ringfill/heat/heat_balance.hpp>
 #include <ringfill/weld/bore_metals.hpp>
 
 namespace ringfill {
@@ -17,6 +19,11 @@ struct BoreFigures : BoreWeld, BoreMetals {
 /// Everything worked out for one bore; each figure is for one of its count, its metal with a start after each
 /// break that the heat asks for.
 struct BorePlan : BoreFigures, FollowedHeat {};
+
+/// The values of the cutting table that a job is planned with because it leaves them out, or cannot give
+/// them. The standing times stand in the plan one by one.
+std::vector<Assumed> assumed_cutting(const BarSettings& settings, const std::vector<BorePlan>& bores,
+                                     UnitSystem units);
 
 /// The name of one of several alike, "arm root 2"; a bore of its own has the name of the bore.
 inline std::string piece_name(const BorePlan& bore, int piece) {

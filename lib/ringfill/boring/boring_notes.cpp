@@ -1,8 +1,12 @@
-#include <ringfill/boring/bore_boring.hpp>
+#include <ringfill/boring/bore_plan.hpp>
 
 #include <algorithm>
 
 #include <fmt/format.h>
+
+#include <range/v3/algorithm/any_of.hpp>
+
+#include <ringfill/units/show.hpp>
 
 namespace ringfill {
 namespace {
@@ -12,70 +16,88 @@ bool outside(Quantity value, const std::pair<Quantity, Quantity>& range) {
     return value < (1 - 1e-9) * range.first || value > (1 + 1e-9) * range.second;
 }
 
-/// Bars turn, feed and reach no further than they are built for.
-std::vector<std::string> bar_notes(const BoringPlan& boring, const Cutting& cutting, UnitSystem units) {
-    const auto& [small, small_source] = cutting.small_bar;
-    const auto& large = cutting.large_bar.value;
-    const auto& [feeds, feeds_source] = cutting.axial_feed;
-    const auto& [sizes, sizes_source] = cutting.bores;
-    const Speed feed = feed_rate(boring.settings.feed.value, boring.bar.used);
-    std::vector<std::string> notes;
-    if (outside(boring.bar.used, small) && outside(boring.bar.used, large))
-        notes.push_back(fmt::format("{} is outside what portable bars turn (small electric ones {} to {}, "
-                                    "large hydraulic ones {} to {}) [{}].",
-                                    show_turning(boring.bar.used), show_turning(small.first),
-                                    show_turning(small.second), show_turning(large.first),
-                                    show_turning(large.second), small_source));
-    if (outside(feed, feeds))
-        notes.push_back(fmt::format(
-            "a feed of {} along the bore is outside what portable bars have, {} to {} [{}].",
-            show(feed, units), show(feeds.first, units), show(feeds.second, units), feeds_source));
-    if (outside(boring.final_diameter, sizes))
-        notes.push_back(fmt::format("a bore of {} is outside what portable bars serve, {} to {} [{}].",
-                                    show(boring.final_diameter, units), show(sizes.first, units),
-                                    show(sizes.second, units), sizes_source));
-    return notes;
-}
-
 /// A first cut that is only the remainder of the stock keeps the bit in scale and hard skin.
-bool stays_in_skin(const BoringPlan& boring, const Cut& cut, const Cutting& cutting) {
+bool stays_in_skin(const BoringPlan& boring, const Cut& cut) {
     const Length valley = (boring.valley_radius - boring.crown_radius) / 2.0;
-    return cut.kind == CutKind::skin && cut.depth < std::min(valley, cutting.semi_finish_cut.value);
+    return cut.kind == CutKind::skin && cut.depth < std::min(valley, boring.settings.semi_finish_cut.value);
 }
 
 } // namespace
 
-std::vector<std::string> boring_notes(const WornBore& bore, const BoringPlan& boring, const Cutting& cutting,
-                                      UnitSystem units) {
-    std::vector<std::string> notes = bar_notes(boring, cutting, units);
+std::vector<std::string> boring_notes(const WornBore& bore, const BoringPlan& boring, UnitSystem units) {
+    const BarSettings& settings = boring.settings;
+    const auto& [small, small_source] = settings.small_bar;
+    const auto& large = settings.large_bar.value;
+    const auto& [feeds, feeds_source] = settings.axial_feed;
+    const auto& [sizes, sizes_source] = settings.bores;
+    const Speed feed = feed_rate(settings.feed.value, boring.bar.used);
+    const Length step = 2.0 * settings.bit_step.value;
+    std::vector<std::string> notes;
+    const auto note = [&](const std::string& text) { notes.push_back(bore.name + ": " + text); };
+    // Bars turn, feed and reach no further than they are built for.
+    if (outside(boring.bar.used, small) && outside(boring.bar.used, large))
+        note(fmt::format("{} is outside what portable bars turn (small electric ones {} to {}, large "
+                         "hydraulic ones {} to {}) [{}].",
+                         show_turning(boring.bar.used), show_turning(small.first), show_turning(small.second),
+                         show_turning(large.first), show_turning(large.second), small_source));
+    if (outside(feed, feeds))
+        note(fmt::format("a feed of {} along the bore is outside what portable bars have, {} to {} [{}].",
+                         show(feed, units), show(feeds.first, units), show(feeds.second, units),
+                         feeds_source));
+    if (outside(boring.final_diameter, sizes))
+        note(fmt::format("a bore of {} is outside what portable bars serve, {} to {} [{}].",
+                         show(boring.final_diameter, units), show(sizes.first, units),
+                         show(sizes.second, units), sizes_source));
     for (const Cut& cut : boring.cuts)
-        if (stays_in_skin(boring, cut, cutting))
-            notes.push_back(fmt::format("the first cut after the weld takes only {} and stays in the skin, "
-                                        "which dulls the bit: take it with the next cut.",
-                                        show_pitch(cut.depth, units)));
-    if (boring.settings.feed.value > cutting.nose_radius.value)
-        notes.push_back(fmt::format("a feed of {} a turn is over the nose radius of {}: the roughness that "
-                                    "is worked out does not hold.",
-                                    show_pitch(boring.settings.feed.value, units),
-                                    show_pitch(cutting.nose_radius.value, units)));
+        if (stays_in_skin(boring, cut))
+            note(fmt::format("the first cut after the weld takes only {} and stays in the skin, which dulls "
+                             "the bit: take it with the next cut.",
+                             show_pitch(cut.depth, units)));
+    if (settings.feed.value > settings.nose_radius.value)
+        note(fmt::format("a feed of {} a turn is over the nose radius of {}: the roughness that is worked "
+                         "out does not hold.",
+                         show_pitch(settings.feed.value, units),
+                         show_pitch(settings.nose_radius.value, units)));
     if (boring.set_ups > 1)
-        notes.push_back(fmt::format(
-            "longer than one stroke of the bar: {} set-ups, to be aligned on one another.", boring.set_ups));
-    const Length step = 2.0 * cutting.bit_step.value;
+        note(fmt::format("longer than one stroke of the bar: {} set-ups, to be aligned on one another.",
+                         boring.set_ups));
     if (boring.limits && boring.limits->high - boring.limits->low < step)
-        notes.push_back(
+        note(
             fmt::format("the limits are {} apart, closer than one step of the bit ({} on the diameter) [{}].",
                         show_fine(boring.limits->high - boring.limits->low, units), show_fine(step, units),
-                        cutting.bit_step.source));
+                        settings.bit_step.source));
     if (boring.final_diameter != bore.finish_diameter)
-        notes.push_back(
-            fmt::format("bored to {}, where the limits of {} begin, not to the finish diameter itself.",
-                        show_fine(boring.final_diameter, units), boring.limits->size_class));
+        note(fmt::format("bored to {}, where the limits of {} begin, not to the finish diameter itself.",
+                         show_fine(boring.final_diameter, units), boring.limits->size_class));
     if (boring.grooves.size() < bore.grooves.size())
-        notes.push_back("a groove that is no deeper than the finish diameter is not cut again.");
-    for (std::string& note : notes)
-        note = bore.name + ": " + note;
+        note("a groove that is no deeper than the finish diameter is not cut again.");
     return notes;
+}
+
+std::vector<Assumed> assumed_cutting(const BarSettings& settings, const std::vector<BorePlan>& bores,
+                                     UnitSystem units) {
+    std::vector<Assumed> assumed;
+    const auto assume = [&](const char* name, const auto& figure, std::string shown) {
+        if (figure.source != "job")
+            assumed.push_back({name, std::move(shown), figure.source});
+    };
+    const auto assume_cut = [&](const char* name, const Sourced<Length>& figure) {
+        assume(name, figure, show_pitch(figure.value, units));
+    };
+    assume("boring.cutting_speed", settings.cutting_speed,
+           show_cutting_speed(settings.cutting_speed.value, units));
+    assume_cut("boring.feed", settings.feed);
+    assume_cut("boring.rough_cut", settings.rough_cut);
+    assume("boring.edge_life", settings.edge_life, show(settings.edge_life.value));
+    assume_cut("cutting.json semi_finish_cut_mm", settings.semi_finish_cut);
+    assume_cut("cutting.json finish_cut_mm", settings.finish_cut);
+    assume_cut("cutting.json nose_radius_mm", settings.nose_radius);
+    if (ranges::any_of(bores, [](const BorePlan& bore) { return !bore.boring.facing.empty(); }))
+        assume_cut("cutting.json facing_feed_mm", settings.facing_feed);
+    if (ranges::any_of(bores, [](const BorePlan& bore) { return bore.boring.expansion_is_general; }))
+        assume("cutting.json expansion_per_K", settings.expansion,
+               fmt::format("{:.3g}", settings.expansion.value));
+    return assumed;
 }
 
 } // namespace ringfill

@@ -1,5 +1,7 @@
-#include <ringfill/boring/boring_working.hpp>
+#include <ringfill/boring/bore_boring.hpp>
 
+#include <range/v3/algorithm/count_if.hpp>
+#include <range/v3/algorithm/find.hpp>
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
@@ -9,62 +11,123 @@
 namespace ringfill {
 namespace {
 
-std::vector<Working> speed_working(const WornBore& bore, const BoringPlan& plan) {
-    const Length diameter = bore.finish_diameter;
-    const Sourced<Speed>& cutting = plan.settings.cutting_speed;
-    const Input on{"D", in_mm(diameter)};
-    const Input turning{"n", in_rev_min(plan.bar.used)};
-    const Input feed{"f", in_mm(plan.settings.feed.value)};
-    return {rpm_working(plan.settings, plan.bar, diameter),
-            worked("computed_rpm", "1000*v_c/(pi*D)", {{"v_c", in_m_min(cutting.value)}, on},
-                   in_rev_min(plan.bar.computed), cutting.source),
-            worked("cutting_speed_m_min", "pi*D*n/1000", {on, turning},
-                   in_m_min(cutting_speed_at(plan.bar.used, diameter))),
-            taken("feed_mm", feed, plan.settings.feed.source),
-            worked("feed_mm_min", "f*n", {feed, turning},
-                   in_mm_min(feed_rate(plan.settings.feed.value, plan.bar.used)))};
+/// What the figures of every cut, groove and size hang on.
+std::vector<Input> common_inputs(const WornBore& bore, const BoreWeld& weld, const BoringPlan& plan) {
+    const SizeLimits limits = plan.limits.value_or(SizeLimits());
+    return inputs_of(
+        in_mm("D", bore.finish_diameter), in_mm("D_b", plan.final_diameter), in_mm("D_min", limits.low),
+        in_mm("D_max", limits.high), Input("EI", limits.lower_um, "um"),
+        Input("IT", limits.tolerance_um, "um"), in_mm("L", bore.length), in_mm("o", bore.overhang),
+        in_mm("s", bore.stock), in_mm("S", plan.final_diameter / 2.0 - plan.crown_radius),
+        in_mm("stroke", plan.settings.stroke.value_or(Length())), in_mm("r_end", weld.layering.end_radius),
+        in_mm("delta", weld.bead.valley), in_mm("r_f", weld.build.finish_radius),
+        in_mm("r_s", weld.build.skim_radius), in_mm("r_min", weld.survey.smallest.radius),
+        in_mm("r_c", plan.crown_radius), in_mm("w", weld.build.finished_weld),
+        in_mm("a_r", plan.settings.rough_cut.value), in_mm("a_s", plan.settings.semi_finish_cut.value),
+        in_mm("a_f", plan.settings.finish_cut.value), in_mm("r", plan.settings.nose_radius.value),
+        in_mm("f", plan.settings.feed.value), in_m_min("v_c", plan.settings.cutting_speed.value),
+        in_rev_min("n", plan.bar.used), Input("alpha", plan.expansion.value, "1/K"),
+        Input("T_0", reference_temperature_degC, "degC"));
 }
 
-std::vector<Working> stock_working(const WornBore& bore, const BoreWeld& weld, const BoringPlan& plan) {
-    const Input bored{"D_b", in_mm(plan.final_diameter)};
-    const Input end{"r_end", in_mm(weld.layering.end_radius)};
-    const Input valley{"delta", in_mm(weld.bead.valley)};
-    const Input length{"L", in_mm(bore.length)};
+/// A speed of the bar on a diameter.
+Working rpm_working(const BarSettings& settings, const BarSpeed& bar, Length diameter) {
+    const char* formula = !bar.listed    ? "1000*v_c/(pi*D)"
+                          : bar.too_fast ? "lowest(n)"
+                                         : "highest(n*floor(min(1000*v_c/(pi*D)/n, 1) + 1e-9))";
+    const auto speeds = settings.bar_speeds | ranges::views::transform(rev_min) | ranges::to<std::vector>();
+    const Amount used = in_rev_min(bar.used);
+    const Sourced<Speed>& cutting = settings.cutting_speed;
+    return worked(
+               inputs_of(Input("n", speeds, "rev/min"), in_m_min("v_c", cutting.value), in_mm("D", diameter)),
+               {{"rpm", formula, used, bar.listed ? "job" : cutting.source}})
+        .front();
+}
+
+/// Speed, feed and stock.
+std::vector<WorkedFigure> settings_figures(const WornBore& bore, const BoringPlan& plan) {
+    const BarSettings& settings = plan.settings;
     const Length radius = plan.final_diameter / 2.0;
-    std::vector<Working> work = {
-        worked("stock_mm", "D_b/2 - r_end + delta", {bored, end, valley}, in_mm(radius - plan.crown_radius)),
-        worked("valley_stock_mm", "D_b/2 - r_end - delta", {bored, end, valley},
-               in_mm(radius - plan.valley_radius))};
-    if (plan.settings.stroke)
-        work.push_back(worked("set_ups", "ceil((L + 2*o)/stroke - 1e-9)",
-                              {length, {"o", in_mm(bore.overhang)}, {"stroke", in_mm(*plan.settings.stroke)}},
-                              plan.set_ups));
-    else
-        work.push_back(worked("set_ups", "1 + 0*L", {length}, 1));
+    return {{"computed_rpm", "1000*v_c/(pi*D)", in_rev_min(plan.bar.computed), settings.cutting_speed.source},
+            {"cutting_speed_m_min", "pi*D*n/1000",
+             in_m_min(cutting_speed_at(plan.bar.used, bore.finish_diameter))},
+            {"feed_mm", "1*f", in_mm(settings.feed.value), settings.feed.source},
+            {"feed_mm_min", "f*n", in_mm_min(feed_rate(settings.feed.value, plan.bar.used))},
+            {"stock_mm", "D_b/2 - r_end + delta", in_mm(radius - plan.crown_radius)},
+            {"valley_stock_mm", "D_b/2 - r_end - delta", in_mm(radius - plan.valley_radius)},
+            {"set_ups", settings.stroke ? "ceil((L + 2*o)/stroke - 1e-9)" : "1 + 0*L", plan.set_ups}};
+}
+
+/// How deep one cut is; the first of the skim and the first after the weld take the remainder, or two rough
+/// cuts, the first of which would be no whole one, share it.
+WorkedFigure depth_figure(const BoringPlan& plan, std::size_t index) {
+    const BarSettings& settings = plan.settings;
+    const CutKind kind = plan.cuts[index].kind;
+    const auto figure = [&](const char* formula, std::string source = "own") {
+        return WorkedFigure{"depth_mm", formula, in_mm(plan.cuts[index].depth), std::move(source)};
+    };
+    if (kind == CutKind::skim)
+        return figure("(r_s - r_min)/k");
+    if (kind == CutKind::semi_finish)
+        return figure("min(S - a_f, a_s)", settings.semi_finish_cut.source);
+    if (kind == CutKind::finish)
+        return figure("min(S, a_f)", settings.finish_cut.source);
+    if (kind == CutKind::spring)
+        return figure("0*a_f", "practice");
+    const auto skin = ranges::find(plan.cuts, CutKind::skin, &Cut::kind);
+    const auto second = static_cast<std::size_t>(skin - plan.cuts.begin()) + 1;
+    const bool shares = index <= second && plan.cuts[second].kind == CutKind::rough &&
+                        plan.cuts[second].depth < settings.rough_cut.value;
+    return figure(shares                  ? "(S - a_f - a_s - (k - 2)*a_r)/2"
+                  : kind == CutKind::skin ? "S - a_f - a_s - (k - 1)*a_r"
+                                          : "1*a_r",
+                  settings.rough_cut.source);
+}
+
+/// One cut: its diameters begin where the cuts of its kind began, and those before it count.
+std::vector<Working> cut_working(const BoringPlan& plan, std::size_t index,
+                                 const std::vector<Input>& common) {
+    const Cut& cut = plan.cuts[index];
+    const bool is_skim = cut.kind == CutKind::skim;
+    std::vector<double> depths;
+    for (std::size_t i = 0; i < index; ++i)
+        if ((plan.cuts[i].kind == CutKind::skim) == is_skim)
+            depths.push_back(mm(plan.cuts[i].depth));
+    const auto alike = ranges::count_if(plan.cuts, [&](const Cut& one) {
+        return is_skim ? one.kind == CutKind::skim : one.kind == CutKind::skin || one.kind == CutKind::rough;
+    });
+    const std::string start = is_skim ? "r_min" : "r_c";
+    const std::string from = depths.empty() ? "2*" + start : "2*(" + start + " + sum(a))";
+    std::vector<Working> work =
+        worked(joined({{"k", alike}, {"a", depths, "mm"}}, common),
+               {depth_figure(plan, index), {"diameter_from_mm", from, in_mm(cut.from)}});
+    append(work, worked(joined({{"D", in_mm(cut.from)}, {"a", in_mm(cut.depth)}}, common),
+                        {{"diameter_to_mm", "D + 2*a", in_mm(cut.to)},
+                         {"rpm", "1*n", in_rev_min(plan.bar.used)},
+                         {"feed_mm", "1*f", in_mm(plan.settings.feed.value), plan.settings.feed.source},
+                         {"time_s", is_skim ? "60*L/(f*n)" : "60*(L + 2*o)/(f*n)", in_seconds(cut.time)}}));
     return work;
 }
 
-std::vector<Working> grooves_working(const WornBore& bore, const BoreWeld& weld, const BoringPlan& plan) {
-    const Input finish{"r_f", in_mm(weld.build.finish_radius)};
-    const Input left{"w", in_mm(weld.build.finished_weld)};
-    std::vector<Working> work;
-    for (std::size_t i = 0; i < plan.grooves.size(); ++i) {
-        const GrooveCut& cut = plan.grooves[i];
-        const Input floor{"D_g", in_mm(bore.grooves[cut.groove].diameter)};
-        append(work, under(element_path("grooves", i),
-                           {taken("diameter_mm", floor, "job"),
-                            worked("depth_mm", "D_g/2 - r_f", {floor, finish}, in_mm(cut.depth)),
-                            worked("weld_left_mm", "w - D_g/2 + r_f", {left, floor, finish},
-                                   in_mm(cut.weld_left))}));
-    }
+std::vector<Working> facing_working(const WornBore& bore, const FacePad& pad, const Face& face,
+                                    const Facing& facing, const BoringPlan& plan,
+                                    const std::vector<Input>& common) {
+    const std::vector<Input> inputs =
+        joined(inputs_of(in_mm("e", pad.extra_build), in_mm("delta", pad.bead.valley),
+                         in_mm("t", facing.depth), Input("k", facing.cuts), in_mm("D_o", face.outer),
+                         in_mm("D_i", face.inner), in_mm("f", facing.feed), in_rev_min("n", facing.bar.used)),
+               common);
+    std::vector<Working> work = worked(inputs, {{"depth_mm", "s + e + delta", in_mm(facing.depth)},
+                                                {"cuts", "ceil(t/a_r - 1e-9)", facing.cuts}});
+    work.push_back(rpm_working(plan.settings, facing.bar, face.outer + 2.0 * bore.overhang));
+    append(work, worked(inputs, {{"feed_mm", "1*f", in_mm(facing.feed), plan.settings.facing_feed.source},
+                                 {"time_s", "60*k*((D_o - D_i)/2 + 2*o)/(f*n)", in_seconds(facing.time)}}));
     return work;
 }
 
 std::vector<Working> time_working(const BoringPlan& plan) {
-    std::vector<double> all;
-    std::vector<double> skim{0};
-    std::vector<double> rough{0};
-    std::vector<double> finish;
+    std::vector<double> all, finish, standing;
+    std::vector<double> skim{0}, rough{0};
     for (const Cut& cut : plan.cuts) {
         all.push_back(cut.time.value());
         (is_last(cut.kind) ? finish : rough).push_back(cut.time.value());
@@ -75,130 +138,95 @@ std::vector<Working> time_working(const BoringPlan& plan) {
         all.push_back(face.time.value());
         rough.push_back(face.time.value());
     }
-    const auto standing = plan.standing |
-                          ranges::views::transform([](const Standing& one) { return one.time().value(); }) |
-                          ranges::to<std::vector>();
-    const Input life{"life", in_seconds(plan.edges.life)};
-    const std::string& source = plan.settings.edge_life.source;
-    const auto sum = [](const char* figure, const std::vector<double>& times, Time value) {
-        return worked(figure, "sum(t)", {{"t", times, "s"}}, in_seconds(value));
+    for (const Standing& step : plan.standing)
+        standing.push_back(step.time().value());
+    const std::vector<Input> common{{"t_cut", in_seconds(plan.cutting_time)},
+                                    {"t_stand", in_seconds(plan.standing_time)},
+                                    {"life", in_seconds(plan.edges.life)},
+                                    {"k_rough", plan.edges.rough},
+                                    {"k_finish", plan.edges.finish}};
+    std::vector<Working> work;
+    const auto add = [&](const std::vector<double>& times, const WorkedFigure& figure) {
+        append(work, worked(joined({{"t", times, "s"}}, common), {figure}));
     };
-    return {sum("skim_s", skim, plan.skim_time),
-            sum("cutting_s", all, plan.cutting_time),
-            sum("standing_s", standing, plan.standing_time),
-            worked("time_s", "t_cut + t_stand",
-                   {{"t_cut", in_seconds(plan.cutting_time)}, {"t_stand", in_seconds(plan.standing_time)}},
-                   in_seconds(plan.time())),
-            worked("edges_rough", "ceil(sum(t)/life - 1e-9)", {{"t", rough, "s"}, life}, plan.edges.rough,
-                   source),
-            worked("edges_finish", "max(1, ceil(sum(t)/life - 1e-9))", {{"t", finish, "s"}, life},
-                   plan.edges.finish, source),
-            worked("edges", "k_rough + k_finish",
-                   {{"k_rough", plan.edges.rough}, {"k_finish", plan.edges.finish}},
-                   plan.edges.rough + plan.edges.finish)};
-}
-
-std::vector<Working> standing_working(const BoringPlan& plan) {
-    std::vector<Working> work;
+    add(skim, {"skim_s", "sum(t)", in_seconds(plan.skim_time)});
+    add(all, {"cutting_s", "sum(t)", in_seconds(plan.cutting_time)});
+    add(standing, {"standing_s", "sum(t)", in_seconds(plan.standing_time)});
+    add({}, {"time_s", "t_cut + t_stand", in_seconds(plan.time())});
+    const std::string& source = plan.settings.edge_life.source;
+    add(rough, {"edges_rough", "ceil(sum(t)/life - 1e-9)", plan.edges.rough, source});
+    add(finish, {"edges_finish", "max(1, ceil(sum(t)/life - 1e-9))", plan.edges.finish, source});
+    add({}, {"edges", "k_rough + k_finish", plan.edges.rough + plan.edges.finish});
     for (std::size_t i = 0; i < plan.standing.size(); ++i) {
-        const Standing& step = plan.standing[i];
-        const double count = step.count;
-        const auto figure = [&](const char* name, Time each, Time all, const std::string& source) {
-            return worked(name, "60*k*t", {{"k", count}, {"t", each.value() / factor::minute, "min"}},
-                          in_seconds(all), source);
+        const int count = plan.standing[i].count;
+        const auto& [usual, range] = plan.standing[i].each;
+        const auto figure = [&](const char* name, Time each, const std::string& from) {
+            work.push_back(worked(element_path("standing", i) + name, "60*k*t",
+                                  {{"k", count}, {"t", each.value() / factor::minute, "min"}},
+                                  in_seconds(static_cast<double>(count) * each), from));
         };
-        const auto& [usual, range] = step.each;
-        const auto& [low, high] = range.value;
-        append(work,
-               under(element_path("standing", i), {figure("time_s", usual.value, step.time(), usual.source),
-                                                   figure("low_s", low, count * low, range.source),
-                                                   figure("high_s", high, count * high, range.source)}));
+        figure(".time_s", usual.value, usual.source);
+        figure(".low_s", range.value.first, range.source);
+        figure(".high_s", range.value.second, range.source);
     }
     return work;
 }
 
-std::vector<Working> size_working(const WornBore& bore, const BoringPlan& plan, const Cutting& cutting) {
-    const Input nominal{"D", in_mm(bore.finish_diameter)};
-    const Input feed{"f", in_mm(plan.settings.feed.value)};
-    const Input nose{"r", in_mm(cutting.nose_radius.value)};
-    std::vector<Working> work = {
-        worked("roughness.rt_um", "1000*f^2/(8*r)", {feed, nose},
-               {micrometres(plan.roughness.peak_to_valley), "um"}, cutting.nose_radius.source),
-        worked("roughness.ra_um", "1000*f^2/(32*r)", {feed, nose}, {micrometres(plan.roughness.mean), "um"},
-               cutting.nose_radius.source)};
-    if (!plan.limits) {
-        work.push_back(worked("final_diameter_mm", "1*D", {nominal}, in_mm(plan.final_diameter), "job"));
-        return work;
-    }
-    const SizeLimits& limits = *plan.limits;
-    const Input low{"D_min", in_mm(limits.low)};
-    const Input high{"D_max", in_mm(limits.high)};
-    work.push_back(worked("final_diameter_mm", "min(max(D, D_min), D_max)", {nominal, low, high},
-                          in_mm(plan.final_diameter)));
-    if (limits.size_class.empty()) {
-        append(work, {taken("limits_mm[0]", low, "job"), taken("limits_mm[1]", high, "job")});
-        return work;
-    }
-    const Input lower{"EI", limits.lower_um, "um"};
-    work.push_back(worked("limits_mm[0]", "D + EI/1000", {nominal, lower}, in_mm(limits.low), limits.source));
-    work.push_back(worked("limits_mm[1]", "D + (EI + IT)/1000",
-                          {nominal, lower, {"IT", limits.tolerance_um, "um"}}, in_mm(limits.high),
-                          limits.source));
-    return work;
+std::vector<WorkedFigure> size_figures(const BoringPlan& plan) {
+    const std::string& nose = plan.settings.nose_radius.source;
+    const SizeLimits limits = plan.limits.value_or(SizeLimits());
+    const auto limit = [&](const char* as_given, const char* of_class) {
+        return !plan.limits ? "" : limits.size_class.empty() ? as_given : of_class;
+    };
+    return {{"roughness.rt_um", "1000*f^2/(8*r)", {micrometres(plan.roughness.peak_to_valley), "um"}, nose},
+            {"roughness.ra_um", "1000*f^2/(32*r)", {micrometres(plan.roughness.mean), "um"}, nose},
+            {"final_diameter_mm", plan.limits ? "min(max(D, D_min), D_max)" : "1*D",
+             in_mm(plan.final_diameter), plan.limits ? "own" : "job"},
+            {"limits_mm[0]", limit("1*D_min", "D + EI/1000"), in_mm(limits.low), limits.source},
+            {"limits_mm[1]", limit("1*D_max", "D + (EI + IT)/1000"), in_mm(limits.high), limits.source}};
 }
 
-std::vector<Working> gauge_working(const BoringPlan& plan) {
-    std::vector<Working> work;
-    for (std::size_t i = 0; i < plan.gauge.size(); ++i) {
-        const GaugeReading& gauge = plan.gauge[i];
-        const Input at{"T", in_deg_c(gauge.at)};
-        std::vector<Working> of_reading = {taken("at_degC", at, gauge.source),
-                                           worked("growth_mm", "alpha*D_b*(T - T_0)",
-                                                  {{"alpha", plan.expansion.value, "1/K"},
-                                                   {"D_b", in_mm(plan.final_diameter)},
-                                                   at,
-                                                   {"T_0", reference_temperature_degC, "degC"}},
-                                                  in_mm(gauge.growth), plan.expansion.source)};
-        const auto reading = [&](const char* name, Length size) {
-            of_reading.push_back(worked(name, "D + g", {{"D", in_mm(size)}, {"g", in_mm(gauge.growth)}},
-                                        in_mm(size + gauge.growth)));
-        };
-        reading("reading_mm", plan.final_diameter);
-        if (plan.limits) {
-            reading("low_mm", plan.limits->low);
-            reading("high_mm", plan.limits->high);
-        }
-        append(work, under(element_path("gauge", i), std::move(of_reading)));
-    }
+std::vector<Working> gauge_working(const BoringPlan& plan, const GaugeReading& gauge,
+                                   const std::vector<Input>& common) {
+    std::vector<Working> work =
+        worked(joined({{"T", in_deg_c(gauge.at)}}, common),
+               {{"at_degC", "1*T", in_deg_c(gauge.at), gauge.source},
+                {"growth_mm", "alpha*D_b*(T - T_0)", in_mm(gauge.growth), plan.expansion.source}});
+    std::vector<std::pair<const char*, Length>> sizes{{"reading_mm", plan.final_diameter}};
+    if (plan.limits)
+        sizes.insert(sizes.end(), {{"low_mm", plan.limits->low}, {"high_mm", plan.limits->high}});
+    for (const auto& [name, size] : sizes)
+        work.push_back(worked(name, "D + g", {{"D", in_mm(size)}, {"g", in_mm(gauge.growth)}},
+                              in_mm(size + gauge.growth)));
     return work;
 }
 
 } // namespace
 
-Working rpm_working(const BarSettings& settings, const BarSpeed& bar, Length diameter) {
-    const Input cutting{"v_c", in_m_min(settings.cutting_speed.value)};
-    const Input on{"D", in_mm(diameter)};
-    const Amount used = in_rev_min(bar.used);
-    if (!bar.listed)
-        return worked("rpm", "1000*v_c/(pi*D)", {cutting, on}, used, settings.cutting_speed.source);
-    const Input speeds{
-        "n", settings.bar_speeds | ranges::views::transform(rev_min) | ranges::to<std::vector>(), "rev/min"};
-    if (bar.too_fast)
-        return worked("rpm", "lowest(n)", {speeds}, used, "job");
-    return worked("rpm", "highest(n*floor(min(1000*v_c/(pi*D)/n, 1) + 1e-9))", {speeds, cutting, on}, used,
-                  "job");
-}
-
-std::vector<Working> boring_working(const WornBore& bore, const BoreWeld& weld, const BoringPlan& plan,
-                                    const Cutting& cutting) {
-    std::vector<Working> work = speed_working(bore, plan);
-    append(work, stock_working(bore, weld, plan));
-    append(work, grooves_working(bore, weld, plan));
-    append(work, cuts_working(bore, weld, plan, cutting));
+std::vector<Working> boring_working(const WornBore& bore, const BoreWeld& weld, const BoringPlan& plan) {
+    const std::vector<Input> common = common_inputs(bore, weld, plan);
+    std::vector<Working> work{rpm_working(plan.settings, plan.bar, bore.finish_diameter)};
+    const auto add = [&](const char* list, std::size_t i, std::vector<Working> more) {
+        append(work, under(element_path(list, i), std::move(more)));
+    };
+    append(work, worked(common, settings_figures(bore, plan)));
+    for (std::size_t i = 0; i < plan.grooves.size(); ++i) {
+        const auto& [groove, depth, weld_left] = plan.grooves[i];
+        const Amount floor = in_mm(bore.grooves[groove].diameter);
+        add("grooves", i,
+            worked(joined({{"D_g", floor}}, common),
+                   {{"diameter_mm", "1*D_g", floor, "job"},
+                    {"depth_mm", "D_g/2 - r_f", in_mm(depth)},
+                    {"weld_left_mm", "w - D_g/2 + r_f", in_mm(weld_left)}}));
+    }
+    for (std::size_t i = 0; i < plan.cuts.size(); ++i)
+        add("cuts", i, cut_working(plan, i, common));
+    for (std::size_t i = 0; i < plan.facing.size(); ++i)
+        add("facing", i, facing_working(bore, weld.faces[i], bore.faces[i], plan.facing[i], plan, common));
     append(work, time_working(plan));
-    append(work, standing_working(plan));
-    append(work, size_working(bore, plan, cutting));
-    append(work, gauge_working(plan));
+    append(work, worked(common, size_figures(plan)));
+    for (std::size_t i = 0; i < plan.gauge.size(); ++i)
+        add("gauge", i, gauge_working(plan, plan.gauge[i], common));
     return under("boring", std::move(work));
 }
 

@@ -1,7 +1,6 @@
 #include <ringfill/boring/cuts.hpp>
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 namespace ringfill {
@@ -25,11 +24,9 @@ void set_diameters(std::vector<Cut>& cuts, Length start, Length final_radius) {
         cuts.back().from = cuts.back().to;
 }
 
-void add_cut(std::vector<Cut>& cuts, CutKind kind, Length depth) {
-    Cut cut;
-    cut.kind = kind;
-    cut.depth = depth;
-    cuts.push_back(cut);
+int edges_for(Time cutting, Time life) {
+    const double count = std::ceil((cutting / life).value() - 1e-9);
+    return static_cast<int>(std::clamp<double>(count, 0, most_edges + 1));
 }
 
 /// The first cut takes the remainder; one too shallow to get under the skin shares with the second.
@@ -39,18 +36,16 @@ void add_rough_cuts(std::vector<Cut>& cuts, Length stock, Length rough_cut, Leng
     const bool shares = count > 1 && remainder < least;
     const Length half = (remainder + rough_cut) / 2.0;
     for (int i = 0; i < count; ++i)
-        add_cut(cuts, i == 0 ? CutKind::skin : CutKind::rough,
-                shares && i < 2 ? half
-                : i == 0        ? remainder
-                                : rough_cut);
+        cuts.push_back({i == 0 ? CutKind::skin : CutKind::rough, shares && i < 2 ? half
+                                                                 : i == 0        ? remainder
+                                                                                 : rough_cut});
 }
 
 } // namespace
 
 std::string_view name_of(CutKind kind) {
-    constexpr std::array<std::string_view, 6> names = {"skim",        "skin",   "rough",
-                                                       "semi_finish", "finish", "spring"};
-    return names.at(static_cast<std::size_t>(kind));
+    constexpr std::string_view names[] = {"skim", "skin", "rough", "semi_finish", "finish", "spring"};
+    return names[static_cast<std::size_t>(kind)];
 }
 
 int rough_cuts(Length stock, Length rough_cut) {
@@ -63,35 +58,35 @@ int rough_cuts(Length stock, Length rough_cut) {
 std::vector<Cut> skim_cuts(Length smallest_radius, Length skim_radius, Length rough_cut) {
     const Length metal = skim_radius - smallest_radius;
     const int count = rough_cuts(metal, rough_cut);
-    std::vector<Cut> cuts;
-    for (int i = 0; i < count; ++i)
-        add_cut(cuts, CutKind::skim, metal / static_cast<double>(count));
+    std::vector<Cut> cuts(static_cast<std::size_t>(count),
+                          {CutKind::skim, metal / static_cast<double>(count)});
     set_diameters(cuts, smallest_radius, skim_radius);
     return cuts;
 }
 
-std::vector<Cut> bore_cuts(Length crown_radius, Length final_radius, const CutDepths& depths) {
+std::vector<Cut> bore_cuts(Length crown_radius, Length final_radius, const BarSettings& settings) {
     const Length stock = final_radius - crown_radius;
-    const Length finish = std::min(stock, depths.finish);
-    const Length semi_finish = std::min(Length(stock - finish), depths.semi_finish);
+    const Length finish = std::min(stock, settings.finish_cut.value);
+    const Length semi_finish = std::min(Length(stock - finish), settings.semi_finish_cut.value);
     std::vector<Cut> cuts;
-    add_rough_cuts(cuts, stock - finish - semi_finish, depths.rough, depths.semi_finish);
+    add_rough_cuts(cuts, stock - finish - semi_finish, settings.rough_cut.value,
+                   settings.semi_finish_cut.value);
     if (semi_finish > no_stock)
-        add_cut(cuts, CutKind::semi_finish, semi_finish);
-    add_cut(cuts, CutKind::finish, finish);
-    add_cut(cuts, CutKind::spring, Length());
+        cuts.push_back({CutKind::semi_finish, semi_finish});
+    cuts.push_back({CutKind::finish, finish});
+    cuts.push_back({CutKind::spring});
     set_diameters(cuts, crown_radius, final_radius);
     return cuts;
 }
 
-Facing facing(const Face& face, const FacePad& pad, Length stock, Length overhang, const FacingHead& head) {
+Facing facing(const Face& face, const FacePad& pad, const WornBore& bore, const BarSettings& settings) {
     Facing cut;
-    cut.depth = stock + pad.extra_build + pad.bead.valley;
-    cut.cuts = rough_cuts(cut.depth, head.rough_cut);
-    cut.way = (face.outer - face.inner) / 2.0 + 2.0 * overhang;
-    cut.bar = bar_speed(head.cutting_speed, face.outer + 2.0 * overhang, head.bar_speeds);
-    cut.feed = head.feed;
-    cut.time = static_cast<double>(cut.cuts) * cutting_time(cut.way, head.feed, cut.bar.used);
+    cut.depth = bore.stock + pad.extra_build + pad.bead.valley;
+    cut.cuts = rough_cuts(cut.depth, settings.rough_cut.value);
+    cut.bar = bar_speed(settings.cutting_speed.value, face.outer + 2.0 * bore.overhang, settings.bar_speeds);
+    cut.feed = settings.facing_feed.value;
+    const Length way = (face.outer - face.inner) / 2.0 + 2.0 * bore.overhang;
+    cut.time = static_cast<double>(cut.cuts) * cutting_time(way, cut.feed, cut.bar.used);
     return cut;
 }
 
@@ -104,11 +99,6 @@ std::vector<GrooveCut> groove_cuts(const std::vector<Groove>& grooves, Length fi
             cuts.push_back({i, depth, finished_weld - depth});
     }
     return cuts;
-}
-
-int edges_for(Time cutting, Time life) {
-    const double count = std::ceil((cutting / life).value() - 1e-9);
-    return static_cast<int>(std::clamp<double>(count, 0, most_edges + 1));
 }
 
 Edges edges(Time rough_time, Time finish_time, Time life) {

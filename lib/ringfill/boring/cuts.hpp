@@ -25,18 +25,10 @@ inline bool is_last(CutKind kind) {
 /// One cut along the bore.
 struct Cut {
     CutKind kind = CutKind::rough;
-    Length depth; ///< per side
-    Length from;  ///< diameter before it
-    Length to;    ///< diameter after it
-    Length way;   ///< along the bore
-    Time time;
-};
-
-/// How deep the cuts are, per side.
-struct CutDepths {
-    Length rough; ///< at most
-    Length semi_finish;
-    Length finish;
+    Length depth = {}; ///< per side
+    Length from = {};  ///< diameter before it
+    Length to = {};    ///< diameter after it
+    Time time = {};
 };
 
 /// More cuts of a bore than this are refused: the rough cut is far too shallow for the stock.
@@ -54,29 +46,20 @@ std::vector<Cut> skim_cuts(Length smallest_radius, Length skim_radius, Length ro
 /// semi-finish cut first have their share of the stock, the rest is rough cuts of at most the depth given,
 /// the first of which (under the skin) takes the remainder, so that all add up to the stock, or shares it
 /// with the second where it is less than the semi-finish depth and would only rub; last the spring pass.
-std::vector<Cut> bore_cuts(Length crown_radius, Length final_radius, const CutDepths& depths);
+std::vector<Cut> bore_cuts(Length crown_radius, Length final_radius, const BarSettings& settings);
 
 /// A built-up boss face cut flat with a facing head.
 struct Facing {
     Length depth; ///< from the crowns to the finished face
     int cuts = 0;
-    Length way; ///< of one cut, across the pad
     BarSpeed bar;
     Length feed; ///< per revolution
     Time time;   ///< of all cuts
 };
 
-/// How a facing head is run.
-struct FacingHead {
-    Speed cutting_speed;
-    Length feed;
-    Length rough_cut;
-    std::vector<Turning> bar_speeds;
-};
-
 /// Faces a pad from its inner to its outer edge, past both by the overhang: the stock, what was built over
 /// it, and the crowns, at most the valley depth over the layer. The speed is that of the outer edge.
-Facing facing(const Face& face, const FacePad& pad, Length stock, Length overhang, const FacingHead& head);
+Facing facing(const Face& face, const FacePad& pad, const WornBore& bore, const BarSettings& settings);
 
 /// A retaining groove cut again after boring.
 struct GrooveCut {
@@ -102,10 +85,8 @@ struct Edges {
 /// More edges of one kind a bore than this are refused: the life of an edge cannot be meant.
 inline constexpr int most_edges = 10'000;
 
-/// ⌈cutting time/life − 1e-9⌉; more than `most_edges` come back as `most_edges` + 1.
-int edges_for(Time cutting, Time life);
-
-/// The edges of one bore, rough and finish apart; at least one for the finish cut.
+/// The edges of one bore, rough and finish apart, ⌈cutting time/life − 1e-9⌉ each, and at least one for the
+/// finish cut; more than `most_edges` of a kind come back as `most_edges` + 1.
 Edges edges(Time rough_time, Time finish_time, Time life);
 
 /// Roughness that feed and nose radius leave by geometry alone; a real surface is rougher.

@@ -4,6 +4,10 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/find_if.hpp>
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/map.hpp>
+
 #include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/units/metric.hpp>
@@ -14,33 +18,13 @@ namespace {
 /// Sizes given in inches may differ from a step's end in their last digit [m].
 const Length rounding = in_si<Length>(1e-9);
 
-using Named = std::vector<std::pair<std::string, Sourced<double>>>;
-
-const Sourced<double>* find(const Named& list, std::string_view name) {
-    for (const auto& [key, value] : list)
-        if (key == name)
-            return &value;
-    return nullptr;
-}
-
-const SizeStep* step_of(const std::vector<SizeStep>& steps, Length size) {
-    for (const SizeStep& step : steps)
-        if (size > step.over.value + rounding && size <= step.to.value + rounding)
-            return &step;
-    return nullptr;
-}
-
 /// The classes that a step knows, for the remedy: "D, E, F, G, H, JS with a grade of 5, 6, 7".
 std::string known_classes(const SizeStep& step) {
-    std::vector<std::string> letters{"H", "JS"};
-    for (const auto& [letter, value] : step.deviations_um)
-        letters.push_back(letter);
+    std::vector<std::string> letters = step.deviations_um | ranges::views::keys | ranges::to<std::vector>();
+    letters.insert(letters.end(), {"H", "JS"});
     std::sort(letters.begin(), letters.end());
-    std::vector<std::string> grades;
-    for (const auto& [grade, value] : step.grades_um)
-        grades.push_back(grade);
     return fmt::format("known here for this size: {} with a grade of {}, such as \"H9\"",
-                       listed(letters, ", "), listed(grades, ", "));
+                       listed(letters, ", "), listed(step.grades_um | ranges::views::keys, ", "));
 }
 
 constexpr std::string_view otherwise = "or give the limits themselves as size_limits";
@@ -51,11 +35,7 @@ std::optional<SizeLimits> size_limits(const WornBore& bore, const std::vector<Si
                                       std::vector<Fault>& faults) {
     if (bore.size_limits) {
         const auto& [low, high] = *bore.size_limits;
-        SizeLimits own;
-        own.low = low;
-        own.high = high;
-        own.tolerance_um = (high - low).value() * 1e6;
-        return own;
+        return SizeLimits{.low = low, .high = high, .tolerance_um = (high - low).value() * 1e6};
     }
     if (!bore.size_class)
         return std::nullopt;
@@ -65,8 +45,11 @@ std::optional<SizeLimits> size_limits(const WornBore& bore, const std::vector<Si
                                        fmt::format("{}, {}", remedy, otherwise)));
         return std::nullopt;
     };
-    const SizeStep* step = step_of(steps, bore.finish_diameter);
-    if (!step)
+    const auto step = ranges::find_if(steps, [&](const SizeStep& one) {
+        return bore.finish_diameter > one.over.value + rounding &&
+               bore.finish_diameter <= one.to.value + rounding;
+    });
+    if (step == steps.end())
         return refuse(
             fmt::format("has no limits here for a finish diameter of {:.6g} mm", mm(bore.finish_diameter)),
             steps.empty() ? std::string("the table of size limits is empty")
@@ -74,18 +57,14 @@ std::optional<SizeLimits> size_limits(const WornBore& bore, const std::vector<Si
                                         mm(steps.front().over.value), mm(steps.back().to.value)));
     const std::size_t digits = std::min(typed.find_first_of("0123456789"), typed.size());
     const std::string letters = typed.substr(0, digits);
-    const Sourced<double>* grade = find(step->grades_um, typed.substr(digits));
-    const Sourced<double>* deviation = find(step->deviations_um, letters);
+    const Sourced<double>* grade = value_named(step->grades_um, typed.substr(digits));
+    const Sourced<double>* deviation = value_named(step->deviations_um, letters);
     if (!grade || (!deviation && letters != "H" && letters != "JS"))
         return refuse("is not a class of holes known here", known_classes(*step));
-    SizeLimits limits;
-    limits.size_class = typed;
-    limits.tolerance_um = grade->value;
-    limits.lower_um = deviation ? deviation->value : letters == "JS" ? -grade->value / 2 : 0;
-    limits.source = deviation ? deviation->source : grade->source;
-    limits.low = bore.finish_diameter + in_si<Length>(limits.lower_um * 1e-6);
-    limits.high = limits.low + in_si<Length>(limits.tolerance_um * 1e-6);
-    return limits;
+    const double lower_um = deviation ? deviation->value : letters == "JS" ? -grade->value / 2 : 0;
+    const Length low = bore.finish_diameter + in_si<Length>(lower_um * 1e-6);
+    return SizeLimits{low,          low + in_si<Length>(grade->value * 1e-6),     typed, lower_um,
+                      grade->value, deviation ? deviation->source : grade->source};
 }
 
 Length diameter_to_bore(Length finish_diameter, const std::optional<SizeLimits>& limits) {

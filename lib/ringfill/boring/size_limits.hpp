@@ -15,11 +15,11 @@ namespace ringfill {
 
 /// What a finished bore may measure at 20 °C.
 struct SizeLimits {
-    Length low;              ///< diameter
-    Length high;             ///< diameter
-    std::string size_class;  ///< such as H9; empty: the job gives the limits themselves
-    double lower_um = 0;     ///< deviation of the lower limit from the nominal size
-    double tolerance_um = 0; ///< between the limits
+    Length low = {};             ///< diameter
+    Length high = {};            ///< diameter
+    std::string size_class = {}; ///< such as H9; empty: the job gives the limits themselves
+    double lower_um = 0;         ///< deviation of the lower limit from the nominal size
+    double tolerance_um = 0;     ///< between the limits
     std::string source = "job";
 };
 

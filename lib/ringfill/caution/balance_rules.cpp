@@ -45,10 +45,10 @@ void balance_rules(CautionList& cautions, const RuledBore& on) {
     const HeatRunSettings& settings = balance.hot.settings;
     const auto most = [&](Temperature maximum) { return show_maximum(maximum, on.units); };
     switch (end_of(balance)) {
-    case BalanceEnd::heater_too_small:
+    case HeatEnd::heater_too_small:
         judge_heater(cautions, balance);
         break;
-    case BalanceEnd::never_cools:
+    case HeatEnd::never_cools:
         cautions
             .add(When::before, Matter::schedule,
                  "Cool the air round the boss, or wait for a colder day: it does not come down to {1}, where "
@@ -58,7 +58,7 @@ void balance_rules(CautionList& cautions, const RuledBore& on) {
                  most((hot.end == HeatEnd::never_cools ? hot : cold).end_at))
             .source = "own";
         break;
-    case BalanceEnd::never_cold: {
+    case HeatEnd::never_cold: {
         const bool may_rough = (hot.cooling_to_finish ? cold : hot).cooling_to_rough.has_value();
         cautions.add(
             When::after, Matter::quality, "{1}: the boss does not cool to {2}.",
@@ -69,7 +69,7 @@ void balance_rules(CautionList& cautions, const RuledBore& on) {
             most(may_rough ? settings.finish_below : settings.rough_below));
         break;
     }
-    case BalanceEnd::done:
+    case HeatEnd::done:
         if (balance.ring_peak().value() > settings.maximum.value() + far_over_K)
             cautions.add(When::during, Matter::cracking,
                          "Break within the ring, or lay it cooler: begun under the maximum, a ring still "

@@ -23,7 +23,7 @@ std::string no_day_because(const std::vector<BorePlan>& bores) {
     for (const BorePlan& bore : bores) {
         if (!bore.heat_balance)
             return fmt::format("the heat balance of {} is left out", bore.name);
-        if (end_of(*bore.heat_balance) != BalanceEnd::done)
+        if (end_of(*bore.heat_balance) != HeatEnd::done)
             return fmt::format("the heat of {} does not come to its end", bore.name);
     }
     return {};

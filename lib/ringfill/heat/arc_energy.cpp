@@ -1,40 +1,17 @@
 #include <ringfill/heat/arc_energy.hpp>
 
-#include <array>
 #include <cmath>
-#include <utility>
 
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {
-namespace {
 
-constexpr std::array<std::pair<std::string_view, double>, 10> efficiencies = {{{"121", 1.0},
-                                                                               {"111", 0.8},
-                                                                               {"114", 0.8},
-                                                                               {"131", 0.8},
-                                                                               {"135", 0.8},
-                                                                               {"136", 0.8},
-                                                                               {"137", 0.8},
-                                                                               {"138", 0.8},
-                                                                               {"141", 0.6},
-                                                                               {"15", 0.6}}};
-
-} // namespace
-
-std::optional<double> thermal_efficiency(std::string_view iso_4063) {
-    for (const auto& [process, k] : efficiencies)
-        if (process == iso_4063)
-            return k;
-    return std::nullopt;
+double thermal_efficiency(std::string_view process) {
+    return process == "torch_brazing" ? 0 : process == "gas_tungsten_arc" ? 0.6 : 0.8;
 }
 
-EnergyPerLength arc_energy(Voltage voltage, Current current, Speed travel) {
-    return voltage * current / travel;
-}
-
-EnergyPerLength heat_input(double thermal_efficiency, EnergyPerLength arc_energy) {
-    return thermal_efficiency * arc_energy;
+EnergyPerLength heat_input(double thermal_efficiency, Voltage voltage, Current current, Speed travel) {
+    return thermal_efficiency * (voltage * current / travel);
 }
 
 std::optional<CoolingTime> cooling_time(EnergyPerLength heat_input, Temperature start, Length wall) {

@@ -14,46 +14,34 @@
 namespace ringfill {
 namespace {
 
-/// The process of a filler by its ISO 4063 number; a torch has none of an arc.
-std::string_view process_of(const Filler& filler) {
-    constexpr std::pair<std::string_view, std::string_view> numbers[] = {
-        {"gas_metal_arc", "135"},     {"metal_cored_arc", "138"},  {"flux_cored_arc", "136"},
-        {"self_shielded_arc", "114"}, {"manual_metal_arc", "111"}, {"gas_tungsten_arc", "141"}};
-    for (const auto& [process, number] : numbers)
-        if (process == filler.process)
-            return number;
-    return "";
-}
-
 void keep_lower(std::optional<EnergyPerLength>& lowest, EnergyPerLength next) {
-    lowest = lowest ? std::min(*lowest, next) : next;
+    lowest = std::min(lowest.value_or(next), next);
 }
 
-void lay_heat(BoreHeat& heat, const HeatSettings& settings, const std::vector<FacePad>& faces,
-              const std::vector<GrooveFill>& grooves) {
+void lay_heat(BoreHeat& heat, const BoreWeld& weld) {
     if (!heat.current || !heat.voltage)
         return;
-    const auto at = [&](Speed travel) {
-        return heat_input(heat.thermal_efficiency, arc_energy(*heat.voltage, *heat.current, travel));
+    const auto add = [&](std::string pass, std::string figure, Speed travel) {
+        const EnergyPerLength input =
+            heat_input(heat.thermal_efficiency, *heat.voltage, *heat.current, travel);
+        heat.laid.push_back({std::move(pass), input, travel, std::move(figure)});
+        keep_lower(heat.lowest, input);
+        return input;
     };
-    heat.bore = at(settings.bead.travel);
-    heat.laid.push_back({"bore", *heat.bore});
-    for (std::size_t i = 0; i < faces.size(); ++i) {
-        heat.faces.push_back(at(faces[i].bead.travel));
-        heat.laid.push_back({fmt::format("face {}", i + 1), heat.faces.back()});
+    heat.bore = add("bore", "heat.heat_input_kj_mm.bore", weld.bead.travel);
+    for (std::size_t i = 0; i < weld.faces.size(); ++i) {
+        heat.faces.push_back(add(fmt::format("face {}", i + 1), fmt::format("faces[{}].heat_input_kj_mm", i),
+                                 weld.faces[i].bead.travel));
         keep_lower(heat.lowest_of_faces, heat.faces.back());
     }
-    for (std::size_t i = 0; i < grooves.size(); ++i) {
-        const bool filled = grooves[i].is_filled();
-        heat.grooves.push_back(filled ? std::optional(at(grooves[i].travel)) : std::nullopt);
-        if (!filled)
+    for (std::size_t i = 0; i < weld.grooves.size(); ++i) {
+        heat.grooves.emplace_back();
+        if (!weld.grooves[i].is_filled())
             continue;
-        heat.laid.push_back({fmt::format("groove {}", i + 1), *heat.grooves.back()});
+        heat.grooves.back() = add(fmt::format("groove {}", i + 1),
+                                  fmt::format("grooves[{}].heat_input_kj_mm", i), weld.grooves[i].travel);
         keep_lower(heat.lowest_of_grooves, *heat.grooves.back());
     }
-    heat.lowest = std::min_element(heat.laid.begin(), heat.laid.end(), [](const auto& a, const auto& b) {
-                      return a.heat_input < b.heat_input;
-                  })->heat_input;
 }
 
 /// By what it is called or by what it holds [ASTM A128: 11 % Mn at least; memory].
@@ -66,35 +54,25 @@ bool is_manganese_steel(const Base& base) {
            });
 }
 
-bool cracks_iron(Temperature low, Temperature high) {
-    return low <= iron_cracks_to && high >= iron_cracks_from;
+/// What metal held between two temperatures is heated against.
+/// @param is_hot hotter than manganese steel bears. @param softens over what softens it.
+HeatedAgainst held_against(const BoreHeat& heat, bool is_hot, Temperature low, Temperature high,
+                           bool softens) {
+    if (heat.manganese_steel && is_hot)
+        return HeatedAgainst::manganese_steel;
+    if (heat.cold_iron && low <= iron_cracks_to && high >= iron_cracks_from)
+        return HeatedAgainst::cold_iron;
+    return heat.cools_in_the_open && softens ? HeatedAgainst::softening : HeatedAgainst::nothing;
 }
 
-/// What the rings are heated against.
 HeatedAgainst rings_against(const BoreHeat& heat) {
     const Preheat& preheat = heat.preheat;
-    const Temperature low = *preheat.least();
-    const Temperature high = std::max(low, preheat.interpass_max ? preheat.interpass_max->value : low);
-    if (heat.manganese_steel && (low >= over_hand_warm || preheat.overruled.interpass_max))
-        return HeatedAgainst::manganese_steel;
-    if (heat.cold_iron && cracks_iron(low, high))
-        return HeatedAgainst::cold_iron;
-    if (heat.cools_in_the_open && preheat.overruled.preheat_most)
-        return HeatedAgainst::softening;
-    return HeatedAgainst::nothing;
-}
-
-HeatedAgainst hold_against(const BoreHeat& heat) {
-    const auto& hold = heat.preheat.post_heat;
-    if (!hold)
+    if (preheat.approved.empty() || !preheat.minimum)
         return HeatedAgainst::nothing;
-    if (heat.manganese_steel)
-        return HeatedAgainst::manganese_steel;
-    if (heat.cold_iron && cracks_iron(hold->temperature.value, hold->temperature.value))
-        return HeatedAgainst::cold_iron;
-    if (heat.cools_in_the_open && heat.preheat.overruled.hold_most)
-        return HeatedAgainst::softening;
-    return HeatedAgainst::nothing;
+    const Temperature low = preheat.minimum->value;
+    const Temperature high = preheat.interpass_max ? std::max(low, preheat.interpass_max->value) : low;
+    return held_against(heat, low >= over_hand_warm || preheat.overruled.interpass_max, low, high,
+                        preheat.overruled.preheat_most.has_value());
 }
 
 /// Laid with nickel: of the methods that apply its own asks for none.
@@ -122,10 +100,12 @@ Time equalising_time(Length wall) {
 }
 
 HeatedAgainst heated_against(const BoreHeat& heat) {
-    if (heat.preheat.approved.empty() || !heat.preheat.least())
-        return HeatedAgainst::nothing;
+    const auto& hold = heat.preheat.post_heat;
     const HeatedAgainst rings = rings_against(heat);
-    return rings != HeatedAgainst::nothing ? rings : hold_against(heat);
+    if (rings != HeatedAgainst::nothing || heat.preheat.approved.empty() || !heat.preheat.least() || !hold)
+        return rings;
+    return held_against(heat, true, hold->temperature.value, hold->temperature.value,
+                        heat.preheat.overruled.hold_most.has_value());
 }
 
 bool is_heated_against_its_rules(const BoreHeat& heat) {
@@ -133,8 +113,7 @@ bool is_heated_against_its_rules(const BoreHeat& heat) {
 }
 
 bool rings_are_heated_against_its_rules(const BoreHeat& heat) {
-    return !heat.preheat.approved.empty() && heat.preheat.least() &&
-           rings_against(heat) != HeatedAgainst::nothing;
+    return rings_against(heat) != HeatedAgainst::nothing;
 }
 
 std::vector<Fault> band_faults(const std::string& bore, const Procedure& procedure,
@@ -154,20 +133,20 @@ std::vector<Fault> band_faults(const std::string& bore, const Procedure& procedu
     return faults;
 }
 
-BoreHeat bore_heat(const WornBore& bore, const HeatSettings& settings, const Site& site, const Family& family,
-                   const Base& base, const Build& build, const std::vector<FacePad>& faces,
-                   const std::vector<GrooveFill>& grooves) {
+BoreHeat bore_heat(const GivenBore& given, const BoreWeld& weld, const Site& site, const Family& family) {
+    const auto& [bore, settings, base] = given;
+    const Procedure& procedure = *settings.procedure;
     BoreHeat heat;
-    heat.thermal_efficiency = thermal_efficiency(process_of(*settings.filler)).value_or(0);
-    heat.current = settings.current;
-    heat.voltage = settings.procedure->voltage;
-    lay_heat(heat, settings, faces, grooves);
+    heat.thermal_efficiency = thermal_efficiency(settings.filler->process);
+    heat.current = settings.deposition.current;
+    heat.voltage = procedure.voltage;
+    lay_heat(heat, weld);
     std::vector<Fault> faults = certificate_faults(bore, base);
-    ranges::push_back(faults, band_faults(bore.name, *settings.procedure, heat.laid));
+    ranges::push_back(faults, band_faults(bore.name, procedure, heat.laid));
     refuse_if_any(Origin::job, faults);
 
     const HeatCase what =
-        heat_case(bore, *settings.procedure, site, family, base, *settings.filler, build.wall, heat.lowest);
+        heat_case(bore, procedure, site, family, base, *settings.filler, weld.build.wall, heat.lowest);
     static_cast<HeatFacts&>(heat) = what;
     heat.wall_is_given = bore.heat_wall.has_value();
     heat.structure = base.structure;
@@ -175,7 +154,7 @@ BoreHeat bore_heat(const WornBore& bore, const HeatSettings& settings, const Sit
     heat.manganese_steel = is_manganese_steel(base);
     heat.cools_in_the_open = cools_in_the_open(base);
     heat.dirty_steel = dirty_steel(bore, base);
-    heat.preheat = preheat(what, settings.procedure->approved ? &*settings.procedure->approved : nullptr);
+    heat.preheat = preheat(what, procedure.approved ? &*procedure.approved : nullptr);
     heat.cold_iron = is_cold_iron(base, heat.preheat);
     if (const auto least = heat.preheat.least();
         heat.structure == "ferritic" && least && heat.lowest && heat.wall)

@@ -7,9 +7,8 @@
 #include <ringfill/fault/fault.hpp>
 #include <ringfill/heat/arc_energy.hpp>
 #include <ringfill/heat/preheat.hpp>
-#include <ringfill/survey/skim.hpp>
 #include <ringfill/units/quantity.hpp>
-#include <ringfill/weld/faces_and_grooves.hpp>
+#include <ringfill/weld/bore_weld.hpp>
 #include <ringfill/working/working.hpp>
 
 namespace ringfill {
@@ -29,18 +28,12 @@ Length heated_zone(Length wall);
 /// mm of wall [ISO 13916, from memory].
 Time equalising_time(Length wall);
 
-/// What one bore is welded with, as far as its heat goes.
-struct HeatSettings {
-    const Procedure* procedure = nullptr;
-    const Filler* filler = nullptr;
-    std::optional<Current> current;
-    Bead bead; ///< as laid
-};
-
 /// One kind of pass and the heat input it is laid with.
 struct LaidHeat {
     std::string pass; ///< "bore", "face 1", "groove 2"
     EnergyPerLength heat_input;
+    Speed travel = {};
+    std::string figure = {}; ///< its path under the bore
 };
 
 /// A fault for each heat input as laid that lies outside the band of the approved procedure, naming both.
@@ -93,13 +86,9 @@ bool rings_are_heated_against_its_rules(const BoreHeat& heat);
 /// Works out the heat input of every pass as laid, then preheat and interpass temperature; an approved
 /// procedure rules. Throws Faulty: Origin::job when a heat input lies outside the approved band or the
 /// certificate cannot be one, Origin::table when the family's plugin breaks a rule.
-BoreHeat bore_heat(const WornBore& bore, const HeatSettings& settings, const Site& site, const Family& family,
-                   const Base& base, const Build& build, const std::vector<FacePad>& faces,
-                   const std::vector<GrooveFill>& grooves);
+BoreHeat bore_heat(const GivenBore& given, const BoreWeld& weld, const Site& site, const Family& family);
 
 /// How every figure of a bore's heat was reached, by paths under the bore.
-std::vector<Working> heat_working(const WornBore& bore, const Build& build, Speed travel,
-                                  const std::vector<FacePad>& faces, const std::vector<GrooveFill>& grooves,
-                                  const BoreHeat& heat);
+std::vector<Working> heat_working(const WornBore& bore, const BoreWeld& weld, const BoreHeat& heat);
 
 } // namespace ringfill

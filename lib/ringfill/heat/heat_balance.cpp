@@ -16,48 +16,37 @@ constexpr std::string_view slow_cooling = "cooling_max_K_per_h";
 /// Why there is no balance, empty when there is one.
 std::string missing(const BalanceCase& what, const std::optional<HotMetal>& metal) {
     const Preheat& preheat = what.heat.preheat;
-    if (!what.bore.boss_diameter || !what.build.wall)
-        return "the job does not give boss_diameter";
-    if (!preheat.figure())
-        return "no preheat figure is known";
-    if (is_heated_against_its_rules(what.heat))
-        return "its approved procedure heats it against its rules";
-    if (!preheat.interpass_max)
-        return "no interpass maximum is known";
-    if (preheat.state == PreheatState::contradictory)
-        return "its preheat minimum lies over its interpass maximum";
-    if (!what.heat.voltage)
-        return "the job does not give the voltage";
-    if (!what.heat.current)
-        return "the current is not known";
-    if (!metal)
-        return fmt::format("the table gives no specific heat of {}", what.bore.base);
-    if (!what.heater)
-        return "the table of fuels does not have its heater";
-    if (what.passes.empty())
-        return "it and the job have too many rings to be followed one by one";
+    const std::pair<bool, std::string> reasons[] = {
+        {!what.bore.boss_diameter || !what.build.wall, "the job does not give boss_diameter"},
+        {!preheat.figure(), "no preheat figure is known"},
+        {heated_against(what.heat) != HeatedAgainst::nothing,
+         "its approved procedure heats it against its rules"},
+        {!preheat.interpass_max, "no interpass maximum is known"},
+        {preheat.state == PreheatState::contradictory, "its preheat minimum lies over its interpass maximum"},
+        {!what.heat.voltage, "the job does not give the voltage"},
+        {!what.heat.current, "the current is not known"},
+        {!metal, "the table gives no specific heat of " + what.bore.base},
+        {!what.heater, "the table of fuels does not have its heater"},
+        {what.passes.empty(), "it and the job have too many rings to be followed one by one"}};
+    for (const auto& [holds, reason] : reasons)
+        if (holds)
+            return reason;
     return {};
 }
 
 BossRun run_with(const BalanceCase& what, const HotMetal& metal, std::vector<Length> plates) {
     const Preheat& preheat = what.heat.preheat;
-    BossRun one;
-    one.boss = boss_of(what.bore, what.build, metal, plates);
-    one.plates = std::move(plates);
-    HeatRunSettings& settings = one.settings;
-    settings.boss.mass = one.boss.mass;
-    settings.boss.metal = metal;
-    settings.boss.conductance =
-        in_si<Conductance>(still_air_W_m2K * one.boss.surface.value()) + one.boss.sink;
-    settings.boss.emitting = scaled_emissivity * one.boss.surface;
-    settings.boss.ambient = what.ambient;
-    settings.heated = one.boss.heated;
-    settings.rough_below = what.rough_below;
-    settings.finish_below = what.finish_below;
-    settings.minimum = preheat.minimum->value;
-    settings.maximum = preheat.interpass_max->value;
-    settings.arc = what.heat.thermal_efficiency * *what.heat.voltage * *what.heat.current;
-    settings.heater = what.heater->into_metal();
+    const Boss boss = boss_of(what.bore, what.build, metal, plates);
+    const Conductance to_air = in_si<Conductance>(still_air_W_m2K * boss.surface.value());
+    HeatRunSettings settings{
+        .boss = {boss.mass, metal, to_air + boss.sink, scaled_emissivity * boss.surface, what.ambient},
+        .heated = boss.heated,
+        .minimum = preheat.minimum->value,
+        .maximum = preheat.interpass_max->value,
+        .arc = what.heat.thermal_efficiency * *what.heat.voltage * *what.heat.current,
+        .heater = what.heater->into_metal(),
+        .rough_below = what.rough_below,
+        .finish_below = what.finish_below};
     if (preheat.post_heat && !tempers_once_cool(what.heat)) {
         settings.hold_at = preheat.post_heat->temperature.value;
         settings.hold_for = preheat.post_heat->time;
@@ -65,21 +54,8 @@ BossRun run_with(const BalanceCase& what, const HotMetal& metal, std::vector<Len
     const auto slow = ranges::find(preheat.values, slow_cooling, &AnsweredFigure::name);
     if (slow != preheat.values.end() && slow->number > 0)
         settings.cooling_max_K_per_h = slow->number;
-    one.run = heat_run(settings, what.passes);
-    return one;
-}
-
-/// Arc within the period that begins with a step.
-Time arc_from(const std::vector<HeatStep>& steps, std::size_t first, Time period) {
-    Time arc = {};
-    Time left = period;
-    for (std::size_t i = first; i < steps.size() && left > Time(); ++i) {
-        const Time here = std::min(left, steps[i].time);
-        if (steps[i].stage == HeatStage::weld)
-            arc += here;
-        left -= here;
-    }
-    return arc;
+    HeatRun run = heat_run(settings, what.passes);
+    return {boss, std::move(plates), std::move(settings), std::move(run)};
 }
 
 } // namespace
@@ -89,11 +65,7 @@ std::optional<HeatSource> heat_source(const std::optional<Heater>& heater, const
     const auto known = ranges::find(fuels.heaters, kind, &HeaterKind::name);
     if (known == fuels.heaters.end())
         return std::nullopt;
-    HeatSource source;
-    source.kind = kind;
-    source.power = known->power.value;
-    source.efficiency = known->efficiency.value;
-    source.fuel = known->fuel;
+    HeatSource source{kind, known->power.value, known->efficiency.value, known->fuel};
     if (!heater)
         source.assumed.push_back({"heater.kind", kind, "practice"});
     if (heater && heater->power)
@@ -129,30 +101,36 @@ Time HeatBalance::busiest_arc(Time period) const {
                     ringfill::busiest_arc(cold().run.steps, period));
 }
 
-BalanceEnd end_of(const HeatBalance& balance) {
+HeatEnd end_of(const HeatBalance& balance) {
     for (const BossRun* one : {&balance.cold(), &balance.hot}) {
-        if (one->run.end == HeatEnd::heater_too_small)
-            return BalanceEnd::heater_too_small;
-        if (one->run.end == HeatEnd::never_cools)
-            return BalanceEnd::never_cools;
+        if (!one->is_whole())
+            return one->run.end;
         if (!one->run.cooling_to_finish)
-            return BalanceEnd::never_cold;
+            return HeatEnd::never_cold;
     }
-    return BalanceEnd::done;
+    return HeatEnd::done;
 }
 
-std::string_view words_of(BalanceEnd end) {
-    switch (end) {
-    case BalanceEnd::heater_too_small:
-        return "the heater is too small";
-    case BalanceEnd::never_cools:
-        return "the boss does not cool to where the work may go on";
-    case BalanceEnd::never_cold:
-        return "the boss does not cool to where boring or measuring may begin";
-    case BalanceEnd::done:
-        break;
-    }
-    return "done";
+std::string_view words_of(HeatEnd end) {
+    constexpr std::string_view words[] = {"done", "the heater is too small",
+                                          "the boss does not cool to where the work may go on",
+                                          "the boss does not cool to where boring or measuring may begin"};
+    return words[static_cast<std::size_t>(end)];
+}
+
+std::optional<Time> longest(const HeatBalance& balance, std::optional<Time> HeatRun::*stage) {
+    const auto& hot = balance.hot.run.*stage;
+    const auto& cold = balance.cold().run.*stage;
+    return hot && cold ? std::optional(std::max(*hot, *cold)) : std::nullopt;
+}
+
+std::optional<Time> total_time(const HeatBalance& balance, Time arc) {
+    if (end_of(balance) != HeatEnd::done)
+        return std::nullopt;
+    const HeatRun& hot = balance.hot.run;
+    const HeatRun& cold = balance.cold().run;
+    return cold.warm_up + arc + hot.waiting + cold.reheating + std::max(hot.post_heating, cold.post_heating) +
+           *longest(balance, &HeatRun::cooling_to_rough) + *longest(balance, &HeatRun::cooling_to_finish);
 }
 
 Temperature hardest_to_hold(const HeatBalance& balance) {
@@ -172,10 +150,10 @@ Power heater_needed(const HeatBalance& balance) {
     return std::max(loss, Power()) / balance.heater.efficiency;
 }
 
-std::variant<HeatBalance, std::string> heat_balance(const BalanceCase& what) {
+FollowedHeat follow_heat(const BalanceCase& what) {
     const std::optional<HotMetal> metal = hot_metal(what.base);
     if (std::string reason = missing(what, metal); !reason.empty())
-        return reason;
+        return {{}, std::move(reason)};
     HeatBalance balance;
     balance.heater = *what.heater;
     balance.metal = *metal;
@@ -188,17 +166,25 @@ std::variant<HeatBalance, std::string> heat_balance(const BalanceCase& what) {
         balance.plated = run_with(what, *metal, {*what.build.wall});
     for (const BossRun* one : {&std::as_const(balance).hot, &std::as_const(balance).cold()})
         if (!std::isfinite(one->run.ring_peak.value()))
-            return "its boss is so light that one ring takes it past any temperature";
+            return {{}, "its boss is so light that one ring takes it past any temperature"};
     balance.biot = biot_number(balance.hot.boss, *metal, balance.hot.settings.maximum, what.ambient);
-    return balance;
+    return {std::move(balance), {}};
 }
 
 Time busiest_arc(const std::vector<HeatStep>& steps, Time period) {
     // Of all stretches one that begins with a weld is the busiest: moving it there loses no arc.
     Time most = {};
-    for (std::size_t i = 0; i < steps.size(); ++i)
-        if (steps[i].stage == HeatStage::weld)
-            most = std::max(most, arc_from(steps, i, period));
+    for (auto first = steps.begin(); first != steps.end(); ++first) {
+        Time arc = {};
+        Time left = period;
+        for (auto step = first; step != steps.end() && left > Time(); ++step) {
+            const Time here = std::min(left, step->time);
+            arc += step->stage == HeatStage::weld ? here : Time();
+            left -= here;
+        }
+        if (first->stage == HeatStage::weld)
+            most = std::max(most, arc);
+    }
     return most;
 }
 

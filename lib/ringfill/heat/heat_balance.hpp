@@ -2,7 +2,6 @@
 
 #include <optional>
 #include <string>
-#include <variant>
 #include <vector>
 
 #include <ringfill/document/assumed.hpp>
@@ -29,7 +28,7 @@ struct HeatSource {
     Power power;           ///< given off
     double efficiency = 0; ///< share that reaches the metal
     std::string fuel;      ///< empty: electric
-    std::vector<Assumed> assumed;
+    std::vector<Assumed> assumed = {};
 
     Power into_metal() const { return efficiency * power; }
 };
@@ -79,10 +78,9 @@ struct HeatBalance {
 };
 
 /// How a balance ends, the worse of its runs.
-enum class BalanceEnd { done, heater_too_small, never_cools, never_cold };
-BalanceEnd end_of(const HeatBalance& balance);
+HeatEnd end_of(const HeatBalance& balance);
 /// In a few words of the result file.
-std::string_view words_of(BalanceEnd end);
+std::string_view words_of(HeatEnd end);
 
 /// The temperature that asks the most of the heater: what it could not reach, or else the highest it must
 /// hold.
@@ -111,9 +109,17 @@ struct BalanceCase {
     Temperature finish_below; ///< likewise
 };
 
-/// The balance, or why there is none, as the end of a sentence: no boss diameter, no figure of preheat, a
-/// minimum over its maximum, no voltage or current, metal whose specific heat nobody gives, too many rings.
-std::variant<HeatBalance, std::string> heat_balance(const BalanceCase& what);
+/// The heat of a bore from the first flame to cold, or why it is not followed.
+struct FollowedHeat {
+    std::optional<HeatBalance> heat_balance;
+    std::string no_balance; ///< why there is none, the end of a sentence
+
+    int breaks() const { return heat_balance ? heat_balance->breaks() : 0; } ///< of the arc
+};
+
+/// The balance, or why there is none: no boss diameter, no figure of preheat, a minimum over its maximum, no
+/// voltage or current, metal whose specific heat nobody gives, too many rings.
+FollowedHeat follow_heat(const BalanceCase& what);
 
 /// The most that the arc burns in any stretch of a given length, whatever lies in between: what the duty of a
 /// welding set is told by. Period over 0.
@@ -122,11 +128,7 @@ Time busiest_arc(const std::vector<HeatStep>& steps, Time period);
 /// How the figures of a heat balance were reached (heat.boss_kg and so on, time.*). Times come from the
 /// integration of one equation, told as time.curve with its value where the first ring begins; what is added
 /// up from them is told as such.
-std::vector<Working> balance_working(const WornBore& bore, const Build& build, Time arc,
-                                     const HeatBalance& balance);
-
-/// Times of one kind of step, in the order of the work [s].
-std::vector<double> step_times(const HeatRun& run, HeatStage stage);
+std::vector<Working> balance_working(const WornBore& bore, const BoreWeld& weld, const HeatBalance& balance);
 
 /// The longest time of a stage over the runs; nothing when a run does not reach it.
 std::optional<Time> longest(const HeatBalance& balance, std::optional<Time> HeatRun::*stage);

@@ -9,42 +9,21 @@
 namespace ringfill {
 namespace {
 
-using Shares = std::vector<std::pair<std::string, double>>;
-
-std::optional<double> share_of(const Shares& shares, std::string_view element) {
-    const double* found = find_share(shares, element);
-    return found ? std::optional(*found) : std::nullopt;
-}
-
-Shares of_table(const Composition& composition) {
-    Shares shares;
-    for (const auto& [element, percent] : composition)
-        shares.emplace_back(element, percent.value);
-    return shares;
-}
-
-/// As the plugin interface numbers them.
-std::optional<double> number_of_structure(std::string_view structure) {
-    constexpr std::string_view numbered[] = {"ferritic",  "martensitic", "austenitic",
-                                             "cast_iron", "nickel",      "copper"};
-    const auto found = ranges::find(numbered, structure);
-    return found == std::end(numbered) ? std::nullopt
-                                       : std::optional(1.0 + static_cast<double>(found - numbered));
-}
+/// As the plugin interface numbers them, from 1.
+constexpr std::string_view numbered_structures[] = {"ferritic",  "martensitic", "austenitic",
+                                                    "cast_iron", "nickel",      "copper"};
 
 /// The limits of the filler's standard; an element that it sets none for as it usually is.
 Shares of_deposit(const Filler& filler) {
-    Shares shares = of_table(filler.composition);
-    for (const auto& [element, percent] : filler.typical)
-        if (!find_share(shares, element))
-            shares.emplace_back(element, percent.value);
+    Shares shares = plain_shares(filler.composition);
+    fill_up(shares, filler.typical);
     return shares;
 }
 
 /// What kind of metal the filler lays, by the upper limits of its deposit; what is not named counts as none.
 void judge_deposit(HeatCase& what, const Base& base, const Filler& filler) {
     const Shares shares = of_deposit(filler);
-    const auto percent = [&](std::string_view element) { return share_of(shares, element).value_or(0); };
+    const auto percent = [&](std::string_view element) { return share_of(shares, element); };
     // Common practice, no source: nickel and its alloys; 309L, 308L, not 13 % Cr.
     const bool nickel = percent("Ni") >= 40;
     const bool austenitic = percent("Cr") > 16 && percent("Ni") > 7 && !nickel;
@@ -69,9 +48,9 @@ HeatCase heat_case(const WornBore& bore, const Procedure& procedure, const Site&
     what.base = &base;
     what.filler = &filler;
     what.filler_name = procedure.filler;
-    what.composition = of_table(base.composition);
+    what.composition = plain_shares(base.composition);
     for (const auto& [element, percent] : bore.composition)
-        if (double* known = find_share(what.composition, element))
+        if (double* known = value_named(what.composition, element))
             *known = percent;
         else
             what.composition.emplace_back(element, percent);
@@ -81,10 +60,9 @@ HeatCase heat_case(const WornBore& bore, const Procedure& procedure, const Site&
         what.combined = 2.0 * std::min(*what.wall, thick_wall);
     what.restraint = what.wall && *what.wall <= rigid_wall ? Restraint::medium : Restraint::high;
     what.hydrogen_is_measured = procedure.hydrogen_ml_100g.has_value();
+    what.hydrogen_ml_100g = filler.hydrogen_ml_100g;
     if (what.hydrogen_is_measured)
-        what.hydrogen_ml_100g = Sourced<double>{*procedure.hydrogen_ml_100g, "job"};
-    else
-        what.hydrogen_ml_100g = filler.hydrogen_ml_100g;
+        what.hydrogen_ml_100g = {*procedure.hydrogen_ml_100g, "job"};
     what.lowest_heat_input = lowest_heat_input;
     judge_deposit(what, base, filler);
     what.ambient = site.ambient;
@@ -92,48 +70,43 @@ HeatCase heat_case(const WornBore& bore, const Procedure& procedure, const Site&
     return what;
 }
 
-PreheatCase preheat_case(const HeatCase& what) {
-    PreheatCase found;
-    found.wall = what.wall;
-    found.carbon_pct = share_of(what.composition, "C");
-    if (what.base->tensile_MPa && !what.not_the_grade)
-        found.tensile_MPa = what.base->tensile_MPa->value;
-    if (what.hydrogen_ml_100g)
-        found.hydrogen_ml_100g = what.hydrogen_ml_100g->value;
-    return found;
-}
-
 Question question_on(const std::string& topic, const HeatCase& what) {
-    Question question{topic, what.base->name, what.filler_name, {}};
-    const auto add = [&](std::string name, std::optional<double> value) {
-        if (value)
-            question.numbers.emplace_back(std::move(name), *value);
+    const Base& base = *what.base;
+    Question question{topic, base.name, what.filler_name, {}};
+    const auto add = [&](std::string name, double value) {
+        question.numbers.emplace_back(std::move(name), value);
+    };
+    const auto add_quantity = [&](const char* name, const auto& quantity) {
+        if (quantity)
+            add(name, quantity->value());
+    };
+    const auto add_sourced = [&](const char* name, const auto& number) {
+        if (number)
+            add(name, number->value);
     };
     for (const auto& [element, percent] : what.composition)
         add("base_" + element + "_pct", percent);
     for (const auto& [element, percent] : of_deposit(*what.filler))
         add("deposit_" + element + "_pct", percent);
-    if (what.wall)
-        add("wall_m", what.wall->value());
-    if (what.combined)
-        add("combined_thickness_m", what.combined->value());
+    add_quantity("wall_m", what.wall);
+    add_quantity("combined_thickness_m", what.combined);
     add("restraint", static_cast<double>(what.restraint));
-    if (what.lowest_heat_input)
-        add("heat_input_J_per_m", what.lowest_heat_input->value());
-    add("structure", number_of_structure(what.base->structure));
-    const PreheatCase known = preheat_case(what);
-    add("hydrogen_mL_per_100g", known.hydrogen_ml_100g);
+    add_quantity("heat_input_J_per_m", what.lowest_heat_input);
+    if (const auto found = ranges::find(numbered_structures, base.structure);
+        found != std::end(numbered_structures))
+        add("structure", 1.0 + static_cast<double>(found - numbered_structures));
+    add_sourced("hydrogen_mL_per_100g", what.hydrogen_ml_100g);
     add("hydrogen_is_measured", what.hydrogen_is_measured ? 1 : 0);
-    if (what.ambient)
-        add("ambient_K", what.ambient->value());
-    add("grade_is_denied", what.not_the_grade ? std::optional(1.0) : std::nullopt);
-    if (what.base->yield_MPa)
-        add("yield_MPa", what.base->yield_MPa->value);
-    add("tensile_MPa", known.tensile_MPa);
-    if (what.base->tempering)
-        add("tempering_K", what.base->tempering->value.value());
-    if (what.base->softens_over)
-        add("softens_over_K", what.base->softens_over->value.value());
+    add_quantity("ambient_K", what.ambient);
+    if (what.not_the_grade)
+        add("grade_is_denied", 1);
+    add_sourced("yield_MPa", base.yield_MPa);
+    if (!what.not_the_grade)
+        add_sourced("tensile_MPa", base.tensile_MPa);
+    if (base.tempering)
+        add("tempering_K", base.tempering->value.value());
+    if (base.softens_over)
+        add("softens_over_K", base.softens_over->value.value());
     return question;
 }
 

@@ -2,15 +2,13 @@
 
 #include <optional>
 #include <string>
-#include <utility>
-#include <vector>
 
-#include <ringfill/heat/preheat_rows.hpp>
 #include <ringfill/job/procedure.hpp>
 #include <ringfill/job/workshop.hpp>
 #include <ringfill/job/worn_bore.hpp>
 #include <ringfill/material/answer.hpp>
 #include <ringfill/material/family.hpp>
+#include <ringfill/weld/dilution.hpp>
 
 namespace ringfill {
 
@@ -36,10 +34,10 @@ struct HeatCase : HeatFacts {
     const Family* family = nullptr;
     const Base* base = nullptr;
     const Filler* filler = nullptr;
-    std::string filler_name;                                 ///< family/name
-    std::vector<std::pair<std::string, double>> composition; ///< of the base metal, percent by mass
-    std::optional<Length> combined;                          ///< 2 × wall, at most 100 mm
-    std::optional<EnergyPerLength> lowest_heat_input;        ///< as laid
+    std::string filler_name;                          ///< family/name
+    Shares composition;                               ///< of the base metal
+    std::optional<Length> combined;                   ///< 2 × wall, at most 100 mm
+    std::optional<EnergyPerLength> lowest_heat_input; ///< as laid
     std::optional<Temperature> ambient;
     std::optional<std::string> doubt; ///< why it cannot be what the job calls it, see identity_doubt()
 
@@ -58,9 +56,6 @@ inline const Length rigid_wall = millimetres(25);
 HeatCase heat_case(const WornBore& bore, const Procedure& procedure, const Site& site, const Family& family,
                    const Base& base, const Filler& filler, std::optional<Length> wall,
                    std::optional<EnergyPerLength> lowest_heat_input);
-
-/// What a table of preheat needs to know of a case.
-PreheatCase preheat_case(const HeatCase& what);
 
 /// The question on one topic as the family's plugin is asked it.
 Question question_on(const std::string& topic, const HeatCase& what);

@@ -25,9 +25,13 @@ class Follower {
     }
 
     HeatRun follow(const std::vector<RingPass>& passes) {
-        if (warm_up() && weld(passes) && hold())
-            cool();
-        run_.evaluations += state_.evaluations;
+        if (warm_up()) {
+            const bool is_welded = weld(passes);
+            run_.welding_ends = state_.temperature;
+            run_.lost = state_.lost;
+            if (is_welded && hold())
+                cool();
+        }
         return std::move(run_);
     }
 
@@ -35,8 +39,7 @@ class Follower {
     bool warm_up() {
         ThermalLump all = settings_.boss;
         all.mass = settings_.heated;
-        const Temperature from = state_.temperature;
-        if (from < settings_.minimum) {
+        if (state_.temperature < settings_.minimum) {
             const auto warm = when_at(all, state_, settings_.heater, settings_.minimum);
             if (!warm)
                 return give_up(HeatEnd::heater_too_small, settings_.minimum);
@@ -44,7 +47,7 @@ class Follower {
             run_.warm_up_heat = settings_.heater * run_.warm_up;
             run_.lost_warming = warm->lost;
             draw(all, settings_.heater, run_.warm_up);
-            go({HeatStage::warm_up, {}, 0, 0, run_.warm_up, from, warm->temperature}, *warm);
+            go({HeatStage::warm_up}, run_.warm_up, *warm);
         }
         run_.welding_begins = state_.temperature;
         state_.lost = Energy();
@@ -52,37 +55,27 @@ class Follower {
     }
 
     bool weld(const std::vector<RingPass>& passes) {
-        const RingPass* before = nullptr;
-        for (const RingPass& pass : passes) {
+        for (const RingPass& pass : passes)
             for (std::size_t ring = 0; ring < pass.rings.size(); ++ring) {
-                // A break before the first ring of a layer comes after the last ring of the layer before it.
-                const RingPass* last = ring > 0 ? &pass : before;
-                const int laid = ring > 0 ? static_cast<int>(ring)
-                                 : last   ? static_cast<int>(last->rings.size())
-                                          : 0;
-                const bool may_begin = come_between(last ? *last : pass, laid);
-                run_.welding_ends = state_.temperature;
-                run_.lost = state_.lost;
-                if (!may_begin)
+                if (!come_between(last_pass_ ? *last_pass_ : pass))
                     return false;
-                lay(pass, static_cast<int>(ring + 1), pass.rings[ring]);
+                last_pass_ = &pass;
+                last_ring_ = static_cast<int>(ring + 1);
+                lay(pass, pass.rings[ring]);
                 if (!std::isfinite(run_.ring_peak.value())) // the boss is too light for any number
                     return give_up(HeatEnd::never_cools, settings_.maximum);
             }
-            before = &pass;
-        }
-        run_.welding_ends = state_.temperature;
-        run_.lost = state_.lost;
         return true;
     }
 
-    /// Stops or reheats until a ring may begin.
-    bool come_between(const RingPass& pass, int ring) {
+    /// Stops or reheats until a ring may begin. A break before the first ring of a layer comes after the last
+    /// ring of the layer before it.
+    bool come_between(const RingPass& pass) {
         const double t = state_.temperature.value();
         if (t > settings_.maximum.value() + at_limit_K)
-            return break_for(HeatStage::stop, pass, ring, Power(), resumes_at());
+            return break_for(HeatStage::stop, pass, Power(), resumes_at());
         if (t < settings_.minimum.value() - at_limit_K)
-            return break_for(HeatStage::reheat, pass, ring, settings_.heater, reheated_to(settings_));
+            return break_for(HeatStage::reheat, pass, settings_.heater, reheated_to(settings_));
         return true;
     }
 
@@ -93,7 +86,7 @@ class Follower {
         return std::min(settings_.maximum, std::max(rule, lower(settings_.boss.ambient, -over_air_K)));
     }
 
-    bool break_for(HeatStage stage, const RingPass& pass, int ring, Power power, Temperature target) {
+    bool break_for(HeatStage stage, const RingPass& pass, Power power, Temperature target) {
         const auto there = when_at(settings_.boss, state_, power, target);
         if (!there)
             return give_up(stage == HeatStage::stop ? HeatEnd::never_cools : HeatEnd::heater_too_small,
@@ -107,11 +100,11 @@ class Follower {
             run_.reheating += time;
             run_.reheat_heat += power * time;
         }
-        go({stage, pass.pass, pass.layer, ring, time, state_.temperature, there->temperature}, *there);
+        go({stage, pass.pass, pass.layer, last_ring_}, time, *there);
         return true;
     }
 
-    void lay(const RingPass& pass, int ring, Time time) {
+    void lay(const RingPass& pass, Time time) {
         const ThermalState then = after(settings_.boss, state_, settings_.arc, time);
         run_.welding += time;
         run_.arc_heat += settings_.arc * time;
@@ -120,56 +113,57 @@ class Follower {
         HeatStep* last = run_.steps.empty() ? nullptr : &run_.steps.back();
         if (last && last->stage == HeatStage::weld && last->pass == pass.pass && last->layer == pass.layer) {
             last->time += time;
-            last->after_ring = ring;
+            last->after_ring = last_ring_;
             last->to = then.temperature;
             state_ = then;
             note();
         } else {
-            go({HeatStage::weld, pass.pass, pass.layer, ring, time, state_.temperature, then.temperature},
-               then);
+            go({HeatStage::weld, pass.pass, pass.layer, last_ring_}, time, then);
         }
     }
 
-    /// From above the boss comes down to the hold by itself, no faster than it may.
-    bool come_down_to_hold() {
-        const Temperature from = state_.temperature;
-        if (!settings_.cooling_max_K_per_h || from <= *settings_.hold_at)
-            return true;
-        const auto slow = cool_slowly(settings_.boss, from, *settings_.hold_at,
+    /// Comes down towards a temperature no faster than it may, until it cools slower by itself; how long that
+    /// takes, or nothing when it never gets there.
+    std::optional<Time> keep_to_rate(Temperature target) {
+        if (!settings_.cooling_max_K_per_h || state_.temperature <= target)
+            return Time();
+        const auto slow = cool_slowly(settings_.boss, state_.temperature, target,
                                       *settings_.cooling_max_K_per_h / factor::hour);
         if (!slow)
-            return give_up(HeatEnd::never_cools, *settings_.hold_at);
+            return std::nullopt;
         run_.slow_heat += slow->heat;
-        run_.post_heating += slow->held;
         state_ = {slow->free_from, state_.lost, state_.time + slow->held, state_.evaluations};
         note();
-        return true;
+        return slow->held;
     }
 
     /// The post-heat, if any; from below the boss is heated to it.
     bool hold() {
         if (!settings_.hold_at)
             return true;
+        const Temperature target = *settings_.hold_at;
         const Temperature last_ring = state_.temperature;
-        if (!come_down_to_hold())
-            return false;
-        const Temperature from = state_.temperature;
-        const Power power = from < *settings_.hold_at ? settings_.heater : Power();
-        const auto there = when_at(settings_.boss, state_, power, *settings_.hold_at);
-        const Power loss = heat_loss(settings_.boss, *settings_.hold_at);
-        if (!there && from > *settings_.hold_at)
-            return give_up(HeatEnd::never_cools, *settings_.hold_at);
+        const auto slow = keep_to_rate(target);
+        if (!slow)
+            return give_up(HeatEnd::never_cools, target);
+        run_.post_heating = *slow;
+        const Power power = state_.temperature < target ? settings_.heater : Power();
+        const auto there = when_at(settings_.boss, state_, power, target);
+        const Power loss = heat_loss(settings_.boss, target);
+        if (!there && state_.temperature > target)
+            return give_up(HeatEnd::never_cools, target);
         if (!there || settings_.heater < loss)
-            return give_up(HeatEnd::heater_too_small, *settings_.hold_at);
+            return give_up(HeatEnd::heater_too_small, target);
         const Time reaching = there->time - state_.time;
         run_.post_heating += reaching + settings_.hold_for;
         run_.post_heat_heat = power * reaching + std::max(loss, Power()) * settings_.hold_for;
-        ThermalState held = *there;
-        held.time += settings_.hold_for;
         draw(settings_.boss, power, reaching);
         state_ = *there;
         note();
-        go({HeatStage::post_heat, {}, 0, 0, run_.post_heating, last_ring, held.temperature}, held);
+        ThermalState held = *there;
+        held.time += settings_.hold_for;
+        go({HeatStage::post_heat}, run_.post_heating, held);
+        run_.steps.back().from = last_ring;
         return true;
     }
 
@@ -180,34 +174,23 @@ class Follower {
     }
 
     std::optional<Time> cool_to(HeatStage stage, Temperature target) {
-        const Temperature from = state_.temperature;
-        if (from <= target)
+        if (state_.temperature <= target)
             return Time();
-        const Time begin = state_.time;
-        if (settings_.cooling_max_K_per_h) {
-            const auto slow =
-                cool_slowly(settings_.boss, from, target, *settings_.cooling_max_K_per_h / factor::hour);
-            if (!slow)
-                return std::nullopt;
-            run_.slow_heat += slow->heat;
-            state_ = {slow->free_from, state_.lost, begin + slow->held, state_.evaluations};
-            note();
-        }
-        const auto there = when_at(settings_.boss, state_, Power(), target);
+        const ThermalState begin = state_;
+        const auto there =
+            keep_to_rate(target) ? when_at(settings_.boss, state_, Power(), target) : std::nullopt;
         if (!there)
             return std::nullopt;
         draw(settings_.boss, Power(), there->time - state_.time);
-        go({stage, {}, 0, 0, there->time - begin, from, there->temperature}, *there);
-        return there->time - begin;
+        go({stage}, there->time - begin.time, *there);
+        run_.steps.back().from = begin.temperature;
+        return there->time - begin.time;
     }
 
     /// Points of the curve within a stretch of one power, so that it is drawn as it bends.
     void draw(const ThermalLump& lump, Power power, Time time) {
-        const auto states = on_the_way(lump, state_, power, time, drawn_parts);
-        for (const ThermalState& at : states)
+        for (const ThermalState& at : on_the_way(lump, state_, power, time, drawn_parts))
             run_.curve.push_back({at.time, at.temperature});
-        if (!states.empty())
-            run_.evaluations += states.back().evaluations - state_.evaluations;
     }
 
     bool give_up(HeatEnd end, Temperature at) {
@@ -216,10 +199,14 @@ class Follower {
         return false;
     }
 
-    void go(HeatStep step, const ThermalState& then) {
+    /// Goes on to a state, which a step of the run leads to.
+    void go(HeatStep step, Time time, const ThermalState& then) {
+        step.time = time;
+        step.from = state_.temperature;
+        step.to = then.temperature;
+        run_.steps.push_back(std::move(step));
         state_ = then;
         note();
-        run_.steps.push_back(std::move(step));
     }
 
     void note() {
@@ -234,6 +221,8 @@ class Follower {
     const HeatRunSettings& settings_;
     HeatRun run_;
     ThermalState state_;
+    const RingPass* last_pass_ = nullptr; ///< of the last ring laid
+    int last_ring_ = 0;
 };
 
 } // namespace

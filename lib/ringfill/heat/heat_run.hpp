@@ -1,6 +1,5 @@
 #pragma once
 
-#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -15,12 +14,12 @@ enum class HeatStage { warm_up, weld, stop, reheat, post_heat, cool_to_rough, co
 
 struct HeatStep {
     HeatStage stage = HeatStage::weld;
-    std::string pass; ///< of a ring; empty before the first and after the last
+    std::string pass = {}; ///< of a ring; empty before the first and after the last
     int layer = 0;
     int after_ring = 0; ///< of that layer: a stop or reheat comes after it; welding ends with it
-    Time time;
-    Temperature from;
-    Temperature to;
+    Time time = {};
+    Temperature from = {};
+    Temperature to = {};
 };
 
 /// A point of the temperature curve, time from the start of the warm-up.
@@ -34,21 +33,22 @@ struct HeatRunSettings {
     ThermalLump boss;
     Mass heated; ///< warmed up by the heater: the boss and what stands on it
     Temperature minimum;
-    Temperature maximum;                ///< not under the minimum
-    Power arc;                          ///< into the metal while the arc burns
-    Power heater;                       ///< into the metal while it heats
-    std::optional<Temperature> hold_at; ///< post-heat
-    Time hold_for;
-    std::optional<double> cooling_max_K_per_h; ///< slow cooling asked for
-    Temperature rough_below;                   ///< roughing begins under this
-    Temperature finish_below;                  ///< finishing and measuring under this
+    Temperature maximum;                     ///< not under the minimum
+    Power arc;                               ///< into the metal while the arc burns
+    Power heater;                            ///< into the metal while it heats
+    std::optional<Temperature> hold_at = {}; ///< post-heat
+    Time hold_for = {};
+    std::optional<double> cooling_max_K_per_h = {}; ///< slow cooling asked for
+    Temperature rough_below;                        ///< roughing begins under this
+    Temperature finish_below;                       ///< finishing and measuring under this
 };
 
-/// Why a run ends before its time.
+/// How a run ends.
 enum class HeatEnd {
     done,
     heater_too_small, ///< cannot reach or hold what is asked for
     never_cools,      ///< the boss does not come down to where the arc, or the hold, may begin
+    never_cold,       ///< it was welded, and does not come down to where boring or measuring may begin
 };
 
 /// The heat of one bore from the first flame to cold (section 9 of the computation).
@@ -69,15 +69,14 @@ struct HeatRun {
     Temperature welding_begins;
     Temperature welding_ends;
     Temperature peak;
-    Temperature ring_peak;        ///< that of the rings alone, without warm-up, reheats and hold
-    Energy warm_up_heat;          ///< into the metal
-    Energy arc_heat;              ///< likewise
-    Energy reheat_heat;           ///< likewise
-    Energy post_heat_heat;        ///< likewise
-    Energy slow_heat;             ///< likewise, to keep the cooling slow where no blanket does it
-    Energy lost_warming;          ///< during the warm-up
-    std::int64_t evaluations = 0; ///< of the right-hand side of the balance: what the run cost
-    Energy lost;                  ///< while welding, stops and reheats included, as far as it goes
+    Temperature ring_peak; ///< that of the rings alone, without warm-up, reheats and hold
+    Energy warm_up_heat;   ///< into the metal
+    Energy arc_heat;       ///< likewise
+    Energy reheat_heat;    ///< likewise
+    Energy post_heat_heat; ///< likewise
+    Energy slow_heat;      ///< likewise, to keep the cooling slow where no blanket does it
+    Energy lost_warming;   ///< during the warm-up
+    Energy lost;           ///< while welding, stops and reheats included, as far as it goes
 };
 
 /// After a stop the boss is this far under the maximum, after a reheat this far over the minimum, or at the

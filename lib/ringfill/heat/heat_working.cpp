@@ -1,135 +1,120 @@
 #include <ringfill/heat/bore_heat.hpp>
 
-#include <algorithm>
+#include <range/v3/algorithm/min.hpp>
 
 #include <ringfill/fault/place.hpp>
 
 namespace ringfill {
 namespace {
 
-Working lowest_of(std::string figure, const std::vector<double>& all) {
-    return worked(std::move(figure), "lowest(Q)", {{"Q", all, "kJ/mm"}},
-                  {*std::min_element(all.begin(), all.end()), "kJ/mm"});
-}
-
-std::vector<Working> heat_inputs(Speed travel, const std::vector<FacePad>& faces,
-                                 const std::vector<GrooveFill>& grooves, const BoreHeat& heat) {
+/// The heat inputs of the bore, each face and each groove that is filled, and the lowest of faces and
+/// grooves.
+std::vector<Working> heat_inputs(const BoreHeat& heat) {
     std::vector<Working> work;
-    if (!heat.bore)
-        return work;
-    const auto laid = [&](std::string figure, Speed at, EnergyPerLength value) {
-        work.push_back(worked(std::move(figure), "k*U*I*60/(1000*v)",
-                              {{"k", heat.thermal_efficiency},
-                               {"U", heat.voltage->value(), "V"},
-                               {"I", heat.current->value(), "A"},
-                               {"v", in_mm_min(at)}},
-                              in_kj_mm(value), "EN1011-1"));
-        return kj_mm(value);
+    const auto add_of = [&](std::string_view list) {
+        std::vector<double> all;
+        for (const LaidHeat& one : heat.laid)
+            if (one.figure.starts_with(list)) {
+                work.push_back(worked(
+                    one.figure, "k*U*I*60/(1000*v)",
+                    inputs_of(Input("k", heat.thermal_efficiency), Input("U", heat.voltage->value(), "V"),
+                              Input("I", heat.current->value(), "A"), in_mm_min("v", one.travel)),
+                    in_kj_mm(one.heat_input), "EN1011-1"));
+                all.push_back(kj_mm(one.heat_input));
+            }
+        return all;
     };
-    laid("heat.heat_input_kj_mm.bore", travel, *heat.bore);
-    std::vector<double> all;
-    for (std::size_t i = 0; i < heat.faces.size(); ++i)
-        all.push_back(
-            laid(element_path("faces", i) + ".heat_input_kj_mm", faces[i].bead.travel, heat.faces[i]));
-    if (!all.empty())
-        work.push_back(lowest_of("heat.heat_input_kj_mm.face", all));
-    all.clear();
-    for (std::size_t i = 0; i < heat.grooves.size(); ++i)
-        if (heat.grooves[i])
-            all.push_back(
-                laid(element_path("grooves", i) + ".heat_input_kj_mm", grooves[i].travel, *heat.grooves[i]));
-    if (!all.empty())
-        work.push_back(lowest_of("heat.heat_input_kj_mm.groove", all));
+    add_of("heat.");
+    for (const auto& [list, kind] : {std::pair{"faces", "face"}, {"grooves", "groove"}})
+        if (const auto all = add_of(list); !all.empty())
+            work.push_back(worked(std::string("heat.heat_input_kj_mm.") + kind, "lowest(Q)",
+                                  {{"Q", all, "kJ/mm"}}, {ranges::min(all), "kJ/mm"}));
     return work;
 }
 
-/// A temperature with the formula it was worked out by, or as its source prints it.
-Working temperature_working(std::string figure, Temperature value, const std::string& formula,
-                            const std::vector<Input>& inputs, const std::string& source) {
-    return formula.empty()
-               ? worked(std::move(figure), "T - 273.15", {{"T", value.value(), "K"}}, in_deg_c(value), source)
-               : worked(std::move(figure), formula, inputs, in_deg_c(value), source);
+/// A figure with the formula that it was worked out by, or as its source prints it.
+template <class Answer>
+Working answer_working(std::string figure, const Answer& answer, const char* as_printed, Input printed,
+                       Amount value) {
+    return answer.formula.empty()
+               ? worked(std::move(figure), as_printed, {std::move(printed)}, std::move(value), answer.source)
+               : worked(std::move(figure), answer.formula, answer.inputs, std::move(value), answer.source);
 }
 
-Working asked_working(std::string figure, const AskedTemperature& asked) {
-    return temperature_working(std::move(figure), asked.value, asked.formula, asked.inputs, asked.source);
+template <class Answer>
+Working temperature_working(std::string figure, const Answer& answer, Temperature value) {
+    return answer_working(std::move(figure), answer, "T - 273.15", {"T", value.value(), "K"},
+                          in_deg_c(value));
 }
 
-/// The unit that the name of a value ends in, as people write it.
-std::string unit_of(const std::string& name) {
-    if (name.ends_with("_K_per_h"))
-        return "K/h";
-    if (name.ends_with("_pct"))
-        return "%";
-    return name.substr(name.rfind('_') + 1);
-}
-
+/// In the unit that the name of a value ends in, as people write it.
 Working value_working(std::string figure, const AnsweredFigure& value) {
-    const Amount amount{value.number, unit_of(value.name)};
-    return value.formula.empty()
-               ? taken(std::move(figure), {"x", amount}, value.source)
-               : worked(std::move(figure), value.formula, value.inputs, amount, value.source);
+    const std::string& name = value.name;
+    const Amount amount{value.number, name.ends_with("_K_per_h") ? "K/h"
+                                      : name.ends_with("_pct")   ? "%"
+                                                                 : name.substr(name.rfind('_') + 1)};
+    return answer_working(std::move(figure), value, "1*x", {"x", amount}, amount);
 }
 
 std::vector<Working> preheat_working(const Preheat& preheat) {
     std::vector<Working> work;
-    if (const auto minimum = preheat.figure())
-        work.push_back(asked_working("preheat_min_degC", *minimum));
-    if (preheat.interpass_max)
-        work.push_back(asked_working("interpass_max_degC", *preheat.interpass_max));
-    if (preheat.post_heat) {
-        work.push_back(asked_working("post_heat_degC", preheat.post_heat->temperature));
-        work.push_back(preheat.post_heat->is_approved
-                           ? taken("post_heat_s", {"t", in_seconds(preheat.post_heat->time)}, "approved")
-                           : value_working("post_heat_s", preheat.post_heat->time_working));
+    const auto add = [&](const char* figure, const std::optional<AskedTemperature>& asked) {
+        if (asked)
+            work.push_back(temperature_working(figure, *asked, asked->value));
+    };
+    add("preheat_min_degC", preheat.figure());
+    add("interpass_max_degC", preheat.interpass_max);
+    if (const auto& hold = preheat.post_heat) {
+        add("post_heat_degC", hold->temperature);
+        work.push_back(hold->is_approved ? taken("post_heat_s", {"t", in_seconds(hold->time)}, "approved")
+                                         : value_working("post_heat_s", hold->time_working));
     }
     for (std::size_t i = 0; i < preheat.methods.size(); ++i)
         if (const PreheatMethod& method = preheat.methods[i]; method.minimum)
-            work.push_back(temperature_working(element_path("methods", i) + ".minimum_degC", *method.minimum,
-                                               method.formula, method.inputs, method.source));
+            work.push_back(
+                temperature_working(element_path("methods", i) + ".minimum_degC", method, *method.minimum));
     for (const AnsweredFigure& value : preheat.values)
         work.push_back(value_working(member_path("values", value.name), value));
     return work;
 }
 
-std::vector<Working> wall_working(const WornBore& bore, const Build& build, const BoreHeat& heat) {
+/// The wall and what goes by it.
+std::vector<Working> wall_working(const WornBore& bore, const BoreWeld& weld, const BoreHeat& heat) {
     if (!heat.wall)
         return {};
-    const Input wall{"d", in_mm(*heat.wall)};
-    return {heat.wall_is_given
-                ? taken("wall_mm", wall, "job")
-                : worked("wall_mm", "D/2 - r_s",
-                         {{"D", in_mm(*bore.boss_diameter)}, {"r_s", in_mm(build.skim_radius)}},
-                         in_mm(*heat.wall)),
-            worked("measuring_distance_mm", wall.value > 50 ? "75 + 0*d" : "min(4*d, 50)", {wall},
-                   in_mm(measuring_distance(*heat.wall)), "ISO13916"),
-            worked("heated_zone_mm", "max(d, 3*25.4)", {wall}, in_mm(heated_zone(*heat.wall)), "D1.1-zone"),
-            worked("equalising_s", "120*d/25", {wall}, in_seconds(equalising_time(*heat.wall)), "ISO13916")};
-}
-
-std::vector<Working> cooling_working(const BoreHeat& heat) {
+    const Length wall = *heat.wall;
+    const bool given = heat.wall_is_given;
+    std::vector<Working> work =
+        worked(inputs_of(in_mm("d", wall), in_mm("D", bore.boss_diameter.value_or(Length())),
+                         in_mm("r_s", weld.build.skim_radius)),
+               {{"wall_mm", given ? "1*d" : "D/2 - r_s", in_mm(wall), given ? "job" : "own"},
+                {"measuring_distance_mm", wall > millimetres(50) ? "75 + 0*d" : "min(4*d, 50)",
+                 in_mm(measuring_distance(wall)), "ISO13916"},
+                {"heated_zone_mm", "max(d, 3*25.4)", in_mm(heated_zone(wall)), "D1.1-zone"},
+                {"equalising_s", "120*d/25", in_seconds(equalising_time(wall)), "ISO13916"}});
     if (!heat.cooling)
-        return {};
-    const std::vector<Input> inputs{
-        {"T", in_deg_c(*heat.preheat.least())}, {"Q", in_kj_mm(*heat.lowest)}, {"d", in_mm(*heat.wall)}};
-    return {worked("t85_s",
-                   heat.cooling->is_thick ? "(6700 - 5*T)*Q*(1/(500 - T) - 1/(800 - T))"
-                                          : "(4300 - 4.3*T)*10^5*Q^2/d^2*(1/(500 - T)^2 - 1/(800 - T)^2)",
-                   inputs, in_seconds(heat.cooling->t85()), "EN1011-2-D"),
-            worked("t85_transition_mm",
-                   "sqrt((4300 - 4.3*T)/(6700 - 5*T)*10^5*Q*(1/(500 - T) + 1/(800 - T)))", inputs,
-                   in_mm(heat.cooling->transition), "EN1011-2-D")};
+        return work;
+    const auto add = [&](const char* figure, const char* formula, Amount value) {
+        work.push_back(worked(
+            figure, formula,
+            inputs_of(in_deg_c("T", *heat.preheat.least()), in_kj_mm("Q", *heat.lowest), in_mm("d", wall)),
+            std::move(value), "EN1011-2-D"));
+    };
+    add("t85_s",
+        heat.cooling->is_thick ? "(6700 - 5*T)*Q*(1/(500 - T) - 1/(800 - T))"
+                               : "(4300 - 4.3*T)*10^5*Q^2/d^2*(1/(500 - T)^2 - 1/(800 - T)^2)",
+        in_seconds(heat.cooling->t85()));
+    add("t85_transition_mm", "sqrt((4300 - 4.3*T)/(6700 - 5*T)*10^5*Q*(1/(500 - T) + 1/(800 - T)))",
+        in_mm(heat.cooling->transition));
+    return work;
 }
 
 } // namespace
 
-std::vector<Working> heat_working(const WornBore& bore, const Build& build, Speed travel,
-                                  const std::vector<FacePad>& faces, const std::vector<GrooveFill>& grooves,
-                                  const BoreHeat& heat) {
-    std::vector<Working> work = heat_inputs(travel, faces, grooves, heat);
+std::vector<Working> heat_working(const WornBore& bore, const BoreWeld& weld, const BoreHeat& heat) {
+    std::vector<Working> work = heat_inputs(heat);
     append(work, under("heat", preheat_working(heat.preheat)));
-    append(work, under("heat", wall_working(bore, build, heat)));
-    append(work, under("heat", cooling_working(heat)));
+    append(work, under("heat", wall_working(bore, weld, heat)));
     if (heat.hydrogen_ml_100g)
         work.push_back(taken("heat.hydrogen_ml_100g", {"H", heat.hydrogen_ml_100g->value, "ml/100 g"},
                              heat.hydrogen_ml_100g->source));

@@ -1,6 +1,5 @@
 #include <ringfill/heat/identity.hpp>
 
-#include <array>
 #include <string_view>
 #include <utility>
 
@@ -15,44 +14,42 @@ using Limit = std::pair<std::string_view, double>;
 
 /// What a grade may hold of a hardening element that its standard does not name, percent: more would make it
 /// another steel [EN 10020:2000, table 1, limits of non-alloy steel; from memory].
-constexpr std::array<Limit, 9> unnamed_limits = {{{"C", 0.0},
-                                                  {"Mn", 1.65},
-                                                  {"Cr", 0.30},
-                                                  {"Ni", 0.30},
-                                                  {"Mo", 0.08},
-                                                  {"Cu", 0.40},
-                                                  {"V", 0.10},
-                                                  {"Nb", 0.06},
-                                                  {"B", 0.0008}}};
-constexpr std::array<Limit, 3> ferritic_limits = {{{"Cr", 10}, {"Ni", 10}, {"Mn", 10}}};
+constexpr Limit unnamed_limits[] = {{"C", 0.0},   {"Mn", 1.65}, {"Cr", 0.30}, {"Ni", 0.30}, {"Mo", 0.08},
+                                    {"Cu", 0.40}, {"V", 0.10},  {"Nb", 0.06}, {"B", 0.0008}};
+constexpr Limit ferritic_limits[] = {{"Cr", 10}, {"Ni", 10}, {"Mn", 10}};
 constexpr double most_carbon_pct = 1.2;
 constexpr double lean_manganese_pct = 5; // lean manganese steel begins, where carbon is not low
 constexpr double low_carbon_pct = 0.5;
-constexpr std::array<Limit, 2> least_in_steel = {{{"C", 0.02}, {"Mn", 0.1}}};
+constexpr Limit least_in_steel[] = {{"C", 0.02}, {"Mn", 0.1}};
 
 std::string name_of(const Base& base) {
     return base.name == unknown_metal ? "4140, which unknown metal counts as" : base.name;
+}
+
+/// "C 0.5 % is over the 0.48 % of C45", where a certificate holds more than a limit.
+std::optional<std::string> over(const WornBore& bore, std::string_view element, double limit,
+                                const std::string& of) {
+    const double* percent = value_named(bore.composition, element);
+    if (!percent || *percent <= limit + 1e-9)
+        return std::nullopt;
+    return fmt::format("{} {:.4g} % is over the {:.4g} % of {}", element, *percent, limit, of);
 }
 
 /// The first hardening element over the grade's limit. What a ferritic grade does not name has a limit too;
 /// stainless steel is told by what it names.
 std::optional<std::string> over_grade(const WornBore& bore, const Base& base) {
     for (const auto& [element, unnamed] : unnamed_limits) {
-        const double* percent = find_share(bore.composition, element);
-        const auto* named = find_share(base.composition, element);
-        if (!percent || (!named && base.structure != "ferritic"))
-            continue;
-        const double limit = named ? named->value : unnamed;
-        if (*percent > limit + 1e-9)
-            return fmt::format("{} {:.4g} % is over the {:.4g} % of {}", element, *percent, limit,
-                               name_of(base));
+        const auto* named = value_named(base.composition, element);
+        if (named || base.structure == "ferritic")
+            if (auto found = over(bore, element, named ? named->value : unnamed, name_of(base)))
+                return found;
     }
     return std::nullopt;
 }
 
 std::optional<std::string> under_grade(const WornBore& bore, const Base& base) {
     for (const auto& [element, least] : base.composition_min)
-        if (const double* percent = find_share(bore.composition, element);
+        if (const double* percent = value_named(bore.composition, element);
             percent && *percent < least.value - 1e-9)
             return fmt::format("its certificate says otherwise: {} {:.4g} % is under the {:.4g} % of {}",
                                element, *percent, least.value, base.name);
@@ -72,21 +69,15 @@ std::optional<std::string> magnet_against(const WornBore& bore, const Base& base
 std::optional<std::string> no_ferritic_steel(const WornBore& bore) {
     constexpr std::string_view said = "with the {:.4g} % {} of its certificate it is no ferritic steel";
     for (const auto& [element, limit] : ferritic_limits)
-        if (const double* percent = find_share(bore.composition, element); percent && *percent > limit)
+        if (const double* percent = value_named(bore.composition, element); percent && *percent > limit)
             return fmt::format(said, *percent, element);
-    const double* carbon = find_share(bore.composition, "C");
+    const double* carbon = value_named(bore.composition, "C");
     if (carbon && *carbon >= most_carbon_pct)
         return fmt::format(said, *carbon, "C");
-    const double* manganese = find_share(bore.composition, "Mn");
+    const double* manganese = value_named(bore.composition, "Mn");
     if (manganese && *manganese >= lean_manganese_pct && !(carbon && *carbon <= low_carbon_pct))
         return fmt::format(said, *manganese, "Mn");
     return std::nullopt;
-}
-
-constexpr double low_degC = 250;
-
-bool under(const std::optional<Sourced<Temperature>>& known) {
-    return known && deg_c(known->value) < low_degC;
 }
 
 } // namespace
@@ -100,8 +91,8 @@ std::optional<std::string> identity_doubt(const WornBore& bore, const Base& base
         return against;
     if (base.structure == "ferritic")
         return no_ferritic_steel(bore);
-    if (auto over = over_grade(bore, base))
-        return fmt::format("its certificate says otherwise: {}", *over);
+    if (auto found = over_grade(bore, base))
+        return fmt::format("its certificate says otherwise: {}", *found);
     return under_grade(bore, base);
 }
 
@@ -112,13 +103,10 @@ std::optional<std::string> not_of_grade(const WornBore& bore, const Base& base) 
 }
 
 std::optional<std::string> dirty_steel(const WornBore& bore, const Base& base) {
-    for (const std::string_view element : {"P", "S"}) {
-        const double* percent = find_share(bore.composition, element);
-        const auto* limit = find_share(base.composition, element);
-        if (percent && limit && *percent > limit->value + 1e-9)
-            return fmt::format("{} {:.4g} % is over the {:.4g} % of {}", element, *percent, limit->value,
-                               base.name);
-    }
+    for (const std::string_view element : {"P", "S"})
+        if (const auto* limit = value_named(base.composition, element))
+            if (auto found = over(bore, element, limit->value, base.name))
+                return found;
     return std::nullopt;
 }
 
@@ -127,7 +115,7 @@ std::vector<Fault> certificate_faults(const WornBore& bore, const Base& base) {
     if (base.structure != "ferritic")
         return faults;
     for (const auto& [element, least] : least_in_steel)
-        if (const double* percent = find_share(bore.composition, element); percent && *percent < least)
+        if (const double* percent = value_named(bore.composition, element); percent && *percent < least)
             faults.push_back(fault_at_path(
                 fmt::format("{}.composition.{}", bore.path, element), fmt::format("{:.4g}", *percent),
                 fmt::format("is less than the {:.3g} % that every machine steel holds", least),
@@ -136,11 +124,11 @@ std::vector<Fault> certificate_faults(const WornBore& bore, const Base& base) {
 }
 
 std::string_view why_not_for_filler(std::string_view structure) {
-    constexpr std::array<std::pair<std::string_view, std::string_view>, 4> spared = {
-        {{"austenitic", "austenitic metal is harmed by heat"},
-         {"nickel", "nickel metal is harmed by heat"},
-         {"copper", "held hot, bronze tears as it shrinks"},
-         {"cast_iron", "cast iron is welded cold or hot as its own practice says"}}};
+    constexpr std::pair<std::string_view, std::string_view> spared[] = {
+        {"austenitic", "austenitic metal is harmed by heat"},
+        {"nickel", "nickel metal is harmed by heat"},
+        {"copper", "held hot, bronze tears as it shrinks"},
+        {"cast_iron", "cast iron is welded cold or hot as its own practice says"}};
     for (const auto& [name, why] : spared)
         if (name == structure)
             return why;
@@ -148,8 +136,9 @@ std::string_view why_not_for_filler(std::string_view structure) {
 }
 
 bool cools_in_the_open(const Base& base) {
+    const auto is_low = [](const auto& known) { return known && deg_c(known->value) < 250; };
     return base.structure == "austenitic" || base.structure == "nickel" || base.structure == "copper" ||
-           under(base.softens_over) || under(base.tempering);
+           is_low(base.softens_over) || is_low(base.tempering);
 }
 
 } // namespace ringfill

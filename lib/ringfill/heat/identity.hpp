@@ -8,17 +8,9 @@
 #include <ringfill/fault/fault.hpp>
 #include <ringfill/job/worn_bore.hpp>
 #include <ringfill/material/family.hpp>
+#include <ringfill/weld/dilution.hpp>
 
 namespace ringfill {
-
-/// The share of an element in a list of elements with their shares; null where it is not listed.
-template <class Shares>
-auto* find_share(Shares& shares, std::string_view element) {
-    for (auto& [name, share] : shares)
-        if (name == element)
-            return &share;
-    return static_cast<decltype(&shares.front().second)>(nullptr);
-}
 
 /// Whether a magnet holds on a metal: on ferritic and martensitic steel.
 bool holds_magnet(const Base& base);

@@ -14,14 +14,12 @@ void take_lower(std::optional<AskedTemperature>& lowest, AskedTemperature asked)
 
 /// The maximum that a table gives as so much over the minimum.
 AskedTemperature over_minimum(const Base& base, Temperature minimum) {
-    const double range = base.interpass_range_K->value;
-    AskedTemperature asked;
-    asked.value = in_si<Temperature>(minimum.value() + range);
-    asked.by = fmt::format("the table for {}, {:.3g} K over the minimum", base.name, range);
-    asked.source = base.interpass_range_K->source;
-    asked.formula = "T_min + range - 273.15";
-    asked.inputs = {{"T_min", minimum.value(), "K"}, {"range", range, "K"}};
-    return asked;
+    const auto& [range, source] = *base.interpass_range_K;
+    return {in_si<Temperature>(minimum.value() + range),
+            fmt::format("the table for {}, {:.3g} K over the minimum", base.name, range),
+            source,
+            "T_min + range - 273.15",
+            {{"T_min", minimum.value(), "K"}, {"range", range, "K"}}};
 }
 
 /// Steel that may have been quenched and tempered: all but the grades whose table says that they never are.
@@ -41,27 +39,26 @@ std::optional<AskedTemperature> softening_limit(const HeatCase& what) {
 /// The usual maximum over a minimum.
 AskedTemperature usual(const HeatCase& what, Temperature minimum) {
     double highest = std::min(minimum.value() + usual_range_K, usual_maximum.value());
-    AskedTemperature asked;
-    asked.formula = "min(T_min + range, T_most) - 273.15";
-    asked.inputs = {{"T_min", minimum.value(), "K"},
-                    {"range", usual_range_K, "K"},
-                    {"T_most", usual_maximum.value(), "K"}};
+    std::string formula = "min(T_min + range, T_most)";
+    std::vector<Input> inputs{{"T_min", minimum.value(), "K"},
+                              {"range", usual_range_K, "K"},
+                              {"T_most", usual_maximum.value(), "K"}};
     if (what.base->softens_over) {
-        const double limit = what.base->softens_over->value.value();
-        highest = std::min(highest, limit);
-        asked.formula = "min(min(T_min + range, T_most), T_softens) - 273.15";
-        asked.inputs.emplace_back("T_softens", limit, "K");
+        inputs.emplace_back("T_softens", what.base->softens_over->value.value(), "K");
+        highest = std::min(highest, inputs.back().value);
+        formula = "min(" + formula + ", T_softens)";
     } else if (what.base->tempering) {
-        highest = std::min(highest, what.base->tempering->value.value() - below_tempering_K);
-        asked.formula = "min(min(T_min + range, T_most), T_tempering - below) - 273.15";
-        asked.inputs.emplace_back("T_tempering", what.base->tempering->value.value(), "K");
-        asked.inputs.emplace_back("below", below_tempering_K, "K");
+        inputs.emplace_back("T_tempering", what.base->tempering->value.value(), "K");
+        highest = std::min(highest, inputs.back().value - below_tempering_K);
+        inputs.emplace_back("below", below_tempering_K, "K");
+        formula = "min(" + formula + ", T_tempering - below)";
     }
-    asked.value = in_si<Temperature>(highest);
-    asked.by = "common practice, no document gives one";
-    asked.source = "practice";
-    asked.is_usual = true;
-    return asked;
+    return {in_si<Temperature>(highest),
+            "common practice, no document gives one",
+            "practice",
+            formula + " - 273.15",
+            std::move(inputs),
+            true};
 }
 
 } // namespace
@@ -77,18 +74,16 @@ std::optional<AskedTemperature> softens_over(const HeatCase& what) {
                             "what its tempering allows", source};
 }
 
-std::optional<AskedTemperature> interpass_maximum(const HeatCase& what,
-                                                  const std::optional<AskedTemperature>& minimum,
-                                                  const std::vector<PreheatMethod>& methods,
-                                                  const std::vector<AnsweredFigure>& values) {
+std::optional<AskedTemperature> interpass_maximum(const HeatCase& what, const Preheat& preheat) {
+    const auto& minimum = preheat.minimum;
     std::optional<AskedTemperature> lowest;
     if (what.base->interpass_max)
         take_lower(lowest, {what.base->interpass_max->value, fmt::format("the table for {}", what.base->name),
                             what.base->interpass_max->source});
-    for (const PreheatMethod& method : methods)
+    for (const PreheatMethod& method : preheat.methods)
         if (method.applies && method.maximum)
             take_lower(lowest, {method.maximum->value, method.name, method.maximum->source});
-    for (const AnsweredFigure& value : values)
+    for (const AnsweredFigure& value : preheat.values)
         if (value.name == "interpass_max_K")
             take_lower(lowest, asked_by_family(value));
     if (what.filler->interpass_max)
@@ -103,7 +98,7 @@ std::optional<AskedTemperature> interpass_maximum(const HeatCase& what,
         if (auto limit = softening_limit(what))
             take_lower(lowest, std::move(*limit));
     // So much over a minimum that nobody knows is not known either.
-    if (lowest || !minimum || lacks_figure(minimum->value, methods))
+    if (lowest || !minimum || lacks_figure(minimum->value, preheat.methods))
         return lowest;
     return usual(what, minimum->value);
 }

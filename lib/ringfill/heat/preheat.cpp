@@ -4,7 +4,10 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/action/push_back.hpp>
 #include <range/v3/algorithm/any_of.hpp>
+#include <range/v3/algorithm/find.hpp>
+#include <range/v3/algorithm/none_of.hpp>
 
 #include <ringfill/heat/identity.hpp>
 #include <ringfill/heat/preheat_methods.hpp>
@@ -13,47 +16,26 @@
 namespace ringfill {
 namespace {
 
-/// Of the methods that apply the one that asks for the most; null when none names a temperature.
-PreheatMethod* highest(std::vector<PreheatMethod>& methods) {
-    PreheatMethod* most = nullptr;
-    for (PreheatMethod& method : methods)
-        if (method.applies && method.minimum && (!most || *method.minimum > *most->minimum))
-            most = &method;
-    return most;
-}
-
-bool any_applies(const std::vector<PreheatMethod>& methods) {
-    return std::any_of(methods.begin(), methods.end(), [](const PreheatMethod& m) { return m.applies; });
-}
-
-/// The highest of the minima and the chill-off temperature, as arithmetic.
-void work_out(AskedTemperature& asked, const std::vector<PreheatMethod>& methods) {
-    asked.formula = "highest(T) - 273.15";
-    std::vector<double> minima{chill_off.value()};
-    for (const PreheatMethod& method : methods)
-        if (method.applies && method.minimum)
-            minima.push_back(method.minimum->value());
-    asked.inputs = {{"T", minima, "K"}};
-}
-
+/// Of the methods that apply the one that asks for the most, and never less than the chill-off temperature.
 void let_the_highest_rule(Preheat& result) {
-    if (!any_applies(result.methods))
+    if (ranges::none_of(result.methods, &PreheatMethod::applies))
         return;
     AskedTemperature asked{chill_off, "dry and hand-warm", "practice"};
-    if (PreheatMethod* most = highest(result.methods)) {
-        most->rules = *most->minimum > chill_off;
-        if (most->rules)
-            asked = {*most->minimum, most->name, most->source};
-    }
-    work_out(asked, result.methods);
+    std::vector<double> minima{chill_off.value()};
+    PreheatMethod* ruling = nullptr;
+    for (PreheatMethod& method : result.methods)
+        if (method.applies && method.minimum) {
+            minima.push_back(method.minimum->value());
+            if (*method.minimum > asked.value) {
+                ruling = &method;
+                asked = {*method.minimum, method.name, method.source};
+            }
+        }
+    if (ruling)
+        ruling->rules = true;
+    asked.formula = "highest(T) - 273.15";
+    asked.inputs = {{"T", minima, "K"}};
     result.minimum = std::move(asked);
-}
-
-const AnsweredFigure* value_of(const Preheat& result, std::string_view name) {
-    for (const AnsweredFigure& value : result.values)
-        if (value.name == name)
-            return &value;
-    return nullptr;
 }
 
 /// What the tables say of the metal and of the filler itself. Metal that goes by its own practice is spared
@@ -77,20 +59,15 @@ void take_advice(Preheat& result, const HeatCase& what) {
     if (result.interpass_max && !result.interpass_max->is_usual)
         question.numbers.emplace_back("interpass_max_K", result.interpass_max->value.value());
     FamilyAnswer answer = ask(*what.family->plugin, question, what.family->sources);
-    for (AnsweredFigure& value : answer.values)
-        result.values.push_back(std::move(value));
+    ranges::push_back(result.values, std::move(answer.values));
     result.advice = std::move(answer.advice);
 }
 
 void let_the_family_hold(Preheat& result) {
-    const AnsweredFigure* temperature = value_of(result, "post_heat_K");
-    const AnsweredFigure* time = value_of(result, "post_heat_s");
-    if (temperature && time)
+    const auto temperature = ranges::find(result.values, "post_heat_K", &AnsweredFigure::name);
+    const auto time = ranges::find(result.values, "post_heat_s", &AnsweredFigure::name);
+    if (temperature != result.values.end() && time != result.values.end())
         result.post_heat = PostHeat{asked_by_family(*temperature), in_si<Time>(time->number), *time};
-}
-
-bool asks_for_more_than_hand_warm(const PreheatMethod& method) {
-    return method.applies && method.minimum && *method.minimum > chill_off;
 }
 
 /// An approved minimum of hand-warm is a figure where a method asks for more.
@@ -99,9 +76,68 @@ PreheatState asked_of(const Preheat& found) {
         return PreheatState::not_known;
     if (lacks_figure(found.minimum->value, found.methods))
         return PreheatState::needed_without_figure;
-    return found.minimum->value > chill_off || ranges::any_of(found.methods, asks_for_more_than_hand_warm)
-               ? PreheatState::figure
-               : PreheatState::none;
+    const bool asks = ranges::any_of(found.methods, [](const PreheatMethod& method) {
+        return method.applies && method.minimum && *method.minimum > chill_off;
+    });
+    return asks || found.minimum->value > chill_off ? PreheatState::figure : PreheatState::none;
+}
+
+AskedTemperature by_approved(Temperature value, const Approved& approved) {
+    return {value,
+            fmt::format("the approved procedure {}", approved.reference),
+            "approved",
+            "T_approved - 273.15",
+            {{"T_approved", value.value(), "K"}}};
+}
+
+/// What an approved maximum is held against: a document's, else what the tempering allows, else the highest
+/// that common practice goes to.
+AskedTemperature firm_maximum(const Preheat& preheat, const HeatCase& what) {
+    if (preheat.interpass_max && !preheat.interpass_max->is_usual)
+        return *preheat.interpass_max;
+    if (auto tempered = softens_over(what))
+        return *tempered;
+    return {usual_maximum, "common practice", "practice"};
+}
+
+void hold_as_approved(Preheat& preheat, const HeatCase& what, PostHeat hold) {
+    const Temperature at = hold.temperature.value;
+    if (auto most = softens_over(what); most && at > most->value)
+        preheat.overruled.hold_most = std::move(most);
+    if (preheat.post_heat &&
+        (preheat.post_heat->temperature.value > at || preheat.post_heat->time > hold.time))
+        preheat.overruled.post_heat = preheat.post_heat;
+    preheat.post_heat = std::move(hold);
+}
+
+void let_approved_minimum_rule(Preheat& preheat, const Approved& approved) {
+    if (!approved.preheat_min)
+        return;
+    AskedTemperature asked = by_approved(*approved.preheat_min, approved);
+    if (asked.value < chill_off) {
+        asked.value = chill_off;
+        asked.by = fmt::format("{}, raised to hand-warm", asked.by);
+        asked.formula = "max(T_approved, T_dry) - 273.15";
+        asked.inputs.emplace_back("T_dry", chill_off.value(), "K");
+    }
+    preheat.minimum = std::move(asked);
+    for (PreheatMethod& method : preheat.methods)
+        method.rules = false;
+}
+
+void let_approved_rest_rule(Preheat& preheat, const HeatCase& what, const Approved& approved) {
+    if (auto most = softens_over(what); most && approved.preheat_min && *approved.preheat_min > most->value)
+        preheat.overruled.preheat_most = std::move(most);
+    if (approved.interpass_max) {
+        AskedTemperature asked = by_approved(*approved.interpass_max, approved);
+        if (auto firm = firm_maximum(preheat, what); firm.value < asked.value)
+            preheat.overruled.interpass_max = std::move(firm);
+        preheat.interpass_max = std::move(asked);
+    }
+    if (approved.post_heat && approved.post_heat->temperature && approved.post_heat->time)
+        hold_as_approved(
+            preheat, what,
+            {by_approved(*approved.post_heat->temperature, approved), *approved.post_heat->time, {}, true});
 }
 
 } // namespace
@@ -129,18 +165,15 @@ Preheat preheat(const HeatCase& what, const Approved* approved) {
     result.doubt = what.doubt;
     if (what.doubt)
         return result;
-    GatheredMethods found = gather_methods(what);
-    result.methods = std::move(found.methods);
-    result.values = std::move(found.values);
-    result.filler_range = std::move(found.filler_range);
+    gather_methods(result, what);
     let_the_highest_rule(result);
     if (approved)
         let_approved_minimum_rule(result, *approved);
-    result.interpass_max = interpass_maximum(what, result.minimum, result.methods, result.values);
+    result.interpass_max = interpass_maximum(what, result);
     take_advice(result, what);
     take_table_advice(result, what);
     let_the_family_hold(result);
-    result.interpass_max = interpass_maximum(what, result.minimum, result.methods, result.values);
+    result.interpass_max = interpass_maximum(what, result);
     if (approved)
         let_approved_rest_rule(result, what, *approved);
     result.asked = asked_of(result);

@@ -1,12 +1,14 @@
 #include <ringfill/heat/preheat_methods.hpp>
 
-#include <algorithm>
-
 #include <fmt/format.h>
 
-#include <range/v3/algorithm/find.hpp>
+#include <range/v3/algorithm/any_of.hpp>
+#include <range/v3/algorithm/contains.hpp>
+#include <range/v3/algorithm/max_element.hpp>
+#include <range/v3/algorithm/none_of.hpp>
 
 #include <ringfill/heat/identity.hpp>
+#include <ringfill/heat/preheat_rows.hpp>
 #include <ringfill/material/answer.hpp>
 #include <ringfill/units/metric.hpp>
 
@@ -15,7 +17,7 @@ namespace {
 
 /// The methods so far, and what they leave open.
 struct Gathering {
-    GatheredMethods found;
+    Preheat& found;
     bool practice_rules = false;    ///< the grade's own row holds in every respect
     bool has_row = false;           ///< some table lists the grade
     bool wants_unknown_row = false; ///< knowledge is missing: the row for unknown metal counts too
@@ -37,68 +39,53 @@ PreheatMethod row_method(const PreheatGroup& group, const RowAnswer& row) {
 
 /// What a table asks for at most.
 RowAnswer hottest_row(const PreheatGroup& group) {
-    const auto hottest =
-        std::max_element(group.rows.begin(), group.rows.end(), [](const PreheatRow& a, const PreheatRow& b) {
-            return a.minimum.value < b.minimum.value;
-        });
-    return {hottest->minimum, hottest->maximum, false, hottest->range_from};
-}
-
-/// A list that ends with a wall says nothing of a thicker one, nor of one that is not known.
-bool may_end_before(const PreheatGroup& group, const HeatCase& what) {
-    return !what.wall && group.rows.back().up_to;
+    return {*ranges::max_element(group.rows, {}, [](const PreheatRow& row) { return row.minimum.value; })};
 }
 
 /// Why a row, which still counts, does not hold in every respect; empty when it does.
 std::string why_not_whole(const PreheatGroup& group, const HeatCase& what) {
     if (what.not_the_grade)
         return fmt::format("the mill certificate is of another steel: {}", *what.not_the_grade);
-    if (!holds_for_hydrogen(group, preheat_case(what).hydrogen_ml_100g))
+    if (!holds_for_hydrogen(group, what))
         return fmt::format("made for hydrogen up to {:.3g} ml/100 g", group.hydrogen_up_to->value);
     return {};
 }
 
-void add_practice(Gathering& gathering, const HeatCase& what) {
-    const auto& practice = what.base->practice;
-    if (!practice)
-        return;
-    const auto row = look_up(*practice, preheat_case(what));
-    PreheatMethod method = row_method(*practice, row ? *row : hottest_row(*practice));
-    const bool ends = !row || may_end_before(*practice, what);
-    const std::string why = ends ? "it ends before this wall, or may, so its hottest row is taken"
-                                 : why_not_whole(*practice, what);
+/// A table that lists the grade. One that ends with a wall says nothing of a thicker one, nor of one that is
+/// not known: then its hottest row is taken. True where it may so end.
+bool add_table(Gathering& gathering, const PreheatGroup& group, const HeatCase& what) {
+    const auto row = look_up(group, what);
+    const bool may_end_before = !row || (!what.wall && group.rows.back().up_to);
+    PreheatMethod method = row_method(group, row ? *row : hottest_row(group));
+    const std::string why = may_end_before ? "it ends before this wall, or may, so its hottest row is taken"
+                                           : why_not_whole(group, what);
     method.in_range = why.empty();
     if (!why.empty())
         method.note = why;
-    gathering.practice_rules = why.empty();
-    gathering.wants_unknown_row = ends;
-    gathering.has_row = !what.not_the_grade;
     gathering.found.methods.push_back(std::move(method));
+    return may_end_before;
 }
 
-bool is_for_filler(const PreheatGroup& group, const HeatCase& what) {
-    return group.fillers.empty() || ranges::find(group.fillers, what.filler_name) != group.fillers.end();
+void add_practice(Gathering& gathering, const HeatCase& what) {
+    if (!what.base->practice)
+        return;
+    gathering.wants_unknown_row = add_table(gathering, *what.base->practice, what);
+    gathering.practice_rules = gathering.found.methods.back().in_range;
+    gathering.has_row = !what.not_the_grade;
 }
 
 /// A table made for less hydrogen, or for the grade that the certificate denies, still counts as a least
 /// figure; it lists the grade no more. One for more hydrogen than there is says nothing.
 void add_groups(Gathering& gathering, const HeatCase& what) {
-    const auto hydrogen = preheat_case(what).hydrogen_ml_100g;
     for (const std::string& name : what.base->preheat_groups)
         for (const PreheatGroup& group : what.family->preheat_groups) {
-            if (group.name != name || !is_for_filler(group, what) ||
-                (group.hydrogen_over && !holds_for_hydrogen(group, hydrogen)))
+            const bool is_for_filler =
+                group.fillers.empty() || ranges::contains(group.fillers, what.filler_name);
+            if (group.name != name || !is_for_filler ||
+                (group.hydrogen_over && !holds_for_hydrogen(group, what)))
                 continue;
-            const auto row = look_up(group, preheat_case(what));
-            PreheatMethod method = row_method(group, row ? *row : hottest_row(group));
-            const std::string why = row && !may_end_before(group, what)
-                                        ? why_not_whole(group, what)
-                                        : "it ends before this wall, or may, so its hottest row is taken";
-            method.in_range = why.empty();
-            if (!why.empty())
-                method.note = why;
-            gathering.has_row = gathering.has_row || why.empty();
-            gathering.found.methods.push_back(std::move(method));
+            add_table(gathering, group, what);
+            gathering.has_row = gathering.has_row || gathering.found.methods.back().in_range;
         }
 }
 
@@ -124,11 +111,10 @@ void add_filler_practice(Gathering& gathering, const HeatCase& what) {
     const auto& practice = what.filler->practice;
     if (!practice)
         return;
-    const auto row = look_up(*practice, preheat_case(what));
+    const auto row = look_up(*practice, what);
     const RowAnswer asked = row ? *row : hottest_row(*practice);
     PreheatMethod method = row_method(*practice, asked);
-    method.applies = std::any_of(gathering.found.methods.begin(), gathering.found.methods.end(),
-                                 [](const PreheatMethod& one) { return one.applies; });
+    method.applies = ranges::any_of(gathering.found.methods, &PreheatMethod::applies);
     if (const std::string_view why = why_not_for_filler(what.base->structure); !why.empty()) {
         method.applies = false;
         method.note = why;
@@ -182,13 +168,12 @@ void add_rules(Gathering& gathering, const HeatCase& what) {
 }
 
 void add_unknown_row(Gathering& gathering, const HeatCase& what) {
-    const bool nothing_applies = std::none_of(gathering.found.methods.begin(), gathering.found.methods.end(),
-                                              [](const PreheatMethod& method) { return method.applies; });
+    const bool nothing_applies = ranges::none_of(gathering.found.methods, &PreheatMethod::applies);
     if (what.is_unknown_metal() || !(gathering.wants_unknown_row || what.not_the_grade || nothing_applies))
         return;
     for (const Base& base : what.family->bases)
         if (base.name == unknown_metal && base.practice && base.structure == what.base->structure)
-            if (const auto row = look_up(*base.practice, preheat_case(what))) {
+            if (const auto row = look_up(*base.practice, what)) {
                 PreheatMethod method = row_method(*base.practice, *row);
                 method.note = "taken because the other methods do not reach this metal or wall";
                 gathering.found.methods.push_back(std::move(method));
@@ -197,14 +182,13 @@ void add_unknown_row(Gathering& gathering, const HeatCase& what) {
 
 } // namespace
 
-GatheredMethods gather_methods(const HeatCase& what) {
-    Gathering gathering;
+void gather_methods(Preheat& found, const HeatCase& what) {
+    Gathering gathering{found};
     add_practice(gathering, what);
     add_groups(gathering, what);
     add_rules(gathering, what);
     add_unknown_row(gathering, what);
     add_filler_practice(gathering, what);
-    return std::move(gathering.found);
 }
 
 } // namespace ringfill

@@ -41,15 +41,9 @@ namespace ringfill {
 //   keeps its hardness only under 250 °C, over what softens it. Nothing to heat it with is counted before
 //   its author has confirmed it.
 
-/// Everything that has a say on the preheat of one case, each marked whether it may rule.
-struct GatheredMethods {
-    std::vector<PreheatMethod> methods;
-    std::vector<AnsweredFigure> values;
-    std::optional<FillerRange> filler_range;
-};
-
-/// Looks into the tables that list the grade and asks the family's plugin, see preheat().
-GatheredMethods gather_methods(const HeatCase& what);
+/// Looks into the tables that list the grade and asks the family's plugin, see preheat(): everything that has
+/// a say on the preheat of one case, each method marked whether it may rule.
+void gather_methods(Preheat& found, const HeatCase& what);
 
 // Where no document gives an interpass maximum: no more than this over the minimum, never over this, and well
 // under the temperature the metal was tempered at [common practice, no source].
@@ -65,17 +59,6 @@ std::optional<AskedTemperature> softens_over(const HeatCase& what);
 
 /// The highest temperature to begin a ring at: the lowest that a document asks for the grade, else the usual
 /// one. Nothing when neither is known, nor a usual one while preheat is asked for without a figure.
-std::optional<AskedTemperature> interpass_maximum(const HeatCase& what,
-                                                  const std::optional<AskedTemperature>& minimum,
-                                                  const std::vector<PreheatMethod>& methods,
-                                                  const std::vector<AnsweredFigure>& values);
-
-/// Lets the minimum of an approved procedure rule, no lower than the chill-off temperature. The methods stay
-/// beside it; that one of them asks for preheat is not forgotten.
-void let_approved_minimum_rule(Preheat& preheat, const Approved& approved);
-
-/// Lets its interpass maximum and its post-heat rule, once the family has had its say. What they take the
-/// place of is kept where it is the more careful, see Overruled.
-void let_approved_rest_rule(Preheat& preheat, const HeatCase& what, const Approved& approved);
+std::optional<AskedTemperature> interpass_maximum(const HeatCase& what, const Preheat& preheat);
 
 } // namespace ringfill

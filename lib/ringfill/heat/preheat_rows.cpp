@@ -1,6 +1,6 @@
 #include <ringfill/heat/preheat_rows.hpp>
 
-#include <algorithm>
+#include <range/v3/algorithm/contains.hpp>
 
 namespace ringfill {
 namespace {
@@ -19,13 +19,17 @@ Fits within(const std::optional<Sourced<T>>& limit, const std::optional<T>& valu
     return *value <= limit->value * last_digit ? Fits::yes : Fits::no;
 }
 
-Fits fits(const PreheatRow& row, const PreheatCase& what) {
-    const Fits limits[] = {within(row.up_to, what.wall), within(row.carbon_up_to_pct, what.carbon_pct),
-                           within(row.tensile_up_to_MPa, what.tensile_MPa)};
-    if (std::find(std::begin(limits), std::end(limits), Fits::no) != std::end(limits))
-        return Fits::no;
-    return std::find(std::begin(limits), std::end(limits), Fits::perhaps) != std::end(limits) ? Fits::perhaps
-                                                                                              : Fits::yes;
+Fits fits(const PreheatRow& row, const HeatCase& what) {
+    const double* carbon = value_named(what.composition, "C");
+    const auto& tensile = what.base->tensile_MPa;
+    const Fits limits[] = {within(row.up_to, what.wall),
+                           within(row.carbon_up_to_pct, carbon ? std::optional(*carbon) : std::nullopt),
+                           within(row.tensile_up_to_MPa, tensile && !what.not_the_grade
+                                                             ? std::optional(tensile->value)
+                                                             : std::nullopt)};
+    return ranges::contains(limits, Fits::no)        ? Fits::no
+           : ranges::contains(limits, Fits::perhaps) ? Fits::perhaps
+                                                     : Fits::yes;
 }
 
 void take_worse(RowAnswer& answer, const PreheatRow& row) {
@@ -39,13 +43,14 @@ void take_worse(RowAnswer& answer, const PreheatRow& row) {
 
 } // namespace
 
-bool holds_for_hydrogen(const PreheatGroup& group, std::optional<double> hydrogen_ml_100g) {
-    if (group.hydrogen_up_to && !(hydrogen_ml_100g && *hydrogen_ml_100g <= group.hydrogen_up_to->value))
+bool holds_for_hydrogen(const PreheatGroup& group, const HeatCase& what) {
+    const auto& hydrogen = what.hydrogen_ml_100g;
+    if (group.hydrogen_up_to && !(hydrogen && hydrogen->value <= group.hydrogen_up_to->value))
         return false;
-    return !group.hydrogen_over || !hydrogen_ml_100g || *hydrogen_ml_100g > group.hydrogen_over->value;
+    return !group.hydrogen_over || !hydrogen || hydrogen->value > group.hydrogen_over->value;
 }
 
-std::optional<RowAnswer> look_up(const PreheatGroup& group, const PreheatCase& what) {
+std::optional<RowAnswer> look_up(const PreheatGroup& group, const HeatCase& what) {
     std::optional<RowAnswer> answer;
     for (const PreheatRow& row : group.rows) {
         const Fits row_fits = fits(row, what);
@@ -54,7 +59,7 @@ std::optional<RowAnswer> look_up(const PreheatGroup& group, const PreheatCase& w
         if (answer)
             take_worse(*answer, row);
         else
-            answer = RowAnswer{row.minimum, row.maximum, false, row.range_from};
+            answer = RowAnswer{row};
         answer->for_the_worst = answer->for_the_worst || row_fits == Fits::perhaps;
         if (row_fits == Fits::yes)
             break;

@@ -6,6 +6,8 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/view/join.hpp>
+
 #include <ringfill/weld/path.hpp>
 
 namespace ringfill {
@@ -54,11 +56,11 @@ std::vector<RingPass> ring_times(const std::vector<Groove>& grooves, const BoreW
         rings += static_cast<std::size_t>(layer.rings);
     for (const FacePad& face : weld.faces)
         rings += static_cast<std::size_t>(face.layers) * static_cast<std::size_t>(face.rings);
-    std::vector<RingPass> passes;
     for (std::size_t i = 0; i < grooves.size(); ++i)
         rings += groove_rings(grooves[i], weld.grooves[i]);
     if (rings > most_rings_followed)
-        return passes;
+        return {};
+    std::vector<RingPass> passes;
     for (std::size_t i = 0; i < grooves.size(); ++i)
         if (weld.grooves[i].is_filled())
             passes.push_back(groove_pass(i, grooves[i], weld.grooves[i]));
@@ -68,6 +70,15 @@ std::vector<RingPass> ring_times(const std::vector<Groove>& grooves, const BoreW
         for (int layer = 1; layer <= weld.faces[i].layers; ++layer)
             passes.push_back(face_pass(i, layer, weld.faces[i]));
     return passes;
+}
+
+std::vector<std::vector<RingPass>> if_followed(std::vector<std::vector<RingPass>> bores) {
+    std::size_t rings = 0;
+    for (const RingPass& pass : bores | ranges::views::join)
+        rings += pass.rings.size();
+    if (rings > most_rings_of_a_job)
+        bores.assign(bores.size(), {});
+    return bores;
 }
 
 } // namespace ringfill

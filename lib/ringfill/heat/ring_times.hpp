@@ -22,4 +22,10 @@ inline constexpr std::size_t most_rings_followed = 20'000;
 /// most_rings_followed.
 std::vector<RingPass> ring_times(const std::vector<Groove>& grooves, const BoreWeld& weld);
 
+/// More rings than this in all bores together (each bore once) are not followed one by one, in no bore.
+inline constexpr std::size_t most_rings_of_a_job = 100'000;
+
+/// The rings of all bores where they are few enough to be followed one by one in one job; else none of any.
+std::vector<std::vector<RingPass>> if_followed(std::vector<std::vector<RingPass>> bores);
+
 } // namespace ringfill

@@ -2,6 +2,7 @@
 
 #include <array>
 #include <cmath>
+#include <functional>
 
 #include <boost/math/quadrature/gauss_kronrod.hpp>
 #include <boost/math/tools/roots.hpp>
@@ -23,30 +24,50 @@ constexpr double relative_tolerance = 1e-9;
 constexpr double first_step_s = 1;
 constexpr double longest_s = 10 * 86'400;
 
-/// The heat balance as odeint asks for it.
-struct Balance {
-    const ThermalLump& lump;
-    double power;
-    std::int64_t& evaluations;
+/// The way of a lump under constant power, integrated step by step as far as it is asked for.
+class Way {
+  public:
+    Way(const ThermalLump& lump, const ThermalState& from, Power power)
+        : lump_(lump), power_(power.value()), from_(from), evaluations_(from.evaluations),
+          stepper_(odeint::make_dense_output(absolute_tolerance, relative_tolerance, Stepper())) {
+        stepper_.initialize(State{from.temperature.value(), from.lost.value()}, 0.0, first_step_s);
+    }
 
-    void operator()(const State& x, State& dxdt, double /*t*/) const {
-        ++evaluations;
+    /// The heat balance as odeint asks for it.
+    void operator()(const State& x, State& dxdt, double /*t*/) {
+        ++evaluations_;
         const Temperature at = in_si<Temperature>(x[0]);
-        const double loss = heat_loss(lump, at).value();
-        dxdt[0] = (power - loss) / (lump.mass.value() * lump.metal.specific_heat(at).value());
+        const double loss = heat_loss(lump_, at).value();
+        dxdt[0] = (power_ - loss) / (lump_.mass.value() * lump_.metal.specific_heat(at).value());
         dxdt[1] = loss;
     }
+
+    void step() { stepper_.do_step(std::ref(*this)); }
+    double time() const { return stepper_.current_time(); }
+    double time_before_step() const { return stepper_.previous_time(); }
+    double temperature() const { return stepper_.current_state()[0]; }
+
+    /// The state after so many seconds, within the steps that were taken.
+    ThermalState within(double seconds) {
+        State x{};
+        stepper_.calc_state(seconds, x);
+        return {in_si<Temperature>(x[0]), in_si<Energy>(x[1]), from_.time + in_si<Time>(seconds),
+                evaluations_};
+    }
+
+    ThermalState at(double seconds) {
+        while (time() < seconds)
+            step();
+        return within(seconds);
+    }
+
+  private:
+    const ThermalLump& lump_;
+    double power_;
+    ThermalState from_;
+    std::int64_t evaluations_;
+    decltype(odeint::make_dense_output(0.0, 0.0, Stepper())) stepper_;
 };
-
-auto stepper_from(const ThermalState& state) {
-    auto stepper = odeint::make_dense_output(absolute_tolerance, relative_tolerance, Stepper());
-    stepper.initialize(State{state.temperature.value(), state.lost.value()}, 0.0, first_step_s);
-    return stepper;
-}
-
-ThermalState state_of(const State& x, const ThermalState& from, double seconds, std::int64_t evaluations) {
-    return {in_si<Temperature>(x[0]), in_si<Energy>(x[1]), from.time + in_si<Time>(seconds), evaluations};
-}
 
 /// Where the natural rate falls to the allowed one, between two temperatures of which it lies above it and
 /// below it.
@@ -93,73 +114,45 @@ Energy heat_content(const ThermalLump& lump, Temperature from, Temperature to) {
 }
 
 ThermalState after(const ThermalLump& lump, ThermalState state, Power power, Time time) {
-    const double end = time.value();
-    if (!(end > 0))
-        return state;
-    auto stepper = stepper_from(state);
-    std::int64_t evaluations = state.evaluations;
-    const Balance balance{lump, power.value(), evaluations};
-    while (stepper.current_time() < end)
-        stepper.do_step(balance);
-    State x{};
-    stepper.calc_state(end, x);
-    return state_of(x, state, end, evaluations);
+    return time > Time() ? Way(lump, state, power).at(time.value()) : state;
 }
 
 std::vector<ThermalState> on_the_way(const ThermalLump& lump, const ThermalState& state, Power power,
                                      Time time, int parts) {
     std::vector<ThermalState> states;
-    if (!(time > Time()))
-        return states;
-    auto stepper = stepper_from(state);
-    std::int64_t evaluations = state.evaluations;
-    const Balance balance{lump, power.value(), evaluations};
-    for (int i = 1; i < parts; ++i) {
-        const double end = (time * (static_cast<double>(i) / parts)).value();
-        while (stepper.current_time() < end)
-            stepper.do_step(balance);
-        State x{};
-        stepper.calc_state(end, x);
-        states.push_back(state_of(x, state, end, evaluations));
-    }
+    Way way(lump, state, power);
+    for (int i = 1; time > Time() && i < parts; ++i)
+        states.push_back(way.at((time * (static_cast<double>(i) / parts)).value()));
     return states;
 }
 
 std::optional<ThermalState> when_at(const ThermalLump& lump, ThermalState state, Power power,
                                     Temperature target) {
     const double goal = target.value();
-    const double way = goal - state.temperature.value();
-    if (way == 0)
+    const double rise = goal - state.temperature.value();
+    if (rise == 0)
         return state;
     // The balance has one sign on the whole way or stops at a temperature before the goal: it is seen at the
     // goal.
     const double at_goal = power.value() - heat_loss(lump, target).value();
-    if (!(way > 0 ? at_goal > 0 : at_goal < 0))
+    if (!(rise > 0 ? at_goal > 0 : at_goal < 0))
         return std::nullopt;
-    auto stepper = stepper_from(state);
-    std::int64_t evaluations = state.evaluations;
-    const Balance balance{lump, power.value(), evaluations};
-    const auto past = [&](double temperature) { return way > 0 ? temperature >= goal : temperature <= goal; };
-    while (!past(stepper.current_state()[0])) {
-        if (stepper.current_time() > longest_s)
+    Way way(lump, state, power);
+    while (!(rise > 0 ? way.temperature() >= goal : way.temperature() <= goal)) {
+        if (way.time() > longest_s)
             return std::nullopt;
-        stepper.do_step(balance);
+        way.step();
     }
-    State x{};
-    const auto beyond = [&](double seconds) {
-        stepper.calc_state(seconds, x);
-        return x[0] - goal;
-    };
-    double high = stepper.current_time();
+    const auto beyond = [&](double seconds) { return way.within(seconds).temperature.value() - goal; };
+    double seconds = way.time();
     // The curve through a step meets its end but for a rounding: by that much a goal may lie beyond it.
-    if (beyond(high) * way > 0) {
+    if (beyond(seconds) * rise > 0) {
         std::uintmax_t rounds = 100;
-        high = boost::math::tools::toms748_solve(beyond, stepper.previous_time(), high,
-                                                 boost::math::tools::eps_tolerance<double>(45), rounds)
-                   .second;
+        seconds = boost::math::tools::toms748_solve(beyond, way.time_before_step(), seconds,
+                                                    boost::math::tools::eps_tolerance<double>(45), rounds)
+                      .second;
     }
-    stepper.calc_state(high, x);
-    return state_of(x, state, high, evaluations);
+    return way.within(seconds);
 }
 
 std::optional<SlowCooling> cool_slowly(const ThermalLump& lump, Temperature from, Temperature to,
@@ -170,12 +163,10 @@ std::optional<SlowCooling> cool_slowly(const ThermalLump& lump, Temperature from
     const auto there = when_at(lump, {free, Energy(), Time()}, Power(), to);
     if (!there)
         return std::nullopt;
-    SlowCooling cooling;
-    cooling.free_from = free;
-    cooling.held = in_si<Time>((from.value() - free.value()) / rate_K_s);
-    cooling.time = cooling.held + there->time;
-    cooling.heat = in_si<Energy>(loss_integral(lump, free, from) / rate_K_s) - heat_content(lump, free, from);
-    return cooling;
+    const Time held = in_si<Time>((from.value() - free.value()) / rate_K_s);
+    return SlowCooling{held + there->time, free, held,
+                       in_si<Energy>(loss_integral(lump, free, from) / rate_K_s) -
+                           heat_content(lump, free, from)};
 }
 
 } // namespace ringfill

@@ -102,7 +102,7 @@ std::vector<std::string> notes(const PlannedWork& work, const PlannedDay& day, c
         add(bore_notes(job.bores[i], work.bores[i], job.units));
     add(line_notes(job));
     for (std::size_t i = 0; i < work.bores.size(); ++i)
-        add(boring_notes(job.bores[i], work.bores[i].boring, shop.cutting, job.units));
+        add(boring_notes(job.bores[i], work.bores[i].boring, job.units));
     if (job.boring.bar_speeds.empty())
         add({"boring: the job lists no bar_speeds, so the revolutions are computed; set the next one down."});
     add(day_notes(day));
@@ -121,12 +121,8 @@ std::vector<Assumed> assumed(const PlannedWork& work, const Cutting& cutting) {
     ranges::push_back(all, heat_assumed(work.job, work.bores));
     for (const Settings& one : work.settings)
         ranges::push_back(all, one.assumed);
-    NeededFigures needed;
-    for (const BorePlan& bore : work.bores) {
-        needed.facing_feed = needed.facing_feed || !bore.boring.facing.empty();
-        needed.expansion = needed.expansion || bore.boring.expansion_is_general;
-    }
-    ranges::push_back(all, assumed_cutting(work.job.boring, cutting, needed, work.job.units));
+    const BarSettings settings = bar_settings(work.job.boring, cutting);
+    ranges::push_back(all, assumed_cutting(settings, work.bores, work.job.units));
     return all;
 }
 

@@ -1,6 +1,5 @@
 #include <ringfill/plan/plan.hpp>
 
-#include <ringfill/boring/boring_working.hpp>
 #include <ringfill/caution/cautions.hpp>
 #include <ringfill/heat/bore_heat.hpp>
 #include <ringfill/heat/heat_balance.hpp>
@@ -14,28 +13,26 @@
 namespace ringfill {
 namespace {
 
-std::vector<Working> bore_working(const GivenBore& given, const BorePlan& planned, const Cutting& cutting) {
+std::vector<Working> bore_working(const GivenBore& given, const BorePlan& planned) {
     const WornBore& bore = given.bore;
     std::vector<Working> work = survey_working(bore, planned.survey);
     append(work, build_working(bore, planned.survey, planned.build));
     append(work, weld_working(given, planned));
     if (planned.dilution)
         append(work, dilution_working(*planned.dilution, planned.layer_metals));
-    append(work, heat_working(bore, planned.build, planned.bead.travel, planned.faces, planned.grooves,
-                              planned.heat));
+    append(work, heat_working(bore, planned, planned.heat));
     if (planned.heat_balance)
-        append(work, balance_working(bore, planned.build, planned.metal.arc, *planned.heat_balance));
-    append(work, boring_working(bore, planned, planned.boring, cutting));
+        append(work, balance_working(bore, planned, *planned.heat_balance));
+    append(work, boring_working(bore, planned, planned.boring));
     return work;
 }
 
 /// How every figure of a plan was reached: bore by bore, then the totals, the day, what to take and the
 /// quote.
-std::vector<Working> plan_working(const Plan& plan, const std::vector<GivenBore>& given,
-                                  const Cutting& cutting) {
+std::vector<Working> plan_working(const Plan& plan, const std::vector<GivenBore>& given) {
     std::vector<Working> work;
     for (std::size_t i = 0; i < plan.bores.size(); ++i)
-        append(work, under(element_path("bores", i), bore_working(given[i], plan.bores[i], cutting)));
+        append(work, under(element_path("bores", i), bore_working(given[i], plan.bores[i])));
     append(work, plan.totals.working);
     if (plan.day)
         append(work, day_working(*plan.day));
@@ -79,7 +76,7 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     plan.assumed = assumed(work, shop.cutting);
     plan.quote = quote(work, taken, day, shop.currencies, faults);
     refuse_if_any(Origin::job, faults);
-    plan.working = plan_working(plan, given, shop.cutting);
+    plan.working = plan_working(plan, given);
     return plan;
 }
 

@@ -8,12 +8,10 @@ namespace {
 
 BoreFigures bore_figures(const GivenBore& given, BoreWeld weld, const Job& job, const Shop& shop) {
     const auto& [bore, settings, base] = given;
-    BoreMetals metals = bore_metals(bore, weld, settings, base, weld_tables(shop));
-    const HeatSettings welding{settings.procedure, settings.filler, settings.deposition.current, weld.bead};
-    BoreHeat heat = bore_heat(bore, welding, job.site, family_of(shop.registry, bore.base), base, weld.build,
-                              weld.faces, weld.grooves);
-    BoringPlan boring = bore_boring(bore, weld, bar_settings(job.boring, shop.cutting), shop.cutting,
-                                    base.expansion_per_K, shop.size_steps);
+    BoreMetals metals = bore_metals(given, weld, weld_tables(shop));
+    BoreHeat heat = bore_heat(given, weld, job.site, family_of(shop.registry, bore.base));
+    BoringPlan boring = bore_boring(bore, weld, bar_settings(job.boring, shop.cutting), base.expansion_per_K,
+                                    shop.size_steps);
     return {{std::move(weld)}, {std::move(metals)}, std::move(heat), std::move(boring)};
 }
 
@@ -43,7 +41,7 @@ Figures all_figures(const Job& job, const Shop& shop, const std::vector<Settings
                 continue;
             }
             BoreWeld weld = weld_bore(bore, *own);
-            const auto torch = torch_faults(bore, job.torch, weld.build, weld.layering, job.units);
+            const auto torch = torch_faults(weld, job.torch, job.units);
             if (base) {
                 all.given.push_back({bore, *own, *base});
                 all.bores.push_back(bore_figures(all.given.back(), std::move(weld), job, shop));

@@ -4,6 +4,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -33,5 +34,14 @@ struct Sourced {
     T value{};
     std::string source;
 };
+
+/// The value under a name in a list of names with their values, such as an element's share; null: not listed.
+template <class Named>
+auto* value_named(Named& list, std::string_view wanted) {
+    for (auto& [name, value] : list)
+        if (name == wanted)
+            return &value;
+    return static_cast<decltype(&list.front().second)>(nullptr);
+}
 
 } // namespace ringfill

@@ -8,26 +8,16 @@ Area parabola_section(Length width, Length crown) {
 }
 
 Bead bead(const Deposition& laid, Speed travel, double bead_ratio, double pitch_ratio) {
-    Bead result;
-    result.section = laid.rate / (laid.density * travel);
-    result.width = in_si<Length>(std::sqrt(1.5 * bead_ratio * result.section.value()));
-    result.crown = result.width / bead_ratio;
-    result.pitch = pitch_ratio * result.width;
-    result.valley = result.crown * pitch_ratio * pitch_ratio;
-    result.travel = travel;
-    return result;
+    const Area section = laid.rate / (laid.density * travel);
+    const Length width = in_si<Length>(std::sqrt(1.5 * bead_ratio * section.value()));
+    const Length crown = width / bead_ratio;
+    return {1, section, width, crown, pitch_ratio * width, crown * pitch_ratio * pitch_ratio, travel};
 }
 
 Bead scaled(const Bead& bead, double scale) {
-    Bead result = bead;
-    result.scale = bead.scale * scale;
-    result.section *= scale * scale;
-    result.width *= scale;
-    result.crown *= scale;
-    result.pitch *= scale;
-    result.valley *= scale;
-    result.travel /= scale * scale;
-    return result;
+    const double square = scale * scale;
+    return {bead.scale * scale, bead.section * square, bead.width * scale,  bead.crown * scale,
+            bead.pitch * scale, bead.valley * scale,   bead.travel / square};
 }
 
 Pass pass_along(Length path, const Bead& bead, const Deposition& laid) {

@@ -1,27 +1,11 @@
 #include <ringfill/weld/bore_metals.hpp>
 
 namespace ringfill {
-namespace {
-
-std::optional<Sourced<std::pair<double, double>>> efficiency_range(const Settings& settings,
-                                                                   const WeldTables& tables) {
-    const Filler& filler = *settings.filler;
-    if (filler.efficiency_range)
-        return filler.efficiency_range;
-    if (filler.form == FillerForm::stick && !filler.efficiency_of_covered)
-        return std::nullopt; // the ranges of processes are of core and covering
-    const ProcessRow* row =
-        efficiency_row(tables.processes, filler.process, transfer_held(settings), settings.procedure->gas);
-    return row ? row->efficiency : std::nullopt;
-}
-
-} // namespace
-
-BoreMetals bore_metals(const WornBore& bore, const BoreWeld& weld, const Settings& settings, const Base& base,
-                       const WeldTables& tables) {
+BoreMetals bore_metals(const GivenBore& given, const BoreWeld& weld, const WeldTables& tables) {
+    const auto& [bore, settings, base] = given;
     const Filler& filler = *settings.filler;
     BoreMetals metals;
-    metals.efficiency_range = efficiency_range(settings, tables);
+    metals.efficiency_range = settings.efficiency_range;
     metals.suit =
         suit_of(tables.registry, tables.suits, {weld.filler, filler.group}, {bore.base, base.group});
     if (metals.suit)

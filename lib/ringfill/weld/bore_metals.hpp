@@ -23,7 +23,6 @@ struct BoreMetals {
     std::string no_ferrite;
 };
 
-BoreMetals bore_metals(const WornBore& bore, const BoreWeld& weld, const Settings& settings, const Base& base,
-                       const WeldTables& tables);
+BoreMetals bore_metals(const GivenBore& given, const BoreWeld& weld, const WeldTables& tables);
 
 } // namespace ringfill

@@ -12,6 +12,18 @@ namespace {
 /// More rings a layer than this are refused: the bead is far too small for the bore.
 constexpr double most_rings = 100'000;
 
+[[noreturn]] void refuse(std::string path, std::string reason, std::string remedy) {
+    throw Faulty(Origin::job, fault_at_path(std::move(path), {}, std::move(reason), std::move(remedy)));
+}
+
+/// The fault of a bore that its layers close before they reach the size to weld to.
+[[noreturn]] void refuse_closed(const WornBore& bore, const Bead& bead) {
+    refuse(bore.path,
+           fmt::format("{} closes before it is built up, or takes far too many layers, with layers {} high",
+                       bore.name, show(bead.layer_height(), UnitSystem::metric)),
+           "choose a bead that fits the bore: another wire feed or travel");
+}
+
 std::vector<FacePad> lay_faces(const WornBore& bore, const Settings& settings) {
     std::vector<FacePad> pads;
     std::vector<Fault> faults;
@@ -43,39 +55,64 @@ BoreWeld weld_bore(const WornBore& bore, const Settings& settings) {
     weld.deposition = settings.deposition;
     weld.survey = survey(bore.worn, bore.length);
     if (weld.survey.smallest.radius <= Length()) // else the bore would be worn inside out
-        throw Faulty(Origin::job,
-                     fault_at_path(bore.path + ".worn", {},
-                                   fmt::format("has readings of {} so far apart that a smooth curve "
-                                               "through them passes the target axis",
-                                               bore.name),
-                                   "check the readings for a slip"));
+        refuse(bore.path + ".worn",
+               fmt::format("has readings of {} so far apart that a smooth curve through them passes the "
+                           "target axis",
+                           bore.name),
+               "check the readings for a slip");
     weld.build = prepare(bore, weld.survey);
 
     const auto layering = lay_layers(weld.build.skim_radius, weld.build.weld_to_radius, settings.unscaled,
                                      settings.travel_limit);
     if (!layering ||
         (weld.build.welded_length / (layering->scale * settings.unscaled.pitch)).value() > most_rings)
-        throw Faulty(Origin::job, ring_closes(bore, settings.unscaled));
+        refuse_closed(bore, settings.unscaled);
     weld.layering = *layering;
     weld.bead = scaled(settings.unscaled, layering->scale);
-    weld.layers =
-        lay(bore, weld.build, weld.bead, *layering, settings.procedure->torch_path, settings.deposition);
-
+    weld.layers = lay(bore, weld);
     weld.faces = lay_faces(bore, settings);
     for (const Groove& groove : bore.grooves)
         weld.grooves.push_back(
             fill_groove(groove, weld.build.mean_radius, settings.unscaled, settings.deposition));
     weld.metal = metal(bore, weld);
     if (weld.metal.pieces > most_pieces)
-        throw Faulty(
-            Origin::job,
-            fault_at_path(
-                settings.procedure->path + ".wire", {},
-                fmt::format("takes more than {} {} for {}", most_pieces,
-                            settings.deposition.piece->form == FillerForm::stick ? "electrodes" : "rods",
-                            bore.name),
-                "take thicker ones, and check the bore's size and wear"));
+        refuse(settings.procedure->path + ".wire",
+               fmt::format("takes more than {} {} for {}", most_pieces,
+                           settings.filler->form == FillerForm::stick ? "electrodes" : "rods", bore.name),
+               "take thicker ones, and check the bore's size and wear");
     return weld;
+}
+
+std::vector<Layer> lay(const WornBore& bore, const BoreWeld& weld) {
+    const Bead& bead = weld.bead;
+    const auto radii = layer_radii(weld.build.mean_radius, bead.layer_height(), weld.layering.layers);
+    if (static_cast<int>(radii.size()) <= weld.layering.layers)
+        refuse_closed(bore, bead);
+    const int rings = rings_a_layer(weld.build.welded_length, bead.pitch);
+    std::vector<Layer> layers;
+    for (std::size_t j = 0; j + 1 < radii.size(); ++j)
+        layers.push_back(
+            {pass_along(layer_path(weld.torch_path, rings, radii[j], bead.pitch), bead, weld.deposition),
+             radii[j], radii[j + 1], rings, torch_speed(bead.travel, radii[j])});
+    return layers;
+}
+
+std::vector<Fault> torch_faults(const BoreWeld& weld, const Torch& torch, UnitSystem units) {
+    std::vector<Fault> faults;
+    const auto add = [&](const char* field, Length limit, const char* what, Length laid, const char* remedy) {
+        faults.push_back(fault_at_path(
+            field, {},
+            fmt::format("is {}, but {} is {} {}", show(limit, units), weld.name, what, show(laid, units)),
+            remedy));
+    };
+    const Length built_up = 2.0 * weld.layering.end_radius;
+    if (torch.smallest_bore && built_up < *torch.smallest_bore)
+        add("torch.smallest_bore", *torch.smallest_bore, "built up to", built_up,
+            "take a smaller torch head, or leave less stock");
+    if (torch.reach && weld.build.welded_length > *torch.reach)
+        add("torch.reach", *torch.reach, "welded over", weld.build.welded_length,
+            "take a longer torch head, or weld the bore from both ends as two bores");
+    return faults;
 }
 
 Metal metal(const WornBore& bore, const BoreWeld& weld) {

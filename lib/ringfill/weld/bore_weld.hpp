@@ -49,6 +49,14 @@ struct BoreWeld {
 /// electrodes or rods.
 BoreWeld weld_bore(const WornBore& bore, const Settings& settings);
 
+/// The layers of a bore, one by one, from the mean radius (r_s, or r̄ without a skim) inwards with the bead as
+/// laid. Throws Faulty (Origin::job) when the ring closes on the way.
+std::vector<Layer> lay(const WornBore& bore, const BoreWeld& weld);
+
+/// The faults of a torch that does not go into a bore when it is built up (2 r_end under its smallest bore),
+/// or does not reach the far end of the weld (L_w over its reach). Each names both figures.
+std::vector<Fault> torch_faults(const BoreWeld& weld, const Torch& torch, UnitSystem units);
+
 /// Adds up the layers, faces and grooves of one bore, with the wire trimmed off before each start. Metal kept
 /// and its share are of the bore's own layers only and are 0 or less when boring takes all of it, which can
 /// be only without a skim.

@@ -2,37 +2,43 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/action/push_back.hpp>
+
 #include <ringfill/units/factor.hpp>
 
 namespace ringfill {
 namespace {
 
-Fault unknown_curve(const Procedure& procedure) {
-    return fault_at_path(procedure.path + ".current", {},
-                         fmt::format("gives no wire feed: no melting curve of {} is known", procedure.filler),
-                         "write \"wire_feed\" too");
-}
-
 /// Fills in the feed or the current that the job leaves out. False after noting a fault.
 bool complete(Deposition& laid, const Procedure& procedure, const WireSize& size,
               std::vector<Fault>& faults) {
-    laid.current = procedure.current;
-    laid.current_given = procedure.current.has_value();
+    const std::size_t before = faults.size();
+    const bool has_table = !size.feed_table.empty();
     if (procedure.wire_feed) {
         laid.wire_feed = *procedure.wire_feed;
         if (!laid.current && size.melting)
             laid.current = current_of(laid.wire_feed, laid.stick_out.value, *size.melting);
-        else if (!laid.current && !size.feed_table.empty())
+        else if (!laid.current && has_table)
             laid.current = current_in_table(laid.wire_feed, size, procedure.path, faults);
-        return faults.empty();
-    }
-    if (size.melting)
+    } else if (size.melting)
         laid.wire_feed = wire_feed_of(*laid.current, laid.stick_out.value, *size.melting);
-    else if (!size.feed_table.empty())
+    else if (has_table)
         laid.wire_feed = feed_in_table(*laid.current, size, procedure.path, faults).value_or(Speed());
     else
-        faults.push_back(unknown_curve(procedure));
-    return faults.empty();
+        faults.push_back(fault_at_path(
+            procedure.path + ".current", {},
+            fmt::format("gives no wire feed: no melting curve of {} is known", procedure.filler),
+            "write \"wire_feed\" too"));
+    return faults.size() == before;
+}
+
+/// What is laid of any filler.
+Deposition deposited(const Procedure& procedure, const Filler& filler) {
+    Deposition laid;
+    laid.density = filler.deposit_density.value;
+    laid.current = procedure.current;
+    laid.current_given = procedure.current.has_value();
+    return laid;
 }
 
 void take_share(Deposition& laid, const Sourced<double>& share) {
@@ -46,23 +52,20 @@ std::optional<Deposition> lay_pieces(const Procedure& procedure, const Filler& f
     auto rate = piece_rate(procedure, filler, size, faults);
     if (!rate)
         return std::nullopt;
-    Deposition laid;
+    Deposition laid = deposited(procedure, filler);
     laid.linear_mass = solid_wire_mass(size.diameter, filler.wire_density.value().value);
     take_share(laid, efficiency_of(procedure, filler));
-    laid.density = filler.deposit_density.value;
-    laid.current = procedure.current;
-    laid.current_given = procedure.current.has_value();
     laid.rate = in_si<MassFlow>(rate->value / factor::hour);
     const Piece& row = *size.piece;
-    PieceLaid piece;
-    piece.form = filler.form;
-    piece.length = row.length.value;
-    piece.stub = row.stub.value;
-    piece.stub_source = row.stub.source;
-    piece.mass = row.mass ? row.mass->value : laid.linear_mass * piece.length;
-    piece.of_covered = filler.efficiency_of_covered;
+    const Length length = row.length.value;
+    PieceLaid piece{.form = filler.form,
+                    .length = length,
+                    .stub = row.stub.value,
+                    .mass = row.mass ? row.mass->value : laid.linear_mass * length,
+                    .of_covered = filler.efficiency_of_covered,
+                    .stub_source = row.stub.source,
+                    .rate = std::move(*rate)};
     piece.usable = usable_mass(piece, laid.linear_mass, laid.efficiency);
-    piece.rate = std::move(*rate);
     laid.piece = std::move(piece);
     return laid;
 }
@@ -84,22 +87,18 @@ Sourced<double> efficiency_of(const Procedure& procedure, const Filler& filler, 
 
 std::optional<Deposition> deposition(const Procedure& procedure, const Filler& filler,
                                      std::vector<Fault>& faults, const Gas* gas) {
-    if (auto unfit = form_faults(procedure, filler); !unfit.empty()) {
-        faults.insert(faults.end(), unfit.begin(), unfit.end());
+    const std::vector<Fault> unfit = form_faults(procedure, filler);
+    ranges::push_back(faults, unfit);
+    if (!unfit.empty())
         return std::nullopt;
-    }
     const WireSize size = scaled_to(nearest_size(filler, procedure.wire), procedure.wire);
     if (!is_wire(filler.form))
         return lay_pieces(procedure, filler, size, faults);
-    Deposition laid;
+    Deposition laid = deposited(procedure, filler);
     laid.linear_mass = filler.cored() ? size.linear_mass.value().value
                                       : solid_wire_mass(procedure.wire, filler.wire_density.value().value);
-    laid.density = filler.deposit_density.value;
     laid.stick_out = procedure.stick_out ? Sourced<Length>{*procedure.stick_out, ""} : filler.stick_out;
-    std::vector<Fault> found;
-    const bool known = complete(laid, procedure, size, found);
-    faults.insert(faults.end(), found.begin(), found.end());
-    if (!known)
+    if (!complete(laid, procedure, size, faults))
         return std::nullopt;
     laid.as_transferred = transfer_holds(procedure, size, gas, laid.current);
     take_share(laid, efficiency_of(procedure, filler, laid.as_transferred));

@@ -1,25 +1,36 @@
 #include <ringfill/weld/dilution.hpp>
 
+#include <algorithm>
 #include <cmath>
-
-#include <range/v3/algorithm/find.hpp>
 
 namespace ringfill {
 namespace {
 
+/// The layer, from 1, that a radius lies in; 0: in none.
 int layer_of(const std::vector<Layer>& layers, Length radius) {
-    for (std::size_t i = 0; i < layers.size(); ++i)
-        if (layers[i].radius_before > radius && radius >= layers[i].radius_after)
-            return static_cast<int>(i) + 1;
-    return 0;
+    const auto found = std::find_if(layers.begin(), layers.end(), [&](const Layer& layer) {
+        return layer.radius_before > radius && radius >= layer.radius_after;
+    });
+    return found == layers.end() ? 0 : static_cast<int>(found - layers.begin()) + 1;
 }
 
 } // namespace
 
+Shares plain_shares(const Composition& composition) {
+    Shares shares;
+    fill_up(shares, composition);
+    return shares;
+}
+
+void fill_up(Shares& shares, const Composition& composition) {
+    for (const auto& [element, percent] : composition)
+        if (!value_named(shares, element))
+            shares.emplace_back(element, percent.value);
+}
+
 double share_of(const Shares& shares, std::string_view element) {
-    const auto found =
-        ranges::find(shares, element, [](const auto& one) { return std::string_view(one.first); });
-    return found == shares.end() ? 0 : found->second;
+    const double* found = value_named(shares, element);
+    return found ? *found : 0;
 }
 
 Shares layer_over(const Shares& under, const Shares& filler, double dilution) {
@@ -27,7 +38,7 @@ Shares layer_over(const Shares& under, const Shares& filler, double dilution) {
     for (const auto& [element, percent] : under)
         layer.emplace_back(element, dilution * percent + (1 - dilution) * share_of(filler, element));
     for (const auto& [element, percent] : filler)
-        if (ranges::find(under, element, [](const auto& one) { return one.first; }) == under.end())
+        if (!value_named(under, element))
             layer.emplace_back(element, (1 - dilution) * percent);
     return layer;
 }

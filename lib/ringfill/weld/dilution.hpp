@@ -2,6 +2,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -14,6 +15,12 @@ namespace ringfill {
 
 /// Percent by mass, by element.
 using Shares = std::vector<std::pair<std::string, double>>;
+
+/// The shares that a table prints, without their sources.
+Shares plain_shares(const Composition& composition);
+
+/// Adds the elements of a table that shares do not have yet.
+void fill_up(Shares& shares, const Composition& composition);
 
 /// The percentage of an element, 0 where it is not listed [%].
 double share_of(const Shares& shares, std::string_view element);

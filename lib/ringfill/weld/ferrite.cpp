@@ -1,12 +1,10 @@
 #include <ringfill/weld/ferrite.hpp>
 
 #include <algorithm>
-#include <initializer_list>
 
 #include <fmt/format.h>
 
 #include <range/v3/algorithm/all_of.hpp>
-#include <range/v3/algorithm/any_of.hpp>
 
 #include <ringfill/fault/place.hpp>
 
@@ -18,26 +16,8 @@ constexpr double least_nickel = 5;
 constexpr double most_manganese = 4;
 constexpr double most_copper = 5; // of the base metal; the equivalents have no term for more
 
-Shares plain(const Composition& composition) {
-    Shares shares;
-    for (const auto& [element, percent] : composition)
-        shares.emplace_back(element, percent.value);
-    return shares;
-}
-
 bool is_chromium_nickel(const Shares& metal) {
     return share_of(metal, "Cr") >= least_chromium && share_of(metal, "Ni") >= least_nickel;
-}
-
-bool has(const Shares& shares, const std::string& element) {
-    return ranges::any_of(shares, [&](const auto& one) { return one.first == element; });
-}
-
-/// Adds the elements that shares do not have yet.
-void fill_up(Shares& shares, const Composition& composition) {
-    for (const auto& [element, percent] : composition)
-        if (!has(shares, element))
-            shares.emplace_back(element, percent.value);
 }
 
 /// Where the shares of the base metal come from, for people.
@@ -45,17 +25,26 @@ std::string told_from(const WornBore& bore, const Base& base) {
     std::string listed = base.typical.empty() ? "the limits of its standard" : "what is usual of the grade";
     if (bore.composition.empty())
         return listed;
-    const bool whole = ranges::all_of(base_shares({}, base), [&](const auto& one) {
-        return ranges::any_of(bore.composition, [&](const auto& own) { return own.first == one.first; });
+    const bool whole = ranges::all_of(base_shares({}, base), [&](const auto& listed_share) {
+        return value_named(bore.composition, listed_share.first);
     });
     return whole ? "the mill certificate" : "the mill certificate in part, the rest by " + listed;
 }
 
-std::vector<Input> percent_of(std::initializer_list<const char*> elements, const Shares& metal) {
-    std::vector<Input> inputs;
-    for (const char* element : elements)
+/// How the equivalents of a layer and its ferrite were reached, under their names in the result.
+std::vector<Working> equivalents_working(const Shares& metal, bool with_wrc) {
+    const Equivalents found = schaeffler(metal);
+    const Equivalents wrc = wrc_1992(metal);
+    std::vector<Input> inputs{{"Cr_eq", found.chromium, "%"}, {"Ni_eq", found.nickel, "%"}};
+    for (const char* element : {"Cr", "Ni", "Mo", "Si", "Nb", "C", "Mn", "N", "Cu"})
         inputs.emplace_back(element, share_of(metal, element), "%");
-    return inputs;
+    return worked(
+        inputs,
+        {{"cr_eq_pct", "Cr + Mo + 1.5*Si + 0.5*Nb", {found.chromium, "%"}, "Schaeffler"},
+         {"ni_eq_pct", "Ni + 30*C + 0.5*Mn", {found.nickel, "%"}, "Schaeffler"},
+         {"ferrite_pct", "max(0, 3*(Cr_eq - 0.93*Ni_eq - 6.7))", {ferrite(found), "%"}, "Seferian-ferrite"},
+         {"wrc_cr_eq_pct", with_wrc ? "Cr + Mo + 0.7*Nb" : "", {wrc.chromium, "%"}, "WRC-1992"},
+         {"wrc_ni_eq_pct", with_wrc ? "Ni + 35*C + 20*N + 0.25*Cu" : "", {wrc.nickel, "%"}, "WRC-1992"}});
 }
 
 } // namespace
@@ -69,17 +58,6 @@ double ferrite(const Equivalents& equivalents) {
     return std::max(0.0, 3 * (equivalents.chromium - 0.93 * equivalents.nickel - 6.7));
 }
 
-std::vector<Working> schaeffler_working(const Shares& metal) {
-    const Equivalents found = schaeffler(metal);
-    return {worked("cr_eq_pct", "Cr + Mo + 1.5*Si + 0.5*Nb", percent_of({"Cr", "Mo", "Si", "Nb"}, metal),
-                   {found.chromium, "%"}, "Schaeffler"),
-            worked("ni_eq_pct", "Ni + 30*C + 0.5*Mn", percent_of({"Ni", "C", "Mn"}, metal),
-                   {found.nickel, "%"}, "Schaeffler"),
-            worked("ferrite_pct", "max(0, 3*(Cr_eq - 0.93*Ni_eq - 6.7))",
-                   {{"Cr_eq", found.chromium, "%"}, {"Ni_eq", found.nickel, "%"}}, {ferrite(found), "%"},
-                   "Seferian-ferrite")};
-}
-
 Equivalents wrc_1992(const Shares& metal) {
     const auto of = [&](std::string_view element) { return share_of(metal, element); };
     return {of("Cr") + of("Mo") + 0.7 * of("Nb"), of("Ni") + 35 * of("C") + 20 * of("N") + 0.25 * of("Cu")};
@@ -90,26 +68,16 @@ bool in_wrc_1992_range(const Shares& metal) {
            share_of(metal, "Si") <= 1;
 }
 
-std::vector<Working> wrc_1992_working(const Shares& metal) {
-    const Equivalents found = wrc_1992(metal);
-    return {worked("wrc_cr_eq_pct", "Cr + Mo + 0.7*Nb", percent_of({"Cr", "Mo", "Nb"}, metal),
-                   {found.chromium, "%"}, "WRC-1992"),
-            worked("wrc_ni_eq_pct", "Ni + 35*C + 20*N + 0.25*Cu", percent_of({"Ni", "C", "N", "Cu"}, metal),
-                   {found.nickel, "%"}, "WRC-1992")};
-}
-
 Shares base_shares(const WornBore& bore, const Base& base) {
-    Shares shares;
-    for (const auto& [element, percent] : bore.composition)
-        shares.emplace_back(element, percent);
+    Shares shares = bore.composition;
     fill_up(shares, base.typical.empty() ? base.composition : base.typical);
     fill_up(shares, base.composition_min);
     return shares;
 }
 
 std::string no_ferrite(const WornBore& bore, const Base& base, const Filler& filler) {
-    const Shares own = plain(filler.typical);
-    if (filler.typical.empty() && is_chromium_nickel(plain(filler.composition)))
+    const Shares own = plain_shares(filler.typical);
+    if (filler.typical.empty() && is_chromium_nickel(plain_shares(filler.composition)))
         return "the tables know the limits of " + filler.name + ", not its usual metal";
     if (!is_chromium_nickel(own))
         return {};
@@ -120,17 +88,17 @@ std::string no_ferrite(const WornBore& bore, const Base& base, const Filler& fil
     if (base.structure == "copper" || share_of(under, "Cu") > most_copper)
         return fmt::format("the estimate knows no layer with much copper in it, and {} brings it", base.name);
     for (const char* element : {"C", "Mn"})
-        if (!has(under, element) && base.structure != "nickel")
+        if (!value_named(under, element) && base.structure != "nickel")
             return fmt::format("nothing here says how much {} is in {}; its mill certificate would", element,
                                base.name);
-    if (base.structure == "nickel" && !has(under, "Ni"))
+    if (base.structure == "nickel" && !value_named(under, "Ni"))
         return fmt::format("nothing here says how much Ni is in {}; its mill certificate would", base.name);
     return {};
 }
 
 std::optional<LayerMetals> layer_metals(const WornBore& bore, const Base& base, const Filler& filler,
                                         const Dilution& dilution) {
-    const Shares own = plain(filler.typical);
+    const Shares own = plain_shares(filler.typical);
     if (!is_chromium_nickel(own) || !no_ferrite(bore, base, filler).empty())
         return std::nullopt;
     LayerMetals found;
@@ -140,7 +108,7 @@ std::optional<LayerMetals> layer_metals(const WornBore& bore, const Base& base, 
         under = layer_over(under, own, dilution.share.value);
         found.layers.push_back(under);
     }
-    found.wrc = has(own, "N") && ranges::all_of(found.layers, in_wrc_1992_range);
+    found.wrc = value_named(own, "N") && ranges::all_of(found.layers, in_wrc_1992_range);
     return found;
 }
 
@@ -159,21 +127,16 @@ std::vector<Working> dilution_working(const Dilution& dilution, const std::optio
         from_percent("base_left_limit", "x", dilution.limit.value, dilution.limit.source),
         worked("layers_needed", "ceil(log10(x)/log10(D) - 1e-9)", {{"x", dilution.limit.value}, share},
                dilution.needed)};
-    if (dilution.range) {
-        const auto& [low, high] = dilution.range->value;
-        work.push_back(from_percent("share_low", "d", low, dilution.range->source));
-        work.push_back(from_percent("share_high", "d", high, dilution.range->source));
-    }
+    if (const auto& range = dilution.range)
+        append(work, {from_percent("share_low", "d", range->value.first, range->source),
+                      from_percent("share_high", "d", range->value.second, range->source)});
     if (dilution.finish_layer > 0)
         work.push_back(left("finish.base_left", dilution.finish_layer));
     for (std::size_t i = 0; i < dilution.base_left.size(); ++i) {
         const std::string path = element_path("layers", i);
         work.push_back(left(path + ".base_left", static_cast<int>(i) + 1));
-        if (!metals || i >= metals->layers.size())
-            continue;
-        append(work, under(path, schaeffler_working(metals->layers[i])));
-        if (metals->wrc)
-            append(work, under(path, wrc_1992_working(metals->layers[i])));
+        if (metals && i < metals->layers.size())
+            append(work, under(path, equivalents_working(metals->layers[i], metals->wrc)));
     }
     return under("dilution", std::move(work));
 }

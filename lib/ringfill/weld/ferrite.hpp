@@ -25,9 +25,6 @@ double ferrite(const Equivalents& equivalents);
 /// How far the estimate may be out, points of ferrite.
 inline constexpr double ferrite_scatter = 4;
 
-/// How they were reached, under their names in the result.
-std::vector<Working> schaeffler_working(const Shares& metal);
-
 /// Equivalents of the WRC-1992 diagram: Cr + Mo + 0.7 Nb and Ni + 35 C + 20 N + 0.25 Cu [%]. Its lines of
 /// equal ferrite number are drawn, no equation was printed, so no number is read off them here. Made for weld
 /// metal with Mn up to 10, Mo up to 3, N up to 0.2 and Si up to 1 %. [Kotecki and Siewert 1992; the copper
@@ -36,9 +33,6 @@ Equivalents wrc_1992(const Shares& metal);
 
 /// Whether a metal lies within what the diagram was made for.
 bool in_wrc_1992_range(const Shares& metal);
-
-/// How they were reached, under their names in the result.
-std::vector<Working> wrc_1992_working(const Shares& metal);
 
 /// How many layers the ferrite is told of: further ones differ little.
 inline constexpr std::size_t ferrite_layers = 3;

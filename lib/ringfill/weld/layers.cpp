@@ -1,5 +1,6 @@
 #include <ringfill/weld/layers.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <cstdint>
 
@@ -15,16 +16,10 @@ const Length same_radius = in_si<Length>(1e-12);
 
 /// The fewest layers that reach the target, 0 when the ring closes first or there would be too many.
 int count_layers(Length start, Length target, Length layer_height) {
-    Length radius = start;
-    for (int n = 1; n <= most_layers; ++n) {
-        const auto next = next_radius(radius, layer_height);
-        if (!next)
-            return 0;
-        if (*next <= target + same_radius)
-            return n;
-        radius = *next;
-    }
-    return 0;
+    const auto radii = layer_radii(start, layer_height, most_layers);
+    const auto last = std::find_if(radii.begin() + 1, radii.end(),
+                                   [&](Length radius) { return radius <= target + same_radius; });
+    return last == radii.end() ? 0 : static_cast<int>(last - radii.begin());
 }
 
 /// The scale at which n layers end on the target. At scale 1 they reach it and the ring stays open, so it
@@ -77,45 +72,6 @@ std::optional<Layering> lay_layers(Length start, Length target, const Bead& unsc
         result.end_radius = radii.back();
     }
     return result;
-}
-
-Fault ring_closes(const WornBore& bore, const Bead& bead) {
-    return fault_at_path(
-        bore.path, {},
-        fmt::format("{} closes before it is built up, or takes far too many layers, with layers {} high",
-                    bore.name, show(bead.layer_height(), UnitSystem::metric)),
-        "choose a bead that fits the bore: another wire feed or travel");
-}
-
-std::vector<Layer> lay(const WornBore& bore, const Build& build, const Bead& as_laid,
-                       const Layering& layering, TorchPath path, const Deposition& deposition) {
-    const auto radii = layer_radii(build.mean_radius, as_laid.layer_height(), layering.layers);
-    if (static_cast<int>(radii.size()) <= layering.layers)
-        throw Faulty(Origin::job, ring_closes(bore, as_laid));
-    std::vector<Layer> layers;
-    const int rings = rings_a_layer(build.welded_length, as_laid.pitch);
-    for (std::size_t j = 0; j + 1 < radii.size(); ++j)
-        layers.push_back({pass_along(layer_path(path, rings, radii[j], as_laid.pitch), as_laid, deposition),
-                          radii[j], radii[j + 1], rings, torch_speed(as_laid.travel, radii[j])});
-    return layers;
-}
-
-std::vector<Fault> torch_faults(const WornBore& bore, const Torch& torch, const Build& build,
-                                const Layering& layering, UnitSystem units) {
-    std::vector<Fault> faults;
-    if (torch.smallest_bore && 2.0 * layering.end_radius < *torch.smallest_bore)
-        faults.push_back(
-            fault_at_path("torch.smallest_bore", {},
-                          fmt::format("is {}, but {} is built up to {}", show(*torch.smallest_bore, units),
-                                      bore.name, show(2.0 * layering.end_radius, units)),
-                          "take a smaller torch head, or leave less stock"));
-    if (torch.reach && build.welded_length > *torch.reach)
-        faults.push_back(
-            fault_at_path("torch.reach", {},
-                          fmt::format("is {}, but {} is welded over {}", show(*torch.reach, units), bore.name,
-                                      show(build.welded_length, units)),
-                          "take a longer torch head, or weld the bore from both ends as two bores"));
-    return faults;
 }
 
 } // namespace ringfill

@@ -45,17 +45,4 @@ struct Layer : Pass {
     Turning torch;
 };
 
-/// The layers of a bore, one by one, from the mean radius (r_s, or r̄ without a skim) inwards with the bead as
-/// laid. Throws Faulty (Origin::job) when the ring closes on the way.
-std::vector<Layer> lay(const WornBore& bore, const Build& build, const Bead& as_laid,
-                       const Layering& layering, TorchPath path, const Deposition& deposition);
-
-/// The fault of a bore that its layers close before they reach the size to weld to.
-Fault ring_closes(const WornBore& bore, const Bead& bead);
-
-/// The faults of a torch that does not go into a bore when it is built up (2 r_end under its smallest bore),
-/// or does not reach the far end of the weld (L_w over its reach). Each names both figures.
-std::vector<Fault> torch_faults(const WornBore& bore, const Torch& torch, const Build& build,
-                                const Layering& layering, UnitSystem units);
-
 } // namespace ringfill

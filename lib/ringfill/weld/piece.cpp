@@ -50,10 +50,6 @@ Mass usable_mass(const PieceLaid& piece, LinearMass core, double efficiency) {
     return piece.of_covered ? piece.mass * (melted / piece.length) * efficiency : core * melted * efficiency;
 }
 
-double share_with_stub(double efficiency, Length length, Length stub) {
-    return efficiency * ((length - stub) / length).value();
-}
-
 int pieces_for(Mass laid, const PieceLaid& piece) {
     const double count = std::ceil((laid / piece.usable).value() - 1e-9);
     return count <= most_pieces ? static_cast<int>(count) : most_pieces + 1;
@@ -62,29 +58,29 @@ int pieces_for(Mass laid, const PieceLaid& piece) {
 std::optional<Working> piece_rate(const Procedure& procedure, const Filler& filler, const WireSize& size,
                                   std::vector<Fault>& faults) {
     const Piece& piece = *size.piece;
-    if (procedure.deposition_rate)
-        return rate_by("60*d", {{"d", kg_h(*procedure.deposition_rate) / 60, "kg/min"}},
-                       *procedure.deposition_rate, "job");
+    const auto refuse = [&](const char* field, const char* reason, const char* remedy) {
+        faults.push_back(misplaced(procedure, field, reason, remedy));
+        return std::nullopt;
+    };
+    const auto& given = procedure.deposition_rate;
+    if (given)
+        return rate_by("60*d", {{"d", kg_h(*given) / 60, "kg/min"}}, *given, "job");
     if (filler.form == FillerForm::rod) {
-        if (piece.range)
-            return rate_by("60*d_low", {{"d_low", kg_h(piece.range->value.first) / 60, "kg/min"}},
-                           piece.range->value.first, piece.range->source);
-        faults.push_back(misplaced(procedure, "deposition_rate",
-                                   "is missing, and the table has none of this rod",
-                                   R"(write "deposition_rate": "1.0 kg/h" from a trial weld)"));
-        return std::nullopt;
+        if (!piece.range)
+            return refuse("deposition_rate", "is missing, and the table has none of this rod",
+                          R"(write "deposition_rate": "1.0 kg/h" from a trial weld)");
+        const MassFlow low = piece.range->value.first;
+        return rate_by("60*d_low", {{"d_low", kg_h(low) / 60, "kg/min"}}, low, piece.range->source);
     }
-    if (!procedure.current) {
-        faults.push_back(misplaced(procedure, "current", "is missing: it sets how fast an electrode melts",
-                                   R"(write "current": "130 A" or "deposition_rate": "1.2 kg/h")"));
-        return std::nullopt;
-    }
+    if (!procedure.current)
+        return refuse("current", "is missing: it sets how fast an electrode melts",
+                      R"(write "current": "130 A" or "deposition_rate": "1.2 kg/h")");
     if (!piece.per_A)
         return rate_in_table(*procedure.current, piece, procedure, faults);
-    const MassFlow rate = in_si<MassFlow>(piece.per_A->value * procedure.current->value());
-    return rate_by(
-        "k*I", {{"k", piece.per_A->value * factor::hour, "kg/(h A)"}, {"I", procedure.current->value(), "A"}},
-        rate, piece.per_A->source);
+    const double amps = procedure.current->value();
+    const auto& [per_A, source] = *piece.per_A;
+    return rate_by("k*I", {{"k", per_A * factor::hour, "kg/(h A)"}, {"I", amps, "A"}},
+                   in_si<MassFlow>(per_A * amps), source);
 }
 
 std::vector<Fault> form_faults(const Procedure& procedure, const Filler& filler) {

@@ -15,7 +15,7 @@ struct PieceLaid {
     Length length;
     Length stub;             ///< thrown away
     Mass mass;               ///< of the whole, with its covering
-    Mass usable;             ///< of weld metal from one
+    Mass usable = {};        ///< of weld metal from one
     bool of_covered = false; ///< the efficiency is of core and covering
     std::string stub_source;
     Working rate; ///< how the metal laid in an hour was reached [kg/h]
@@ -23,12 +23,9 @@ struct PieceLaid {
 
 /// Weld metal that one electrode or rod gives [kg]. With the efficiency of the core [ISO 2401]: core mass of
 /// what is melted times the efficiency; with that of the covered electrode: its mass, of what is melted,
-/// times the efficiency. The stub is not melted. @param efficiency over 0.
+/// times the efficiency [correspondence course on filler metal, lesson IX]. The stub is not melted.
+/// @param efficiency over 0.
 Mass usable_mass(const PieceLaid& piece, LinearMass core, double efficiency);
-
-/// Share of the mass bought that ends in the weld, η (L - s)/L, for an efficiency η of the whole electrode
-/// without its stub [correspondence course on filler metal, lesson IX].
-double share_with_stub(double efficiency, Length length, Length stub);
 
 /// More electrodes or rods than this for one bore are refused: metres of bore, or a core far too thin for it.
 inline constexpr int most_pieces = 1'000'000;

@@ -21,51 +21,49 @@ constexpr std::string_view no_gas = "none";
 
 /// The gases of the table with what they are.
 std::string known_gases(const WeldTables& tables) {
-    std::string text = "known here: ";
-    for (const Gas& gas : tables.gases)
-        text += fmt::format("{}{} ({})", &gas == &tables.gases.front() ? "" : ", ", gas.name, gas.words);
-    return text;
+    return "known here: " + listed(tables.gases, ", ", [](const Gas& gas) {
+               return fmt::format("{} ({})", gas.name, gas.words);
+           });
 }
 
-/// Refuses a procedure that leaves out the gas of a filler that needs one, or gives gas to an electrode.
-bool gas_fits_form(const Settings& found, std::vector<Fault>& faults) {
-    if (!found.filler)
-        return true;
-    const std::string& name = found.procedure->gas;
-    const std::string path = found.procedure->path + ".gas";
-    const std::vector<std::string>& gases = found.filler->gases;
-    if (name.empty() && !gases.empty())
-        faults.push_back(
-            fault_at_path(path, {}, "is missing", fmt::format("write \"gas\": \"{}\"", gases.front())));
-    else if (found.filler->form == FillerForm::stick && !name.empty() && name != no_gas)
-        faults.push_back(fault_at_path(path, in_quotes(name),
-                                       "does not go with an electrode, which shields itself", "take it out"));
-    else
-        return true;
-    return false;
-}
-
-/// The gas of a procedure; null for none. False after noting that it is not known. The filler may be unknown.
+/// The gas of a procedure; null for none. False after noting that it is not known, left out where the filler
+/// needs one, or given to an electrode. The filler may be unknown.
 bool find_gas(Settings& found, const WeldTables& tables, std::vector<Fault>& faults) {
-    if (!gas_fits_form(found, faults))
-        return false;
-    if (found.procedure->gas.empty())
-        return true;
     const std::string& name = found.procedure->gas;
-    for (const Gas& gas : tables.gases)
-        if (gas.name == name)
-            found.gas = &gas;
-    if (found.gas || (name == no_gas && (!found.filler || found.filler->gases.empty())))
+    const auto gases = found.filler ? found.filler->gases : std::vector<std::string>();
+    const auto refuse = [&](std::string reason, std::string remedy) {
+        faults.push_back(fault_at_path(found.procedure->path + ".gas",
+                                       name.empty() ? std::string() : in_quotes(name), std::move(reason),
+                                       std::move(remedy)));
+        return false;
+    };
+    if (name.empty())
+        return gases.empty() || refuse("is missing", fmt::format("write \"gas\": \"{}\"", gases.front()));
+    if (found.filler && found.filler->form == FillerForm::stick && name != no_gas)
+        return refuse("does not go with an electrode, which shields itself", "take it out");
+    const auto known = ranges::find(tables.gases, name, &Gas::name);
+    found.gas = known == tables.gases.end() ? nullptr : &*known;
+    if (found.gas || (name == no_gas && gases.empty()))
         return true;
-    const auto known = tables.gases | ranges::views::transform(&Gas::name) | ranges::to<std::vector>();
-    const bool needs_gas = name == no_gas;
-    faults.push_back(fault_at_path(found.procedure->path + ".gas", in_quotes(name),
-                                   needs_gas ? fmt::format("does not shield {}", found.procedure->filler)
-                                             : std::string("is not a known gas"),
-                                   needs_gas ? fmt::format("use one of {}", listed(found.filler->gases, ", "))
-                                   : nearest(name, known) ? suggest(name, known)
-                                                          : known_gases(tables)));
-    return false;
+    if (name == no_gas)
+        return refuse(fmt::format("does not shield {}", found.procedure->filler),
+                      fmt::format("use one of {}", listed(gases, ", ")));
+    const auto names = tables.gases | ranges::views::transform(&Gas::name) | ranges::to<std::vector>();
+    return refuse("is not a known gas", nearest(name, names) ? suggest(name, names) : known_gases(tables));
+}
+
+/// What a filler or its process usually deposits of the wire, in the transfer that the job names where it is
+/// the one there is. The ranges of processes are of core and covering.
+std::optional<Sourced<std::pair<double, double>>> usual_efficiency(const Settings& found,
+                                                                   const Processes& processes) {
+    const Filler& filler = *found.filler;
+    if (filler.efficiency_range || (filler.form == FillerForm::stick && !filler.efficiency_of_covered))
+        return filler.efficiency_range;
+    const Procedure& procedure = *found.procedure;
+    const bool holds = procedure.transfer_given && found.deposition.as_transferred;
+    const ProcessRow* row =
+        efficiency_row(processes, filler.process, holds ? procedure.transfer : std::string(), procedure.gas);
+    return row ? row->efficiency : std::nullopt;
 }
 
 /// The fastest travel: the procedure's, else v₀/0.75, never over the filler's window, never under v₀ itself.
@@ -98,11 +96,6 @@ Window window_for(const Procedure& procedure, const WireSize& size) {
 
 } // namespace
 
-std::string transfer_held(const Settings& settings) {
-    const bool named = settings.procedure->transfer_given && settings.deposition.as_transferred;
-    return named ? settings.procedure->transfer : std::string();
-}
-
 std::optional<Settings> settings(const Procedure& procedure, const WeldTables& tables, UnitSystem units,
                                  std::vector<Fault>& faults) {
     Settings found;
@@ -124,7 +117,8 @@ std::optional<Settings> settings(const Procedure& procedure, const WeldTables& t
     if (found.gas)
         found.gas_flow = gas_flow(procedure, *found.filler, *found.gas);
     found.assumed = assumed_settings(found, units);
-    found.notes = setting_notes(found, tables.processes, units);
+    found.efficiency_range = usual_efficiency(found, tables.processes);
+    found.notes = setting_notes(found, units);
     return found;
 }
 

@@ -35,6 +35,8 @@ struct Settings {
     Bead unscaled;      ///< the bead at κ = 1
     Speed travel_limit; ///< v_max
     VolumeFlow gas_flow;
+    std::optional<Sourced<std::pair<double, double>>>
+        efficiency_range; ///< usual of the filler or its process
     std::vector<Assumed> assumed;
     std::vector<std::string> notes;
 };
@@ -45,9 +47,6 @@ struct GivenBore {
     const Settings& settings;
     const Base& base;
 };
-
-/// The transfer that the job names, where it is the one there is; else empty.
-std::string transfer_held(const Settings& settings);
 
 /// The share of the heat input that a faster travel may take away at most: a quarter [EN ISO
 /// 15614-1:2017+A1:2019, 8.4.7; read in a reproduction].

@@ -16,6 +16,6 @@ void leave_out_unfit(std::vector<Assumed>& assumed, const Settings& found);
 
 /// What is out of the usual in a procedure: settings outside the filler's window or the range of its process,
 /// a diameter without a row, an odd pitch or gas.
-std::vector<std::string> setting_notes(const Settings& found, const Processes& processes, UnitSystem units);
+std::vector<std::string> setting_notes(const Settings& found, UnitSystem units);
 
 } // namespace ringfill

@@ -5,18 +5,17 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/find.hpp>
+#include <range/v3/algorithm/min_element.hpp>
+
 #include <ringfill/units/show.hpp>
 
 namespace ringfill {
 namespace {
 
-/// b l of a melting curve in SI: the coefficients are tabulated for millimetres.
-double quadratic_term(Length stick_out, const MeltingCurve& curve) {
-    return curve.b.value * stick_out.value();
-}
-
-double linear_term(const MeltingCurve& curve) {
-    return curve.a.value * 1e-3;
+/// a and b l of a melting curve in SI: the coefficients are tabulated for millimetres.
+std::pair<double, double> terms_of(const MeltingCurve& curve, Length stick_out) {
+    return {curve.a.value * 1e-3, curve.b.value * stick_out.value()};
 }
 
 /// y at x between the points of a rising table; outside it nothing, after noting the fault of a field.
@@ -46,24 +45,22 @@ LinearMass solid_wire_mass(Length diameter, Density density) {
 }
 
 Speed wire_feed_of(Current current, Length stick_out, const MeltingCurve& curve) {
+    const auto [a, bl] = terms_of(curve, stick_out);
     const double amps = current.value();
-    return in_si<Speed>(linear_term(curve) * amps + quadratic_term(stick_out, curve) * amps * amps);
+    return in_si<Speed>(a * amps + bl * amps * amps);
 }
 
 Current current_of(Speed wire_feed, Length stick_out, const MeltingCurve& curve) {
-    const double a = linear_term(curve);
-    const double bl = quadratic_term(stick_out, curve);
+    const auto [a, bl] = terms_of(curve, stick_out);
     const double f = wire_feed.value();
     // The root in the form that does not cancel when b l is small.
     return in_si<Current>(2 * f / (a + std::sqrt(a * a + 4 * bl * f)));
 }
 
 const WireSize& nearest_size(const Filler& filler, Length diameter) {
-    const WireSize* best = &filler.sizes.front();
-    for (const WireSize& size : filler.sizes)
-        if (std::fabs((size.diameter - diameter).value()) < std::fabs((best->diameter - diameter).value()))
-            best = &size;
-    return *best;
+    return *ranges::min_element(filler.sizes, {}, [&](const WireSize& size) {
+        return std::fabs((size.diameter - diameter).value());
+    });
 }
 
 bool is_same_wire(Length a, Length b) {
@@ -105,17 +102,14 @@ std::optional<Current> current_in_table(Speed feed, const WireSize& size, const 
 std::optional<SprayFrom> spray_from(const WireSize& size, const Gas* gas) {
     if (gas && !gas->sprays)
         return std::nullopt;
-    for (const auto& [transfer, window] : size.windows) {
-        if (transfer != "spray" || !window.spray_from)
-            continue;
-        const Sourced<Current>& printed = *window.spray_from;
-        if (!gas || !gas->spray_times)
-            return SprayFrom{printed.value, printed.value, printed.source};
-        const auto& [low, high] = gas->spray_times->value;
-        return SprayFrom{low * printed.value, high * printed.value,
-                         printed.source + ", " + gas->spray_times->source};
-    }
-    return std::nullopt;
+    const auto spray = ranges::find(size.windows, "spray", &std::pair<std::string, Window>::first);
+    if (spray == size.windows.end() || !spray->second.spray_from)
+        return std::nullopt;
+    const auto& [current, source] = *spray->second.spray_from;
+    if (!gas || !gas->spray_times)
+        return SprayFrom{current, current, source};
+    const auto& [low, high] = gas->spray_times->value;
+    return SprayFrom{low * current, high * current, source + ", " + gas->spray_times->source};
 }
 
 bool transfer_holds(const Procedure& procedure, const WireSize& size, const Gas* gas,

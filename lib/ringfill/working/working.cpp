@@ -46,6 +46,11 @@ std::vector<Working> worked(const std::vector<Input>& inputs, std::vector<Worked
     return work;
 }
 
+std::vector<Input> joined(std::vector<Input> own, const std::vector<Input>& shared) {
+    own.insert(own.end(), shared.begin(), shared.end());
+    return own;
+}
+
 Working taken(std::string figure, Input input, std::string source) {
     const Amount amount{input.value, input.unit};
     std::string formula = "1*" + input.symbol;

@@ -18,13 +18,16 @@ struct Amount {
     Amount(std::integral auto count) : value(static_cast<double>(count)) {}
 };
 
-/// Writes a quantity in a unit.
+struct Input;
+
+/// Writes a quantity in a unit, alone or as the input with a symbol.
 template <class Quantity>
 struct AmountIn {
     double (*number)(Quantity);
     const char* unit;
 
     Amount operator()(Quantity quantity) const { return {number(quantity), unit}; }
+    Input operator()(std::string symbol, Quantity quantity) const;
 };
 
 template <class Quantity>
@@ -69,6 +72,17 @@ struct Input {
     std::vector<double> values() const { return is_list ? list : std::vector<double>{value}; }
 };
 
+template <class Quantity>
+Input AmountIn<Quantity>::operator()(std::string symbol, Quantity quantity) const {
+    return {std::move(symbol), number(quantity), unit};
+}
+
+/// Inputs in a row: inputs_of(in_mm("L", length), Input("eta", 0.95)).
+template <class... One>
+std::vector<Input> inputs_of(One... one) {
+    return {std::move(one)...};
+}
+
 /// How a figure was reached, so that it can be checked by hand.
 /// A formula is arithmetic (+ - * / ^ and brackets) with pi, sqrt, exp, log10, tanh, cos, sin, ceil, floor,
 /// min, max, mod (remainder) and, of a list, sum, mean, highest and lowest; between lists of the same length
@@ -96,6 +110,9 @@ struct WorkedFigure {
 
 /// The workings of such figures: each takes the inputs that its formula names, in the order it names them.
 std::vector<Working> worked(const std::vector<Input>& inputs, std::vector<WorkedFigure> figures);
+
+/// Inputs of one's own, then those shared with others; where both have a symbol, one's own count.
+std::vector<Input> joined(std::vector<Input> own, const std::vector<Input>& shared);
 
 /// A figure that is taken as it is: the formula is 1 times the input.
 Working taken(std::string figure, Input input, std::string source = "own");

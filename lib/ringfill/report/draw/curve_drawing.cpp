@@ -86,8 +86,8 @@ std::string plate_words(const HeatBalance& balance, UnitSystem units) {
 
 /// Empty when the balance comes to its end.
 std::string bad_end(const HeatBalance& balance) {
-    const BalanceEnd end = end_of(balance);
-    return end == BalanceEnd::done ? std::string() : fmt::format("It does not end well: {}.", words_of(end));
+    const HeatEnd end = end_of(balance);
+    return end == HeatEnd::done ? std::string() : fmt::format("It does not end well: {}.", words_of(end));
 }
 
 std::string in_words(const HeatBalance& balance, UnitSystem units) {
