@@ -5,6 +5,7 @@
 #include <vector>
 
 #include <ringfill/document/document.hpp>
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/report/json/json.hpp>
 #include <ringfill/say/weld_sentences.hpp>
 
