@@ -58,12 +58,12 @@ TEST_CASE("sticks are read in their own scale and stand rising in their rating")
     REQUIRE(sticks.size() == 3);
     CHECK(sticks[0].name == "a");
     CHECK(sticks[0].units == UnitSystem::metric);
-    CHECK_THAT(sticks[0].rating.value(), WithinAbs(323.15, exact));
-    CHECK(sticks[0].source == "practice");
+    CHECK_THAT(sticks[0].rating.value.value(), WithinAbs(323.15, exact));
+    CHECK(sticks[0].rating.source == "practice");
     CHECK(sticks[0].stocked);
     CHECK(sticks[1].name == "b"); // 107.2 degC
     CHECK(sticks[1].units == UnitSystem::inch);
-    CHECK_THAT(sticks[1].rating.value(), WithinAbs(273.15 + 193 * 5.0 / 9, exact));
+    CHECK_THAT(sticks[1].rating.value.value(), WithinAbs(273.15 + 193 * 5.0 / 9, exact));
     CHECK(sticks[2].name == "c");
     CHECK_FALSE(sticks[2].stocked);
 }
@@ -77,7 +77,7 @@ TEST_CASE("a later file corrects a stick, adds one, and all stand rising again")
     CHECK(sticks[0].name == "b");
     CHECK(sticks[1].name == "c");
     CHECK(sticks[2].name == "a");
-    CHECK_THAT(deg_c(sticks[2].rating), WithinAbs(150, exact));
+    CHECK_THAT(deg_c(sticks[2].rating.value), WithinAbs(150, exact));
 }
 
 TEST_CASE("a stick has one rating") {
@@ -115,12 +115,12 @@ TEST_CASE("the product's sticks rise in even steps of both scales") {
     const auto sticks =
         read_sticks(table_files(own, "sticks.json"), read_sources(table_files(own, "sources.json")));
     CHECK(std::is_sorted(sticks.begin(), sticks.end(),
-                         [](const Stick& a, const Stick& b) { return a.rating < b.rating; }));
+                         [](const Stick& a, const Stick& b) { return a.rating.value < b.rating.value; }));
     std::vector<double> celsius_ratings;
     std::vector<double> fahrenheit_ratings;
     for (const Stick& one : sticks) {
         CHECK(one.stocked);
-        const double degrees = deg_c(one.rating);
+        const double degrees = deg_c(one.rating.value);
         if (one.units == UnitSystem::metric)
             celsius_ratings.push_back(degrees);
         else

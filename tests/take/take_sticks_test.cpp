@@ -58,9 +58,9 @@ TEST_CASE("over all temperatures no maximum's stick is over the maximum, no mini
                 units == UnitSystem::metric ? celsius(tenths / 10.0) : fahrenheit(tenths / 10.0);
             StickPair pair = pick_sticks({"pin", {}, at}, testing::shop().sticks, units);
             pair.minimum = pick_sticks({"pin", at, {}}, testing::shop().sticks, units).minimum;
-            if (pair.maximum && pair.maximum->rating.value() > at.value() + 1e-6)
+            if (pair.maximum && pair.maximum->rating.value.value() > at.value() + 1e-6)
                 FAIL("maximum " << at.value() << " K gets " << pair.maximum->name);
-            if (pair.minimum && pair.minimum->rating.value() < at.value() - 1e-6)
+            if (pair.minimum && pair.minimum->rating.value.value() < at.value() - 1e-6)
                 FAIL("minimum " << at.value() << " K gets " << pair.minimum->name);
             if ((pair.minimum && pair.minimum->units != units) ||
                 (pair.maximum && pair.maximum->units != units))

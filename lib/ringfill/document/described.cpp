@@ -1,7 +1,6 @@
 #include <ringfill/document/described.hpp>
 
 #include <cmath>
-#include <stdexcept>
 
 #include <fmt/format.h>
 
@@ -85,11 +84,6 @@ std::optional<double> Entry::number_in(const Value& value, const Field& wanted, 
         return std::nullopt;
     }
     return *value.number();
-}
-
-void expect_rows(const Entry& entry, const void* row) {
-    if (entry.record().row != row)
-        throw std::logic_error(fmt::format("the fields of {} fill no such row", entry.record().name));
 }
 
 bool FieldOf<bool>::fill(const Entry& entry, const Field& field, bool& to) {

@@ -55,24 +55,6 @@ struct Filled<void (*)(R&, const Entry&, const Field&)> {
     using Row = R;
 };
 
-template <auto Member>
-bool fill_member(const Entry& entry, const Field& field, void* row) {
-    using Whose = Filled<decltype(Member)>;
-    auto& to = *static_cast<typename Whose::Row*>(row);
-    if constexpr (requires { typename Whose::Type; }) {
-        return FieldOf<typename Whose::Type>::fill(entry, field, to.*Member);
-    } else {
-        Member(to, entry, field);
-        return entry.find(field) != nullptr;
-    }
-}
-
-template <auto Member>
-Value give_member(const Field& field, const void* row) {
-    using Whose = Filled<decltype(Member)>;
-    return FieldOf<typename Whose::Type>::give(field, static_cast<const typename Whose::Row*>(row)->*Member);
-}
-
 /// The row that a function gives a field of.
 template <class R>
 R given_row(Value (*)(const R&));
@@ -133,9 +115,9 @@ template <auto Member>
 constexpr MadeField field(std::string_view name, Allowed allowed, std::string_view help,
                           std::string_view sample) {
     using Whose = Filled<decltype(Member)>;
+    using Row = typename Whose::Row;
     MadeField made = bare_field(name, allowed, help, sample);
-    made.fill = &fill_member<Member>;
-    made.row = &row_tag<typename Whose::Row>;
+    made.row = &row_tag<Row>;
     if constexpr (requires { typename Whose::Type; }) {
         using How = FieldOf<typename Whose::Type>;
         made.kind = How::kind;
@@ -143,8 +125,18 @@ constexpr MadeField field(std::string_view name, Allowed allowed, std::string_vi
             made.shape = How::shape;
         if constexpr (requires { How::complete(made); })
             How::complete(made);
+        made.fill = [](const Entry& entry, const Field& read, void* row) {
+            return How::fill(entry, read, static_cast<Row*>(row)->*Member);
+        };
         if constexpr (requires(const Field& f, const typename Whose::Type& value) { How::give(f, value); })
-            made.give = &give_member<Member>;
+            made.give = [](const Field& given, const void* row) {
+                return Value(How::give(given, static_cast<const Row*>(row)->*Member));
+            };
+    } else {
+        made.fill = [](const Entry& entry, const Field& read, void* row) {
+            Member(*static_cast<Row*>(row), entry, read);
+            return entry.find(read) != nullptr;
+        };
     }
     if (!allowed.words.empty() && (made.kind == Kind::text || made.kind == Kind::flag))
         made.kind = Kind::word;

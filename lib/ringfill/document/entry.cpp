@@ -23,14 +23,11 @@ std::string Spot::path() const {
     return name.data() ? member_path(text, name) : text;
 }
 
-Entry::Entry(Again, Reading& reading, const Value& object, const Record& record, Spot spot)
-    : reading_(&reading), object_(&object), record_(&record), spot_(spot) {}
-
-Entry::Entry(Reading& reading, const Value& object, const Record& record, Spot spot)
-    : Entry(Again{}, reading, object, record, spot) {
-    if (object.object())
+Entry::Entry(Reading& reading, const Value& object, const Record& record, Spot spot, bool again)
+    : reading_(&reading), object_(&object), record_(&record), spot_(spot) {
+    if (!again && object.object())
         check_names();
-    else
+    else if (!again)
         refuse(fmt::format("is {}, not an object in braces", kind_in_words(object)),
                fmt::format("write the fields of {} in braces", record.name));
 }
@@ -175,11 +172,13 @@ std::vector<Entry> Entry::objects_again(std::string_view name) const {
     std::vector<Entry> found;
     const Field& wanted = field(name);
     for (const auto& [spot, value] : parts(wanted))
-        found.push_back(Entry(Again{}, *reading_, *value, *wanted.record, spot));
+        found.emplace_back(*reading_, *value, *wanted.record, spot, true);
     return found;
 }
 
-void Entry::fill(void* row) const {
+void Entry::fill(void* row, const void* row_type) const {
+    if (record_->row != row_type)
+        throw std::logic_error(fmt::format("the fields of {} fill no such row", record_->name));
     for (std::size_t i = 0; i < record_->fields.size(); ++i) {
         const Field& field = record_->fields[i];
         const std::size_t faults = reading_->faults.size();

@@ -48,8 +48,8 @@ struct Spot {
 class Entry {
   public:
     /// Notes each member that the description does not know, with the nearest known name, and each required
-    /// one that is missing.
-    Entry(Reading& reading, const Value& object, const Record& record, Spot spot = {});
+    /// one that is missing, unless it is opened again.
+    Entry(Reading& reading, const Value& object, const Record& record, Spot spot = {}, bool again = false);
 
     std::string path() const { return spot_.path(); }
     std::string_view name() const { return spot_.name; } ///< under which it stands, of a named object
@@ -81,9 +81,9 @@ class Entry {
     std::vector<std::pair<Spot, const Value*>> elements(const Field& field) const;
 
     /// Fills the row's member of each field that has one, in the order of the description, then lets the
-    /// record check what several fields must keep together. `row` points to a row of the type that stands in
-    /// Record::row: use fill_record() of document/described.hpp.
-    void fill(void* row) const;
+    /// record check what several fields must keep together. Throws std::logic_error unless `row_type` is the
+    /// Record::row of that description: use fill_record() of document/described.hpp.
+    void fill(void* row, const void* row_type) const;
     /// Whether fill() gave that field a value without any fault, its fallback included.
     bool is_read(std::string_view name) const;
 
@@ -100,8 +100,6 @@ class Entry {
     void assume(const Field& field) const;
 
   private:
-    struct Again {};
-    Entry(Again, Reading& reading, const Value& object, const Record& record, Spot spot);
     void check_names() const;
     std::vector<std::pair<Spot, const Value*>> parts(const Field& field) const;
 

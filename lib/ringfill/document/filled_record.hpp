@@ -35,19 +35,20 @@ bool take(std::optional<Found> found, T& to) {
     return found.has_value();
 }
 
-/// Throws std::logic_error unless an entry's record describes such rows.
-void expect_rows(const Entry& entry, const void* row);
-
 /// Fills a row from an entry whose record describes such rows; what is absent or faulty stays as it is.
 template <class Row>
 void fill_record(Row& row, const Entry& entry) {
-    expect_rows(entry, &row_tag<Row>);
-    entry.fill(&row);
+    entry.fill(&row, &row_tag<Row>);
 }
 
+/// A row with the name it stands under and its path, if it has members for them.
 template <class Row>
 Row read_record(const Entry& entry) {
     Row row{};
+    if constexpr (requires { row.name = std::string(); })
+        row.name = entry.name();
+    if constexpr (requires { row.path = std::string(); })
+        row.path = entry.path();
     fill_record(row, entry);
     return row;
 }
@@ -160,17 +161,6 @@ void put_row(std::vector<Row>& rows, Row row) {
         *known = std::move(row);
 }
 
-template <class Row>
-Row read_named(const Entry& entry) {
-    Row row{};
-    if constexpr (requires { row.name = std::string(); })
-        row.name = entry.name();
-    if constexpr (requires { row.path = std::string(); })
-        row.path = entry.path();
-    fill_record(row, entry);
-    return row;
-}
-
 /// Rows under names of the file's choosing, or in a list.
 template <class Row>
 struct FieldOf<std::vector<Row>> {
@@ -180,10 +170,10 @@ struct FieldOf<std::vector<Row>> {
     static bool fill(const Entry& entry, const Field& field, std::vector<Row>& rows) {
         for (const Entry& one : entry.objects(field))
             if constexpr (has_name)
-                field.shape == Shape::named ? put_row(rows, read_named<Row>(one))
-                                            : rows.push_back(read_named<Row>(one));
+                field.shape == Shape::named ? put_row(rows, read_record<Row>(one))
+                                            : rows.push_back(read_record<Row>(one));
             else
-                rows.push_back(read_named<Row>(one));
+                rows.push_back(read_record<Row>(one));
         return entry.find(field) != nullptr;
     }
     static Value give(const Field& field, const std::vector<Row>& rows) {

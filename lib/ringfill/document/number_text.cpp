@@ -14,59 +14,54 @@ std::size_t count_digits(std::string_view text) {
     return static_cast<std::size_t>(std::find_if_not(text.begin(), text.end(), is_digit) - text.begin());
 }
 
-constexpr std::array exact_powers = {1e0,  1e1,  1e2,  1e3,  1e4,  1e5,  1e6,  1e7,  1e8,  1e9,  1e10, 1e11,
-                                     1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22};
-
 } // namespace
 
 std::size_t number_length(std::string_view text) {
-    std::size_t digits = count_digits(text);
-    std::size_t end = digits;
-    if (text.substr(end).starts_with('.')) {
-        const std::size_t behind = count_digits(text.substr(end + 1));
-        digits += behind;
-        end += 1 + behind;
-    }
-    if (digits == 0)
+    const std::size_t whole = count_digits(text);
+    std::size_t end = whole;
+    if (text.substr(end).starts_with('.'))
+        end += 1 + count_digits(text.substr(end + 1));
+    if (whole == 0 && end < 2)
         return 0;
-    if (const char sign = end < text.size() ? text[end] : ' '; sign != 'e' && sign != 'E')
+    const std::string_view power = text.substr(end);
+    if (!power.starts_with('e') && !power.starts_with('E'))
         return end;
-    const bool is_signed = end + 1 < text.size() && (text[end + 1] == '+' || text[end + 1] == '-');
-    const std::size_t power = end + (is_signed ? 2 : 1);
-    const std::size_t size = power < text.size() ? count_digits(text.substr(power)) : 0;
-    return size > 0 ? power + size : end;
+    const std::size_t first = power.size() > 1 && (power[1] == '+' || power[1] == '-') ? 2 : 1;
+    const std::size_t size = count_digits(power.substr(first));
+    return size > 0 ? end + first + size : end;
+}
+
+TypedNumber typed_number(std::string_view typed) {
+    const auto* const power =
+        std::find_if(typed.begin(), typed.end(), [](char c) { return c == 'e' || c == 'E'; });
+    const auto* const point = std::find(typed.begin(), power, '.');
+    TypedNumber number{{typed.begin(), point}, {point == power ? power : point + 1, power}, 0};
+    if (power != typed.end()) {
+        std::string_view digits(power + 1, typed.end());
+        const bool is_below_one = digits.starts_with('-');
+        digits.remove_prefix(is_below_one || digits.starts_with('+') ? 1 : 0);
+        number.power = whole_number(digits);
+        if (number.power && is_below_one)
+            number.power = -*number.power;
+    }
+    return number;
 }
 
 std::optional<double> short_number(std::string_view typed) {
     constexpr std::size_t most_digits = 15;
-    constexpr int largest_power = 22;
-    std::int64_t mantissa = 0;
-    std::size_t digits = 0;
-    int power = 0;
-    bool is_behind_point = false;
-    std::size_t i = 0;
-    for (; i < typed.size() && typed[i] != 'e' && typed[i] != 'E'; ++i) {
-        if (typed[i] == '.') {
-            is_behind_point = true;
-            continue;
-        }
-        if (++digits > most_digits)
-            return std::nullopt;
-        mantissa = 10 * mantissa + (typed[i] - '0');
-        power -= is_behind_point ? 1 : 0;
-    }
-    if (i < typed.size()) {
-        const bool is_below_one = typed[++i] == '-';
-        i += is_below_one || typed[i] == '+' ? 1 : 0;
-        const auto typed_power = whole_number(typed.substr(i));
-        if (!typed_power || *typed_power > 2 * largest_power)
-            return std::nullopt;
-        power += static_cast<int>(is_below_one ? -*typed_power : *typed_power);
-    }
-    if (std::abs(power) > largest_power)
+    const auto [whole, fraction, power] = typed_number(typed);
+    if (whole.size() + fraction.size() > most_digits || !power)
         return std::nullopt;
-    const double scale = exact_powers[static_cast<std::size_t>(std::abs(power))];
-    return power < 0 ? static_cast<double>(mantissa) / scale : static_cast<double>(mantissa) * scale;
+    std::int64_t mantissa = 0;
+    for (const std::string_view digits : {whole, fraction})
+        for (const char digit : digits)
+            mantissa = 10 * mantissa + (digit - '0');
+    const std::int64_t decimals = static_cast<std::int64_t>(fraction.size()) - *power;
+    const auto scale = static_cast<std::size_t>(std::abs(decimals));
+    if (scale >= powers_of_ten.size())
+        return std::nullopt;
+    return decimals > 0 ? static_cast<double>(mantissa) / static_cast<double>(powers_of_ten[scale])
+                        : static_cast<double>(mantissa) * static_cast<double>(powers_of_ten[scale]);
 }
 
 double nearest_number(std::string_view typed) {

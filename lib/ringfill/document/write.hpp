@@ -2,7 +2,6 @@
 
 #include <string>
 #include <string_view>
-#include <vector>
 
 #include <ringfill/document/value.hpp>
 
@@ -30,49 +29,5 @@ void append_number(std::string& to, double number);
 
 /// The same alone.
 std::string write_number(double number);
-
-/// An object of JSON put behind a text member by member, without blanks: for what would cost much to build as
-/// a Value first. Begun when made; end() once, after its members.
-class LineObject {
-  public:
-    explicit LineObject(std::string& out) : out_(out) { out_ += '{'; }
-
-    void put(std::string_view name, std::string_view text) {
-        begin(name);
-        append_text(out_, text);
-    }
-    void put(std::string_view name, double number) {
-        begin(name);
-        append_number(out_, number);
-    }
-    void put(std::string_view name, const std::vector<double>& numbers) {
-        begin(name);
-        char before = '[';
-        for (const double number : numbers) {
-            out_ += std::exchange(before, ',');
-            append_number(out_, number);
-        }
-        out_ += numbers.empty() ? "[]" : "]";
-    }
-    /// An object within, which `fill` gives its members.
-    template <class Fill>
-    void put_object(std::string_view name, Fill fill) {
-        begin(name);
-        LineObject inner(out_);
-        fill(inner);
-        inner.end();
-    }
-    void end() { out_ += '}'; }
-
-  private:
-    void begin(std::string_view name) {
-        if (out_.back() != '{')
-            out_ += ',';
-        append_text(out_, name);
-        out_ += ':';
-    }
-
-    std::string& out_;
-};
 
 } // namespace ringfill

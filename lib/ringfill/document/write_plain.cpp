@@ -51,19 +51,6 @@ struct Fifteen {
     int exponent = 0;
 };
 
-constexpr int highest_power = 20;
-
-/// Powers of ten, exact in a long double of 64 digits.
-constexpr std::array<long double, highest_power + 1> powers_of_ten = [] {
-    std::array<long double, highest_power + 1> powers = {};
-    long double power = 1;
-    for (long double& one : powers) {
-        one = power;
-        power *= 10;
-    }
-    return powers;
-}();
-
 /// The digits of a number from 1e-5 to 1e15 by one multiplication; nothing for another number, nor where what
 /// is cut off is so near to a half that the product's rounding (under 1e-4) might turn the last digit.
 std::optional<Fifteen> fifteen_at_once(double number) {

@@ -92,20 +92,20 @@ std::optional<PreheatGroup> practice_of(const Entry& entry, const std::string& n
 /// grades that name them.
 void read_rows(Family& family, const Entry& entry) {
     for (const Entry& one : entry.objects(entry.field("preheat_groups"))) {
-        auto group = read_named<PreheatGroup>(one);
+        auto group = read_record<PreheatGroup>(one);
         for (const std::string& filler : names_among(family.fillers, one, "fillers", "filler"))
             group.fillers.push_back(fmt::format("{}/{}", family.name, filler));
         put_row(family.preheat_groups, std::move(group));
     }
     for (const Entry& one : entry.objects(entry.field("bases"))) {
-        auto base = read_named<Base>(one);
+        auto base = read_record<Base>(one);
         if (!one.has("practice"))
             base.practice = practice_of(one, base.name, family);
         base.preheat_groups = names_among(family.preheat_groups, one, "preheat_groups", "table of preheat");
         put_row(family.bases, std::move(base));
     }
     for (const Entry& one : entry.objects(entry.field("suits")))
-        put_row(family.suits, read_named<Suit>(one));
+        put_row(family.suits, read_record<Suit>(one));
 }
 
 void read_name(Family& family, const Entry& entry, const Field& field) {
@@ -131,12 +131,10 @@ constexpr Field rows_of(std::string_view name, const Record& record) {
 }
 
 constexpr Field family_fields[] = {
-    bare_field("format", TableFormat<"family">::words, {}, TableFormat<"family">::sample)
-        .holds(Kind::word)
-        .required(),
+    format_field<R"("ringfill-family/1")">(),
     must<&read_name>("family", table_words, R"("steel")"),
     must<&Family::description>("description", table_words, R"("what it holds")"),
-    rows_of("sources", source_record),
+    sources_field,
     field<&Family::has_rules>("has_rules", "true"),
     field<&check_usual>("usual", usual_record, "{ ... }").holds(Kind::object),
     rows_of("preheat_groups", preheat_group_record),
@@ -152,18 +150,11 @@ Family read_family(const std::string& name, std::vector<Document> files, const B
     Family family;
     family.name = name;
     family.sources = sources;
-    for (Document& read : files) {
-        const Document file = with_usual(std::move(read));
-        Reading reading{.document = file, .sources = &family.sources};
-        const Entry entry(reading, file.root, family_record);
+    for (Document& file : files) {
+        file = with_usual(std::move(file));
         family.files.push_back(file.file);
-        if (has_signature(entry)) {
-            if (entry.has("sources"))
-                add_sources(family.sources, entry);
-            fill_record(family, entry);
-        }
-        refuse_if_any(Origin::table, reading.faults);
     }
+    fill_table(&family, &row_tag<Family>, files, sources, &family.sources, family_record, nullptr);
     return family;
 }
 

@@ -145,7 +145,7 @@ class Registry::Reader {
             return std::nullopt;
         }
         std::vector<Document> more;
-        for (TableText& table : table_texts(shelf_, table_name(plugin.family)))
+        for (Document& table : table_texts(shelf_, table_name(plugin.family)))
             if (table.text != plugin.table) // the very table that the plugin was built with adds nothing
                 more.push_back(parse(table.file, std::move(table.text), Origin::table));
         if (!more.empty()) {

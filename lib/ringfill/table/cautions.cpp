@@ -27,12 +27,6 @@ constexpr Field trigger_fields[] = {
 };
 constexpr Record trigger_record = record_of<Trigger>("a circumstance", "", trigger_fields);
 
-std::vector<std::string> circumstance_names() {
-    return circumstance_words() |
-           ranges::views::transform([](const CircumstanceWord& word) { return std::string(word.name); }) |
-           ranges::to<std::vector>();
-}
-
 /// Whether some figure can lie within the limits, and some outside them.
 void check_limits(const Trigger& trigger, const CircumstanceWord& word, const Entry& entry) {
     const auto refuse = [&](const char* reason, std::string remedy) {
@@ -60,7 +54,9 @@ void read_triggers(CautionRow& row, const Entry& caution, const Field& field) {
         const CircumstanceWord* word = find_circumstance(entry.name());
         if (!word) {
             entry.refuse("is no circumstance that ringfill knows",
-                         suggest(entry.name(), circumstance_names()));
+                         suggest(entry.name(), circumstance_words() |
+                                                   ranges::views::transform(&CircumstanceWord::name) |
+                                                   ranges::to<std::vector<std::string>>()));
             continue;
         }
         Trigger trigger = read_record<Trigger>(entry);
@@ -158,15 +154,15 @@ void put_rule(CautionTable& table, FireRule rule, const Entry& entry) {
 
 void read_cautions_of(CautionTable& table, const Entry& file, const Field& field) {
     for (const Entry& row : file.objects(field))
-        put_caution(table, read_named<CautionRow>(row), row, file.reading().document.file);
+        put_caution(table, read_record<CautionRow>(row), row, file.reading().document.file);
 }
 
 void read_rules_of(CautionTable& table, const Entry& file, const Field& field) {
     for (const Entry& row : file.objects(field))
-        put_rule(table, read_named<FireRule>(row), row);
+        put_rule(table, read_record<FireRule>(row), row);
 }
 
-constexpr auto cautions_fields = table_fields<"cautions">(
+constexpr auto cautions_fields = table_fields<R"("ringfill-cautions/1")">(
     field<&read_rules_of>("fire_rules", rule_record, "{ ... }").holds(Kind::object, Shape::named),
     field<&read_cautions_of>("cautions", caution_record, "{ ... }").holds(Kind::object, Shape::named));
 constexpr Record cautions_record = record_of<CautionTable>("the table of cautions", "", cautions_fields);

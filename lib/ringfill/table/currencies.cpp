@@ -9,7 +9,8 @@ namespace ringfill {
 namespace {
 
 void read_exponent(Currency& currency, const Entry& row, const Field& field) {
-    const SourcedNumber exponent = sourced_number(row, field).value_or(SourcedNumber{});
+    SourcedNumber exponent;
+    FieldOf<SourcedNumber>::fill(row, field, exponent);
     if (exponent.value != std::floor(exponent.value))
         row.refuse("exponent", "is not a whole number", "write how many decimals the currency has");
     currency.exponent = {static_cast<int>(exponent.value), exponent.source};
@@ -27,7 +28,7 @@ constexpr Field currency_fields[] = {
 };
 constexpr Record currency_record = record_of<Currency, check_code>("a currency", "", currency_fields);
 
-constexpr auto currencies_fields = table_fields<"currencies">(
+constexpr auto currencies_fields = table_fields<R"("ringfill-currencies/1")">(
     field<&Rows<Currency>::rows>("currencies", currency_record, "{ ... }").required());
 constexpr Record currencies_record =
     record_of<Rows<Currency>>("the table of currencies", "", currencies_fields);

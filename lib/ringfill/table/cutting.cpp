@@ -59,9 +59,9 @@ constexpr Field standing_fields[] = {
 };
 constexpr Record standing_record = record_of<Cutting>("standing", "", standing_fields);
 
-constexpr auto cutting_fields =
-    table_fields<"cutting">(block<Cutting>("cutting", figures_record), block<Cutting>("bars", bars_record),
-                            block<Cutting>("standing", standing_record));
+constexpr auto cutting_fields = table_fields<R"("ringfill-cutting/1")">(
+    block<Cutting>("cutting", figures_record), block<Cutting>("bars", bars_record),
+    block<Cutting>("standing", standing_record));
 constexpr Record cutting_record = record_of<Cutting>("the table of cutting", "", cutting_fields);
 
 } // namespace

@@ -22,53 +22,37 @@ std::optional<std::string> key(const Entry& row, const Value& value, const Spot&
     return std::nullopt;
 }
 
-std::optional<SourcedNumber> one(const Entry& row, const Value& value, const Field& field, const Spot& spot) {
-    const Value::List* pair = value.list();
-    if (!pair || pair->size() != 2) {
-        row.refuse(value, spot.path(), "has no source",
-                   fmt::format("write {}", kind_in_words(Kind::sourced)));
+std::optional<SourcedRange> figures(const Entry& row, const Value& value, const Field& field,
+                                    const Spot& spot) {
+    const bool is_range = field.kind == Kind::sourced_range;
+    const Value::List* list = value.list();
+    if (!list || list->size() != (is_range ? 3 : 2)) {
+        row.refuse(value, spot.path(), is_range ? "is not a range with its source" : "has no source",
+                   fmt::format("write {}", kind_in_words(is_range ? Kind::sourced_range : Kind::sourced)));
         return std::nullopt;
     }
-    const auto number = row.number_in((*pair)[0], field, spot);
-    auto source = key(row, (*pair)[1], spot);
-    if (!number || !source)
+    const auto low = row.number_in(list->front(), field, spot);
+    const auto high = is_range ? row.number_in((*list)[1], field, spot) : low;
+    auto source = key(row, list->back(), spot);
+    if (!low || !high || !source)
         return std::nullopt;
-    return SourcedNumber{*number, std::move(*source)};
+    if (*low > *high) {
+        row.refuse(value, spot.path(), "has its low end over its high end", "swap the two");
+        return std::nullopt;
+    }
+    return SourcedRange{{*low, *high}, std::move(*source)};
 }
 
 } // namespace
-
-std::optional<SourcedNumber> sourced_number(const Entry& row, const Field& field) {
-    const Value* value = row.find(field);
-    return value ? one(row, *value, field, row.spot(field)) : std::nullopt;
-}
 
 std::string source_key(const Entry& row, const Field& field) {
     const Value* value = row.find(field);
     return value ? key(row, *value, row.spot(field)).value_or("") : "";
 }
 
-std::optional<SourcedRange> sourced_range(const Entry& row, const Field& field) {
+std::optional<SourcedRange> sourced_figures(const Entry& row, const Field& field) {
     const Value* value = row.find(field);
-    if (!value)
-        return std::nullopt;
-    const Spot spot = row.spot(field);
-    const Value::List* three = value->list();
-    if (!three || three->size() != 3) {
-        row.refuse(*value, spot.path(), "is not a range with its source",
-                   fmt::format("write {}", kind_in_words(Kind::sourced_range)));
-        return std::nullopt;
-    }
-    const auto low = row.number_in((*three)[0], field, spot);
-    const auto high = row.number_in((*three)[1], field, spot);
-    const auto source = key(row, (*three)[2], spot);
-    if (!low || !high || !source)
-        return std::nullopt;
-    if (*low > *high) {
-        row.refuse(*value, spot.path(), "has its low end over its high end", "swap the two");
-        return std::nullopt;
-    }
-    return SourcedRange{{*low, *high}, *source};
+    return value ? figures(row, *value, field, row.spot(field)) : std::nullopt;
 }
 
 double si_of(double figure, const Field& field) {
@@ -82,8 +66,8 @@ bool FieldOf<std::vector<std::pair<std::string, SourcedNumber>>>::fill(
     const Entry& entry, const Field& field, std::vector<std::pair<std::string, SourcedNumber>>& to) {
     to.clear();
     for (const auto& [spot, value] : entry.elements(field))
-        if (auto sourced = one(entry, *value, field, spot))
-            to.emplace_back(spot.name, std::move(*sourced));
+        if (auto figure = figures(entry, *value, field, spot))
+            to.push_back({std::string(spot.name), {figure->value.first, std::move(figure->source)}});
     return entry.find(field) != nullptr;
 }
 

@@ -21,10 +21,9 @@ using SourcedRange = Sourced<std::pair<double, double>>;
 // Figures of a table, read against the bibliography of the Reading: a value without a known source is noted
 // as a fault.
 
-/// A field of the kind Kind::sourced, [number, source key], as it stands.
-std::optional<SourcedNumber> sourced_number(const Entry& row, const Field& field);
-/// A field of the kind Kind::sourced_range, [low, high, source key].
-std::optional<SourcedRange> sourced_range(const Entry& row, const Field& field);
+/// A field of the kind Kind::sourced, [number, source key], as it stands, once as low and once as high; or
+/// one of the kind Kind::sourced_range, [low, high, source key].
+std::optional<SourcedRange> sourced_figures(const Entry& row, const Field& field);
 /// A field that holds nothing but a source key; empty when absent or not known.
 std::string source_key(const Entry& row, const Field& field);
 
@@ -103,9 +102,9 @@ struct FieldOf<Sourced<T>> {
     static constexpr Kind kind = Kind::sourced;
     static constexpr void complete(Field& field) { take_unit_from_name<T>(field); }
     static bool fill(const Entry& entry, const Field& field, Sourced<T>& to) {
-        auto found = sourced_number(entry, field);
+        auto found = sourced_figures(entry, field);
         if (found)
-            to = {figure_of<T>(found->value, field), std::move(found->source)};
+            to = {figure_of<T>(found->value.first, field), std::move(found->source)};
         return found.has_value();
     }
 };
@@ -114,7 +113,7 @@ struct FieldOf<Sourced<std::pair<T, T>>> {
     static constexpr Kind kind = Kind::sourced_range;
     static constexpr void complete(Field& field) { take_unit_from_name<T>(field); }
     static bool fill(const Entry& entry, const Field& field, Sourced<std::pair<T, T>>& to) {
-        auto found = sourced_range(entry, field);
+        auto found = sourced_figures(entry, field);
         if (found)
             to = {{figure_of<T>(found->value.first, field), figure_of<T>(found->value.second, field)},
                   std::move(found->source)};

@@ -1,9 +1,8 @@
 #include <ringfill/table/fuels.hpp>
 
-#include <algorithm>
-
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/contains.hpp>
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
@@ -36,15 +35,11 @@ constexpr Field fuel_fields[] = {
 };
 constexpr Record fuel_record = record_of<Fuel>("a fuel", "", fuel_fields);
 
-bool is_among(const std::string& name, const std::vector<std::string>& known) {
-    return std::find(known.begin(), known.end(), name) != known.end();
-}
-
 void check_heater(const HeaterKind& heater, const Entry& row, const std::vector<Fuel>& fuels) {
-    if (!is_among(heater.name, heater_words))
+    if (!ranges::contains(heater_words, heater.name))
         row.refuse("is not a heater that a job can ask for", suggest(heater.name, heater_words));
     const auto known = fuels | ranges::views::transform(&Fuel::name) | ranges::to<std::vector>();
-    if (!heater.fuel.empty() && !is_among(heater.fuel, known))
+    if (!heater.fuel.empty() && !ranges::contains(known, heater.fuel))
         row.refuse("fuel", "is not a known fuel",
                    known.empty() ? std::string("describe it under \"fuels\"") : suggest(heater.fuel, known));
     if (heater.range && !heater.efficiency.source.empty() && is_outside(heater.efficiency, *heater.range))
@@ -62,8 +57,8 @@ void check_heaters(Fuels& table, const Entry& file) {
 }
 
 constexpr auto fuels_fields =
-    table_fields<"fuels">(field<&Fuels::heaters>("heaters", heater_record, "{ ... }"),
-                          field<&Fuels::fuels>("fuels", fuel_record, "{ ... }"));
+    table_fields<R"("ringfill-fuels/1")">(field<&Fuels::heaters>("heaters", heater_record, "{ ... }"),
+                                          field<&Fuels::fuels>("fuels", fuel_record, "{ ... }"));
 constexpr Record fuels_record = record_of<Fuels, check_heaters>("the table of fuels", "", fuels_fields);
 
 } // namespace

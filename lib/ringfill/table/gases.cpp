@@ -19,7 +19,7 @@ constexpr Field gas_fields[] = {
 constexpr Record gas_record = record_of<Gas>("a gas", "", gas_fields);
 
 constexpr auto gases_fields =
-    table_fields<"gases">(field<&Rows<Gas>::rows>("gases", gas_record, "{ ... }").required());
+    table_fields<R"("ringfill-gases/1")">(field<&Rows<Gas>::rows>("gases", gas_record, "{ ... }").required());
 constexpr Record gases_record = record_of<Rows<Gas>>("the table of gases", "", gases_fields);
 
 } // namespace

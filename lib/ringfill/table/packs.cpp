@@ -44,10 +44,10 @@ constexpr Record gas_pack_record = record_of<GasPack>("a cylinder", "", gas_pack
 constexpr Record fuel_pack_record = record_of<FuelPack>("a fuel cylinder", "", fuel_pack_fields);
 
 constexpr auto packs_fields =
-    table_fields<"packs">(field<&Packs::wire>("wire", wire_pack_record, "{ ... }"),
-                          field<&Packs::pieces>("pieces", piece_pack_record, "{ ... }"),
-                          field<&Packs::gas>("gas", gas_pack_record, "{ ... }"),
-                          field<&Packs::fuel>("fuel", fuel_pack_record, "{ ... }"));
+    table_fields<R"("ringfill-packs/1")">(field<&Packs::wire>("wire", wire_pack_record, "{ ... }"),
+                                          field<&Packs::pieces>("pieces", piece_pack_record, "{ ... }"),
+                                          field<&Packs::gas>("gas", gas_pack_record, "{ ... }"),
+                                          field<&Packs::fuel>("fuel", fuel_pack_record, "{ ... }"));
 constexpr Record packs_record = record_of<Packs>("the table of packs", "", packs_fields);
 
 } // namespace

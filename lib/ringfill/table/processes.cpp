@@ -29,7 +29,7 @@ constexpr Field process_fields[] = {
 };
 constexpr Record process_record = record_of<ProcessRow, check_process>("a process", "", process_fields);
 
-constexpr auto processes_fields = table_fields<"processes">(
+constexpr auto processes_fields = table_fields<R"("ringfill-processes/1")">(
     field<&Processes::base_left>("base_left", dilution_share, R"([0.05, "practice"])"),
     field<&Processes::rows>("processes", process_record, "{ ... }"));
 constexpr Record processes_record =

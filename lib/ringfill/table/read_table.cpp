@@ -26,7 +26,7 @@ constexpr Field source_fields[] = {
 };
 
 constexpr auto sources_fields = [] {
-    auto fields = table_fields<"sources">();
+    auto fields = table_fields<R"("ringfill-sources/1")">();
     fields.back().required = true;
     fields.back().sample = "{ ... }";
     return fields;
@@ -62,11 +62,13 @@ void refuse_missing_figures(const Entry& last, const std::string& path, const Re
     }
 }
 
-} // namespace
+/// Whether a table has its signature and says what it holds; what is missing is noted.
+bool has_signature(const Entry& table) {
+    return table.value().object() && table.text(table.field("format")) &&
+           table.text(table.field("description"));
+}
 
-constinit const Record source_record =
-    record_of<Source>("a source", "where a figure comes from", source_fields);
-
+/// Adds a table's own block of sources to the bibliography.
 void add_sources(Bibliography& sources, const Entry& table) {
     for (const Entry& entry : table.objects(table.field("sources"))) {
         Source source = read_record<Source>(entry);
@@ -75,6 +77,11 @@ void add_sources(Bibliography& sources, const Entry& table) {
             entry.refuse("is already the key of another source", "choose another key");
     }
 }
+
+} // namespace
+
+constinit const Record source_record =
+    record_of<Source>("a source", "where a figure comes from", source_fields);
 
 Bibliography read_sources(const std::vector<Document>& files) {
     Bibliography sources;
@@ -88,11 +95,6 @@ Bibliography read_sources(const std::vector<Document>& files) {
     return sources;
 }
 
-bool has_signature(const Entry& table) {
-    return table.value().object() && table.text(table.field("format")) &&
-           table.text(table.field("description"));
-}
-
 void fill_table(void* table, const void* row, const std::vector<Document>& files, const Bibliography& sources,
                 Bibliography* kept, const Record& record, CheckWhole whole) {
     for (const Document& file : files) {
@@ -104,8 +106,7 @@ void fill_table(void* table, const void* row, const std::vector<Document>& files
                 add_sources(kept ? *kept : with_own.emplace(sources), entry);
             if (with_own)
                 reading.sources = &*with_own;
-            expect_rows(entry, row);
-            entry.fill(table);
+            entry.fill(table, row);
         }
         if (&file == &files.back() && reading.faults.empty()) {
             const auto roots =

@@ -14,7 +14,8 @@
 // A table is a struct, a description of what its files hold, and read_table():
 //
 //     struct Packs { std::vector<WirePack> wire; ... };
-//     constexpr auto fields = table_fields<"packs">(field<&Packs::wire>("wire", wire_record, "{ ... }"),
+//     constexpr auto fields = table_fields<R"("ringfill-packs/1")">(field<&Packs::wire>("wire", wire_record,
+//     "{ ... }"),
 //     ...); constexpr Record packs_record = record_of<Packs>("the table of packs", "", fields); Packs packs =
 //     read_table<Packs>(files, sources, packs_record);
 //
@@ -25,43 +26,36 @@ namespace ringfill {
 /// The description of a block of sources, for every table that has one.
 extern const Record source_record;
 
-/// Adds a table's own block of sources (field "sources") to the bibliography; noted: a key that is there
-/// already with another meaning, and a second meaning for the reserved keys practice and own.
-void add_sources(Bibliography& sources, const Entry& table);
-
-/// The name of a table as a template argument.
-template <std::size_t N>
-struct TableName {
-    char text[N];
-    constexpr TableName(const char (&name)[N]) { std::copy_n(name, N, text); }
-};
-
-/// The format of a table, "ringfill-NAME/1", in quotes and without.
-template <TableName Name>
+/// The format of a table, "ringfill-NAME/1" in its quotes, as a template argument.
+template <std::size_t Size>
 struct TableFormat {
-    static constexpr auto quoted = [] {
-        constexpr std::string_view head = "\"ringfill-";
-        constexpr std::string_view tail = "/1\"";
-        constexpr std::string_view name = Name.text;
-        std::array<char, head.size() + name.size() + tail.size()> text{};
-        auto end = std::copy(head.begin(), head.end(), text.begin());
-        end = std::copy(name.begin(), name.end(), end);
-        std::copy(tail.begin(), tail.end(), end);
-        return text;
-    }();
-    static constexpr std::string_view sample{quoted.data(), quoted.size()};
-    static constexpr std::array words = {sample.substr(1, sample.size() - 2)};
+    char quoted[Size];
+    constexpr TableFormat(const char (&text)[Size]) { std::copy_n(text, Size, quoted); }
 };
+template <TableFormat Format>
+inline constexpr std::string_view format_words[] = {{Format.quoted + 1, sizeof Format.quoted - 3}};
+
+/// What a table opens with. An unknown version is refused rather than half understood.
+template <TableFormat Format>
+consteval Field format_field() {
+    return {.name = "format",
+            .kind = Kind::word,
+            .required = true,
+            .sample = Format.quoted,
+            .words = format_words<Format>};
+}
+/// A table's own sources, added to the bibliography. Noted: a key that is there already with another meaning,
+/// and a second meaning for the reserved keys practice and own.
+constexpr Field sources_field{
+    .name = "sources", .kind = Kind::object, .shape = Shape::named, .record = &source_record};
 
 /// The fields of a table's file: its signature, its own sources, and what it holds.
-template <TableName Name, class... Made>
+template <TableFormat Format, class... Made>
 consteval auto table_fields(const Made&... own) {
     return std::array<Field, 3 + sizeof...(Made)>{
-        bare_field("format", TableFormat<Name>::words, {}, TableFormat<Name>::sample)
-            .holds(Kind::word)
-            .required(),
-        bare_field("description", table_words, {}, R"("what it holds")").required(),
-        bare_field("sources", source_record, {}, {}).holds(Kind::object, Shape::named), own...};
+        format_field<Format>(),
+        Field{.name = "description", .required = true, .span = table_words, .sample = R"("what it holds")"},
+        sources_field, own...};
 }
 
 /// The words of UnitSystem, in its order.
@@ -78,10 +72,6 @@ template <class T>
 bool is_outside(const Sourced<T>& figure, const Sourced<std::pair<T, T>>& range) {
     return figure.value < range.value.first || figure.value > range.value.second;
 }
-
-/// Whether a table opens with its format signature (field "format") and says what it holds ("description");
-/// what is missing is noted. An unknown version is refused rather than half understood.
-bool has_signature(const Entry& table);
 
 /// Judges a table when its last file is read and has no fault so far.
 using CheckWhole = void (*)(const Entry& last, const void* table);

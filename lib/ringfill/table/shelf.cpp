@@ -11,27 +11,24 @@
 #include <ringfill/fault/listed.hpp>
 
 namespace ringfill {
-namespace {
 
 namespace fs = std::filesystem;
 
-} // namespace
-
-std::vector<TableText> table_texts(const Shelf& shelf, const std::string& name) {
-    std::vector<TableText> texts;
+std::vector<Document> table_texts(const Shelf& shelf, const std::string& name) {
+    std::vector<Document> texts;
     for (const std::string& folder : shelf.folders) {
         const std::string path = (fs::path(folder) / name).string();
         std::error_code ignored;
         if (fs::exists(path, ignored))
-            texts.push_back({path, read_whole(path, DocumentLimits{}.bytes)});
+            texts.push_back({path, read_whole(path, DocumentLimits{}.bytes), {}});
     }
     return texts;
 }
 
 std::vector<Document> table_files(const Shelf& shelf, const std::string& name) {
-    std::vector<Document> files;
-    for (TableText& table : table_texts(shelf, name))
-        files.push_back(parse(table.file, std::move(table.text), Origin::table));
+    std::vector<Document> files = table_texts(shelf, name);
+    for (Document& file : files)
+        file = parse(file.file, std::move(file.text), Origin::table);
     if (files.empty())
         throw Faulty(
             Origin::table,

@@ -23,15 +23,9 @@ std::vector<Document> table_files(const Shelf& shelf, const std::string& name);
 /// Reads the bibliography of the tables, file after file. Throws Faulty (Origin::table).
 Bibliography read_sources(const std::vector<Document>& files);
 
-/// The text of one table file, not yet read as JSON.
-struct TableText {
-    std::string file;
-    std::string text;
-};
-
-/// The texts of one table in the order of the folders that have it, none when no folder has. Throws Faulty
-/// (Origin::file) for a file that cannot be read.
-std::vector<TableText> table_texts(const Shelf& shelf, const std::string& name);
+/// The texts of one table, not yet read as JSON, in the order of the folders that have it; none when no
+/// folder has. Throws Faulty (Origin::file) for a file that cannot be read.
+std::vector<Document> table_texts(const Shelf& shelf, const std::string& name);
 
 /// Throws Faulty (Origin::file) for every folder of the shelf that is not there.
 void refuse_missing_folders(const Shelf& shelf);

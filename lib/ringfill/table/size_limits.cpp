@@ -23,8 +23,8 @@ constexpr Field size_fields[] = {
 };
 constexpr Record size_record = record_of<SizeStep, check_step>("a step of sizes", "", size_fields);
 
-constexpr auto sizes_fields =
-    table_fields<"size_limits">(field<&Rows<SizeStep>::rows>("sizes", size_record, "{ ... }").required());
+constexpr auto sizes_fields = table_fields<R"("ringfill-size_limits/1")">(
+    field<&Rows<SizeStep>::rows>("sizes", size_record, "{ ... }").required());
 constexpr Record sizes_record = record_of<Rows<SizeStep>>("the table of size limits", "", sizes_fields);
 
 } // namespace

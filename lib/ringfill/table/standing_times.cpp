@@ -29,8 +29,8 @@ constexpr Field step_fields[] = {
 };
 constexpr Record step_record = record_of<StepTime, check_time>("a standing time", "", step_fields);
 
-constexpr auto steps_fields =
-    table_fields<"standing_times">(field<&Rows<StepTime>::rows>("times", step_record, "{ ... }").required());
+constexpr auto steps_fields = table_fields<R"("ringfill-standing_times/1")">(
+    field<&Rows<StepTime>::rows>("times", step_record, "{ ... }").required());
 constexpr Record steps_record = record_of<Rows<StepTime>>("the table of standing times", "", steps_fields);
 
 void check_steps(const Rows<StepTime>& table, const Entry& last) {

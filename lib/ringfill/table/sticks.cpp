@@ -7,16 +7,6 @@
 namespace ringfill {
 namespace {
 
-void read_rating(Stick& stick, const Entry& row, const Field& field) {
-    Field with_unit = field;
-    take_unit_from_name<Temperature>(with_unit);
-    Sourced<Temperature> rating;
-    if (!FieldOf<Sourced<Temperature>>::fill(row, with_unit, rating))
-        return;
-    stick.rating = rating.value;
-    stick.source = rating.source;
-}
-
 /// One rating in one scale: of two nobody can tell which is on the stick.
 void check_rating(Stick&, const Entry& row) {
     const bool in_celsius = row.has("rating_degC");
@@ -30,14 +20,14 @@ void check_rating(Stick&, const Entry& row) {
 
 constexpr Field stick_fields[] = {
     field<&Stick::units>("units", unit_words, R"("mm")").required(),
-    field<&read_rating>("rating_degC", Span{0, 700}, R"([110, "practice"])").holds(Kind::sourced),
-    field<&read_rating>("rating_degF", Span{32, 1'292}, R"([225, "practice"])").holds(Kind::sourced),
+    field<&Stick::rating>("rating_degC", Span{0, 700}, R"([110, "practice"])"),
+    field<&Stick::rating>("rating_degF", Span{32, 1'292}, R"([225, "practice"])"),
     field<&Stick::stocked>("stocked", "true"),
 };
 constexpr Record stick_record = record_of<Stick, check_rating>("a temperature stick", "", stick_fields);
 
-constexpr auto sticks_fields =
-    table_fields<"sticks">(field<&Rows<Stick>::rows>("sticks", stick_record, "{ ... }").required());
+constexpr auto sticks_fields = table_fields<R"("ringfill-sticks/1")">(
+    field<&Rows<Stick>::rows>("sticks", stick_record, "{ ... }").required());
 constexpr Record sticks_record = record_of<Rows<Stick>>("the table of temperature sticks", "", sticks_fields);
 
 } // namespace
@@ -45,7 +35,7 @@ constexpr Record sticks_record = record_of<Rows<Stick>>("the table of temperatur
 std::vector<Stick> read_sticks(const std::vector<Document>& files, const Bibliography& sources) {
     std::vector<Stick> sticks = read_table<Rows<Stick>>(files, sources, sticks_record).rows;
     std::stable_sort(sticks.begin(), sticks.end(),
-                     [](const Stick& a, const Stick& b) { return a.rating < b.rating; });
+                     [](const Stick& a, const Stick& b) { return a.rating.value < b.rating.value; });
     return sticks;
 }
 

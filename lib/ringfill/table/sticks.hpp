@@ -12,8 +12,7 @@ namespace ringfill {
 struct Stick {
     std::string name;
     UnitSystem units = UnitSystem::metric; ///< where it is sold
-    Temperature rating;
-    std::string source; ///< of the rating, key of the bibliography
+    Sourced<Temperature> rating;
     bool stocked = true;
 };
 

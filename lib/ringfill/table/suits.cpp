@@ -45,7 +45,7 @@ constexpr Field suit_fields[] = {
 };
 
 constexpr auto suits_fields =
-    table_fields<"suits">(field<&Rows<Suit>::rows>("suits", suit_record, "{ ... }"));
+    table_fields<R"("ringfill-suits/1")">(field<&Rows<Suit>::rows>("suits", suit_record, "{ ... }"));
 constexpr Record suits_record = record_of<Rows<Suit>>("the table of what suits", "", suits_fields);
 
 /// 2 for its own name, 1 for its group, 0 when a rule does not know it.

@@ -36,7 +36,7 @@ constexpr Field part_fields[] = {
 constexpr Record parts_record = record_of<WearParts>("parts", "", part_fields);
 
 constexpr auto wear_fields =
-    table_fields<"wear_parts">(block<WearParts>("parts", parts_record, "{ ... }").required());
+    table_fields<R"("ringfill-wear_parts/1")">(block<WearParts>("parts", parts_record, "{ ... }").required());
 constexpr Record wear_record = record_of<WearParts>("the table of wear parts", "", wear_fields);
 
 } // namespace

@@ -32,14 +32,15 @@ StickPair pick_sticks(const StickUse& use, const std::vector<Stick>& sticks, Uni
     for (const Stick& stick : sticks) { // rising
         if (!stick.stocked || stick.units != units)
             continue;
-        if (use.minimum && !pair.minimum && stick.rating.value() >= use.minimum->value() - same_rating)
+        if (use.minimum && !pair.minimum && stick.rating.value.value() >= use.minimum->value() - same_rating)
             pair.minimum = &stick;
-        if (use.maximum && stick.rating.value() <= use.maximum->value() + same_rating &&
-            (!pair.maximum || stick.rating > pair.maximum->rating))
+        if (use.maximum && stick.rating.value.value() <= use.maximum->value() + same_rating &&
+            (!pair.maximum || stick.rating.value > pair.maximum->rating.value))
             pair.maximum = &stick;
     }
-    pair.needs_thermometer = (use.minimum && !pair.minimum) || (use.maximum && !pair.maximum) ||
-                             (pair.minimum && pair.maximum && pair.minimum->rating >= pair.maximum->rating);
+    pair.needs_thermometer =
+        (use.minimum && !pair.minimum) || (use.maximum && !pair.maximum) ||
+        (pair.minimum && pair.maximum && pair.minimum->rating.value >= pair.maximum->rating.value);
     if (pair.needs_thermometer) // one alone misleads: the maximum's would melt on metal at its minimum
         pair.minimum = pair.maximum = nullptr;
     return pair;
@@ -64,8 +65,8 @@ std::vector<Need> stick_needs(const std::vector<StickUse>& uses, const std::vect
     }
     std::vector<Need> lines;
     for (const auto& [stick, why] : reasons) {
-        lines.push_back(instrument(NeedKind::temperature_stick, stick->rating, 2,
-                                   why + "; two of each, one breaks", stick->source));
+        lines.push_back(instrument(NeedKind::temperature_stick, stick->rating.value, 2,
+                                   why + "; two of each, one breaks", stick->rating.source));
         lines.back().name = stick->name;
     }
     if (!reasons.empty() || !by_thermometer.empty())

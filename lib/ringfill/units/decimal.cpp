@@ -23,33 +23,23 @@ bool append(Decimal& number, std::string_view digits) {
     return true;
 }
 
-/// The power of ten that stands behind an e; nothing when it is too large.
-std::optional<int> exponent_of(std::string_view typed) {
-    const auto size = whole_number(typed.substr(typed.find_first_of("0123456789")));
-    if (!size || *size > std::numeric_limits<int>::max())
-        return std::nullopt;
-    return static_cast<int>(typed.starts_with('-') ? -*size : *size);
-}
-
 } // namespace
 
 std::optional<Decimal> decimal_of(std::string_view text) {
     if (text.empty() || !is_digit(text.front()) || number_length(text) != text.size())
         return std::nullopt;
-    const std::size_t power = std::min(text.find_first_of("eE"), text.size());
-    const std::size_t point = std::min(text.find('.'), power);
-    std::string_view fraction = text.substr(std::min(point + 1, power), power - std::min(point + 1, power));
-    const auto exponent = power < text.size() ? exponent_of(text.substr(power + 1)) : 0;
-    if (!exponent || (point < power && fraction.empty()))
+    auto [whole, fraction, power] = typed_number(text);
+    if (!power || *power > std::numeric_limits<int>::max() ||
+        text.substr(whole.size()).starts_with('.') == fraction.empty())
         return std::nullopt;
     while (fraction.ends_with('0'))
         fraction.remove_suffix(1);
     Decimal number;
-    if (!append(number, text.substr(0, point)) || !append(number, fraction))
+    if (!append(number, whole) || !append(number, fraction))
         return std::nullopt;
     if (number.digits == 0)
         return Decimal{};
-    long decimals = static_cast<long>(fraction.size()) - *exponent;
+    std::int64_t decimals = static_cast<std::int64_t>(fraction.size()) - *power;
     for (; decimals > 0 && number.digits % 10 == 0; --decimals)
         number.digits /= 10;
     for (; decimals < 0; ++decimals)

@@ -4,9 +4,10 @@
 #include <string>
 #include <string_view>
 #include <tuple>
-#include <type_traits>
 #include <utility>
 #include <vector>
+
+#include <boost/mp11/algorithm.hpp>
 
 #include <ringfill/document/described.hpp>
 #include <ringfill/document/entry.hpp>
@@ -26,23 +27,17 @@ using MeasuredQuantities =
     std::tuple<Ratio, Length, Volume, Mass, Speed, VolumeFlow, MassFlow, Current, Voltage, Power, Conductance,
                EnergyPerLength, Temperature, Angle, Turning, Time>;
 
-/// The kind of field that a quantity is read from; Kind::object for one that is read from none.
-template <class Quantity, std::size_t Place = 0>
-constexpr Kind kind_of() {
-    if constexpr (Place == std::tuple_size_v<MeasuredQuantities>)
-        return Kind::object;
-    else if constexpr (std::is_same_v<std::tuple_element_t<Place, MeasuredQuantities>, Quantity>)
-        return static_cast<Kind>(static_cast<std::size_t>(Kind::share) + Place);
-    else
-        return kind_of<Quantity, Place + 1>();
-}
-static_assert(kind_of<Time>() == Kind::time);
+/// The kind of field that a quantity is read from.
+template <class Quantity>
+inline constexpr Kind kind_of = static_cast<Kind>(static_cast<std::size_t>(Kind::share) +
+                                                  boost::mp11::mp_find<MeasuredQuantities, Quantity>::value);
+static_assert(kind_of<Time> == Kind::time);
 
 // Members that are quantities: one, a list, or two of a list, the lower one first or not.
 template <class Unit>
 struct FieldOf<units::quantity<Unit>> {
     using Quantity = units::quantity<Unit>;
-    static constexpr Kind kind = kind_of<Quantity>();
+    static constexpr Kind kind = kind_of<Quantity>;
     static bool fill(const Entry& entry, const Field& field, Quantity& to) {
         const auto si = measured_si(entry, field);
         return take(si ? std::optional(in_si<Quantity>(*si)) : std::nullopt, to);
@@ -52,7 +47,7 @@ struct FieldOf<units::quantity<Unit>> {
 template <class Unit>
 struct FieldOf<std::vector<units::quantity<Unit>>> {
     using Quantity = units::quantity<Unit>;
-    static constexpr Kind kind = kind_of<Quantity>();
+    static constexpr Kind kind = kind_of<Quantity>;
     static constexpr Shape shape = Shape::list;
     static bool fill(const Entry& entry, const Field& field, std::vector<Quantity>& to) {
         if (!entry.find(field))
@@ -72,7 +67,7 @@ struct FieldOf<std::vector<units::quantity<Unit>>> {
 template <class Unit>
 struct FieldOf<std::pair<units::quantity<Unit>, units::quantity<Unit>>> {
     using Quantity = units::quantity<Unit>;
-    static constexpr Kind kind = kind_of<Quantity>();
+    static constexpr Kind kind = kind_of<Quantity>;
     static constexpr Shape shape = Shape::list;
     static constexpr void complete(Field& field) { field.least = field.most = 2; }
     static bool fill(const Entry& entry, const Field& field, std::pair<Quantity, Quantity>& to) {
