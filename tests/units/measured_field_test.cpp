@@ -53,9 +53,16 @@ struct Read {
         return all;
     }
 
-    std::optional<double> si(std::string_view name) const { return measured_si(entry, entry.field(name)); }
+    std::optional<double> si(std::string_view name) const {
+        const Field& field = entry.field(name);
+        const Value* value = entry.find(field);
+        return value ? measured_si(entry, *value, field, entry.spot(field)) : std::nullopt;
+    }
     std::vector<double> all_si(std::string_view name) const {
-        return measured_list_si(entry, entry.field(name));
+        std::vector<double> list;
+        for (const Length& one : quantity<std::vector<Length>>(name))
+            list.push_back(one.value());
+        return list;
     }
     /// What a member that is a quantity, or holds some, gets from a field.
     template <class T>
@@ -99,7 +106,7 @@ TEST_CASE("an absent quantity is nothing, or the fallback, noted") {
     Read read("{}");
     CHECK_FALSE(read.si("diameter"));
     CHECK(read.reading.assumed.empty());
-    CHECK_THAT(*read.si("stock"), WithinRel(2e-3, 1e-15));
+    CHECK_THAT(read.quantity<Length>("stock").value(), WithinRel(2e-3, 1e-15));
     REQUIRE(read.reading.assumed.size() == 1);
     CHECK(read.reading.assumed[0].path == "stock");
     CHECK(read.reading.assumed[0].value == "2 mm");

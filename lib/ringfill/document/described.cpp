@@ -27,11 +27,6 @@ void refuse_word(const Entry& entry, const Value& value, const Field& field, con
         suggest(value.text() ? *value.text() : "", field.words | ranges::to<std::vector<std::string>>()));
 }
 
-std::optional<double> number(const Entry& entry, const Field& field) {
-    const Value* value = entry.find(field);
-    return value ? entry.number_in(*value, field, entry.spot(field)) : std::nullopt;
-}
-
 } // namespace
 
 std::optional<std::string> Entry::text(const Field& wanted) const {
@@ -47,8 +42,10 @@ std::optional<std::string> Entry::text(const Field& wanted) const {
     value = of_kind(wanted, value && value->text(), value);
     if (!value)
         return std::nullopt;
-    if (const double length = static_cast<double>(count_characters(*value->text()));
-        !in_span(length, wanted.span)) {
+    const std::size_t bytes = value->text()->size(); // a character at least each: only many are counted
+    const std::size_t length =
+        static_cast<double>(bytes) > wanted.span.high ? count_characters(*value->text()) : bytes;
+    if (!in_span(static_cast<double>(length), wanted.span)) {
         refuse(*value, path_of(wanted.name), length == 0 ? "is empty" : "is too long",
                fmt::format("write 1 to {:.0f} characters", wanted.span.high));
         return std::nullopt;
@@ -96,18 +93,14 @@ bool FieldOf<bool>::fill(const Entry& entry, const Field& field, bool& to) {
     return take(word ? std::optional(*word == 1) : std::nullopt, to);
 }
 
-bool FieldOf<double>::fill(const Entry& entry, const Field& field, double& to) {
-    return take(number(entry, field), to);
-}
-
-bool FieldOf<int>::fill(const Entry& entry, const Field& field, int& to) {
-    const auto found = number(entry, field);
-    const bool is_whole = found && *found == std::floor(*found);
-    if (is_whole)
-        to = static_cast<int>(*found);
-    else if (found)
-        entry.refuse(field.name, "is not a whole number", "write how many there are");
-    return is_whole;
+std::optional<int> FieldOf<int>::read(const Entry& entry, const Value& value, const Field& field,
+                                      const Spot& spot) {
+    const auto number = entry.number_in(value, field, spot);
+    if (number && *number == std::floor(*number))
+        return static_cast<int>(*number);
+    if (number)
+        entry.refuse(value, spot.path(), "is not a whole number", "write how many there are");
+    return std::nullopt;
 }
 
 bool FieldOf<std::vector<std::string>>::fill(const Entry& entry, const Field& field,
@@ -124,27 +117,6 @@ bool FieldOf<std::vector<std::string>>::fill(const Entry& entry, const Field& fi
             entry.refuse(*value, spot.path(), "is not a text", "write it in quotes");
     }
     return entry.find(field) != nullptr;
-}
-
-bool FieldOf<std::vector<std::pair<std::string, double>>>::fill(
-    const Entry& entry, const Field& field, std::vector<std::pair<std::string, double>>& to) {
-    to.clear();
-    for (const auto& [spot, value] : entry.elements(field))
-        if (const auto one = entry.number_in(*value, field, spot))
-            to.emplace_back(spot.name, *one);
-    return entry.find(field) != nullptr;
-}
-
-Value FieldOf<std::vector<std::string>>::give(const Field&, const std::vector<std::string>& texts) {
-    return texts.empty() ? Value() : Value(Value::List(texts.begin(), texts.end()));
-}
-
-Value FieldOf<std::vector<std::pair<std::string, double>>>::give(
-    const Field&, const std::vector<std::pair<std::string, double>>& numbers) {
-    Value::Object object;
-    for (const auto& [name, number] : numbers)
-        object.push_back({name, number});
-    return object.empty() ? Value() : Value(std::move(object));
 }
 
 Value word_value(const Field& field, std::size_t place) {

@@ -1,12 +1,6 @@
 #include <ringfill/document/field.hpp>
 
-#include <algorithm>
-
 namespace ringfill {
-
-bool Field::has_word(std::string_view word) const {
-    return std::find(words.begin(), words.end(), word) != words.end();
-}
 
 const Field* Record::find(std::string_view field) const {
     for (const Field& known : fields)

@@ -79,8 +79,6 @@ struct Field {
     const void* row = nullptr; ///< stands for the type of the row that has the member
     double factor = 1;         ///< of a figure in a table: SI = figure × factor + zero
     double zero = 0;
-
-    bool has_word(std::string_view word) const;
 };
 
 /// The fields of one object.

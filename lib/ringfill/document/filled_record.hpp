@@ -1,6 +1,7 @@
 #pragma once
 
 #include <algorithm>
+#include <concepts>
 #include <optional>
 #include <string>
 #include <type_traits>
@@ -83,31 +84,117 @@ struct FieldOf<bool> {
         return field.kind == Kind::flag ? Value(flag) : word_value(field, flag ? 1 : 0);
     }
 };
-template <>
-struct FieldOf<int> {
-    static constexpr Kind kind = Kind::count;
-    static bool fill(const Entry& entry, const Field& field, int& to);
-    static Value give(const Field&, int count) { return static_cast<double>(count); }
+
+/// A type that is read from a single value, wherever it stands: FieldOf<T>::read().
+template <class T>
+concept ReadAlone = requires(const Entry& entry, const Value& value, const Field& field, const Spot& spot) {
+    { FieldOf<T>::read(entry, value, field, spot) } -> std::same_as<std::optional<T>>;
+};
+
+/// A member of such a type: the value of the field, or its fallback.
+template <class T>
+struct FieldOfOne {
+    static bool fill(const Entry& entry, const Field& field, T& to) {
+        if (const Value* value = entry.find(field))
+            return take(FieldOf<T>::read(entry, *value, field, entry.spot(field)), to);
+        if (field.fallback.empty())
+            return false;
+        entry.assume(field);
+        return take(FieldOf<T>::read(entry, Value(field.fallback), field, entry.spot(field)), to);
+    }
 };
 template <>
-struct FieldOf<double> {
+struct FieldOf<double> : FieldOfOne<double> {
     static constexpr Kind kind = Kind::number;
-    static bool fill(const Entry& entry, const Field& field, double& to);
+    static std::optional<double> read(const Entry& entry, const Value& value, const Field& field,
+                                      const Spot& spot) {
+        return entry.number_in(value, field, spot);
+    }
     static Value give(const Field&, double number) { return number; }
+};
+template <>
+struct FieldOf<int> : FieldOfOne<int> {
+    static constexpr Kind kind = Kind::count;
+    static std::optional<int> read(const Entry& entry, const Value& value, const Field& field,
+                                   const Spot& spot);
+    static Value give(const Field&, int count) { return static_cast<double>(count); }
+};
+
+/// Reads each value of a list or under names into a member that holds many; faulty ones are left out.
+template <ReadAlone T, class All>
+bool fill_all(const Entry& entry, const Field& field, All& to) {
+    if (!entry.find(field))
+        return false;
+    to.clear();
+    for (const auto& [spot, value] : entry.elements(field))
+        if (auto one = FieldOf<T>::read(entry, *value, field, spot)) {
+            if constexpr (std::is_same_v<typename All::value_type, T>)
+                to.push_back(std::move(*one));
+            else
+                to.push_back({std::string(spot.name), std::move(*one)});
+        }
+    return true;
+}
+
+/// A list of them.
+template <ReadAlone T>
+struct FieldOf<std::vector<T>> {
+    static constexpr Kind kind = FieldOf<T>::kind;
+    static constexpr Shape shape = Shape::list;
+    static bool fill(const Entry& entry, const Field& field, std::vector<T>& to) {
+        return fill_all<T>(entry, field, to);
+    }
+    static Value give(const Field& field, const std::vector<T>& all) {
+        Value::List list;
+        for (const T& one : all)
+            list.push_back(FieldOf<T>::give(field, one));
+        return list.empty() ? Value() : Value(std::move(list));
+    }
+};
+/// Them under names of the file's choosing.
+template <ReadAlone T>
+struct FieldOf<std::vector<std::pair<std::string, T>>> {
+    using Named = std::vector<std::pair<std::string, T>>;
+    static constexpr Kind kind = FieldOf<T>::kind;
+    static constexpr Shape shape = Shape::named;
+    static bool fill(const Entry& entry, const Field& field, Named& to) {
+        return fill_all<T>(entry, field, to);
+    }
+    static Value give(const Field& field, const Named& all) requires requires(const T& one) {
+        FieldOf<T>::give(field, one);
+    }
+    {
+        Value::Object object;
+        for (const auto& [name, one] : all)
+            object.push_back({name, FieldOf<T>::give(field, one)});
+        return object.empty() ? Value() : Value(std::move(object));
+    }
+};
+/// Two in a list, the lower one first or not.
+template <ReadAlone T>
+struct FieldOf<std::pair<T, T>> {
+    static constexpr Kind kind = FieldOf<T>::kind;
+    static constexpr Shape shape = Shape::list;
+    static constexpr void complete(Field& field) { field.least = field.most = 2; }
+    static bool fill(const Entry& entry, const Field& field, std::pair<T, T>& to) {
+        std::vector<T> both;
+        const bool is_whole = fill_all<T>(entry, field, both) && both.size() == 2;
+        if (is_whole)
+            to = {both[0], both[1]};
+        return is_whole;
+    }
+    static Value give(const Field& field, const std::pair<T, T>& both) {
+        return Value::List{FieldOf<T>::give(field, both.first), FieldOf<T>::give(field, both.second)};
+    }
 };
 template <>
 struct FieldOf<std::vector<std::string>> {
     static constexpr Kind kind = Kind::text;
     static constexpr Shape shape = Shape::list;
     static bool fill(const Entry& entry, const Field& field, std::vector<std::string>& to);
-    static Value give(const Field& field, const std::vector<std::string>& texts);
-};
-template <>
-struct FieldOf<std::vector<std::pair<std::string, double>>> {
-    static constexpr Kind kind = Kind::number;
-    static constexpr Shape shape = Shape::named;
-    static bool fill(const Entry& entry, const Field& field, std::vector<std::pair<std::string, double>>& to);
-    static Value give(const Field& field, const std::vector<std::pair<std::string, double>>& numbers);
+    static Value give(const Field&, const std::vector<std::string>& texts) {
+        return texts.empty() ? Value() : Value(Value::List(texts.begin(), texts.end()));
+    }
 };
 
 template <class T>
@@ -129,7 +216,8 @@ struct FieldOf<std::optional<T>> : FieldOf<T> {
     static bool fill(const Entry& entry, const Field& field, std::optional<T>& to) {
         if (field.kind != Kind::word && !field.words.empty())
             if (const Value* value = entry.find(field);
-                value && value->text() && field.has_word(*value->text())) {
+                value && value->text() &&
+                std::find(field.words.begin(), field.words.end(), *value->text()) != field.words.end()) {
                 to.reset();
                 return true;
             }

@@ -133,17 +133,18 @@ bool Scanner::bracketed(Value& to, char close, ReadOne read_one) {
     if (!count(at_))
         return false;
     Held& held = to.held.emplace<Held>();
-    held.reserve(4); // more than a range and its source
+    held.reserve(close == ']' ? 3 : 4); // a range and its source
     --depth_left_;
     ++at_;
     open_.push_back({close == ']'});
     while (skip_blanks_before_more() && text_[at_] != close) {
         if (!read_one(held) || !skip_blanks_before_more())
             return false;
-        if (text_[at_] == ',')
-            ++at_;
-        else if (text_[at_] != close)
+        if (text_[at_] == close)
+            break;
+        if (text_[at_] != ',')
             return stop(Broken::syntax, at_);
+        ++at_;
     }
     if (broken_ != Broken::nothing)
         return false;
@@ -198,7 +199,7 @@ bool Scanner::member(Value::Object& members, Places& places) {
 
 /// The place of the first member that has the name of the last one: its own, unless the name stands twice.
 std::size_t Scanner::first_place(const Value::Object& members, Places& places) {
-    constexpr std::size_t few = 32; // are compared sooner than put in order
+    constexpr std::size_t few = 64; // are compared sooner than put in order
     const std::size_t last = members.size() - 1;
     if (last < few) {
         std::size_t place = 0;

@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <cctype>
+#include <locale>
 #include <span>
 
+#include <boost/algorithm/string/case_conv.hpp>
 #include <fmt/format.h>
 
 #include <ringfill/fault/listed.hpp>
@@ -14,10 +16,7 @@ namespace {
 constexpr std::size_t longest_name = 64;
 
 std::string lower(std::string_view text) {
-    std::string low(text);
-    std::transform(low.begin(), low.end(), low.begin(),
-                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-    return low;
+    return boost::algorithm::to_lower_copy(std::string(text), std::locale::classic());
 }
 
 /// Optimal string alignment distance: edits and swaps of neighbours that turn a into b.

@@ -33,13 +33,7 @@ std::string to_string(const Place& place) {
 }
 
 std::string member_path(std::string_view parent, std::string_view name) {
-    std::string path;
-    path.reserve(parent.size() + 1 + name.size());
-    path += parent;
-    if (!parent.empty())
-        path += '.';
-    path += name;
-    return path;
+    return std::string(parent).append(parent.empty() ? "" : ".").append(name);
 }
 
 std::string element_path(std::string_view parent, std::size_t index) {

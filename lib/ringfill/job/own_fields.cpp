@@ -69,11 +69,11 @@ Value FieldOf<NamedPrices>::give(const Field& field, const NamedPrices& prices) 
 }
 
 bool FieldOf<ExactShare>::fill(const Entry& entry, const Field& field, ExactShare& to) {
-    const auto ratio = measured_si(entry, field);
-    if (!ratio)
+    Ratio ratio;
+    if (!FieldOf<Ratio>::fill(entry, field, ratio))
         return false;
     // The thousandths are whole but for what floating point leaves.
-    const double parts = *ratio * static_cast<double>(whole_share);
+    const double parts = ratio.value() * static_cast<double>(whole_share);
     if (!(std::fabs(parts - std::round(parts)) < 1e-6)) {
         entry.refuse(field.name, "has more than 3 decimals", "round it");
         return false;

@@ -1,5 +1,6 @@
 #include <ringfill/table/braces.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 #include <variant>
@@ -78,17 +79,22 @@ struct Piece {
     bool is_broken = false; ///< a brace without its partner
 };
 
+/// Where the next brace stands, or behind the text.
+std::size_t next_brace(std::string_view text, std::size_t from) {
+    const auto is_brace = [](char sign) { return sign == '{' || sign == '}'; };
+    return static_cast<std::size_t>(std::find_if(text.begin() + from, text.end(), is_brace) - text.begin());
+}
+
 std::vector<Piece> pieces_of(std::string_view text) {
-    constexpr std::string_view braces = "{}";
     std::vector<Piece> pieces;
     while (!text.empty()) {
-        const std::size_t brace = text.find_first_of(braces);
+        const std::size_t brace = next_brace(text, 0);
         if (brace != 0)
             pieces.push_back({text.substr(0, brace)});
-        if (brace == std::string_view::npos)
+        if (brace == text.size())
             break;
-        const std::size_t end = text[brace] == '{' ? text.find_first_of(braces, brace + 1) : brace;
-        const bool is_whole = end != brace && end != std::string_view::npos && text[end] == '}';
+        const std::size_t end = text[brace] == '{' ? next_brace(text, brace + 1) : brace;
+        const bool is_whole = end != brace && end != text.size() && text[end] == '}';
         pieces.push_back(is_whole ? Piece{text.substr(brace + 1, end - brace - 1), true}
                                   : Piece{text.substr(brace, 1), true, true});
         text.remove_prefix((is_whole ? end : brace) + 1);

@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/find.hpp>
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
@@ -29,23 +30,20 @@ constexpr Record trigger_record = record_of<Trigger>("a circumstance", "", trigg
 
 /// Whether some figure can lie within the limits, and some outside them.
 void check_limits(const Trigger& trigger, const CircumstanceWord& word, const Entry& entry) {
-    const auto refuse = [&](const char* reason, std::string remedy) {
-        entry.refuse(reason, std::move(remedy));
-    };
     if (!word.is_figure) {
         if (trigger.from || trigger.under)
-            refuse("is so or not and has no limits", "leave them out");
+            entry.refuse("is so or not and has no limits", "leave them out");
         return;
     }
     if (!trigger.from && !trigger.under)
-        return refuse("has no limit, so it would always apply", "write \"from\" or \"under\"");
+        return entry.refuse("has no limit, so it would always apply", "write \"from\" or \"under\"");
     const double low = trigger.from ? trigger.from->value : word.low;
     const double high = trigger.under ? trigger.under->value : word.high;
     if (low >= high || high <= word.low || low > word.high)
-        refuse("can never apply",
-               fmt::format("let \"from\" be less than \"under\", within {} to {}", word.low, word.high));
+        entry.refuse("can never apply", fmt::format("let \"from\" be less than \"under\", within {} to {}",
+                                                    word.low, word.high));
     else if (low <= word.low && (!trigger.under || high > word.high))
-        refuse("would always apply", fmt::format("set a limit within {} to {}", word.low, word.high));
+        entry.refuse("would always apply", fmt::format("set a limit within {} to {}", word.low, word.high));
 }
 
 void read_triggers(CautionRow& row, const Entry& caution, const Field& field) {
@@ -127,39 +125,36 @@ bool is_for_every_job(const CautionRow& row) {
 }
 
 /// What a later file puts in the place of a row is told; what guards every job stays for every job.
-void put_caution(CautionTable& table, CautionRow row, const Entry& entry, const std::string& file) {
-    for (const CautionRow& known : table.rows)
-        if (known.name == row.name) {
-            if (is_for_every_job(known) && !is_for_every_job(row))
+void read_cautions_of(CautionTable& table, const Entry& file, const Field& field) {
+    for (const Entry& entry : file.objects(field)) {
+        auto row = read_record<CautionRow>(entry);
+        if (const auto known = ranges::find(table.rows, row.name, &CautionRow::name);
+            known != table.rows.end()) {
+            if (is_for_every_job(*known) && !is_for_every_job(row))
                 entry.refuse("if", "takes a caution away that is for every job",
                              "leave it \"always\", or write a caution of your own name");
-            table.replaced.push_back({row.name, file});
+            table.replaced.push_back({row.name, file.reading().document.file});
         }
-    put_row(table.rows, std::move(row));
+        put_row(table.rows, std::move(row));
+    }
 }
 
 /// A document asks for what it asks: a shorter rule needs a name of its own.
-void put_rule(CautionTable& table, FireRule rule, const Entry& entry) {
-    const auto longer = [](const std::optional<Sourced<Time>>& one,
-                           const std::optional<Sourced<Time>>& than) {
+void read_rules_of(CautionTable& table, const Entry& file, const Field& field) {
+    const auto is_longer = [](const std::optional<Sourced<Time>>& one,
+                              const std::optional<Sourced<Time>>& than) {
         return one && (!than || one->value > than->value);
     };
-    for (const FireRule& known : table.fire_rules)
-        if (known.name == rule.name &&
-            (known.after.value > rule.after.value || known.clear.value > rule.clear.value ||
-             longer(known.checks_for, rule.checks_for) || longer(rule.checks_every, known.checks_every)))
+    for (const Entry& entry : file.objects(field)) {
+        auto rule = read_record<FireRule>(entry);
+        const auto known = ranges::find(table.fire_rules, rule.name, &FireRule::name);
+        if (known != table.fire_rules.end() &&
+            (known->after.value > rule.after.value || known->clear.value > rule.clear.value ||
+             is_longer(known->checks_for, rule.checks_for) ||
+             is_longer(rule.checks_every, known->checks_every)))
             entry.refuse("asks for less than the document of that name", "give your rule a name of its own");
-    put_row(table.fire_rules, std::move(rule));
-}
-
-void read_cautions_of(CautionTable& table, const Entry& file, const Field& field) {
-    for (const Entry& row : file.objects(field))
-        put_caution(table, read_record<CautionRow>(row), row, file.reading().document.file);
-}
-
-void read_rules_of(CautionTable& table, const Entry& file, const Field& field) {
-    for (const Entry& row : file.objects(field))
-        put_rule(table, read_record<FireRule>(row), row);
+        put_row(table.fire_rules, std::move(rule));
+    }
 }
 
 constexpr auto cautions_fields = table_fields<R"("ringfill-cautions/1")">(

@@ -22,8 +22,10 @@ std::optional<std::string> key(const Entry& row, const Value& value, const Spot&
     return std::nullopt;
 }
 
-std::optional<SourcedRange> figures(const Entry& row, const Value& value, const Field& field,
-                                    const Spot& spot) {
+} // namespace
+
+std::optional<SourcedRange> sourced_figures(const Entry& row, const Value& value, const Field& field,
+                                            const Spot& spot) {
     const bool is_range = field.kind == Kind::sourced_range;
     const Value::List* list = value.list();
     if (!list || list->size() != (is_range ? 3 : 2)) {
@@ -43,16 +45,9 @@ std::optional<SourcedRange> figures(const Entry& row, const Value& value, const 
     return SourcedRange{{*low, *high}, std::move(*source)};
 }
 
-} // namespace
-
 std::string source_key(const Entry& row, const Field& field) {
     const Value* value = row.find(field);
     return value ? key(row, *value, row.spot(field)).value_or("") : "";
-}
-
-std::optional<SourcedRange> sourced_figures(const Entry& row, const Field& field) {
-    const Value* value = row.find(field);
-    return value ? figures(row, *value, field, row.spot(field)) : std::nullopt;
 }
 
 double si_of(double figure, const Field& field) {
@@ -60,15 +55,6 @@ double si_of(double figure, const Field& field) {
         return figure * field.factor;
     const double kelvin = figure * field.factor + field.zero;
     return field.factor == 1 ? kelvin : factor::settled_kelvin(kelvin);
-}
-
-bool FieldOf<std::vector<std::pair<std::string, SourcedNumber>>>::fill(
-    const Entry& entry, const Field& field, std::vector<std::pair<std::string, SourcedNumber>>& to) {
-    to.clear();
-    for (const auto& [spot, value] : entry.elements(field))
-        if (auto figure = figures(entry, *value, field, spot))
-            to.push_back({std::string(spot.name), {figure->value.first, std::move(figure->source)}});
-    return entry.find(field) != nullptr;
 }
 
 } // namespace ringfill

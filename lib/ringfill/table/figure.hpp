@@ -21,9 +21,10 @@ using SourcedRange = Sourced<std::pair<double, double>>;
 // Figures of a table, read against the bibliography of the Reading: a value without a known source is noted
 // as a fault.
 
-/// A field of the kind Kind::sourced, [number, source key], as it stands, once as low and once as high; or
-/// one of the kind Kind::sourced_range, [low, high, source key].
-std::optional<SourcedRange> sourced_figures(const Entry& row, const Field& field);
+/// A value of a field of the kind Kind::sourced, [number, source key], as it stands, once as low and once as
+/// high; or of the kind Kind::sourced_range, [low, high, source key].
+std::optional<SourcedRange> sourced_figures(const Entry& row, const Value& value, const Field& field,
+                                            const Spot& spot);
 /// A field that holds nothing but a source key; empty when absent or not known.
 std::string source_key(const Entry& row, const Field& field);
 
@@ -98,35 +99,30 @@ T figure_of(double figure, const Field& field) {
 }
 
 template <class T>
-struct FieldOf<Sourced<T>> {
+struct FieldOf<Sourced<T>> : FieldOfOne<Sourced<T>> {
     static constexpr Kind kind = Kind::sourced;
     static constexpr void complete(Field& field) { take_unit_from_name<T>(field); }
-    static bool fill(const Entry& entry, const Field& field, Sourced<T>& to) {
-        auto found = sourced_figures(entry, field);
-        if (found)
-            to = {figure_of<T>(found->value.first, field), std::move(found->source)};
-        return found.has_value();
+    static std::optional<Sourced<T>> read(const Entry& entry, const Value& value, const Field& field,
+                                          const Spot& spot) {
+        auto found = sourced_figures(entry, value, field, spot);
+        if (!found)
+            return std::nullopt;
+        return Sourced<T>{figure_of<T>(found->value.first, field), std::move(found->source)};
     }
 };
 template <class T>
-struct FieldOf<Sourced<std::pair<T, T>>> {
+struct FieldOf<Sourced<std::pair<T, T>>> : FieldOfOne<Sourced<std::pair<T, T>>> {
     static constexpr Kind kind = Kind::sourced_range;
     static constexpr void complete(Field& field) { take_unit_from_name<T>(field); }
-    static bool fill(const Entry& entry, const Field& field, Sourced<std::pair<T, T>>& to) {
-        auto found = sourced_figures(entry, field);
-        if (found)
-            to = {{figure_of<T>(found->value.first, field), figure_of<T>(found->value.second, field)},
-                  std::move(found->source)};
-        return found.has_value();
+    static std::optional<Sourced<std::pair<T, T>>> read(const Entry& entry, const Value& value,
+                                                        const Field& field, const Spot& spot) {
+        auto found = sourced_figures(entry, value, field, spot);
+        if (!found)
+            return std::nullopt;
+        const auto [low, high] = found->value;
+        return Sourced<std::pair<T, T>>{{figure_of<T>(low, field), figure_of<T>(high, field)},
+                                        std::move(found->source)};
     }
-};
-/// Figures under names of the file's choosing: { "C": [0.46, source key], … }.
-template <>
-struct FieldOf<std::vector<std::pair<std::string, SourcedNumber>>> {
-    static constexpr Kind kind = Kind::sourced;
-    static constexpr Shape shape = Shape::named;
-    static bool fill(const Entry& entry, const Field& field,
-                     std::vector<std::pair<std::string, SourcedNumber>>& to);
 };
 
 /// How long a description, a title or a note in a table may be [characters].

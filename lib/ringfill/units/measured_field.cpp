@@ -73,8 +73,10 @@ std::optional<double> in_range(const Entry& entry, const Value& value, const Fie
     return std::nullopt;
 }
 
-std::optional<double> measured_value(const Entry& entry, const Value& value, const Field& field,
-                                     const Spot& spot) {
+} // namespace
+
+std::optional<double> measured_si(const Entry& entry, const Value& value, const Field& field,
+                                  const Spot& spot) {
     const double bare = entry.reading().bare_length;
     if (const std::string* text = value.text()) {
         const auto result = measure(*text, field.kind);
@@ -95,29 +97,10 @@ std::optional<double> measured_value(const Entry& entry, const Value& value, con
     return std::nullopt;
 }
 
-} // namespace
-
 std::string range_in_words(const Field& field) {
     if (field.kind == Kind::count || field.kind == Kind::number)
         return span_in_words(field.span, "");
     return units_of(field.kind).empty() ? std::string() : span_told(field.span, field.kind);
-}
-
-std::optional<double> measured_si(const Entry& entry, const Field& field) {
-    if (const Value* value = entry.find(field))
-        return measured_value(entry, *value, field, entry.spot(field));
-    if (field.fallback.empty())
-        return std::nullopt;
-    entry.assume(field);
-    return std::get<double>(measure(field.fallback, field.kind));
-}
-
-std::vector<double> measured_list_si(const Entry& entry, const Field& field) {
-    std::vector<double> list;
-    for (const auto& [spot, value] : entry.elements(field))
-        if (const auto si = measured_value(entry, *value, field, spot))
-            list.push_back(*si);
-    return list;
 }
 
 } // namespace ringfill

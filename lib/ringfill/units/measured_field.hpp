@@ -15,12 +15,10 @@
 
 namespace ringfill {
 
-/// A field's quantity in the SI unit of its kind: as written, or the field's fallback when absent (then it is
-/// noted as assumed). Nothing when absent without fallback, or when faulty (then the fault is noted).
-std::optional<double> measured_si(const Entry& entry, const Field& field);
-
-/// The quantities of a list field in SI; faulty elements are noted and left out.
-std::vector<double> measured_list_si(const Entry& entry, const Field& field);
+/// A value as a quantity in the SI unit of its field's kind, wherever it stands; nothing when it is faulty
+/// (then the fault is noted).
+std::optional<double> measured_si(const Entry& entry, const Value& value, const Field& field,
+                                  const Spot& spot);
 
 /// The quantities that fields hold, in the order of their kinds.
 using MeasuredQuantities =
@@ -33,52 +31,16 @@ inline constexpr Kind kind_of = static_cast<Kind>(static_cast<std::size_t>(Kind:
                                                   boost::mp11::mp_find<MeasuredQuantities, Quantity>::value);
 static_assert(kind_of<Time> == Kind::time);
 
-// Members that are quantities: one, a list, or two of a list, the lower one first or not.
 template <class Unit>
-struct FieldOf<units::quantity<Unit>> {
+struct FieldOf<units::quantity<Unit>> : FieldOfOne<units::quantity<Unit>> {
     using Quantity = units::quantity<Unit>;
     static constexpr Kind kind = kind_of<Quantity>;
-    static bool fill(const Entry& entry, const Field& field, Quantity& to) {
-        const auto si = measured_si(entry, field);
-        return take(si ? std::optional(in_si<Quantity>(*si)) : std::nullopt, to);
+    static std::optional<Quantity> read(const Entry& entry, const Value& value, const Field& field,
+                                        const Spot& spot) {
+        const auto si = measured_si(entry, value, field, spot);
+        return si ? std::optional(in_si<Quantity>(*si)) : std::nullopt;
     }
     static Value give(const Field&, const Quantity& quantity) { return quantity.value(); }
-};
-template <class Unit>
-struct FieldOf<std::vector<units::quantity<Unit>>> {
-    using Quantity = units::quantity<Unit>;
-    static constexpr Kind kind = kind_of<Quantity>;
-    static constexpr Shape shape = Shape::list;
-    static bool fill(const Entry& entry, const Field& field, std::vector<Quantity>& to) {
-        if (!entry.find(field))
-            return false;
-        to.clear();
-        for (const double si : measured_list_si(entry, field))
-            to.push_back(in_si<Quantity>(si));
-        return true;
-    }
-    static Value give(const Field&, const std::vector<Quantity>& quantities) {
-        Value::List list;
-        for (const Quantity& quantity : quantities)
-            list.emplace_back(quantity.value());
-        return list.empty() ? Value() : Value(std::move(list));
-    }
-};
-template <class Unit>
-struct FieldOf<std::pair<units::quantity<Unit>, units::quantity<Unit>>> {
-    using Quantity = units::quantity<Unit>;
-    static constexpr Kind kind = kind_of<Quantity>;
-    static constexpr Shape shape = Shape::list;
-    static constexpr void complete(Field& field) { field.least = field.most = 2; }
-    static bool fill(const Entry& entry, const Field& field, std::pair<Quantity, Quantity>& to) {
-        const auto both = measured_list_si(entry, field);
-        if (both.size() == 2)
-            to = {in_si<Quantity>(both[0]), in_si<Quantity>(both[1])};
-        return both.size() == 2;
-    }
-    static Value give(const Field&, const std::pair<Quantity, Quantity>& both) {
-        return Value::List{both.first.value(), both.second.value()};
-    }
 };
 
 /// The range of a field in words, in the unit that its kind is told in: "over 0 mm and at most 10000 mm";

@@ -29,10 +29,14 @@ constexpr Sign signs[] = {
     {" 7/8", "\u215E"}, // ⅞
 };
 
-/// Appends the characters of a text one by one.
-void add_characters(std::vector<std::string_view>& to, std::string_view text) {
-    for (; !text.empty(); text.remove_prefix(to.back().size()))
-        to.push_back(text.substr(0, character_at(text, 0).bytes));
+/// The characters that are typed for the signs asked for, behind others.
+template <class IsAsked>
+std::vector<std::string_view> typed_for(IsAsked is_asked, std::vector<std::string_view> found = {}) {
+    for (const Sign& sign : signs)
+        for (std::string_view rest = is_asked(sign.plain) ? sign.typed : std::string_view(); !rest.empty();
+             rest.remove_prefix(found.back().size()))
+            found.push_back(rest.substr(0, character_at(rest, 0).bytes));
+    return found;
 }
 
 } // namespace
@@ -54,19 +58,11 @@ std::string plain_signs(std::string_view typed) {
 }
 
 std::vector<std::string_view> spellings_of(std::string_view plain) {
-    std::vector<std::string_view> found = {plain};
-    for (const Sign& sign : signs)
-        if (sign.plain == plain)
-            add_characters(found, sign.typed);
-    return found;
+    return typed_for([&](std::string_view sign) { return sign == plain; }, {plain});
 }
 
 std::vector<std::string_view> fraction_signs() {
-    std::vector<std::string_view> found;
-    for (const Sign& sign : signs)
-        if (sign.plain.size() > 1)
-            add_characters(found, sign.typed);
-    return found;
+    return typed_for([](std::string_view sign) { return sign.size() > 1; });
 }
 
 } // namespace ringfill

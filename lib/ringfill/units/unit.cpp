@@ -65,9 +65,11 @@ constexpr Unit units_known[] = {
 
 const Unit* find_among(std::span<const Unit> units, std::string_view symbol) {
     for (const Unit& unit : units)
-        if (!symbol.empty() &&
-            std::find(unit.spellings.begin(), unit.spellings.end(), symbol) != unit.spellings.end())
-            return &unit;
+        for (const std::string_view spelling : unit.spellings)
+            if (spelling.empty())
+                break;
+            else if (spelling == symbol)
+                return &unit;
     return nullptr;
 }
 
