@@ -1,15 +1,11 @@
 #include <ringfill/caution/caution.hpp>
 
-#include <fmt/ranges.h>
-
-#include <range/v3/view/transform.hpp>
+#include <ringfill/fault/listed.hpp>
 
 namespace ringfill {
 
 std::string names_of(const std::vector<Subject>& about) {
-    return about.empty()
-               ? "the job"
-               : fmt::format("{}", fmt::join(about | ranges::views::transform(&Subject::name), ", "));
+    return about.empty() ? "the job" : listed(about, ", ", &Subject::name);
 }
 
 std::string_view name_of(Applies applies) {

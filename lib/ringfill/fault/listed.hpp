@@ -13,7 +13,7 @@ std::string listed(const Range& range, std::string_view between, Words words = {
     std::string text;
     bool first = true;
     for (const auto& part : range) {
-        text.append(first ? "" : between).append(words(part));
+        text.append(first ? "" : between).append(std::invoke(words, part));
         first = false;
     }
     return text;

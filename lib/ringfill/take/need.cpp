@@ -2,11 +2,11 @@
 
 #include <algorithm>
 
-#include <fmt/ranges.h>
+#include <fmt/format.h>
 
 #include <range/v3/algorithm/find.hpp>
-#include <range/v3/view/transform.hpp>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {
@@ -121,8 +121,7 @@ std::vector<NamePart> name_parts(const Need& need, UnitSystem units) {
 }
 
 std::string item_text(const Need& need, UnitSystem units) {
-    const std::vector<NamePart> parts = name_parts(need, units);
-    return fmt::format("{}", fmt::join(parts | ranges::views::transform(&NamePart::text), " "));
+    return listed(name_parts(need, units), " ", &NamePart::text);
 }
 
 NeedFigure spares(int count) {

@@ -7,6 +7,7 @@
 #include <range/v3/view/chunk_by.hpp>
 
 #include <ringfill/day/calendar.hpp>
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/text/view.hpp>
 #include <ringfill/say/day_sentences.hpp>
