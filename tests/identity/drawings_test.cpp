@@ -19,8 +19,8 @@ TEST_CASE("drawings of random jobs are to scale, well formed, and their texts ke
         const Plan made = plan(job, shop());
         for (std::size_t i = 0; i < job.bores.size(); ++i) {
             const BorePlan& bore = made.bores[i];
-            const Drawing cross = drawing_of(cross_section(job.bores[i], bore, units, "a"));
-            const std::string along = longitudinal_section(job.bores[i], bore, units, "b");
+            const Drawing cross = drawing_of(cross_section({job.bores[i], bore, units}, "a"));
+            const std::string along = longitudinal_section({job.bores[i], bore, units}, "b");
             CHECK(text_faults(cross) == "");
             CHECK(text_faults(drawing_of(along)) == "");
             CHECK(along.size() < 250'000);

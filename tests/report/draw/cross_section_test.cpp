@@ -23,7 +23,7 @@ struct Drawn {
 
     explicit Drawn(const std::string& text) : job(job_from(text)), plan(ringfill::plan(job, shop())) {}
     Drawing drawing(std::size_t bore = 0) const {
-        return drawing_of(cross_section(job.bores[bore], plan.bores[bore], job.units, "bore-1-cross"));
+        return drawing_of(cross_section({job.bores[bore], plan.bores[bore], job.units}, "bore-1-cross"));
     }
 };
 
@@ -152,8 +152,8 @@ TEST_CASE("a drawing holds lines and letters alone, alike every time, and nothin
     const Drawn drawn(text);
     const WornBore& bore = drawn.job.bores.front();
     const BorePlan& plan = drawn.plan.bores.front();
-    for (const std::string& svg : {cross_section(bore, plan, UnitSystem::metric, "a"),
-                                   longitudinal_section(bore, plan, UnitSystem::metric, "a")}) {
+    for (const std::string& svg : {cross_section({bore, plan, UnitSystem::metric}, "a"),
+                                   longitudinal_section({bore, plan, UnitSystem::metric}, "a")}) {
         CHECK(svg.find("script") == std::string::npos);
         for (const char* part :
              {"url(", "http", "<style", "href", "foreignObject", "Gradient", "filter", "@"})
@@ -167,6 +167,6 @@ TEST_CASE("a drawing holds lines and letters alone, alike every time, and nothin
             CHECK((colour == "#000\"" || colour == "#fff\""));
         }
     }
-    CHECK(cross_section(bore, plan, UnitSystem::metric, "a") ==
-          cross_section(bore, plan, UnitSystem::metric, "a"));
+    CHECK(cross_section({bore, plan, UnitSystem::metric}, "a") ==
+          cross_section({bore, plan, UnitSystem::metric}, "a"));
 }

@@ -20,7 +20,7 @@ struct Drawn {
     Plan plan;
     explicit Drawn(const std::string& text) : job(job_from(text)), plan(ringfill::plan(job, shop())) {}
     std::string svg(std::size_t bore = 0) const {
-        return longitudinal_section(job.bores[bore], plan.bores[bore], job.units, "bore-1-long");
+        return longitudinal_section({job.bores[bore], plan.bores[bore], job.units}, "bore-1-long");
     }
     Drawing drawing(std::size_t bore = 0) const { return drawing_of(svg(bore)); }
 };
@@ -58,7 +58,7 @@ TEST_CASE("40 layers of 100 rings stay small") {
     const BorePlan& plan = drawn.plan.bores.front();
     REQUIRE(plan.layers.front().rings >= 100);
     CHECK(drawn.svg().size() < 100'000);
-    CHECK(cross_section(drawn.job.bores.front(), plan, UnitSystem::metric, "a").size() < 100'000);
+    CHECK(cross_section({drawn.job.bores.front(), plan, UnitSystem::metric}, "a").size() < 100'000);
 }
 
 TEST_CASE("each ring of each layer is a bead where beads can be seen, at the radius and pitch planned") {

@@ -24,6 +24,14 @@ Angle clock(double degrees) {
     return in_si<Angle>(degrees * std::numbers::pi / 180);
 }
 
+/// The radii at the steps that the outline is drawn in.
+std::vector<Length> radii_of(const WornOutline& outline) {
+    std::vector<Length> radii;
+    for (int i = 0; i < outline.steps(); ++i)
+        radii.push_back(outline.radius(in_si<Angle>(2 * std::numbers::pi * i / outline.steps())));
+    return radii;
+}
+
 } // namespace
 
 TEST_CASE("the outline passes through every reading of the station with the deepest wear") {
@@ -31,7 +39,7 @@ TEST_CASE("the outline passes through every reading of the station with the deep
     const WornOutline outline = outline_of(R"({ "stations": [
         { "depth": 10, "radii": [45.3, 45.4, 45.7, 46.2, 46.5, 46.2, 45.7] },
         { "depth": 90, "radii": [45.4, 45.5, 45.9, 46.6, 47.1, 46.7, 46.0] } ] })");
-    const auto radii = outline.radii();
+    const auto radii = radii_of(outline);
     CHECK(radii.size() == 364); // the fewest from 360 on that 7 divides
     for (std::size_t i = 0; i < deep.size(); ++i)
         CHECK_THAT(mm(radii[i * 52]), WithinAbs(deep[i], 1e-9));
@@ -57,7 +65,7 @@ TEST_CASE("a worn diameter is a circle off the axis") {
     CHECK_THAT(mm(centre->radius), WithinAbs(0.4, 1e-9));
     CHECK_THAT(degrees(centre->clock), WithinAbs(90, 1e-9));
     // every point of it is as far from that centre as the others
-    const auto radii = outline.radii();
+    const auto radii = radii_of(outline);
     for (std::size_t i = 0; i < radii.size(); ++i) {
         const double angle =
             2 * std::numbers::pi * static_cast<double>(i) / static_cast<double>(radii.size());

@@ -27,15 +27,15 @@ void draw_metal(Svg& svg, const EndView& view, const DrawnBore& drawn) {
     const auto draw_circle = [&](double radius, const Pen& pen, std::string_view figure) {
         svg.circle(view.centre, view.scale * radius, pen, figure);
     };
-    constexpr double turn_round = 2 * std::numbers::pi;
-    const auto circle = [&](double radius) {
-        return sampled(180, [&](double i) { return view.at(radius, turn_round * i / 180); });
+    const auto curve = [&](int steps, const auto& radius_at) {
+        return sampled(static_cast<std::size_t>(steps), [&](double i) {
+            const double angle = 2 * std::numbers::pi * i / steps;
+            return view.at(radius_at(angle), angle);
+        });
     };
-    const auto radii = drawn.worn.radii();
-    const auto worn = sampled(radii.size(), [&](double i) {
-        return view.at(mm(radii[static_cast<std::size_t>(i)]),
-                       turn_round * i / static_cast<double>(radii.size()));
-    });
+    const auto circle = [&](double radius) { return curve(180, [&](double) { return radius; }); };
+    const auto worn =
+        curve(drawn.worn.steps(), [&](double angle) { return mm(drawn.worn.radius(in_si<Angle>(angle))); });
     const auto wall = drawn.skimmed ? circle(drawn.skim) : worn;
     svg.hatched({circle(drawn.outside), wall}, boss_hatching);
     draw_holes(svg, view, drawn);
@@ -117,11 +117,9 @@ std::string in_words(const DrawnBore& drawn) {
 
 } // namespace
 
-std::string cross_section(const WornBore& bore, const BorePlan& plan, UnitSystem units,
-                          const std::string& id) {
+std::string cross_section(const DrawnBore& drawn, const std::string& id) {
     constexpr double outermost = 21.5; // radius of the boss on the paper
     constexpr double detail_top = 63;
-    const DrawnBore drawn{bore, plan, units};
     const EndView view{{27, 27.5}, outermost / drawn.outside};
     Svg svg;
     draw_metal(svg, view, drawn);

@@ -17,10 +17,8 @@ constexpr Pen plated_pen{0.35, "1.6 0.8"};
 /// Minimum and maximum as they are shown: exact where rounding would put the one over the other.
 std::pair<std::string, std::string> limits_of(const HeatRunSettings& settings, UnitSystem units) {
     const bool exact = rounding_crosses(settings.minimum, settings.maximum, units);
-    const auto show_low = exact ? show_exact : show_minimum;
-    const auto show_high = exact ? show_exact : show_maximum;
-    return {held_together(show_low(settings.minimum, units)),
-            held_together(show_high(settings.maximum, units))};
+    return {held_together((exact ? show_exact : show_minimum)(settings.minimum, units)),
+            held_together((exact ? show_exact : show_maximum)(settings.maximum, units))};
 }
 
 /// Draws a line at each temperature that the work waits for. @return their labels.

@@ -18,15 +18,6 @@ namespace {
 
 constexpr double hair = 0.12; ///< [mm]
 
-double degrees_at(double kelvin, UnitSystem units) {
-    return units == UnitSystem::metric ? kelvin - factor::celsius_zero
-                                       : (kelvin - factor::fahrenheit_zero) / factor::kelvin_per_fahrenheit;
-}
-
-double kelvin_at(double degrees, UnitSystem units) {
-    return (units == UnitSystem::metric ? celsius(degrees) : fahrenheit(degrees)).value();
-}
-
 /// Steps that share a row.
 struct Row {
     std::string_view name;
@@ -109,11 +100,14 @@ void draw_axes(Svg& svg, const CurveFrame& frame, UnitSystem units) {
     constexpr double tick = 0.9;
     const auto [left, right, top, bottom, end_s, low, high] = frame;
     svg.path(open_path({{left, top - 1}, {left, bottom}, {right + 1, bottom}}), outline_pen);
-    const std::string unit = units == UnitSystem::metric ? " °C" : " °F";
-    for (const double degrees : round_steps(degrees_at(low, units), degrees_at(high, units), 7)) {
-        const double y = frame.y(kelvin_at(degrees, units));
+    const bool is_metric = units == UnitSystem::metric;
+    const double zero = is_metric ? factor::celsius_zero : factor::fahrenheit_zero;
+    const double degree = is_metric ? 1 : factor::kelvin_per_fahrenheit;
+    for (const double degrees : round_steps((low - zero) / degree, (high - zero) / degree, 7)) {
+        const double y = frame.y(zero + degree * degrees);
         svg.line({left - tick, y}, {left, y}, thin_pen);
-        svg.text({left - tick - 0.5, y + half_letter}, {svg_number(degrees, 0) + unit}, Anchor::end);
+        svg.text({left - tick - 0.5, y + half_letter}, {svg_number(degrees, 0) + (is_metric ? " °C" : " °F")},
+                 Anchor::end);
     }
     const double below = bottom + tick + 0.4 + letter_rise;
     for (const double hours : round_steps(0, end_s / factor::hour, 6)) {

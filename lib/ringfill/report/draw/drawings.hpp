@@ -2,8 +2,7 @@
 
 #include <string>
 
-#include <ringfill/plan/plan.hpp>
-#include <ringfill/units/show.hpp>
+#include <ringfill/report/draw/drawn_bore.hpp>
 
 namespace ringfill {
 
@@ -12,16 +11,14 @@ namespace ringfill {
 /// enlarged. One <svg> element for use inside HTML, in mm of paper, `data-mm-per-unit` its scale; each
 /// <circle> with a `data-figure` carries that figure of the plan.
 /// @param id unique in the page; ids inside derive from it.
-std::string cross_section(const WornBore& bore, const BorePlan& plan, UnitSystem units,
-                          const std::string& id);
+std::string cross_section(const DrawnBore& drawn, const std::string& id);
 
 /// Upper half of a section along a bore to scale, at the clock position of the deepest wear, as it is welded
 /// and before it is bored: boss, layers and rings with their numbers, overhang, finish, grooves, faces built
 /// up, holes turned into the section, dimensions; below it the first rings at the near face, enlarged. One
 /// <svg> element for use inside HTML, in mm of paper, `data-mm-per-unit` its scale.
 /// @param id unique in the page; ids inside derive from it.
-std::string longitudinal_section(const WornBore& bore, const BorePlan& plan, UnitSystem units,
-                                 const std::string& id);
+std::string longitudinal_section(const DrawnBore& drawn, const std::string& id);
 
 /// Temperature of the boss over the time: the curve, both limits of a ring, what holds and cooling come to,
 /// and below it, by the same hours, when it is warmed up, welded, stopped, reheated, held and left to cool.

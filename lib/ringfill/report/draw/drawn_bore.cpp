@@ -9,7 +9,6 @@
 #include <range/v3/algorithm/contains.hpp>
 
 #include <ringfill/report/draw/curve_frame.hpp>
-#include <ringfill/report/draw/labels.hpp>
 #include <ringfill/say/time_sentences.hpp>
 #include <ringfill/survey/worn_surface.hpp>
 #include <ringfill/units/metric.hpp>
@@ -18,7 +17,7 @@ namespace ringfill {
 namespace {
 
 constexpr double turn = 2 * std::numbers::pi;
-constexpr std::size_t least_steps = 360;
+constexpr int least_steps = 360;
 
 /// Closer to the axis than this a centre counts as on it: no gauge tells it [m].
 constexpr double on_axis = 1e-6;
@@ -35,13 +34,9 @@ WornOutline::WornOutline(const WornBore& bore, const Survey& survey)
     }
 }
 
-std::vector<Length> WornOutline::radii() const {
-    const std::size_t grid = std::max<std::size_t>(readings_, 1);
-    const std::size_t steps = grid * ((least_steps + grid - 1) / grid);
-    std::vector<Length> all;
-    for (std::size_t i = 0; i < steps; ++i)
-        all.push_back(radius(in_si<Angle>(turn * static_cast<double>(i) / static_cast<double>(steps))));
-    return all;
+int WornOutline::steps() const {
+    const int grid = std::max(static_cast<int>(readings_), 1);
+    return grid * ((least_steps + grid - 1) / grid);
 }
 
 Length WornOutline::radius(Angle clock) const {
@@ -82,16 +77,8 @@ double DrawnBore::least_layer() const {
 }
 
 bool DrawnBore::is_labelled(std::size_t layer) const {
-    const auto labelled = round_steps(1, static_cast<double>(layers()), 4);
-    return layer == 1 || ranges::contains(labelled, static_cast<double>(layer));
-}
-
-std::string DrawnBore::diameter(double radius_mm) const {
-    return held_together("Ø " + show(millimetres(2 * radius_mm), units));
-}
-
-std::string DrawnBore::length(Length length) const {
-    return held_together(show(length, units));
+    return layer == 1 ||
+           ranges::contains(round_steps(1, static_cast<double>(layers()), 4), static_cast<double>(layer));
 }
 
 std::string DrawnBore::sizes_in_words() const {
@@ -109,10 +96,6 @@ std::string clock_text(Angle clock) {
     const int minutes = static_cast<int>(std::lround(degrees(clock) * 2)) % 720; // an hour is 30°
     const int hour = minutes / 60;
     return held_together(fmt::format("{} ({}:{:02})", show(clock), hour == 0 ? 12 : hour, minutes % 60));
-}
-
-Pen layer_pen(double spacing) {
-    return {std::clamp(0.3 * spacing, 0.04, thin_pen.width), {}};
 }
 
 void draw_hole(Svg& svg, const DrawnBore& drawn, const Hole& hole, double from, double scale,

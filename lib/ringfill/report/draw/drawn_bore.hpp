@@ -7,7 +7,7 @@
 #include <vector>
 
 #include <ringfill/plan/plan.hpp>
-#include <ringfill/report/draw/svg.hpp>
+#include <ringfill/report/draw/labels.hpp>
 #include <ringfill/survey/worn_surface.hpp>
 #include <ringfill/units/metric.hpp>
 #include <ringfill/units/show.hpp>
@@ -19,10 +19,10 @@ class WornOutline {
   public:
     WornOutline(const WornBore& bore, const Survey& survey);
 
-    /// The outline of the station with the largest radius at equal clock steps from 12 o'clock, 360 or more,
-    /// among them every clock reading [m].
-    std::vector<Length> radii() const;
-    /// The radius of that outline at a clock position [m].
+    /// How many equal clock steps from 12 o'clock the outline is drawn in: 360 or more, every clock reading
+    /// on one of them.
+    int steps() const;
+    /// The radius at a clock position of the station with the largest radius [m].
     Length radius(Angle clock) const;
     /// The radius at a clock position and a depth: linear between two stations, constant before the first and
     /// after the last [m].
@@ -87,10 +87,10 @@ struct DrawnBore {
     bool detail_has_boss() const { return has_boss && outside <= detail_outer(); }
 
     /// "Ø 96.2 mm" from a radius, held together.
-    std::string diameter(double radius_mm) const;
+    std::string diameter(double radius_mm) const { return "Ø\u00A0" + length(millimetres(2 * radius_mm)); }
     std::string diameter(Length across) const { return diameter(mm(across) / 2); }
     /// A length, held together.
-    std::string length(Length length) const;
+    std::string length(Length length) const { return held_together(show(length, units)); }
     /// What the drawings say of skim, layers, weld and finish, in a sentence or two.
     std::string sizes_in_words() const;
 };
@@ -99,7 +99,9 @@ struct DrawnBore {
 std::string clock_text(Angle clock);
 
 /// The thin line of a layer boundary, thinner where layers lie close [spacing in mm of paper].
-Pen layer_pen(double spacing);
+inline Pen layer_pen(double spacing) {
+    return {std::clamp(0.3 * spacing, 0.04, thin_pen.width), {}};
+}
 
 /// The point of the paper at a radius of a hole, on one of its sides (-1, 1) or its axis (0).
 using HolePoint = std::function<PaperPoint(double radius, double side)>;

@@ -2,10 +2,14 @@
 
 #include <algorithm>
 
+#include <boost/algorithm/string/replace.hpp>
+
 #include <range/v3/algorithm/any_of.hpp>
 #include <range/v3/algorithm/max_element.hpp>
 #include <range/v3/algorithm/stable_sort.hpp>
 #include <range/v3/numeric/accumulate.hpp>
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/split.hpp>
 
 #include <ringfill/fault/printable.hpp>
 
@@ -105,10 +109,8 @@ double text_width(std::string_view utf8, double size) {
 
 std::vector<std::string> wrap_label(std::string_view text, double width) {
     std::vector<std::string> lines;
-    while (!text.empty()) {
-        const std::size_t end = std::min(text.find(' '), text.size());
-        const std::string word(text.substr(0, end));
-        text.remove_prefix(std::min(end + 1, text.size()));
+    for (const auto& letters : text | ranges::views::split(' ')) {
+        const auto word = letters | ranges::to<std::string>();
         if (!lines.empty() && text_width(lines.back() + " " + word) <= width)
             lines.back() += " " + word;
         else
@@ -118,14 +120,7 @@ std::vector<std::string> wrap_label(std::string_view text, double width) {
 }
 
 std::string held_together(std::string_view shown) {
-    std::string held;
-    for (const char& c : shown)
-        held += c == ' ' ? "\u00A0" : std::string_view(&c, 1);
-    return held;
-}
-
-PaperPoint PlacedLabel::leader_end(const LabelColumn& column) const {
-    return {column.left - 0.7, top + letter_rise - 0.35 * letter_size};
+    return boost::replace_all_copy(std::string(shown), " ", "\u00A0");
 }
 
 std::vector<PlacedLabel> place_labels(const std::vector<Label>& labels, const LabelColumn& column) {

@@ -51,7 +51,9 @@ struct PlacedLabel : Label {
     double height;  ///< of its box [mm]
     double top = 0; ///< likewise
 
-    PaperPoint leader_end(const LabelColumn& column) const;
+    PaperPoint leader_end(const LabelColumn& column) const {
+        return {column.left - 0.7, top + letter_rise - 0.35 * letter_size};
+    }
 };
 
 /// Sets labels one under another in a column, each as near the height of its target as the others let it, in

@@ -5,6 +5,8 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/view/enumerate.hpp>
+
 #include <ringfill/report/draw/labels.hpp>
 #include <ringfill/report/draw/side_view.hpp>
 
@@ -158,8 +160,6 @@ std::vector<std::string> notes_of(const DrawnBore& drawn) {
     constexpr std::size_t most_holes = 6;
     const WornBore& bore = drawn.bore;
     const auto& holes = bore.holes;
-    const auto& grooves = bore.grooves;
-    const auto& faces = bore.faces;
     const auto diameter = [&](Length across) { return drawn.diameter(across); };
     const auto length = [&](Length along) { return drawn.length(along); };
     std::vector<std::string> notes;
@@ -175,16 +175,16 @@ std::vector<std::string> notes_of(const DrawnBore& drawn) {
         notes.push_back(fmt::format("{} more holes are drawn; the job lists them.", holes.size() - listed));
     if (!holes.empty())
         notes.emplace_back("Holes are turned into the section.");
-    for (std::size_t i = 0; i < grooves.size(); ++i)
+    for (const auto& [i, groove] : ranges::views::enumerate(bore.grooves))
         notes.push_back(fmt::format(
             "Groove {}: {}, {} wide, {}{}. The job does not say where along the bore.", i + 1,
-            diameter(grooves[i].diameter), length(grooves[i].width),
+            diameter(groove.diameter), length(groove.width),
             drawn.plan.grooves[i].volume > Volume() ? "filled first" : "gone with the skim, nothing to fill",
-            grooves[i].diameter > bore.finish_diameter ? ", cut again after boring" : ""));
-    for (std::size_t i = 0; i < faces.size(); ++i)
+            groove.diameter > bore.finish_diameter ? ", cut again after boring" : ""));
+    for (const auto& [i, face] : ranges::views::enumerate(bore.faces))
         notes.push_back(fmt::format("Face {}: built up by {} and {} of stock, {} to {}. {}", i + 1,
-                                    length(faces[i].build), length(bore.stock), diameter(faces[i].inner),
-                                    diameter(faces[i].outer),
+                                    length(face.build), length(bore.stock), diameter(face.inner),
+                                    diameter(face.outer),
                                     i == 0   ? "The job does not say which face; drawn at the near one."
                                     : i == 1 ? "The job does not say which face; drawn at the far one."
                                              : "Not drawn."));
@@ -215,9 +215,7 @@ std::string in_words(const DrawnBore& drawn, const std::vector<std::string>& not
 
 } // namespace
 
-std::string longitudinal_section(const WornBore& bore, const BorePlan& plan, UnitSystem units,
-                                 const std::string& id) {
-    const DrawnBore drawn{bore, plan, units};
+std::string longitudinal_section(const DrawnBore& drawn, const std::string& id) {
     const auto [view, right] = whole_view(drawn);
     Svg svg;
     draw_metal(svg, view);

@@ -1,8 +1,8 @@
 #include <ringfill/report/draw/markup.hpp>
 
-#include <algorithm>
-
 #include <fmt/format.h>
+
+#include <range/v3/algorithm/find.hpp>
 
 #include <ringfill/fault/printable.hpp>
 
@@ -13,8 +13,7 @@ std::string escape_markup(std::string_view utf8) {
         {'&', "&amp;"}, {'<', "&lt;"}, {'>', "&gt;"}, {'"', "&quot;"}, {'\'', "&#39;"}};
     std::string safe;
     for (const char c : printable(utf8, std::string::npos)) {
-        const auto* mark = std::find_if(std::begin(written_out), std::end(written_out),
-                                        [c](const auto& pair) { return pair.first == c; });
+        const auto* mark = ranges::find(written_out, c, &std::pair<char, std::string_view>::first);
         safe += mark == std::end(written_out) ? std::string_view(&c, 1) : mark->second;
     }
     return safe;

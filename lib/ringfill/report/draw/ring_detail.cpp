@@ -56,24 +56,22 @@ PaperPoints between(PaperPoints outer, const PaperPoints& inner) {
 
 std::vector<Label> labels_of(const Sector& sector, const DrawnBore& drawn, double worn_at_edge) {
     std::vector<Label> labels;
-    const auto add = [&](const std::string& text, double radius, int rank) {
-        labels.push_back({text, sector.edge(radius), rank});
+    const auto add = [&](bool is_there, const std::string& text, double radius, int rank) {
+        if (is_there)
+            labels.push_back({text, sector.edge(radius), rank});
     };
-    if (drawn.detail_has_boss())
-        add("outside of the boss", drawn.outside, 6);
-    if (drawn.skimmed)
-        add("skim to " + drawn.diameter(drawn.skim), drawn.skim, 0);
-    add(drawn.skimmed ? "worn outline" : "worn, welded on as it is", worn_at_edge, 3);
-    add("finish " + drawn.diameter(drawn.finish), drawn.finish, 1);
+    const auto add_size = [&](bool is_there, const std::string& text, double radius, int rank) {
+        add(is_there, text + " " + drawn.diameter(radius), radius, rank);
+    };
+    add(drawn.detail_has_boss(), "outside of the boss", drawn.outside, 6);
+    add_size(drawn.skimmed, "skim to", drawn.skim, 0);
+    add(true, drawn.skimmed ? "worn outline" : "worn, welded on as it is", worn_at_edge, 3);
+    add_size(true, "finish", drawn.finish, 1);
     for (std::size_t n = 1; n < drawn.layers(); ++n)
-        if (drawn.is_labelled(n))
-            add(fmt::format("layer {} {}", n, drawn.diameter(drawn.layer(n))), drawn.layer(n),
-                static_cast<int>(10 + n));
-    add("weld to " + drawn.diameter(drawn.weld_to), drawn.weld_to, 0);
-    if (drawn.is_average())
-        add(fmt::format("layer {}, on average {}", drawn.layers(), drawn.diameter(drawn.end)), drawn.end, 2);
-    if (drawn.passes_target())
-        add("asked for " + drawn.diameter(drawn.target), drawn.target, 5);
+        add_size(drawn.is_labelled(n), fmt::format("layer {}", n), drawn.layer(n), static_cast<int>(10 + n));
+    add_size(true, "weld to", drawn.weld_to, 0);
+    add_size(drawn.is_average(), fmt::format("layer {}, on average", drawn.layers()), drawn.end, 2);
+    add_size(drawn.passes_target(), "asked for", drawn.target, 5);
     return labels;
 }
 

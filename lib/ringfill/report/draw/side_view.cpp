@@ -92,10 +92,6 @@ void draw_pad(Svg& svg, const SideView& view, const PadShape& pad) {
 
 } // namespace
 
-double SideView::worn(double depth) const {
-    return mm(drawn.worn.radius(drawn.deepest.clock, millimetres(std::max(0.0, depth))));
-}
-
 PaperPoints SideView::wall_line(double from, double to) const {
     const int steps = drawn.skimmed ? 1 : 100;
     return sampled(steps + 1U, [&](double i) {

@@ -18,7 +18,9 @@ struct SideView {
     /// Length of the bore [mm].
     double length() const { return mm(drawn.bore.length); }
     /// Radius of the worn surface at a depth [mm].
-    double worn(double depth) const;
+    double worn(double depth) const {
+        return mm(drawn.worn.radius(drawn.deepest.clock, millimetres(std::max(0.0, depth))));
+    }
     /// Radius of the bore's wall before welding there [mm].
     double wall(double depth) const { return drawn.skimmed ? drawn.skim : worn(depth); }
     /// The wall between two depths, from the first to the second.

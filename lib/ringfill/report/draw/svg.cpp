@@ -57,10 +57,6 @@ std::string svg_number(double value, int decimals) {
     return text == "-0" ? "0" : text;
 }
 
-std::string svg_point(PaperPoint at) {
-    return svg_number(at.x) + "," + svg_number(at.y);
-}
-
 std::string open_path(const PaperPoints& points) {
     std::string commands;
     for (const PaperPoint& at : points)

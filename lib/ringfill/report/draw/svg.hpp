@@ -53,7 +53,9 @@ PaperPoints sampled(std::size_t count, PointAt point_at) {
 }
 
 /// "1,2"
-std::string svg_point(PaperPoint at);
+inline std::string svg_point(PaperPoint at) {
+    return svg_number(at.x) + "," + svg_number(at.y);
+}
 /// Commands of a path, "M1,2L3,4…".
 std::string open_path(const PaperPoints& points);
 inline std::string closed_path(const PaperPoints& points) {

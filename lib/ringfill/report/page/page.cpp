@@ -1,7 +1,5 @@
 #include <ringfill/report/page/page.hpp>
 
-#include <ringfill/fault/place.hpp>
-
 namespace ringfill {
 namespace {
 
@@ -19,14 +17,6 @@ Markup written(const Sentence& sentence, const std::string& bore) {
 
 } // namespace
 
-std::string Part::at(const std::string& name) const {
-    return member_path(path, name);
-}
-
-Part Part::in(const std::string& list, std::size_t index) const {
-    return in(element_path(list, index));
-}
-
 Markup Part::figure(const std::string& name, const std::string& shown, Shown how) const {
     Attributes attributes{{"data-figure", at(name)}};
     if (how != Shown::plainly)
@@ -37,18 +27,6 @@ Markup Part::figure(const std::string& name, const std::string& shown, Shown how
 Markup Part::fine(const std::string& name, Length size, Shown how) const {
     const auto show_size = how == Shown::up ? show_fine_low : how == Shown::down ? show_fine_high : show_fine;
     return figure(name, show_size(size, units), how);
-}
-
-Markup Part::text(const std::string& name, const std::string& text) const {
-    return element("span", text, {{"data-text", at(name)}});
-}
-
-Markup heading(const std::string& id, const Markup& title) {
-    return element("h2", title, {{"id", id}});
-}
-
-Markup small_print(const Markup& text) {
-    return element("p", text, {{"class", "told"}});
 }
 
 Markup paragraphs(const Sentences& sentences, const std::string& bore) {
@@ -62,19 +40,6 @@ Markup paragraphs(const Sentences& sentences, const std::string& bore) {
             all += element("ul", std::exchange(list, {}));
     }
     return all;
-}
-
-Markup tick_box(const std::string& label) {
-    return element("span", {}, {{"class", "tick"}, {"role", "img"}, {"aria-label", label}});
-}
-
-Markup framed(std::string_view caption, std::string drawing) {
-    return element("figure", element("figcaption", caption) + Markup::as_written(std::move(drawing)));
-}
-
-PageTable table_of(const std::string& title, const std::string& kind, const std::vector<std::string>& heads,
-                   std::pair<std::size_t, std::size_t> right) {
-    return {title, kind, heads, right};
 }
 
 Markup written(const PageTable& table) {

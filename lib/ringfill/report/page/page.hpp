@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include <ringfill/fault/place.hpp>
 #include <ringfill/report/draw/markup.hpp>
 #include <ringfill/say/sentence.hpp>
 #include <ringfill/units/show.hpp>
@@ -22,9 +23,9 @@ struct Part {
     std::string path;
     UnitSystem units;
 
-    std::string at(const std::string& name) const;
+    std::string at(const std::string& name) const { return member_path(path, name); }
     Part in(const std::string& name) const { return {at(name), units}; }
-    Part in(const std::string& list, std::size_t index) const;
+    Part in(const std::string& list, std::size_t index) const { return in(element_path(list, index)); }
 
     /// A figure of the plan as people read it.
     Markup figure(const std::string& name, const std::string& shown, Shown how = Shown::plainly) const;
@@ -40,7 +41,9 @@ struct Part {
         return element("span", text_of(value), {{"data-given", at(name)}});
     }
     /// A text of the result, word for word.
-    Markup text(const std::string& name, const std::string& text) const;
+    Markup text(const std::string& name, const std::string& text) const {
+        return element("span", text, {{"data-text", at(name)}});
+    }
 
   private:
     template <class Value>
@@ -64,19 +67,27 @@ Markup each(std::size_t count, PieceAt piece_at) {
 }
 
 /// The head of a part of the page that can be linked to.
-Markup heading(const std::string& id, const Markup& title);
+inline Markup heading(const std::string& id, const Markup& title) {
+    return element("h2", title, {{"id", id}});
+}
 
 /// A paragraph of running text in small print.
-Markup small_print(const Markup& text);
+inline Markup small_print(const Markup& text) {
+    return element("p", text, {{"class", "told"}});
+}
 
 /// Sentences as paragraphs, advice as a list. @param bore the path of their bore in the result; may be empty.
 Markup paragraphs(const Sentences& sentences, const std::string& bore = {});
 
 /// A box to tick.
-Markup tick_box(const std::string& label);
+inline Markup tick_box(const std::string& label) {
+    return element("span", {}, {{"class", "tick"}, {"role", "img"}, {"aria-label", label}});
+}
 
 /// A drawing of our own under its caption.
-Markup framed(std::string_view caption, std::string drawing);
+inline Markup framed(std::string_view caption, std::string drawing) {
+    return element("figure", element("figcaption", caption) + Markup::as_written(std::move(drawing)));
+}
 
 /// The cells of a row; "" is an empty one.
 using PageRow = std::vector<Markup>;
@@ -106,8 +117,8 @@ struct PageTable {
 
     /// Adds a row for each item of a list under its name in a part of the result: `row_of(in, item, index)`.
     template <class List, class RowOf>
-    void add_list(const Part& part, const std::string& name, const List& list, RowOf row_of,
-                  const Ends& ends = {}) {
+    PageTable& add_list(const Part& part, const std::string& name, const List& list, RowOf row_of,
+                        const Ends& ends = {}) {
         for (std::size_t i = 0; i < list.size(); ++i) {
             if (list.size() > ends.longest && i == ends.at_begin) {
                 rows.push_back(ends.left_out(i, list.size() - ends.at_end));
@@ -115,12 +126,16 @@ struct PageTable {
             }
             rows.push_back(row_of(part.in(name, i), list[i], i));
         }
+        return *this;
     }
 };
 
 /// A table without rows. @param right the columns that are set to the right, from and before.
-PageTable table_of(const std::string& title, const std::string& kind, const std::vector<std::string>& heads,
-                   std::pair<std::size_t, std::size_t> right = {});
+inline PageTable table_of(const std::string& title, const std::string& kind,
+                          const std::vector<std::string>& heads,
+                          std::pair<std::size_t, std::size_t> right = {}) {
+    return {title, kind, heads, right};
+}
 
 Markup written(const PageTable& table);
 

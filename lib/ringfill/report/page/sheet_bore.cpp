@@ -67,12 +67,10 @@ Markup facts_of(const SheetBore& bore) {
 }
 
 Markup drawings(const SheetBore& bore) {
-    const auto drawn = [&](std::string_view caption, const auto& draw, const std::string& id) {
-        return framed(caption, draw(bore.worn, bore.planned, bore.units, bore.id + id));
-    };
+    const DrawnBore drawn{bore.worn, bore.planned, bore.units};
     return element("div",
-                   drawn("Across, seen from the near face", cross_section, "-cross") +
-                       drawn("Along the axis", longitudinal_section, "-long"),
+                   framed("Across, seen from the near face", cross_section(drawn, bore.id + "-cross")) +
+                       framed("Along the axis", longitudinal_section(drawn, bore.id + "-long")),
                    {{"class", "drawings"}});
 }
 

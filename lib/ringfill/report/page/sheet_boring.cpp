@@ -26,8 +26,7 @@ Markup cut_table(const SheetBore& bore) {
                    in.figure("time_s", face.time));
     };
     table.add_list(bore, "boring.cuts", boring.cuts, cut_row, {40, 20, 12, left_out});
-    table.add_list(bore, "boring.facing", boring.facing, face_row);
-    return written(table);
+    return written(table.add_list(bore, "boring.facing", boring.facing, face_row));
 }
 
 /// What the gauge must read: at 20 °C, and while the bore is warm.

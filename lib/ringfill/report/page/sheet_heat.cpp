@@ -24,8 +24,7 @@ Markup steps(const SheetBore& bore, const HeatRun& run, const std::string& capti
     const auto left_out_row = [&](std::size_t from, std::size_t before) {
         return row("…", element("span", left_out(run, from, before), {{"class", "told"}}), "", "", "");
     };
-    table.add_list(bore, list, run.steps, step_row, {20, 13, 6, left_out_row});
-    return written(table);
+    return written(table.add_list(bore, list, run.steps, step_row, {20, 13, 6, left_out_row}));
 }
 
 Markup curve_and_steps(const SheetBore& bore) {

@@ -18,8 +18,7 @@ Markup layer_table(const SheetBore& bore) {
     const auto left_out = [](std::size_t from, std::size_t before) {
         return row(fmt::format("… {} layers more, in the result file", before - from));
     };
-    table.add_list(bore, "layers", bore.planned.layers, layer_row, {48, 30, 10, left_out});
-    return written(table);
+    return written(table.add_list(bore, "layers", bore.planned.layers, layer_row, {48, 30, 10, left_out}));
 }
 
 Markup groove_and_face_table(const SheetBore& bore) {
