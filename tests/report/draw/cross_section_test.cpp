@@ -53,17 +53,16 @@ void check_circles(const WornBore& bore, const BorePlan& plan, const Drawing& dr
 
 /// Every point of the drawn outline stands where the survey has it.
 void check_outline(const WornBore& bore, const BorePlan& plan, const Drawing& drawing) {
-    const auto radii = WornOutline(bore, plan.survey).radii();
+    const WornOutline outline(bore, plan.survey);
     const DrawnCircle& finish = drawing.circles.front();
     for (const DrawnPath& path : drawing.paths) {
         if (path.figure != "worn_outline")
             continue;
         const auto points = points_of(path.commands);
-        REQUIRE(points.size() == radii.size());
+        REQUIRE(points.size() == static_cast<std::size_t>(outline.steps()));
         for (std::size_t i = 0; i < points.size(); ++i) {
-            const double clock =
-                2 * std::numbers::pi * static_cast<double>(i) / static_cast<double>(radii.size());
-            const double r = mm(radii[i]) / drawing.mm_per_unit;
+            const double clock = 2 * std::numbers::pi * static_cast<double>(i) / outline.steps();
+            const double r = mm(outline.radius(in_si<Angle>(clock))) / drawing.mm_per_unit;
             CHECK(std::fabs(points[i].x - (finish.x + r * std::sin(clock))) < 1e-3);
             CHECK(std::fabs(points[i].y - (finish.y - r * std::cos(clock))) < 1e-3);
         }
