@@ -12,10 +12,9 @@
 // A record described once, with the members that its fields fill:
 //
 //     constexpr Field face_fields[] = {
-//         must<&Face::inner>("inner", spans::size, "inner diameter of the pad", R"("90 mm")"),
-//         field<&Face::name>("name", spans::name, "what it is called", R"("left")").fallback("a",
-//         "practice"), field<&read_skim>("skim", spans::distance, "clean-up cut", R"("0.5
-//         mm")").holds(Kind::length),
+//         must<&Face::inner>("inner", spans::size, R"("90 mm")", "inner diameter of the pad"),
+//         field<&Face::name>("name", spans::name, R"("left")", "its name").fallback("a", "practice"),
+//         field<&read_skim>("skim", spans::distance, R"("0.5 mm")", "clean-up cut").holds(Kind::length),
 //     };
 //     constexpr Record face_record = record_of<Face, check_face>("a face", "a worn boss face", face_fields);
 //     ...
@@ -103,8 +102,8 @@ struct MadeField : Field {
 };
 
 /// A field that fills nothing by itself: the reader of its record takes it.
-constexpr MadeField bare_field(std::string_view name, Allowed allowed, std::string_view help,
-                               std::string_view sample) {
+constexpr MadeField bare_field(std::string_view name, Allowed allowed, std::string_view sample,
+                               std::string_view help = {}) {
     MadeField made{{.name = name, .span = allowed.span, .help = help, .sample = sample}};
     made.words = allowed.words;
     made.record = allowed.record;
@@ -112,11 +111,11 @@ constexpr MadeField bare_field(std::string_view name, Allowed allowed, std::stri
 }
 
 template <auto Member>
-constexpr MadeField field(std::string_view name, Allowed allowed, std::string_view help,
-                          std::string_view sample) {
+constexpr MadeField field(std::string_view name, Allowed allowed, std::string_view sample = {},
+                          std::string_view help = {}) {
     using Whose = Filled<decltype(Member)>;
     using Row = typename Whose::Row;
-    MadeField made = bare_field(name, allowed, help, sample);
+    MadeField made = bare_field(name, allowed, sample, help);
     made.row = &row_tag<Row>;
     if constexpr (requires { typename Whose::Type; }) {
         using How = FieldOf<typename Whose::Type>;
@@ -145,19 +144,10 @@ constexpr MadeField field(std::string_view name, Allowed allowed, std::string_vi
     return made;
 }
 
-/// Without help, as in tables.
-template <auto Member>
-constexpr MadeField field(std::string_view name, Allowed allowed, std::string_view sample = {}) {
-    return field<Member>(name, allowed, {}, sample);
-}
 /// Of what needs no limits, as a flag does.
 template <auto Member>
-constexpr MadeField field(std::string_view name, std::string_view help, std::string_view sample) {
-    return field<Member>(name, Span{}, help, sample);
-}
-template <auto Member>
-constexpr MadeField field(std::string_view name, std::string_view sample) {
-    return field<Member>(name, Span{}, {}, sample);
+constexpr MadeField field(std::string_view name, std::string_view sample, std::string_view help = {}) {
+    return field<Member>(name, Span{}, sample, help);
 }
 
 /// A field that must be there.

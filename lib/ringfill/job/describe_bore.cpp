@@ -20,24 +20,24 @@ constexpr std::string_view no_skim[] = {"none"};
 constexpr std::string_view other_ends[] = {"open", "fitting", "blind"};
 
 constexpr Field attached_fields[] = {
-    must<&Plate::thickness>("thickness", plate, "thickness of the plate", R"("25 mm")"),
+    must<&Plate::thickness>("thickness", plate, R"("25 mm")", "thickness of the plate"),
 };
 constexpr Field face_fields[] = {
-    must<&Face::inner>("inner", size, "inner diameter of the pad", R"("90 mm")"),
-    must<&Face::outer>("outer", size, "outer diameter of the pad", R"("150 mm")"),
-    must<&Face::build>("build", size, "how far the finished face stands over the worn one", R"("2 mm")"),
+    must<&Face::inner>("inner", size, R"("90 mm")", "inner diameter of the pad"),
+    must<&Face::outer>("outer", size, R"("150 mm")", "outer diameter of the pad"),
+    must<&Face::build>("build", size, R"("2 mm")", "how far the finished face stands over the worn one"),
 };
 
 constexpr Field groove_fields[] = {
-    must<&Groove::diameter>("diameter", size, "diameter of the groove's floor", R"("96 mm")"),
-    must<&Groove::width>("width", size, "width along the bore", R"("4 mm")"),
+    must<&Groove::diameter>("diameter", size, R"("96 mm")", "diameter of the groove's floor"),
+    must<&Groove::width>("width", size, R"("4 mm")", "width along the bore"),
 };
 
 constexpr Field hole_fields[] = {
-    must<&Hole::diameter>("diameter", size, "diameter of the hole", R"("10 mm")"),
-    must<&Hole::depth>("depth", distance, "depth of its centre from the near face", R"("50 mm")"),
-    must<&Hole::clock>("clock", turn, "its clock position, from 12 o'clock", R"("90 deg")"),
-    field<&Hole::other_end>("other_end", other_ends, "what is at its other end", R"("open")"),
+    must<&Hole::diameter>("diameter", size, R"("10 mm")", "diameter of the hole"),
+    must<&Hole::depth>("depth", distance, R"("50 mm")", "depth of its centre from the near face"),
+    must<&Hole::clock>("clock", turn, R"("90 deg")", "its clock position, from 12 o'clock"),
+    field<&Hole::other_end>("other_end", other_ends, R"("open")", "what is at its other end"),
 };
 
 void check_face(Face& face, const Entry& entry) {
@@ -111,71 +111,67 @@ void check_bore(WornBore& bore, const Entry& entry) {
 }
 
 constexpr Field bore_fields[] = {
-    must<&WornBore::name>("name", name, "what the bore is called on site; no two alike", R"("arm root")"),
-    field<&WornBore::count>("count", count, "how many bores alike; 1 when left out", "1"),
-    field<&WornBore::line>("line", name, "bores with the same line are bored in one set-up of the bar",
-                           R"("root")"),
-    field<&WornBore::axis>("axis", axes,
-                           "how the bore lies; with a horizontal axis every turn passes overhead",
-                           R"("horizontal")")
+    must<&WornBore::name>("name", name, R"("arm root")", "what the bore is called on site; no two alike"),
+    field<&WornBore::count>("count", count, "1", "how many bores alike; 1 when left out"),
+    field<&WornBore::line>("line", name, R"("root")",
+                           "bores with the same line are bored in one set-up of the bar"),
+    field<&WornBore::axis>("axis", axes, R"("horizontal")",
+                           "how the bore lies; with a horizontal axis every turn passes overhead")
         .fallback("horizontal", "practice"),
-    must<&WornBore::base>("base", name,
-                          "the metal of the boss, family/grade; \"unknown\" when nobody can name it",
-                          R"("steel/C45")"),
+    must<&WornBore::base>("base", name, R"("steel/C45")",
+                          "the metal of the boss, family/grade; \"unknown\" when nobody can name it"),
     field<&WornBore::composition>(
-        "composition", Span{0, 100},
-        "percent by mass from the mill certificate; each element takes the place of the table's",
-        R"({ "C": 0.46, "Mn": 0.68 })"),
+        "composition", Span{0, 100}, R"({ "C": 0.46, "Mn": 0.68 })",
+        "percent by mass from the mill certificate; each element takes the place of the table's"),
     field<&WornBore::magnetic>(
-        "magnetic", "whether a magnet holds on the boss; try it before any heat when the metal is unknown",
-        "true"),
-    must<&WornBore::finish_diameter>("finish_diameter", size, "the diameter the bore will be finished to",
-                                     R"("90 mm")"),
-    field<&WornBore::size_class>("size_class", name, "the ISO 286 tolerance of the finished bore", R"("H9")"),
-    field<&WornBore::size_limits>("size_limits", size,
-                                  "instead of size_class: smallest and largest diameter of the finished bore",
-                                  R"(["90.000 mm", "90.087 mm"])"),
-    must<&WornBore::length>("length", size, "finished length between the faces", R"("100 mm")"),
+        "magnetic", "true",
+        "whether a magnet holds on the boss; try it before any heat when the metal is unknown"),
+    must<&WornBore::finish_diameter>("finish_diameter", size, R"("90 mm")",
+                                     "the diameter the bore will be finished to"),
+    field<&WornBore::size_class>("size_class", name, R"("H9")", "the ISO 286 tolerance of the finished bore"),
+    field<&WornBore::size_limits>(
+        "size_limits", size, R"(["90.000 mm", "90.087 mm"])",
+        "instead of size_class: smallest and largest diameter of the finished bore"),
+    must<&WornBore::length>("length", size, R"("100 mm")", "finished length between the faces"),
     field<&WornBore::boss_diameter>(
-        "boss_diameter", size,
-        "outside diameter of the boss; without it no wall, no boss mass and no heat balance", R"("180 mm")")
+        "boss_diameter", size, R"("180 mm")",
+        "outside diameter of the boss; without it no wall, no boss mass and no heat balance")
         .starts(),
-    field<&WornBore::attached>("attached", attached_record, "plates on the boss that carry heat off",
-                               R"([{ "thickness": "25 mm" }])")
+    field<&WornBore::attached>("attached", attached_record, R"([{ "thickness": "25 mm" }])",
+                               "plates on the boss that carry heat off")
         .list(1, 100),
     // W/K
-    field<&WornBore::carry_off>("carry_off", Span{0, 1e5},
-                                "heat carried off into the machine, if known; overrules the plates",
-                                R"("2 W/K")"),
-    field<&WornBore::heat_wall>("heat_wall", plate,
-                                "the thickness that governs preheat, if not the wall after the skim",
-                                R"("43 mm")"),
-    field<&read_worn>("worn", worn_record, "the worn surface, as measured",
-                      R"({ "diameter": "93.4 mm", "offset": "0.4 mm" })")
+    field<&WornBore::carry_off>("carry_off", Span{0, 1e5}, R"("2 W/K")",
+                                "heat carried off into the machine, if known; overrules the plates"),
+    field<&WornBore::heat_wall>("heat_wall", plate, R"("43 mm")",
+                                "the thickness that governs preheat, if not the wall after the skim"),
+    field<&read_worn>("worn", worn_record, R"({ "diameter": "93.4 mm", "offset": "0.4 mm" })",
+                      "the worn surface, as measured")
         .holds(Kind::object)
         .given_by<give_worn>()
         .required(),
-    field<&WornBore::skim>("skim", distance,
+    field<&WornBore::skim>("skim", distance, R"("0.5 mm")",
                            "clean-up cut before welding, per side, past the deepest wear; \"none\" welds on "
-                           "the surface as it is",
-                           R"("0.5 mm")")
+                           "the surface as it is")
         .or_words(no_skim)
         .fallback("0.5 mm", "practice"),
-    field<&WornBore::stock>("stock", distance, "weld metal left for the boring bar, per side", R"("2 mm")")
+    field<&WornBore::stock>("stock", distance, R"("2 mm")", "weld metal left for the boring bar, per side")
         .fallback("2 mm", "practice"),
-    field<&WornBore::overhang>("overhang", distance, "how far the weld runs past each face", R"("3 mm")")
+    field<&WornBore::overhang>("overhang", distance, R"("3 mm")", "how far the weld runs past each face")
         .fallback("3 mm", "practice"),
-    field<&WornBore::procedure>(
-        "procedure", name, "which of the procedures; may be left out when there is only one", R"("main")"),
-    field<&WornBore::faces>("faces", face_record, "worn boss faces to build up",
-                            R"([{ "inner": "90 mm", "outer": "150 mm", "build": "2 mm" }])")
+    field<&WornBore::procedure>("procedure", name, R"("main")",
+                                "which of the procedures; may be left out when there is only one"),
+    field<&WornBore::faces>("faces", face_record,
+                            R"([{ "inner": "90 mm", "outer": "150 mm", "build": "2 mm" }])",
+                            "worn boss faces to build up")
         .list(1, 20),
-    field<&WornBore::grooves>("grooves", groove_record, "ring grooves, filled before the bore is welded",
-                              R"([{ "diameter": "96 mm", "width": "4 mm" }])")
+    field<&WornBore::grooves>("grooves", groove_record, R"([{ "diameter": "96 mm", "width": "4 mm" }])",
+                              "ring grooves, filled before the bore is welded")
         .list(1, 100),
     field<&WornBore::holes>(
-        "holes", hole_record, "holes into the bore, plugged before welding",
-        R"([{ "diameter": "10 mm", "depth": "50 mm", "clock": "90 deg", "other_end": "open" }])")
+        "holes", hole_record,
+        R"([{ "diameter": "10 mm", "depth": "50 mm", "clock": "90 deg", "other_end": "open" }])",
+        "holes into the bore, plugged before welding")
         .list(1, 100),
 };
 

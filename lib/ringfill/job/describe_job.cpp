@@ -23,29 +23,26 @@ constexpr std::string_view residues[] = {"grease", "oil", "solvent", "dust"};
 constexpr std::string_view crew_words[] = {"implant", "new_to_heat"};
 
 constexpr Field site_fields[] = {
-    field<&Site::ambient>("ambient", temperature, "temperature of the air and the cold machine",
-                          R"("4 degC")"),
-    field<&Site::wet>("wet", "rain, dew or wet metal", "false"),
-    field<&Site::indoors>("indoors", "under a roof", "false"),
-    field<&Site::enclosed>("enclosed", "inside a space that is hard to leave", "false"),
-    field<&Site::room_volume>("room_volume", room, "volume of the room", R"("300 m3")"),
-    field<&Site::ceiling>("ceiling", distance, "height of the ceiling", R"("6 m")"),
-    field<&Site::near>("near", near_words,
+    field<&Site::ambient>("ambient", temperature, R"("4 degC")",
+                          "temperature of the air and the cold machine"),
+    field<&Site::wet>("wet", "false", "rain, dew or wet metal"),
+    field<&Site::indoors>("indoors", "false", "under a roof"),
+    field<&Site::enclosed>("enclosed", "false", "inside a space that is hard to leave"),
+    field<&Site::room_volume>("room_volume", room, R"("300 m3")", "volume of the room"),
+    field<&Site::ceiling>("ceiling", distance, R"("6 m")", "height of the ceiling"),
+    field<&Site::near>("near", near_words, R"(["hydraulics", "bearing"])",
                        "what is near the heat or in the way of the current; what a list leaves out is not "
-                       "there, [] says nothing is",
-                       R"(["hydraulics", "bearing"])")
+                       "there, [] says nothing is")
         .list(0, 20),
-    field<&Site::coating>("coating", coatings, "what the metal is coated with", R"("paint")"),
-    field<&Site::residue>("residue", residues, "what is left on the metal; [] for nothing", R"(["grease"])")
+    field<&Site::coating>("coating", coatings, R"("paint")", "what the metal is coated with"),
+    field<&Site::residue>("residue", residues, R"(["grease"])", "what is left on the metal; [] for nothing")
         .list(0, 20),
-    field<&Site::crew>("crew", crew_words,
-                       "who needs care: a heart implant, new to work in the heat; [] for nobody",
-                       R"(["new_to_heat"])")
+    field<&Site::crew>("crew", crew_words, R"(["new_to_heat"])",
+                       "who needs care: a heart implant, new to work in the heat; [] for nobody")
         .list(0, 20),
     field<&Site::fire_rules>(
-        "fire_rules", name,
-        "whose rule of the fire watch, such as \"NFPA51B-2019\"; \"longest\" takes the longest known",
-        R"("longest")"),
+        "fire_rules", name, R"("longest")",
+        "whose rule of the fire watch, such as \"NFPA51B-2019\"; \"longest\" takes the longest known"),
 };
 
 constexpr std::string_view formats[] = {"ringfill-job/1"};
@@ -53,28 +50,29 @@ constexpr std::string_view unit_words[] = {"mm", "inch"};
 constexpr std::string_view heaters[] = {"propane", "acetylene", "resistance", "induction"};
 
 constexpr Field torch_fields[] = {
-    field<&Torch::smallest_bore>("smallest_bore", size, "smallest bore the torch head goes into",
-                                 R"("40 mm")"),
-    field<&Torch::reach>("reach", size, "how deep it reaches", R"("300 mm")"),
+    field<&Torch::smallest_bore>("smallest_bore", size, R"("40 mm")",
+                                 "smallest bore the torch head goes into"),
+    field<&Torch::reach>("reach", size, R"("300 mm")", "how deep it reaches"),
 };
 
 constexpr Field heater_fields[] = {
-    must<&Heater::kind>("kind", heaters, "what heats the boss", R"("propane")"),
+    must<&Heater::kind>("kind", heaters, R"("propane")", "what heats the boss"),
     // W
-    field<&Heater::power>("power", Span{1, 1e6}, "what the source gives off", R"("30 kW")"),
-    field<&Heater::efficiency>("efficiency", ratio, "share that reaches the metal", "0.25"),
+    field<&Heater::power>("power", Span{1, 1e6}, R"("30 kW")", "what the source gives off"),
+    field<&Heater::efficiency>("efficiency", ratio, "0.25", "share that reaches the metal"),
 };
 
 constexpr Field boring_fields[] = {
     // rev/s
-    field<&BoringBar::bar_speeds>("bar_speeds", Span{1e-4, 100}, "the speeds the bar has",
-                                  R"(["80 rev/min", "125 rev/min", "200 rev/min", "315 rev/min"])")
+    field<&BoringBar::bar_speeds>("bar_speeds", Span{1e-4, 100},
+                                  R"(["80 rev/min", "125 rev/min", "200 rev/min", "315 rev/min"])",
+                                  "the speeds the bar has")
         .list(1, 50),
-    field<&BoringBar::cutting_speed>("cutting_speed", speed, "cutting speed", R"("60 m/min")"),
-    field<&BoringBar::feed>("feed", size, "feed per revolution", R"("0.15 mm")"),
-    field<&BoringBar::rough_cut>("rough_cut", size, "deepest rough cut, per side", R"("1.5 mm")"),
-    field<&BoringBar::edge_life>("edge_life", time, "cutting time of one edge", R"("20 min")"),
-    field<&BoringBar::stroke>("stroke", size, "travel of the bar in one set-up", R"("350 mm")"),
+    field<&BoringBar::cutting_speed>("cutting_speed", speed, R"("60 m/min")", "cutting speed"),
+    field<&BoringBar::feed>("feed", size, R"("0.15 mm")", "feed per revolution"),
+    field<&BoringBar::rough_cut>("rough_cut", size, R"("1.5 mm")", "deepest rough cut, per side"),
+    field<&BoringBar::edge_life>("edge_life", time, R"("20 min")", "cutting time of one edge"),
+    field<&BoringBar::stroke>("stroke", size, R"("350 mm")", "travel of the bar in one set-up"),
 };
 
 void read_start(Job& job, const Entry& entry, const Field& field) {
@@ -94,47 +92,45 @@ Value give_start(const Job& job) {
 }
 
 constexpr Field job_fields[] = {
-    bare_field("format", formats, "the format of this file", R"("ringfill-job/1")")
+    bare_field("format", formats, R"("ringfill-job/1")", "the format of this file")
         .holds(Kind::word)
         .required(),
-    must<&Job::title>("title", Span{1, 20'000}, "what the job is called",
-                      R"("Swing-arm pivots, gravel dredger 3")"),
-    must<&Job::units>("units", unit_words, "how bare lengths are read and results are shown", R"("mm")"),
-    field<&Job::site>("site", site_record, "where the work is done", R"({ "ambient": "4 degC" })"),
+    must<&Job::title>("title", Span{1, 20'000}, R"("Swing-arm pivots, gravel dredger 3")",
+                      "what the job is called"),
+    must<&Job::units>("units", unit_words, R"("mm")", "how bare lengths are read and results are shown"),
+    field<&Job::site>("site", site_record, R"({ "ambient": "4 degC" })", "where the work is done"),
     field<&Job::procedures>("procedures", procedure_record,
-                            "welding settings, each under a name of your choosing",
-                            R"({ "main": { "filler": "steel/ER70S-6", ... } })")
+                            R"({ "main": { "filler": "steel/ER70S-6", ... } })",
+                            "welding settings, each under a name of your choosing")
         .some()
         .required(),
-    field<&Job::bores>("bores", bore_record, "the bores to fill", R"([{ "name": "arm root", ... }])")
+    field<&Job::bores>("bores", bore_record, R"([{ "name": "arm root", ... }])", "the bores to fill")
         .list(1, 60)
         .required(),
-    field<&Job::torch>("torch", torch_record, "the torch head that goes into the bore",
-                       R"({ "smallest_bore": "40 mm", "reach": "300 mm" })"),
-    field<&Job::heater>("heater", heater_record, "what heats the boss",
-                        R"({ "kind": "propane", "power": "30 kW" })"),
-    field<&Job::boring>("boring", boring_record, "the boring bar and how it is run",
-                        R"({ "cutting_speed": "60 m/min" })"),
+    field<&Job::torch>("torch", torch_record, R"({ "smallest_bore": "40 mm", "reach": "300 mm" })",
+                       "the torch head that goes into the bore"),
+    field<&Job::heater>("heater", heater_record, R"({ "kind": "propane", "power": "30 kW" })",
+                        "what heats the boss"),
+    field<&Job::boring>("boring", boring_record, R"({ "cutting_speed": "60 m/min" })",
+                        "the boring bar and how it is run"),
     // characters
-    field<&read_start>("start", Span{4, 5}, "when each day begins, by a clock of 24 hours", R"("07:00")")
+    field<&read_start>("start", Span{4, 5}, R"("07:00")", "when each day begins, by a clock of 24 hours")
         .holds(Kind::text)
         .given_by<give_start>()
         .fallback("07:00", "practice"),
     // s, one hour to a whole day
-    field<&Job::working_day>("working_day", Span{3'600, 86'400},
-                             "how long a day is worked; up to 45 min more where that ends a piece of work",
-                             R"("10 h")")
+    field<&Job::working_day>("working_day", Span{3'600, 86'400}, R"("10 h")",
+                             "how long a day is worked; up to 45 min more where that ends a piece of work")
         .fallback("10 h", "practice"),
     // s, up to eight hours
     field<&Job::change_over>(
-        "change_over", Span{0, 28'800},
-        "what it takes to go to another bore of the line and back: a wait that is longer is filled so",
-        R"("20 min")")
+        "change_over", Span{0, 28'800}, R"("20 min")",
+        "what it takes to go to another bore of the line and back: a wait that is longer is filled so")
         .fallback("20 min", "practice"),
-    field<&Job::reserve>("reserve", share, "how much more than needed goes into the van", R"("10 %")")
+    field<&Job::reserve>("reserve", share, R"("10 %")", "how much more than needed goes into the van")
         .fallback("10 %", "practice"),
-    field<&Job::prices>("prices", prices_record, "what things cost, for the quote",
-                        R"({ "currency": "EUR" })")
+    field<&Job::prices>("prices", prices_record, R"({ "currency": "EUR" })",
+                        "what things cost, for the quote")
         .starts(),
 };
 

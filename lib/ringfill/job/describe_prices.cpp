@@ -11,72 +11,67 @@ using namespace spans;
 constexpr std::string_view distance_words[] = {"km", "miles"};
 constexpr std::string_view materials_words[] = {"packs", "use"};
 
-constexpr Field hour_of(std::string_view name, std::string_view help, std::string_view sample) {
-    return bare_field(name, price, help, sample)
+constexpr Field hour_of(std::string_view name, std::string_view sample, std::string_view help) {
+    return bare_field(name, price, sample, help)
         .holds(Kind::number)
         .decimals(FieldOf<Decimal>::most_decimals);
 }
 
 // The names are those of the phases of a day; NamedPrices holds them by these.
 constexpr Field labour_fields[] = {
-    hour_of("set_up", "an hour of unloading, aligning, surveying and checking", "80"),
-    hour_of("heating", "an hour of preheating, reheating and holding hot", "80"),
-    hour_of("welding", "an hour of welding and cleaning layers", "95"),
-    hour_of("waiting", "an hour of waiting for the bore to cool", "50"),
-    hour_of("boring", "an hour of boring, facing and measuring", "90"),
-    hour_of("clean_up", "an hour of taking the bar off, packing and handing over", "80"),
-    hour_of("testing", "an hour of the crack test on the second visit", "90"),
-    hour_of("travel", "an hour on the road", "60"),
+    hour_of("set_up", "80", "an hour of unloading, aligning, surveying and checking"),
+    hour_of("heating", "80", "an hour of preheating, reheating and holding hot"),
+    hour_of("welding", "95", "an hour of welding and cleaning layers"),
+    hour_of("waiting", "50", "an hour of waiting for the bore to cool"),
+    hour_of("boring", "90", "an hour of boring, facing and measuring"),
+    hour_of("clean_up", "80", "an hour of taking the bar off, packing and handing over"),
+    hour_of("testing", "90", "an hour of the crack test on the second visit"),
+    hour_of("travel", "60", "an hour on the road"),
 };
 
 constexpr Field travel_fields[] = {
     // km or miles, round the earth
     field<&Travel::distance>(
-        "distance", Span{0, 40'000},
-        "the way of one trip, there and back, with at most 3 decimals; 0 when there is none", "90")
+        "distance", Span{0, 40'000}, "90",
+        "the way of one trip, there and back, with at most 3 decimals; 0 when there is none")
         .decimals(3),
-    field<&Travel::in_miles>("in", distance_words, "what the distance is in", R"("km")")
+    field<&Travel::in_miles>("in", distance_words, R"("km")", "what the distance is in")
         .fallback("km", "practice"),
     // s, ten days
-    field<&Travel::time>("time", Span{0, 864'000}, "time of one trip, there and back", R"("1 h 30 min")"),
-    field<&Travel::trips>("trips", count,
-                          "how many trips; when left out one for each day worked and one for the crack test",
-                          "3"),
+    field<&Travel::time>("time", Span{0, 864'000}, R"("1 h 30 min")", "time of one trip, there and back"),
+    field<&Travel::trips>("trips", count, "3",
+                          "how many trips; when left out one for each day worked and one for the crack test"),
 };
 
 constexpr Field prices_fields[] = {
-    field<&Prices::currency>("currency", name,
+    field<&Prices::currency>("currency", name, R"("EUR")",
                              "the currency of all prices, by its code of ISO 4217, and a price may have two "
-                             "decimals more than it has; without it there is no quote",
-                             R"("EUR")")
+                             "decimals more than it has; without it there is no quote")
         .starts(),
-    field<&Prices::labour_hour>("labour_hour", price, "price of an hour's work", "85"),
-    field<&Prices::labour>("labour", labour_record,
-                           "an hour of one phase of the work, where it differs from labour_hour",
-                           R"({ "waiting": 50 })")
+    field<&Prices::labour_hour>("labour_hour", price, "85", "price of an hour's work"),
+    field<&Prices::labour>("labour", labour_record, R"({ "waiting": 50 })",
+                           "an hour of one phase of the work, where it differs from labour_hour")
         .holds(Kind::object),
-    field<&Prices::watch_hour>("watch_hour", price, "an hour of the person who watches for fire", "40"),
-    field<&Prices::wire_kg>("wire_kg", price, "price of a kilogram of wire, electrodes or rods, by filler",
-                            R"({ "steel/ER70S-6": 4.2 })"),
-    field<&Prices::packs>("packs", price,
+    field<&Prices::watch_hour>("watch_hour", price, "40", "an hour of the person who watches for fire"),
+    field<&Prices::wire_kg>("wire_kg", price, R"({ "steel/ER70S-6": 4.2 })",
+                            "price of a kilogram of wire, electrodes or rods, by filler"),
+    field<&Prices::packs>("packs", price, R"({ "11 kg propane cylinder": 32.5, "contact tips": 1.4 })",
                           "price of one pack, or of one piece of what comes singly, by words of its name in "
-                          "what to take; the name with the most words counts",
-                          R"({ "11 kg propane cylinder": 32.5, "contact tips": 1.4 })"),
-    field<&Prices::by_use>("materials", materials_words,
-                           "which materials count: whole packs (when left out), or what is used of them",
-                           R"("packs")"),
-    field<&Prices::power_kwh>("power_kwh", price, "price of a kilowatt-hour from the mains", "0.31"),
+                          "what to take; the name with the most words counts"),
+    field<&Prices::by_use>("materials", materials_words, R"("packs")",
+                           "which materials count: whole packs (when left out), or what is used of them"),
+    field<&Prices::power_kwh>("power_kwh", price, "0.31", "price of a kilowatt-hour from the mains"),
     field<&Prices::fuel_litre>(
-        "fuel_litre", price,
-        "price of a litre of generator fuel; where it is given it counts instead of power_kwh", "1.75"),
-    field<&Prices::travel>("travel", travel_record, "one trip to the machine and back",
-                           R"({ "distance": 90, "time": "1 h 30 min" })"),
-    field<&Prices::drive>("drive", price, "price of a kilometre or mile driven, as travel.in says", "0.65"),
-    field<&Prices::extras>("extras", price, "whole amounts, each by what it is for", R"({ "lodging": 240 })"),
-    field<&Prices::contingency>("contingency", share,
-                                "for what nobody foresees, on all costs; at most 3 decimals", R"("5 %")"),
-    field<&Prices::markup>("markup", share, "on costs and contingency; at most 3 decimals", R"("15 %")"),
-    field<&Prices::tax>("tax", share, "on all of it; at most 3 decimals", R"("20 %")"),
+        "fuel_litre", price, "1.75",
+        "price of a litre of generator fuel; where it is given it counts instead of power_kwh"),
+    field<&Prices::travel>("travel", travel_record, R"({ "distance": 90, "time": "1 h 30 min" })",
+                           "one trip to the machine and back"),
+    field<&Prices::drive>("drive", price, "0.65", "price of a kilometre or mile driven, as travel.in says"),
+    field<&Prices::extras>("extras", price, R"({ "lodging": 240 })", "whole amounts, each by what it is for"),
+    field<&Prices::contingency>("contingency", share, R"("5 %")",
+                                "for what nobody foresees, on all costs; at most 3 decimals"),
+    field<&Prices::markup>("markup", share, R"("15 %")", "on costs and contingency; at most 3 decimals"),
+    field<&Prices::tax>("tax", share, R"("20 %")", "on all of it; at most 3 decimals"),
 };
 
 } // namespace

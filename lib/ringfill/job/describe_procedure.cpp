@@ -13,96 +13,88 @@ constexpr std::string_view paths[] = {"ring", "helix"};
 constexpr std::string_view transfers[] = {"short", "pulse", "spray", "globular"};
 
 constexpr Field post_heat_fields[] = {
-    must<&Approved::PostHeat::temperature>("temperature", temperature, "held at", R"("250 degC")"),
-    must<&Approved::PostHeat::time>("time", time, "held for", R"("2 h")"),
+    must<&Approved::PostHeat::temperature>("temperature", temperature, R"("250 degC")", "held at"),
+    must<&Approved::PostHeat::time>("time", time, R"("2 h")", "held for"),
 };
 
 constexpr Field approved_fields[] = {
-    must<&Approved::reference>("reference", name, "its number and revision, printed on every view",
-                               R"("P-12 rev 2")"),
-    field<&Approved::preheat_min>("preheat_min", temperature, "lowest temperature to weld at",
-                                  R"("180 degC")"),
-    field<&Approved::interpass_max>("interpass_max", temperature, "highest temperature to start a ring at",
-                                    R"("300 degC")"),
+    must<&Approved::reference>("reference", name, R"("P-12 rev 2")",
+                               "its number and revision, printed on every view"),
+    field<&Approved::preheat_min>("preheat_min", temperature, R"("180 degC")",
+                                  "lowest temperature to weld at"),
+    field<&Approved::interpass_max>("interpass_max", temperature, R"("300 degC")",
+                                    "highest temperature to start a ring at"),
     // J/m, 0.001 to 100 kJ/mm
-    field<&Approved::heat_input>("heat_input", Span{1e3, 1e8}, "lowest and highest heat input",
-                                 R"(["0.4 kJ/mm", "0.9 kJ/mm"])"),
-    field<&Approved::post_heat>("post_heat", post_heat_record, "hold after welding",
-                                R"({ "temperature": "250 degC", "time": "2 h" })"),
+    field<&Approved::heat_input>("heat_input", Span{1e3, 1e8}, R"(["0.4 kJ/mm", "0.9 kJ/mm"])",
+                                 "lowest and highest heat input"),
+    field<&Approved::post_heat>("post_heat", post_heat_record,
+                                R"({ "temperature": "250 degC", "time": "2 h" })", "hold after welding"),
 };
 
 constexpr Field procedure_fields[] = {
-    must<&Procedure::filler>("filler", name, "the designation of the wire, electrode or rod, family/name",
-                             R"("steel/ER70S-6")"),
+    must<&Procedure::filler>("filler", name, R"("steel/ER70S-6")",
+                             "the designation of the wire, electrode or rod, family/name"),
     // m, a thin hair to a thick rod
-    must<&Procedure::wire>("wire", Span{1e-4, 0.01},
-                           "diameter of the wire, of an electrode's core or of a rod", R"("1.0 mm")"),
+    must<&Procedure::wire>("wire", Span{1e-4, 0.01}, R"("1.0 mm")",
+                           "diameter of the wire, of an electrode's core or of a rod"),
     // kg
-    field<&Procedure::spools>("spools", Span{0.1, 2'000},
-                              "spool sizes the feeder takes; the table's spools when left out",
-                              R"(["15 kg", "5 kg"])")
+    field<&Procedure::spools>("spools", Span{0.1, 2'000}, R"(["15 kg", "5 kg"])",
+                              "spool sizes the feeder takes; the table's spools when left out")
         .list(1, 12),
-    field<&Procedure::gas>("gas", name,
+    field<&Procedure::gas>("gas", name, R"("M21")",
                            "shielding gas by its EN ISO 14175 designation, or \"none\"; left out for "
-                           "electrodes and for wire that needs none",
-                           R"("M21")")
+                           "electrodes and for wire that needs none")
         .starts(),
-    field<&Procedure::wire_feed>("wire_feed", speed,
+    field<&Procedure::wire_feed>("wire_feed", speed, R"("8 m/min")",
                                  "wire feed speed; it sets the metal. Feed or current may be left out, not "
-                                 "both; an electrode or rod has none",
-                                 R"("8 m/min")")
+                                 "both; an electrode or rod has none")
         .starts(),
-    field<&Procedure::current>("current", current, "welding current; it sets the heat", R"("180 A")")
+    field<&Procedure::current>("current", current, R"("180 A")", "welding current; it sets the heat")
         .starts(),
     // kg/s, 1 g/h to 50 kg/h
-    field<&Procedure::deposition_rate>("deposition_rate", Span{1e-3 / 3600, 50.0 / 3600},
+    field<&Procedure::deposition_rate>("deposition_rate", Span{1e-3 / 3600, 50.0 / 3600}, R"("1.2 kg/h")",
                                        "metal laid in an hour of arc by an electrode or rod; by current, or "
-                                       "the low end of its range, when left out",
-                                       R"("1.2 kg/h")"),
+                                       "the low end of its range, when left out"),
     // V
-    field<&Procedure::voltage>("voltage", Span{1, 200}, "arc voltage", R"("19.5 V")").starts(),
-    must<&Procedure::travel>("travel", speed, "travel speed at the weld surface", R"("350 mm/min")"),
-    field<&Procedure::travel_max>("travel_max", speed,
+    field<&Procedure::voltage>("voltage", Span{1, 200}, R"("19.5 V")", "arc voltage").starts(),
+    must<&Procedure::travel>("travel", speed, R"("350 mm/min")", "travel speed at the weld surface"),
+    field<&Procedure::travel_max>("travel_max", speed, R"("450 mm/min")",
                                   "fastest travel that still welds well; travel / 0.75 when left out (heat "
-                                  "input down by a quarter at most)",
-                                  R"("450 mm/min")"),
-    field<&Procedure::transfer>("transfer", transfers, "how the metal crosses the arc", R"("short")")
+                                  "input down by a quarter at most)"),
+    field<&Procedure::transfer>("transfer", transfers, R"("short")", "how the metal crosses the arc")
         .fallback("short", "practice"),
-    field<&Procedure::torch_path>(
-        "path", paths, "closed rings stepped by the pitch, or one helix a layer (wire only)", R"("ring")")
+    field<&Procedure::torch_path>("path", paths, R"("ring")",
+                                  "closed rings stepped by the pitch, or one helix a layer (wire only)")
         .fallback("ring", "practice"),
     field<&Procedure::efficiency>(
-        "efficiency", Span{0.001, 2.5},
+        "efficiency", Span{0.001, 2.5}, "0.92",
         "share of the wire or rod that ends in the weld, of an electrode as its table says; the filler's "
-        "when left out. Over 1 only with iron powder in a covering",
-        "0.92"),
-    field<&Procedure::bead_ratio>("bead_ratio", Span{0.001, 50},
-                                  "bead width over its crown; the filler's when left out", "3.0"),
-    field<&Procedure::pitch_ratio>("pitch_ratio", ratio, "pitch over bead width; two thirds when left out",
-                                   "0.667"),
-    field<&Procedure::dilution>("dilution", Span{0.001, 0.9},
+        "when left out. Over 1 only with iron powder in a covering"),
+    field<&Procedure::bead_ratio>("bead_ratio", Span{0.001, 50}, "3.0",
+                                  "bead width over its crown; the filler's when left out"),
+    field<&Procedure::pitch_ratio>("pitch_ratio", ratio, "0.667",
+                                   "pitch over bead width; two thirds when left out"),
+    field<&Procedure::dilution>("dilution", Span{0.001, 0.9}, "0.2",
                                 "share of what lies under that is melted into a bead, from a section of a "
-                                "trial weld; by process when left out",
-                                "0.2"),
+                                "trial weld; by process when left out"),
     // m3/s, 0.1 to 600 L/min
-    field<&Procedure::gas_flow>("gas_flow", Span{1e-4 / 60, 0.01},
-                                "shielding gas flow; by wire diameter and gas when left out",
-                                R"("12 L/min")"),
-    field<&Procedure::gas_before>("gas_before", gas_time, "gas before each start", R"("1 s")")
+    field<&Procedure::gas_flow>("gas_flow", Span{1e-4 / 60, 0.01}, R"("12 L/min")",
+                                "shielding gas flow; by wire diameter and gas when left out"),
+    field<&Procedure::gas_before>("gas_before", gas_time, R"("1 s")", "gas before each start")
         .fallback("1 s", "practice"),
-    field<&Procedure::gas_after>("gas_after", gas_time, "gas after each stop", R"("2 s")")
+    field<&Procedure::gas_after>("gas_after", gas_time, R"("2 s")", "gas after each stop")
         .fallback("2 s", "practice"),
-    field<&Procedure::stick_out>(
-        "stick_out", size, "wire from the contact tip to the arc; the filler's when left out", R"("12 mm")"),
+    field<&Procedure::stick_out>("stick_out", size, R"("12 mm")",
+                                 "wire from the contact tip to the arc; the filler's when left out"),
     // ml in 100 g, the most that a rule was made for
     field<&Procedure::hydrogen_ml_100g>(
-        "hydrogen_ml_100g", Span{0.01, 20},
+        "hydrogen_ml_100g", Span{0.01, 20}, "3.5",
         "diffusible hydrogen of the weld metal, measured (ISO 3690), ml in 100 g; the limit of the filler's "
-        "class when left out. Over 20 no rule holds: take a drier filler",
-        "3.5"),
+        "class when left out. Over 20 no rule holds: take a drier filler"),
     field<&Procedure::approved>(
-        "approved", approved_record, "the approved welding procedure, where there is one: it rules",
-        R"({ "reference": "P-12 rev 2", "preheat_min": "180 degC", "interpass_max": "300 degC" })"),
+        "approved", approved_record,
+        R"({ "reference": "P-12 rev 2", "preheat_min": "180 degC", "interpass_max": "300 degC" })",
+        "the approved welding procedure, where there is one: it rules"),
 };
 
 void check_approved(Approved& approved, const Entry& entry) {

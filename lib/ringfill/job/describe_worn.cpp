@@ -38,31 +38,31 @@ void check_station(WrittenStation& station, const Entry& entry) {
 }
 
 constexpr Field station_fields[] = {
-    must<&WrittenStation::depth>("depth", distance, "how deep in the bore, from the near face", R"("5 mm")"),
+    must<&WrittenStation::depth>("depth", distance, R"("5 mm")", "how deep in the bore, from the near face"),
     field<&WrittenStation::radii>(
         "radii", size,
+        R"(["46.9 mm", "46.4 mm", "46.2 mm", "46.3 mm", "46.6 mm", "46.3 mm", "46.2 mm", "46.4 mm"])",
         "readings from the target axis, at equal clock steps over the whole turn from 12 o'clock, clockwise "
-        "seen from the near face",
-        R"(["46.9 mm", "46.4 mm", "46.2 mm", "46.3 mm", "46.6 mm", "46.3 mm", "46.2 mm", "46.4 mm"])")
+        "seen from the near face")
         .list(3, 360),
-    field<&WrittenStation::diameters>("diameters", size,
+    field<&WrittenStation::diameters>("diameters", size, R"(["93.4 mm", "92.9 mm", "92.4 mm", "92.8 mm"])",
                                       "two-point readings, at equal steps over half a turn from 12 o'clock; "
-                                      "two-point readings never show three-lobed wear",
-                                      R"(["93.4 mm", "92.9 mm", "92.4 mm", "92.8 mm"])")
+                                      "two-point readings never show three-lobed wear")
         .list(2, 180),
 };
 
 constexpr Field worn_fields[] = {
-    field<&WrittenWorn::diameter>("diameter", size, "one worn diameter for the whole bore; or give stations",
-                                  R"("93.4 mm")")
+    field<&WrittenWorn::diameter>("diameter", size, R"("93.4 mm")",
+                                  "one worn diameter for the whole bore; or give stations")
         .starts(),
-    field<&WrittenWorn::offset>(
-        "offset", distance, "how far the centre of the worn bore lies off the target axis", R"("0.4 mm")"),
-    field<&WrittenWorn::offset_clock>(
-        "offset_clock", turn, "towards which clock position it lies off, from 12 o'clock", R"("180 deg")"),
+    field<&WrittenWorn::offset>("offset", distance, R"("0.4 mm")",
+                                "how far the centre of the worn bore lies off the target axis"),
+    field<&WrittenWorn::offset_clock>("offset_clock", turn, R"("180 deg")",
+                                      "towards which clock position it lies off, from 12 o'clock"),
     field<&WrittenWorn::stations>(
-        "stations", station_record, "readings at one or more depths, all in the same form and number",
-        R"([{ "depth": "5 mm", "diameters": ["93.4 mm", "92.9 mm", "92.4 mm", "92.8 mm"] }])")
+        "stations", station_record,
+        R"([{ "depth": "5 mm", "diameters": ["93.4 mm", "92.9 mm", "92.4 mm", "92.8 mm"] }])",
+        "readings at one or more depths, all in the same form and number")
         .list(1, 100),
 };
 

@@ -3,29 +3,12 @@
 #include <string>
 #include <string_view>
 
-#include <fmt/format.h>
-
 #include <ringfill/material/abi.h>
 #include <ringfill/material/answer.hpp>
+#include <ringfill/material/breach.hpp>
 #include <ringfill/table/sourced.hpp>
 
 namespace ringfill {
-
-/// A rule of the interface that a plugin broke, or its refusal. Thrown within the host only, never into a
-/// plugin.
-struct Breach {
-    std::string what; ///< as the rest of the sentence "NAME ..."
-    std::string remedy;
-    std::string words = {}; ///< the plugin's own
-};
-
-/// Throws Breach if a rule is broken.
-template <class... Parts>
-void refuse_if(bool broken, std::string_view remedy, fmt::format_string<const Parts&...> what,
-               const Parts&... parts) {
-    if (broken)
-        throw Breach{fmt::format(what, parts...), std::string(remedy)};
-}
 
 // Copies of what a plugin gives. Each throws Breach.
 

@@ -46,7 +46,7 @@ constexpr Field base_fields[] = {
     field<&Base::practice>("practice", preheat_group_record,
                            R"({ "rows": [{ "practice_degC": [150, 200, "practice"] }] })"),
     // Both name what else the family holds: read_rows() knows it.
-    bare_field("practice_of", table_words, {}, R"("4140")"),
+    bare_field("practice_of", table_words, R"("4140")"),
     names_of_family("preheat_groups", 20, R"(["D1.1 B"])"),
     field<&Base::advice>("advice", advice_record).list(1, 10),
 };
@@ -115,7 +115,7 @@ void read_name(Family& family, const Entry& entry, const Field& field) {
 }
 
 constexpr Field usual_of(std::string_view kind) {
-    return bare_field(kind, Span{}, {}, "{ ... }").holds(Kind::object);
+    return bare_field(kind, Span{}, "{ ... }").holds(Kind::object);
 }
 constexpr Field usual_fields[] = {usual_of("bases"), usual_of("solid"), usual_of("cored"), usual_of("stick"),
                                   usual_of("rod")};
@@ -127,7 +127,7 @@ void check_usual(Family&, const Entry& entry, const Field& field) {
 
 /// Rows that read_rows() puts into the family.
 constexpr Field rows_of(std::string_view name, const Record& record) {
-    return bare_field(name, record, {}, "{ ... }").holds(Kind::object, Shape::named);
+    return bare_field(name, record, "{ ... }").holds(Kind::object, Shape::named);
 }
 
 constexpr Field family_fields[] = {

@@ -33,7 +33,7 @@ constexpr Field window_fields[] = {
 constexpr Record window_record = record_of<Window>("a window of settings", "", window_fields);
 
 constexpr Field window_of(std::string_view transfer) {
-    return bare_field(transfer, window_record, {}, "{ ... }").holds(Kind::object);
+    return bare_field(transfer, window_record, "{ ... }").holds(Kind::object);
 }
 constexpr Field windows_fields[] = {window_of("short"), window_of("pulse"), window_of("spray"),
                                     window_of("globular")};

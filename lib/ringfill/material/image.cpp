@@ -12,11 +12,9 @@
 #include <link.h>
 #include <sys/stat.h>
 
-#include <fmt/format.h>
-
 #include <range/v3/algorithm/find.hpp>
 
-#include <ringfill/fault/fault.hpp>
+#include <ringfill/material/breach.hpp>
 
 namespace ringfill {
 namespace {
@@ -34,15 +32,15 @@ constexpr std::string_view name_a_plugin = "name a plugin, such as steel.family"
 /// A file opened to look at its headers; nothing of it is mapped or run, and no offset it states is trusted.
 class ElfFile {
   public:
-    /// Throws Faulty: Origin::table for a folder or anything else that is no regular file, Origin::file when
-    /// it cannot be read.
-    explicit ElfFile(const std::string& path) : path_(path) {
+    /// Throws Breach for a folder or anything else that is no regular file, Faulty (Origin::file) when it
+    /// cannot be read.
+    explicit ElfFile(const std::string& path) {
         struct stat status = {};
         if (::stat(path.c_str(), &status) != 0) // before opening: a pipe would wait for its other end
             cannot_read(path, errno);
-        refuse_if(S_ISDIR(status.st_mode), "is a folder, not a plugin",
-                  "name a file in it, such as steel.family");
-        refuse_if(!S_ISREG(status.st_mode), "is not a regular file", name_a_plugin);
+        refuse_if(S_ISDIR(status.st_mode), "name a file in it, such as steel.family",
+                  "is a folder, not a plugin");
+        refuse_if(!S_ISREG(status.st_mode), name_a_plugin, "is not a regular file");
         file_.open(path, std::ios::binary);
         if (!file_)
             cannot_read(path, errno);
@@ -62,17 +60,7 @@ class ElfFile {
                file_.read(static_cast<char*>(into), static_cast<std::streamsize>(bytes));
     }
 
-    /// Throws Faulty (Origin::table) of this file.
-    [[noreturn]] void refuse(std::string reason, std::string_view remedy) const {
-        throw Faulty(Origin::table, fault_in_file(path_, std::move(reason), std::string(remedy)));
-    }
-    void refuse_if(bool wrong, std::string_view reason, std::string_view remedy) const {
-        if (wrong)
-            refuse(std::string(reason), remedy);
-    }
-
   private:
-    std::string path_;
     std::ifstream file_;
     std::uint64_t size_ = 0;
 };
@@ -93,11 +81,14 @@ bool is_elf(const Header& header) {
 
 /// The kind of the running program, which a library must match.
 Header own_kind() {
-    ElfFile self("/proc/self/exe");
-    Header kind = {};
-    self.refuse_if(!read_kind(self, kind) || !is_elf(kind), "is not understood, so no plugin can be judged",
-                   "report this with the system's name");
-    return kind;
+    const std::string self = "/proc/self/exe";
+    return look_at(self, [&] {
+        ElfFile file(self);
+        Header kind = {};
+        refuse_if(!read_kind(file, kind) || !is_elf(kind), "report this with the system's name",
+                  "is not understood, so no plugin can be judged");
+        return kind;
+    });
 }
 
 /// Whether the beginning of a file reads as text.
@@ -108,61 +99,56 @@ bool begins_as_text(ElfFile& file) {
            });
 }
 
-[[noreturn]] void refuse_cut_off(const ElfFile& file) {
-    file.refuse(fmt::format("is cut off: it ends after {} bytes and needs {}", file.size(), sizeof(Header)),
-                again);
+void refuse_if_cut_off(bool cut_off, const ElfFile& file) {
+    refuse_if(cut_off, again, "is cut off: it ends after {} bytes and needs {}", file.size(), sizeof(Header));
 }
 
 /// Refuses what is no ELF file of the kind the running program is.
 void check_kind(ElfFile& file) {
-    file.refuse_if(file.size() == 0, "is empty", again);
+    refuse_if(file.size() == 0, again, "is empty");
     Header kind = {};
-    if (!file.read(0, &kind, SELFMAG) || !is_elf(kind))
-        file.refuse(begins_as_text(file) ? "is a text file, not a shared library" : "is not a shared library",
-                    "take it out of the folder or install the plugin again");
-    if (!read_kind(file, kind))
-        refuse_cut_off(file);
+    refuse_if(!file.read(0, &kind, SELFMAG) || !is_elf(kind),
+              "take it out of the folder or install the plugin again", "is {}",
+              begins_as_text(file) ? "a text file, not a shared library" : "not a shared library");
+    refuse_if_cut_off(!read_kind(file, kind), file);
     static const Header own = own_kind();
     const auto bits = [](const Header& of) { return of.e_ident[EI_CLASS] == ELFCLASS32 ? 32 : 64; };
-    if (kind.e_ident[EI_CLASS] != own.e_ident[EI_CLASS])
-        file.refuse(fmt::format("is a {}-bit library; this program is a {}-bit one", bits(kind), bits(own)),
-                    other_build);
-    file.refuse_if(kind.e_ident[EI_DATA] != own.e_ident[EI_DATA],
-                   "was built for a machine of the other byte order", other_build);
-    if (kind.e_machine != own.e_machine)
-        file.refuse(fmt::format("was built for another machine (number {} in its header, {} in this program)",
-                                kind.e_machine, own.e_machine),
-                    other_build);
-    file.refuse_if(kind.e_type == ET_EXEC, "is a program, not a library", name_a_plugin);
-    file.refuse_if(kind.e_type != ET_DYN, "is not a shared library, though it holds machine code",
-                   "link it as a shared library");
+    refuse_if(kind.e_ident[EI_CLASS] != own.e_ident[EI_CLASS], other_build,
+              "is a {}-bit library; this program is a {}-bit one", bits(kind), bits(own));
+    refuse_if(kind.e_ident[EI_DATA] != own.e_ident[EI_DATA], other_build,
+              "was built for a machine of the other byte order");
+    refuse_if(kind.e_machine != own.e_machine, other_build,
+              "was built for another machine (number {} in its header, {} in this program)", kind.e_machine,
+              own.e_machine);
+    refuse_if(kind.e_type == ET_EXEC, name_a_plugin, "is a program, not a library");
+    refuse_if(kind.e_type != ET_DYN, "link it as a shared library",
+              "is not a shared library, though it holds machine code");
 }
 
 /// The table of segments; refuses one that does not lie inside the file.
 std::vector<Segment> read_segments(ElfFile& file) {
     Header header = {};
-    if (!file.read(0, &header, sizeof header))
-        refuse_cut_off(file);
-    file.refuse_if(header.e_phnum == 0 || header.e_phnum == PN_XNUM || header.e_phentsize != sizeof(Segment),
-                   "has no table of segments that can be read", again);
+    refuse_if_cut_off(!file.read(0, &header, sizeof header), file);
+    refuse_if(header.e_phnum == 0 || header.e_phnum == PN_XNUM || header.e_phentsize != sizeof(Segment),
+              again, "has no table of segments that can be read");
     std::vector<Segment> segments(header.e_phnum);
-    file.refuse_if(!file.read(header.e_phoff, segments.data(), segments.size() * sizeof(Segment)),
-                   "is cut off: its table of segments lies past its end", again);
+    refuse_if(!file.read(header.e_phoff, segments.data(), segments.size() * sizeof(Segment)), again,
+              "is cut off: its table of segments lies past its end");
     return segments;
 }
 
 constexpr std::uint64_t most_bytes = 64'000'000; ///< of symbols or names; more is no plugin
 
-void check_readable(bool readable, const ElfFile& file) {
-    file.refuse_if(!readable, "has no table of symbols that can be read",
-                   "link it again, without stripping its sections");
+void check_readable(bool readable) {
+    refuse_if(!readable, "link it again, without stripping its sections",
+              "has no table of symbols that can be read");
 }
 
 template <class Row>
 std::vector<Row> read_rows(ElfFile& file, std::uint64_t offset, std::uint64_t bytes) {
-    check_readable(bytes <= most_bytes && bytes % sizeof(Row) == 0 && file.holds(offset, bytes), file);
+    check_readable(bytes <= most_bytes && bytes % sizeof(Row) == 0 && file.holds(offset, bytes));
     std::vector<Row> rows(static_cast<std::size_t>(bytes / sizeof(Row)));
-    check_readable(rows.empty() || file.read(offset, rows.data(), static_cast<std::size_t>(bytes)), file);
+    check_readable(rows.empty() || file.read(offset, rows.data(), static_cast<std::size_t>(bytes)));
     return rows;
 }
 
@@ -183,41 +169,43 @@ std::string name_at(const std::vector<char>& names, std::size_t offset) {
 } // namespace
 
 void check_image(const std::string& path) {
-    ElfFile file(path);
-    check_kind(file);
-    bool loads = false, linked = false;
-    for (const Segment& segment : read_segments(file)) {
-        file.refuse_if(segment.p_type == PT_INTERP, "is a program, not a library", name_a_plugin);
-        loads = loads || segment.p_type == PT_LOAD;
-        linked = linked || segment.p_type == PT_DYNAMIC;
-        if (segment.p_type != PT_LOAD && segment.p_type != PT_DYNAMIC)
-            continue;
-        if (!file.holds(segment.p_offset, segment.p_filesz))
-            file.refuse(
-                fmt::format("is cut off: it ends after {} bytes, inside what must be loaded", file.size()),
-                again);
-        file.refuse_if(segment.p_filesz > segment.p_memsz, "has a segment larger in the file than in memory",
-                       again);
-    }
-    file.refuse_if(!loads || !linked, "holds nothing that can be loaded", again);
+    look_at(path, [&] {
+        ElfFile file(path);
+        check_kind(file);
+        bool loads = false, linked = false;
+        for (const Segment& segment : read_segments(file)) {
+            refuse_if(segment.p_type == PT_INTERP, name_a_plugin, "is a program, not a library");
+            loads = loads || segment.p_type == PT_LOAD;
+            linked = linked || segment.p_type == PT_DYNAMIC;
+            if (segment.p_type != PT_LOAD && segment.p_type != PT_DYNAMIC)
+                continue;
+            refuse_if(!file.holds(segment.p_offset, segment.p_filesz), again,
+                      "is cut off: it ends after {} bytes, inside what must be loaded", file.size());
+            refuse_if(segment.p_filesz > segment.p_memsz, again,
+                      "has a segment larger in the file than in memory");
+        }
+        refuse_if(!loads || !linked, again, "holds nothing that can be loaded");
+    });
 }
 
 std::vector<std::string> exported_names(const std::string& path) {
-    ElfFile file(path);
-    Header header = {};
-    check_readable(file.read(0, &header, sizeof header) && header.e_shentsize == sizeof(Section), file);
-    const auto sections =
-        read_rows<Section>(file, header.e_shoff, std::uint64_t{header.e_shnum} * sizeof(Section));
-    const auto table = ranges::find(sections, std::uint32_t{SHT_DYNSYM}, &Section::sh_type);
-    check_readable(table != sections.end() && table->sh_link < sections.size(), file);
-    const Section& text = sections[table->sh_link];
-    const auto names = read_rows<char>(file, text.sh_offset, text.sh_size);
-    std::vector<std::string> exported;
-    for (const Symbol& symbol : read_rows<Symbol>(file, table->sh_offset, table->sh_size))
-        if (is_exported(symbol))
-            exported.push_back(name_at(names, symbol.st_name));
-    std::sort(exported.begin(), exported.end());
-    return exported;
+    return look_at(path, [&] {
+        ElfFile file(path);
+        Header header = {};
+        check_readable(file.read(0, &header, sizeof header) && header.e_shentsize == sizeof(Section));
+        const auto sections =
+            read_rows<Section>(file, header.e_shoff, std::uint64_t{header.e_shnum} * sizeof(Section));
+        const auto table = ranges::find(sections, std::uint32_t{SHT_DYNSYM}, &Section::sh_type);
+        check_readable(table != sections.end() && table->sh_link < sections.size());
+        const Section& text = sections[table->sh_link];
+        const auto names = read_rows<char>(file, text.sh_offset, text.sh_size);
+        std::vector<std::string> exported;
+        for (const Symbol& symbol : read_rows<Symbol>(file, table->sh_offset, table->sh_size))
+            if (is_exported(symbol))
+                exported.push_back(name_at(names, symbol.st_name));
+        std::sort(exported.begin(), exported.end());
+        return exported;
+    });
 }
 
 } // namespace ringfill

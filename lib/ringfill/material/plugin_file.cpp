@@ -11,10 +11,8 @@
 
 #include <dlfcn.h>
 
-#include <fmt/format.h>
-
-#include <ringfill/fault/fault.hpp>
 #include <ringfill/fault/printable.hpp>
+#include <ringfill/material/breach.hpp>
 #include <ringfill/material/guard.hpp>
 #include <ringfill/material/image.hpp>
 #include <ringfill/material/search.hpp>
@@ -32,15 +30,6 @@ static_assert(sizeof(rf_material_plugin) >= first_plugin_size);
 
 constexpr std::string_view mend = "build the plugin again with that put right";
 
-[[noreturn]] void refuse(const std::string& file, std::string reason, std::string_view remedy = mend) {
-    throw Faulty(Origin::table, fault_in_file(file, std::move(reason), std::string(remedy)));
-}
-
-void refuse_if(bool wrong, const std::string& file, std::string_view reason, std::string_view remedy = mend) {
-    if (wrong)
-        refuse(file, std::string(reason), remedy);
-}
-
 std::string canonical(const std::string& path) {
     if (path.empty())
         throw Faulty(Origin::file, fault_in_file({}, "no plugin is named", "write the name of its file"));
@@ -55,11 +44,10 @@ std::string canonical(const std::string& path) {
 
 /// Loading is running: what anyone could have put there is not loaded.
 void refuse_if_open_to_all(const std::string& file) {
-    refuse_if(everyone_may_write(file), file, "may be written to by everyone, so it is not loaded",
-              "take that right away (chmod o-w) if you trust the file");
-    refuse_if(everyone_may_write(fs::path(file).parent_path().string()), file,
-              "stands in a folder that everyone may write to, so it is not loaded",
-              "move it to a folder of your own");
+    refuse_if(everyone_may_write(file), "take that right away (chmod o-w) if you trust the file",
+              "may be written to by everyone, so it is not loaded");
+    refuse_if(everyone_may_write(fs::path(file).parent_path().string()), "move it to a folder of your own",
+              "stands in a folder that everyone may write to, so it is not loaded");
 }
 
 /// What the loader says, without the file's name in front of it.
@@ -86,38 +74,35 @@ void* load(const std::string& file) {
     ArithmeticGuard guard;
     void* library = ::dlopen(file.c_str(), RTLD_NOW | RTLD_LOCAL);
     const bool changed = guard.put_back();
-    if (!library)
-        refuse(file, fmt::format("cannot be loaded: {}", loader_words(file)),
-               "install what it needs, or build it again with -Wl,-z,defs, which names what is missing");
-    if (changes_arithmetic(library, changed))
-        refuse(file, "changes the floating-point mode of the program when it is loaded",
-               "build it again without -ffast-math, -Ofast and -funsafe-math-optimizations");
+    refuse_if(!library,
+              "install what it needs, or build it again with -Wl,-z,defs, which names what is missing",
+              "cannot be loaded: {}", library ? "" : loader_words(file));
+    refuse_if(changes_arithmetic(library, changed),
+              "build it again without -ffast-math, -Ofast and -funsafe-math-optimizations",
+              "changes the floating-point mode of the program when it is loaded");
     return library;
 }
 
 /// The exported data of this version. Another version is named.
-const void* exported(void* library, const std::string& file) {
-    if (const void* found = ::dlsym(library, RF_SYMBOL))
-        return found;
-    for (int other = 0; other <= 9; ++other)
-        if (::dlsym(library, fmt::format("ringfill_material_v{}", other).c_str()))
-            refuse(
-                file,
-                fmt::format("was built for version {} of the plugin interface; this program speaks 1", other),
-                "build it with this program's ringfill/material/abi.h");
-    refuse(file, "is a shared library, but no plugin: it does not export " RF_SYMBOL,
-           "take it out of the folder, or export that symbol");
+const void* exported(void* library) {
+    const void* found = ::dlsym(library, RF_SYMBOL);
+    for (int other = 0; !found && other <= 9; ++other)
+        refuse_if(::dlsym(library, fmt::format("ringfill_material_v{}", other).c_str()) != nullptr,
+                  "build it with this program's ringfill/material/abi.h",
+                  "was built for version {} of the plugin interface; this program speaks 1", other);
+    refuse_if(!found, "take it out of the folder, or export that symbol",
+              "is a shared library, but no plugin: it does not export " RF_SYMBOL);
+    return found;
 }
 
 /// The plugin's own struct, as much of it as both sides know.
-rf_material_plugin copied(const void* data, const std::string& file) {
+rf_material_plugin copied(const void* data) {
     std::uint32_t size = 0;
     std::memcpy(&size, data, sizeof size);
-    if (size < first_plugin_size || size > largest_plugin_size)
-        refuse(file,
-               fmt::format("gives the size of its struct as {} bytes; it must be {} to {}", size,
-                           first_plugin_size, largest_plugin_size),
-               "set size to sizeof(rf_material_plugin)");
+    refuse_if(size < first_plugin_size || size > largest_plugin_size,
+              "set size to sizeof(rf_material_plugin)",
+              "gives the size of its struct as {} bytes; it must be {} to {}", size, first_plugin_size,
+              largest_plugin_size);
     rf_material_plugin plugin = {};
     std::memcpy(&plugin, data, std::min<std::size_t>(size, sizeof plugin));
     return plugin;
@@ -128,29 +113,27 @@ std::string_view bounded(const char* text) {
     return text ? std::string_view(text, ::strnlen(text, longest_name + 1)) : std::string_view();
 }
 
-void check_names(const rf_material_plugin& plugin, const std::string& file) {
+void check_names(const rf_material_plugin& plugin) {
     const std::string_view family = bounded(plugin.family);
-    refuse_if(family.empty(), file, plugin.family ? "has an empty family name" : "has no family name");
-    if (!is_family_name(family))
-        refuse(file,
-               fmt::format("has the family name {}, which is not a lower-case letter and at most 39 more "
-                           "letters, digits and _",
-                           in_quotes(family)));
+    refuse_if(family.empty(), mend, "has {} family name", plugin.family ? "an empty" : "no");
+    refuse_if(!is_family_name(family), mend,
+              "has the family name {}, which is not a lower-case letter and at most 39 more letters, digits "
+              "and _",
+              in_quotes(family));
     const std::string_view version = bounded(plugin.version);
-    refuse_if(version.empty(), file, "does not say its version");
-    if (version.size() > longest_name)
-        refuse(file, fmt::format("has a version of more than {} bytes", longest_name));
-    refuse_if(!is_clean(version), file, "has a version that is not clean UTF-8 text");
+    refuse_if(version.empty(), mend, "does not say its version");
+    refuse_if(version.size() > longest_name, mend, "has a version of more than {} bytes", longest_name);
+    refuse_if(!is_clean(version), mend, "has a version that is not clean UTF-8 text");
 }
 
-std::string table_of(const rf_material_plugin& plugin, const std::string& file) {
+std::string table_of(const rf_material_plugin& plugin) {
     const auto& [data, size] = plugin.table;
-    refuse_if(!data || size == 0, file, "brings no table");
-    if (size > RF_TABLE_LONGEST)
-        refuse(file, fmt::format("brings a table of {} bytes; {} is the most", size, RF_TABLE_LONGEST));
+    refuse_if(!data || size == 0, mend, "brings no table");
+    refuse_if(size > RF_TABLE_LONGEST, mend, "brings a table of {} bytes; {} is the most", size,
+              RF_TABLE_LONGEST);
     const std::string_view text(data, static_cast<std::size_t>(size));
-    if (const auto byte = not_utf8_at(text))
-        refuse(file, fmt::format("brings a table that is not UTF-8 at byte {}", *byte));
+    const auto byte = not_utf8_at(text);
+    refuse_if(byte.has_value(), mend, "brings a table that is not UTF-8 at byte {}", byte.value_or(0));
     return std::string(text);
 }
 
@@ -178,10 +161,12 @@ bool is_clean(std::string_view text) {
 Plugin load_plugin(const std::string& path) {
     const std::string file = canonical(path);
     check_image(file);
-    refuse_if_open_to_all(file);
-    const rf_material_plugin data = copied(exported(load(file), file), file);
-    check_names(data, file);
-    return {file, data.family, data.version, table_of(data, file), data.answer};
+    return look_at(file, [&]() -> Plugin {
+        refuse_if_open_to_all(file);
+        const rf_material_plugin data = copied(exported(load(file)));
+        check_names(data);
+        return {file, data.family, data.version, table_of(data), data.answer};
+    });
 }
 
 } // namespace ringfill
