@@ -73,7 +73,7 @@ struct Field {
     const Record* record = nullptr;               ///< of an object
     std::size_t least = 0;                        ///< of a list
     std::size_t most = 0;
-    int decimals = 0;          ///< of a number that is kept exactly as it is written
+    int decimals = 6;          ///< at most, of a number that is kept exactly as it is written
     Fill fill = nullptr;       ///< null: the record's reader does it by hand
     Give give = nullptr;       ///< null: the row keeps nothing of it
     const void* row = nullptr; ///< stands for the type of the row that has the member

@@ -12,12 +12,10 @@ constexpr std::string_view distance_words[] = {"km", "miles"};
 constexpr std::string_view materials_words[] = {"packs", "use"};
 
 constexpr Field hour_of(std::string_view name, std::string_view sample, std::string_view help) {
-    return bare_field(name, price, sample, help)
-        .holds(Kind::number)
-        .decimals(FieldOf<Decimal>::most_decimals);
+    return bare_field(name, price, sample, help).holds(Kind::number);
 }
 
-// The names are those of the phases of a day; NamedPrices holds them by these.
+// The names are those of the phases of a day; Prices::labour holds them by these.
 constexpr Field labour_fields[] = {
     hour_of("set_up", "80", "an hour of unloading, aligning, surveying and checking"),
     hour_of("heating", "80", "an hour of preheating, reheating and holding hot"),
@@ -28,6 +26,17 @@ constexpr Field labour_fields[] = {
     hour_of("testing", "90", "an hour of the crack test on the second visit"),
     hour_of("travel", "60", "an hour on the road"),
 };
+
+void read_labour(Prices& prices, const Entry& entry, const Field& field) {
+    if (const auto labour = entry.object(field))
+        for (const Field& phase : labour_fields)
+            if (Decimal hour; FieldOf<Decimal>::fill(*labour, phase, hour))
+                prices.labour.emplace_back(phase.name, hour);
+}
+
+Value give_labour(const Prices& prices) {
+    return FieldOf<NamedPrices>::give(labour_fields[0], prices.labour);
+}
 
 constexpr Field travel_fields[] = {
     // km or miles, round the earth
@@ -49,9 +58,10 @@ constexpr Field prices_fields[] = {
                              "decimals more than it has; without it there is no quote")
         .starts(),
     field<&Prices::labour_hour>("labour_hour", price, "85", "price of an hour's work"),
-    field<&Prices::labour>("labour", labour_record, R"({ "waiting": 50 })",
-                           "an hour of one phase of the work, where it differs from labour_hour")
-        .holds(Kind::object),
+    field<&read_labour>("labour", labour_record, R"({ "waiting": 50 })",
+                        "an hour of one phase of the work, where it differs from labour_hour")
+        .holds(Kind::object)
+        .given_by<give_labour>(),
     field<&Prices::watch_hour>("watch_hour", price, "40", "an hour of the person who watches for fire"),
     field<&Prices::wire_kg>("wire_kg", price, R"({ "steel/ER70S-6": 4.2 })",
                             "price of a kilogram of wire, electrodes or rods, by filler"),

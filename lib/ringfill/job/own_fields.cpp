@@ -10,10 +10,14 @@
 #include <ringfill/units/factor.hpp>
 
 namespace ringfill {
-namespace {
 
 /// The number as it is written in the text; of a job made by hand as it would be written.
-std::optional<Decimal> exact(const Entry& entry, const Value& value, const Field& field, const Spot& spot) {
+std::optional<Decimal> FieldOf<Decimal>::read(const Entry& entry, const Value& value, const Field& field,
+                                              const Spot& spot) {
+    if (field.shape == Shape::named && spot.name.find_first_not_of(" \t\r\n") == std::string_view::npos) {
+        entry.refuse(value, spot.path(), "is a price without a name", "name what it is for");
+        return std::nullopt;
+    }
     if (!entry.number_in(value, field, spot))
         return std::nullopt;
     const Reading& reading = entry.reading();
@@ -28,44 +32,10 @@ std::optional<Decimal> exact(const Entry& entry, const Value& value, const Field
     return std::nullopt;
 }
 
-std::optional<Decimal> exact(const Entry& entry, const Field& field) {
-    const Value* value = entry.find(field);
-    return value ? exact(entry, *value, field, entry.spot(field)) : std::nullopt;
-}
-
-} // namespace
-
-bool FieldOf<Decimal>::fill(const Entry& entry, const Field& field, Decimal& to) {
-    return take(exact(entry, field), to);
-}
-
 Value FieldOf<Decimal>::give(const Field&, const Decimal& price) {
     const bool in_lowest_form = price.decimals == 0 || price.digits % 10 != 0;
     const bool sound = in_lowest_form && price.decimals >= 0 && price.decimals <= ringfill::most_decimals;
     return sound ? as_double(price) : std::numeric_limits<double>::quiet_NaN();
-}
-
-bool FieldOf<NamedPrices>::fill(const Entry& entry, const Field& field, NamedPrices& to) {
-    if (field.record) {
-        if (const auto object = entry.object(field))
-            for (const Field& one : field.record->fields)
-                if (const auto price = exact(*object, one))
-                    to.emplace_back(one.name, *price);
-        return entry.find(field) != nullptr;
-    }
-    for (const auto& [spot, value] : entry.elements(field))
-        if (spot.name.find_first_not_of(" \t\r\n") == std::string_view::npos)
-            entry.refuse(*value, spot.path(), "is a price without a name", "name what it is for");
-        else if (const auto price = exact(entry, *value, field, spot))
-            to.emplace_back(spot.name, *price);
-    return entry.find(field) != nullptr;
-}
-
-Value FieldOf<NamedPrices>::give(const Field& field, const NamedPrices& prices) {
-    Value::Object object;
-    for (const auto& [name, price] : prices)
-        object.push_back({name, FieldOf<Decimal>::give(field, price)});
-    return object.empty() ? Value() : Value(std::move(object));
 }
 
 bool FieldOf<ExactShare>::fill(const Entry& entry, const Field& field, ExactShare& to) {

@@ -11,22 +11,11 @@ namespace ringfill {
 
 /// A price or distance: exact, as it is written, so that no digit is lost.
 template <>
-struct FieldOf<Decimal> {
+struct FieldOf<Decimal> : FieldOfOne<Decimal> {
     static constexpr Kind kind = Kind::number;
-    static constexpr int most_decimals = 6;
-    static constexpr void complete(Field& field) { field.decimals = most_decimals; }
-    static bool fill(const Entry& entry, const Field& field, Decimal& to);
+    static std::optional<Decimal> read(const Entry& entry, const Value& value, const Field& field,
+                                       const Spot& spot);
     static Value give(const Field& field, const Decimal& price);
-};
-
-/// Prices under names of the user's choosing, or of the fields of a record.
-template <>
-struct FieldOf<NamedPrices> {
-    static constexpr Kind kind = Kind::number;
-    static constexpr Shape shape = Shape::named;
-    static constexpr void complete(Field& field) { FieldOf<Decimal>::complete(field); }
-    static bool fill(const Entry& entry, const Field& field, NamedPrices& to);
-    static Value give(const Field& field, const NamedPrices& prices);
 };
 
 /// A percentage in whole thousandths of a percent.

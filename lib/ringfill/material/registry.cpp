@@ -202,8 +202,4 @@ Registry::Families Registry::families() const {
     return reader_->read(Reader::all).ready;
 }
 
-std::vector<MissingFamily> Registry::missing() const {
-    return reader_->read(Reader::all).missing;
-}
-
 } // namespace ringfill

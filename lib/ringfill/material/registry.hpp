@@ -52,12 +52,12 @@ class Registry {
     /// loads every plugin whose file is not named after a family of the shelf: it may claim this one.
     const Family* family(const std::string& name) const;
 
-    /// The families that are missing among those that may have this name.
-    std::vector<MissingFamily> missing(const std::string& name) const;
-
-    /// All families that stand ready, by name, and those that do not. These two read everything.
+    /// All families that stand ready, by name. Reads everything.
     Families families() const;
-    std::vector<MissingFamily> missing() const;
+
+    /// The families that are missing among those that may have this name; without a name all that are, which
+    /// reads everything.
+    std::vector<MissingFamily> missing(const std::string& name = {}) const;
 
   private:
     class Reader;

@@ -24,23 +24,20 @@ std::string file_behind(const fs::path& name) {
 }
 
 void look_into(const std::string& folder, PluginSearch& search) {
-    std::error_code error;
-    const fs::path place = fs::canonical(folder, error);
-    if (!error && everyone_may_write(place.string())) {
-        search.refused.push_back(
-            fault_in_file(folder, "may be written to by everyone, so no plugin is taken from it",
-                          "take that right away (chmod o-w), or name a folder of your own"));
-        return;
-    }
+    const auto refuse = [&](std::string reason, std::string remedy) {
+        search.refused.push_back(fault_in_file(folder, std::move(reason), std::move(remedy)));
+    };
     std::vector<fs::path> names;
-    if (!error)
-        for (fs::directory_iterator entry(place, error), end; !error && entry != end; entry.increment(error))
-            names.push_back(entry->path());
-    if (error) {
-        search.refused.push_back(
-            fault_in_file(folder, fmt::format("cannot be searched for plugins: {}", error.message()),
-                          "check the name of the folder"));
-        return;
+    try {
+        const fs::path place = fs::canonical(folder);
+        if (everyone_may_write(place.string()))
+            return refuse("may be written to by everyone, so no plugin is taken from it",
+                          "take that right away (chmod o-w), or name a folder of your own");
+        for (const fs::directory_entry& entry : fs::directory_iterator(place))
+            names.push_back(entry.path());
+    } catch (const fs::filesystem_error& error) {
+        return refuse(fmt::format("cannot be searched for plugins: {}", error.code().message()),
+                      "check the name of the folder");
     }
     std::sort(names.begin(), names.end());
     for (const fs::path& name : names)
