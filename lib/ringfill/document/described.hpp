@@ -13,7 +13,7 @@
 //
 //     constexpr Field face_fields[] = {
 //         must<&Face::inner>("inner", spans::size, R"("90 mm")", "inner diameter of the pad"),
-//         field<&Face::name>("name", spans::name, R"("left")", "its name").fallback("a", "practice"),
+//         field<&Face::name>("name", spans::name, R"("left")", "its name"),
 //         field<&read_skim>("skim", spans::distance, R"("0.5 mm")", "clean-up cut").holds(Kind::length),
 //     };
 //     constexpr Record face_record = record_of<Face, check_face>("a face", "a worn boss face", face_fields);
@@ -39,7 +39,16 @@ struct Allowed {
     Span span = {};
     std::span<const std::string_view> words = {};
     const Record* record = nullptr;
+    std::size_t least = 0; ///< of a list
+    std::size_t most = 0;  ///< 0: no list
 };
+
+/// A list of so many of what may stand in one.
+constexpr Allowed list_of(Allowed each, std::size_t least, std::size_t most) {
+    each.least = least;
+    each.most = most;
+    return each;
+}
 
 /// The row and the type of a member, or the row that a reader of one's own fills.
 template <class>
@@ -67,16 +76,6 @@ struct MadeField : Field {
         return next;
     }
     constexpr MadeField required() const { return with(&Field::required, true); }
-    /// What is taken when the field is absent, as a person would write it, and its source.
-    constexpr MadeField fallback(std::string_view value, std::string_view source) const {
-        return with(&Field::fallback, value).with(&Field::fallback_source, source);
-    }
-    /// Not required, yet a starter job has it.
-    constexpr MadeField starts() const { return with(&Field::starts, true); }
-    /// A list of so many.
-    constexpr MadeField list(std::size_t at_least, std::size_t at_most) const {
-        return with(&Field::shape, Shape::list).with(&Field::least, at_least).with(&Field::most, at_most);
-    }
     /// At least one of those that stand under names.
     constexpr MadeField some() const { return with(&Field::least, std::size_t{1}); }
     /// Texts that may stand in the place of a quantity.
@@ -105,8 +104,11 @@ struct MadeField : Field {
 constexpr MadeField bare_field(std::string_view name, Allowed allowed, std::string_view sample,
                                std::string_view help = {}) {
     MadeField made{{.name = name, .span = allowed.span, .help = help, .sample = sample}};
+    made.kind = allowed.record ? Kind::object : allowed.words.empty() ? Kind::text : Kind::word;
     made.words = allowed.words;
     made.record = allowed.record;
+    made.least = allowed.least;
+    made.most = allowed.most;
     return made;
 }
 
@@ -139,6 +141,8 @@ constexpr MadeField field(std::string_view name, Allowed allowed, std::string_vi
     }
     if (!allowed.words.empty() && (made.kind == Kind::text || made.kind == Kind::flag))
         made.kind = Kind::word;
+    if (allowed.most > 0)
+        made.shape = Shape::list;
     if (made.kind == Kind::object && !made.record)
         throw std::logic_error("an object without the description of its fields");
     return made;
@@ -154,6 +158,20 @@ constexpr MadeField field(std::string_view name, std::string_view sample, std::s
 template <auto Member, class... Parts>
 constexpr MadeField must(const Parts&... parts) {
     return field<Member>(parts...).required();
+}
+
+/// Not required, yet a starter job has it.
+template <auto Member, class... Parts>
+constexpr MadeField shown(const Parts&... parts) {
+    return field<Member>(parts...).with(&Field::starts, true);
+}
+/// A field whose sample practice takes when it is absent.
+template <auto Member>
+constexpr MadeField by_practice(std::string_view name, Allowed allowed, std::string_view sample,
+                                std::string_view help) {
+    return field<Member>(name, allowed, sample, help)
+        .with(&Field::fallback, sample.substr(1, sample.size() - 2)) // without its quotes
+        .with(&Field::fallback_source, std::string_view("practice"));
 }
 
 template <class Row>

@@ -115,9 +115,8 @@ constexpr Field bore_fields[] = {
     field<&WornBore::count>("count", count, "1", "how many bores alike; 1 when left out"),
     field<&WornBore::line>("line", name, R"("root")",
                            "bores with the same line are bored in one set-up of the bar"),
-    field<&WornBore::axis>("axis", axes, R"("horizontal")",
-                           "how the bore lies; with a horizontal axis every turn passes overhead")
-        .fallback("horizontal", "practice"),
+    by_practice<&WornBore::axis>("axis", axes, R"("horizontal")",
+                                 "how the bore lies; with a horizontal axis every turn passes overhead"),
     must<&WornBore::base>("base", name, R"("steel/C45")",
                           "the metal of the boss, family/grade; \"unknown\" when nobody can name it"),
     field<&WornBore::composition>(
@@ -133,46 +132,40 @@ constexpr Field bore_fields[] = {
         "size_limits", size, R"(["90.000 mm", "90.087 mm"])",
         "instead of size_class: smallest and largest diameter of the finished bore"),
     must<&WornBore::length>("length", size, R"("100 mm")", "finished length between the faces"),
-    field<&WornBore::boss_diameter>(
+    shown<&WornBore::boss_diameter>(
         "boss_diameter", size, R"("180 mm")",
-        "outside diameter of the boss; without it no wall, no boss mass and no heat balance")
-        .starts(),
-    field<&WornBore::attached>("attached", attached_record, R"([{ "thickness": "25 mm" }])",
-                               "plates on the boss that carry heat off")
-        .list(1, 100),
+        "outside diameter of the boss; without it no wall, no boss mass and no heat balance"),
+    field<&WornBore::attached>("attached", list_of(attached_record, 1, 100), R"([{ "thickness": "25 mm" }])",
+                               "plates on the boss that carry heat off"),
     // W/K
     field<&WornBore::carry_off>("carry_off", Span{0, 1e5}, R"("2 W/K")",
                                 "heat carried off into the machine, if known; overrules the plates"),
     field<&WornBore::heat_wall>("heat_wall", plate, R"("43 mm")",
                                 "the thickness that governs preheat, if not the wall after the skim"),
-    field<&read_worn>("worn", worn_record, R"({ "diameter": "93.4 mm", "offset": "0.4 mm" })",
-                      "the worn surface, as measured")
-        .holds(Kind::object)
-        .given_by<give_worn>()
-        .required(),
-    field<&WornBore::skim>("skim", distance, R"("0.5 mm")",
-                           "clean-up cut before welding, per side, past the deepest wear; \"none\" welds on "
-                           "the surface as it is")
-        .or_words(no_skim)
-        .fallback("0.5 mm", "practice"),
-    field<&WornBore::stock>("stock", distance, R"("2 mm")", "weld metal left for the boring bar, per side")
-        .fallback("2 mm", "practice"),
-    field<&WornBore::overhang>("overhang", distance, R"("3 mm")", "how far the weld runs past each face")
-        .fallback("3 mm", "practice"),
+    must<&read_worn>("worn", worn_record, R"({ "diameter": "93.4 mm", "offset": "0.4 mm" })",
+                     "the worn surface, as measured")
+        .given_by<give_worn>(),
+    by_practice<&WornBore::skim>(
+        "skim", distance, R"("0.5 mm")",
+        "clean-up cut before welding, per side, past the deepest wear; \"none\" welds on "
+        "the surface as it is")
+        .or_words(no_skim),
+    by_practice<&WornBore::stock>("stock", distance, R"("2 mm")",
+                                  "weld metal left for the boring bar, per side"),
+    by_practice<&WornBore::overhang>("overhang", distance, R"("3 mm")",
+                                     "how far the weld runs past each face"),
     field<&WornBore::procedure>("procedure", name, R"("main")",
                                 "which of the procedures; may be left out when there is only one"),
-    field<&WornBore::faces>("faces", face_record,
+    field<&WornBore::faces>("faces", list_of(face_record, 1, 20),
                             R"([{ "inner": "90 mm", "outer": "150 mm", "build": "2 mm" }])",
-                            "worn boss faces to build up")
-        .list(1, 20),
-    field<&WornBore::grooves>("grooves", groove_record, R"([{ "diameter": "96 mm", "width": "4 mm" }])",
-                              "ring grooves, filled before the bore is welded")
-        .list(1, 100),
+                            "worn boss faces to build up"),
+    field<&WornBore::grooves>("grooves", list_of(groove_record, 1, 100),
+                              R"([{ "diameter": "96 mm", "width": "4 mm" }])",
+                              "ring grooves, filled before the bore is welded"),
     field<&WornBore::holes>(
-        "holes", hole_record,
+        "holes", list_of(hole_record, 1, 100),
         R"([{ "diameter": "10 mm", "depth": "50 mm", "clock": "90 deg", "other_end": "open" }])",
-        "holes into the bore, plugged before welding")
-        .list(1, 100),
+        "holes into the bore, plugged before welding"),
 };
 
 } // namespace

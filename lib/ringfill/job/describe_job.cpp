@@ -30,16 +30,14 @@ constexpr Field site_fields[] = {
     field<&Site::enclosed>("enclosed", "false", "inside a space that is hard to leave"),
     field<&Site::room_volume>("room_volume", room, R"("300 m3")", "volume of the room"),
     field<&Site::ceiling>("ceiling", distance, R"("6 m")", "height of the ceiling"),
-    field<&Site::near>("near", near_words, R"(["hydraulics", "bearing"])",
+    field<&Site::near>("near", list_of(near_words, 0, 20), R"(["hydraulics", "bearing"])",
                        "what is near the heat or in the way of the current; what a list leaves out is not "
-                       "there, [] says nothing is")
-        .list(0, 20),
+                       "there, [] says nothing is"),
     field<&Site::coating>("coating", coatings, R"("paint")", "what the metal is coated with"),
-    field<&Site::residue>("residue", residues, R"(["grease"])", "what is left on the metal; [] for nothing")
-        .list(0, 20),
-    field<&Site::crew>("crew", crew_words, R"(["new_to_heat"])",
-                       "who needs care: a heart implant, new to work in the heat; [] for nobody")
-        .list(0, 20),
+    field<&Site::residue>("residue", list_of(residues, 0, 20), R"(["grease"])",
+                          "what is left on the metal; [] for nothing"),
+    field<&Site::crew>("crew", list_of(crew_words, 0, 20), R"(["new_to_heat"])",
+                       "who needs care: a heart implant, new to work in the heat; [] for nobody"),
     field<&Site::fire_rules>(
         "fire_rules", name, R"("longest")",
         "whose rule of the fire watch, such as \"NFPA51B-2019\"; \"longest\" takes the longest known"),
@@ -64,10 +62,9 @@ constexpr Field heater_fields[] = {
 
 constexpr Field boring_fields[] = {
     // rev/s
-    field<&BoringBar::bar_speeds>("bar_speeds", Span{1e-4, 100},
+    field<&BoringBar::bar_speeds>("bar_speeds", list_of(Span{1e-4, 100}, 1, 50),
                                   R"(["80 rev/min", "125 rev/min", "200 rev/min", "315 rev/min"])",
-                                  "the speeds the bar has")
-        .list(1, 50),
+                                  "the speeds the bar has"),
     field<&BoringBar::cutting_speed>("cutting_speed", speed, R"("60 m/min")", "cutting speed"),
     field<&BoringBar::feed>("feed", size, R"("0.15 mm")", "feed per revolution"),
     field<&BoringBar::rough_cut>("rough_cut", size, R"("1.5 mm")", "deepest rough cut, per side"),
@@ -92,21 +89,17 @@ Value give_start(const Job& job) {
 }
 
 constexpr Field job_fields[] = {
-    bare_field("format", formats, R"("ringfill-job/1")", "the format of this file")
-        .holds(Kind::word)
-        .required(),
+    bare_field("format", formats, R"("ringfill-job/1")", "the format of this file").required(),
     must<&Job::title>("title", Span{1, 20'000}, R"("Swing-arm pivots, gravel dredger 3")",
                       "what the job is called"),
     must<&Job::units>("units", unit_words, R"("mm")", "how bare lengths are read and results are shown"),
     field<&Job::site>("site", site_record, R"({ "ambient": "4 degC" })", "where the work is done"),
-    field<&Job::procedures>("procedures", procedure_record,
-                            R"({ "main": { "filler": "steel/ER70S-6", ... } })",
-                            "welding settings, each under a name of your choosing")
-        .some()
-        .required(),
-    field<&Job::bores>("bores", bore_record, R"([{ "name": "arm root", ... }])", "the bores to fill")
-        .list(1, 60)
-        .required(),
+    must<&Job::procedures>("procedures", procedure_record,
+                           R"({ "main": { "filler": "steel/ER70S-6", ... } })",
+                           "welding settings, each under a name of your choosing")
+        .some(),
+    must<&Job::bores>("bores", list_of(bore_record, 1, 60), R"([{ "name": "arm root", ... }])",
+                      "the bores to fill"),
     field<&Job::torch>("torch", torch_record, R"({ "smallest_bore": "40 mm", "reach": "300 mm" })",
                        "the torch head that goes into the bore"),
     field<&Job::heater>("heater", heater_record, R"({ "kind": "propane", "power": "30 kW" })",
@@ -114,24 +107,21 @@ constexpr Field job_fields[] = {
     field<&Job::boring>("boring", boring_record, R"({ "cutting_speed": "60 m/min" })",
                         "the boring bar and how it is run"),
     // characters
-    field<&read_start>("start", Span{4, 5}, R"("07:00")", "when each day begins, by a clock of 24 hours")
+    by_practice<&read_start>("start", Span{4, 5}, R"("07:00")",
+                             "when each day begins, by a clock of 24 hours")
         .holds(Kind::text)
-        .given_by<give_start>()
-        .fallback("07:00", "practice"),
+        .given_by<give_start>(),
     // s, one hour to a whole day
-    field<&Job::working_day>("working_day", Span{3'600, 86'400}, R"("10 h")",
-                             "how long a day is worked; up to 45 min more where that ends a piece of work")
-        .fallback("10 h", "practice"),
+    by_practice<&Job::working_day>(
+        "working_day", Span{3'600, 86'400}, R"("10 h")",
+        "how long a day is worked; up to 45 min more where that ends a piece of work"),
     // s, up to eight hours
-    field<&Job::change_over>(
+    by_practice<&Job::change_over>(
         "change_over", Span{0, 28'800}, R"("20 min")",
-        "what it takes to go to another bore of the line and back: a wait that is longer is filled so")
-        .fallback("20 min", "practice"),
-    field<&Job::reserve>("reserve", share, R"("10 %")", "how much more than needed goes into the van")
-        .fallback("10 %", "practice"),
-    field<&Job::prices>("prices", prices_record, R"({ "currency": "EUR" })",
-                        "what things cost, for the quote")
-        .starts(),
+        "what it takes to go to another bore of the line and back: a wait that is longer is filled so"),
+    by_practice<&Job::reserve>("reserve", share, R"("10 %")", "how much more than needed goes into the van"),
+    shown<&Job::prices>("prices", prices_record, R"({ "currency": "EUR" })",
+                        "what things cost, for the quote"),
 };
 
 /// The bore's procedure exists; with a single procedure a file need not name it.

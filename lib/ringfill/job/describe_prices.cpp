@@ -44,8 +44,7 @@ constexpr Field travel_fields[] = {
         "distance", Span{0, 40'000}, "90",
         "the way of one trip, there and back, with at most 3 decimals; 0 when there is none")
         .decimals(3),
-    field<&Travel::in_miles>("in", distance_words, R"("km")", "what the distance is in")
-        .fallback("km", "practice"),
+    by_practice<&Travel::in_miles>("in", distance_words, R"("km")", "what the distance is in"),
     // s, ten days
     field<&Travel::time>("time", Span{0, 864'000}, R"("1 h 30 min")", "time of one trip, there and back"),
     field<&Travel::trips>("trips", count, "3",
@@ -53,14 +52,12 @@ constexpr Field travel_fields[] = {
 };
 
 constexpr Field prices_fields[] = {
-    field<&Prices::currency>("currency", name, R"("EUR")",
+    shown<&Prices::currency>("currency", name, R"("EUR")",
                              "the currency of all prices, by its code of ISO 4217, and a price may have two "
-                             "decimals more than it has; without it there is no quote")
-        .starts(),
+                             "decimals more than it has; without it there is no quote"),
     field<&Prices::labour_hour>("labour_hour", price, "85", "price of an hour's work"),
     field<&read_labour>("labour", labour_record, R"({ "waiting": 50 })",
                         "an hour of one phase of the work, where it differs from labour_hour")
-        .holds(Kind::object)
         .given_by<give_labour>(),
     field<&Prices::watch_hour>("watch_hour", price, "40", "an hour of the person who watches for fire"),
     field<&Prices::wire_kg>("wire_kg", price, R"({ "steel/ER70S-6": 4.2 })",

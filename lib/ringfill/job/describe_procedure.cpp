@@ -38,34 +38,28 @@ constexpr Field procedure_fields[] = {
     must<&Procedure::wire>("wire", Span{1e-4, 0.01}, R"("1.0 mm")",
                            "diameter of the wire, of an electrode's core or of a rod"),
     // kg
-    field<&Procedure::spools>("spools", Span{0.1, 2'000}, R"(["15 kg", "5 kg"])",
-                              "spool sizes the feeder takes; the table's spools when left out")
-        .list(1, 12),
-    field<&Procedure::gas>("gas", name, R"("M21")",
+    field<&Procedure::spools>("spools", list_of(Span{0.1, 2'000}, 1, 12), R"(["15 kg", "5 kg"])",
+                              "spool sizes the feeder takes; the table's spools when left out"),
+    shown<&Procedure::gas>("gas", name, R"("M21")",
                            "shielding gas by its EN ISO 14175 designation, or \"none\"; left out for "
-                           "electrodes and for wire that needs none")
-        .starts(),
-    field<&Procedure::wire_feed>("wire_feed", speed, R"("8 m/min")",
+                           "electrodes and for wire that needs none"),
+    shown<&Procedure::wire_feed>("wire_feed", speed, R"("8 m/min")",
                                  "wire feed speed; it sets the metal. Feed or current may be left out, not "
-                                 "both; an electrode or rod has none")
-        .starts(),
-    field<&Procedure::current>("current", current, R"("180 A")", "welding current; it sets the heat")
-        .starts(),
+                                 "both; an electrode or rod has none"),
+    shown<&Procedure::current>("current", current, R"("180 A")", "welding current; it sets the heat"),
     // kg/s, 1 g/h to 50 kg/h
     field<&Procedure::deposition_rate>("deposition_rate", Span{1e-3 / 3600, 50.0 / 3600}, R"("1.2 kg/h")",
                                        "metal laid in an hour of arc by an electrode or rod; by current, or "
                                        "the low end of its range, when left out"),
     // V
-    field<&Procedure::voltage>("voltage", Span{1, 200}, R"("19.5 V")", "arc voltage").starts(),
+    shown<&Procedure::voltage>("voltage", Span{1, 200}, R"("19.5 V")", "arc voltage"),
     must<&Procedure::travel>("travel", speed, R"("350 mm/min")", "travel speed at the weld surface"),
     field<&Procedure::travel_max>("travel_max", speed, R"("450 mm/min")",
                                   "fastest travel that still welds well; travel / 0.75 when left out (heat "
                                   "input down by a quarter at most)"),
-    field<&Procedure::transfer>("transfer", transfers, R"("short")", "how the metal crosses the arc")
-        .fallback("short", "practice"),
-    field<&Procedure::torch_path>("path", paths, R"("ring")",
-                                  "closed rings stepped by the pitch, or one helix a layer (wire only)")
-        .fallback("ring", "practice"),
+    by_practice<&Procedure::transfer>("transfer", transfers, R"("short")", "how the metal crosses the arc"),
+    by_practice<&Procedure::torch_path>(
+        "path", paths, R"("ring")", "closed rings stepped by the pitch, or one helix a layer (wire only)"),
     field<&Procedure::efficiency>(
         "efficiency", Span{0.001, 2.5}, "0.92",
         "share of the wire or rod that ends in the weld, of an electrode as its table says; the filler's "
@@ -80,10 +74,8 @@ constexpr Field procedure_fields[] = {
     // m3/s, 0.1 to 600 L/min
     field<&Procedure::gas_flow>("gas_flow", Span{1e-4 / 60, 0.01}, R"("12 L/min")",
                                 "shielding gas flow; by wire diameter and gas when left out"),
-    field<&Procedure::gas_before>("gas_before", gas_time, R"("1 s")", "gas before each start")
-        .fallback("1 s", "practice"),
-    field<&Procedure::gas_after>("gas_after", gas_time, R"("2 s")", "gas after each stop")
-        .fallback("2 s", "practice"),
+    by_practice<&Procedure::gas_before>("gas_before", gas_time, R"("1 s")", "gas before each start"),
+    by_practice<&Procedure::gas_after>("gas_after", gas_time, R"("2 s")", "gas after each stop"),
     field<&Procedure::stick_out>("stick_out", size, R"("12 mm")",
                                  "wire from the contact tip to the arc; the filler's when left out"),
     // ml in 100 g, the most that a rule was made for

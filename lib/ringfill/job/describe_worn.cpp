@@ -40,30 +40,27 @@ void check_station(WrittenStation& station, const Entry& entry) {
 constexpr Field station_fields[] = {
     must<&WrittenStation::depth>("depth", distance, R"("5 mm")", "how deep in the bore, from the near face"),
     field<&WrittenStation::radii>(
-        "radii", size,
+        "radii", list_of(size, 3, 360),
         R"(["46.9 mm", "46.4 mm", "46.2 mm", "46.3 mm", "46.6 mm", "46.3 mm", "46.2 mm", "46.4 mm"])",
         "readings from the target axis, at equal clock steps over the whole turn from 12 o'clock, clockwise "
-        "seen from the near face")
-        .list(3, 360),
-    field<&WrittenStation::diameters>("diameters", size, R"(["93.4 mm", "92.9 mm", "92.4 mm", "92.8 mm"])",
+        "seen from the near face"),
+    field<&WrittenStation::diameters>("diameters", list_of(size, 2, 180),
+                                      R"(["93.4 mm", "92.9 mm", "92.4 mm", "92.8 mm"])",
                                       "two-point readings, at equal steps over half a turn from 12 o'clock; "
-                                      "two-point readings never show three-lobed wear")
-        .list(2, 180),
+                                      "two-point readings never show three-lobed wear"),
 };
 
 constexpr Field worn_fields[] = {
-    field<&WrittenWorn::diameter>("diameter", size, R"("93.4 mm")",
-                                  "one worn diameter for the whole bore; or give stations")
-        .starts(),
+    shown<&WrittenWorn::diameter>("diameter", size, R"("93.4 mm")",
+                                  "one worn diameter for the whole bore; or give stations"),
     field<&WrittenWorn::offset>("offset", distance, R"("0.4 mm")",
                                 "how far the centre of the worn bore lies off the target axis"),
     field<&WrittenWorn::offset_clock>("offset_clock", turn, R"("180 deg")",
                                       "towards which clock position it lies off, from 12 o'clock"),
     field<&WrittenWorn::stations>(
-        "stations", station_record,
+        "stations", list_of(station_record, 1, 100),
         R"([{ "depth": "5 mm", "diameters": ["93.4 mm", "92.9 mm", "92.4 mm", "92.8 mm"] }])",
-        "readings at one or more depths, all in the same form and number")
-        .list(1, 100),
+        "readings at one or more depths, all in the same form and number"),
 };
 
 /// The stations that have readings, judged against each other and the bore.

@@ -48,7 +48,7 @@ constexpr Field base_fields[] = {
     // Both name what else the family holds: read_rows() knows it.
     bare_field("practice_of", table_words, R"("4140")"),
     names_of_family("preheat_groups", 20, R"(["D1.1 B"])"),
-    field<&Base::advice>("advice", advice_record).list(1, 10),
+    field<&Base::advice>("advice", list_of(advice_record, 1, 10)),
 };
 constexpr Record base_record = record_of<Base, check_base>("a base metal", "", base_fields);
 
@@ -136,7 +136,7 @@ constexpr Field family_fields[] = {
     must<&Family::description>("description", table_words, R"("what it holds")"),
     sources_field,
     field<&Family::has_rules>("has_rules", "true"),
-    field<&check_usual>("usual", usual_record, "{ ... }").holds(Kind::object),
+    field<&check_usual>("usual", usual_record, "{ ... }"),
     rows_of("preheat_groups", preheat_group_record),
     rows_of("bases", base_record),
     field<&Family::fillers>("fillers", filler_record, "{ ... }"),

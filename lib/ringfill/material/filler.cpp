@@ -130,7 +130,7 @@ constexpr Field filler_fields[] = {
     must<&Filler::deposit_density>("deposit_density_kg_m3", density, R"([7850, "EN1993-1-2"])"),
     must<&Filler::efficiency>("efficiency", recovery, R"([0.92, "efficiency-articles"])"),
     field<&Filler::efficiency_of_covered>("efficiency_of", efficiency_words, R"("core")"),
-    field<&read_covering>("covering", covering_words, R"("iron_powder")").holds(Kind::word),
+    field<&read_covering>("covering", covering_words, R"("iron_powder")"),
     field<&Filler::efficiency_range>("efficiency_range", recovery, R"([0.90, 0.93, "efficiency-articles"])"),
     field<&Filler::efficiency_by_gas>("efficiency_by_gas", ratio,
                                       R"({ "C1": [0.90, "efficiency-articles"] })"),
@@ -138,7 +138,7 @@ constexpr Field filler_fields[] = {
                                            R"({ "spray": [0.98, "efficiency-articles"] })"),
     must<&Filler::bead_ratio>("bead_ratio", positive, R"([3.0, "Suryakumar"])"),
     field<&Filler::stick_out>("stick_out_mm", positive, R"([12, "practice"])"),
-    field<&read_gases>("gases", R"(["M21"])").holds(Kind::text).list(0, 50).required(),
+    must<&read_gases>("gases", list_of(Span{}, 0, 50), R"(["M21"])").holds(Kind::text, Shape::list),
     field<&Filler::composition>("composition_pct", percent, R"({ "C": [0.15, "A5.18"] })"),
     field<&Filler::typical>("typical_pct", percent,
                             R"({ "C": [0.02, "practice"], "Cr": [23.5, "practice"] })"),
@@ -146,11 +146,10 @@ constexpr Field filler_fields[] = {
     field<&Filler::practice>("practice", preheat_group_record,
                              R"({ "rows": [{ "practice_degC": [100, 250, "EN14700"] }] })"),
     field<&Filler::interpass_max>("interpass_max_degC", degC, R"([150, "practice"])"),
-    field<&Filler::advice>("advice", advice_record).list(1, 10),
-    field<&read_sizes>("diameters_mm", filler_size_record, R"({ "1.0": { ... } })")
+    field<&Filler::advice>("advice", list_of(advice_record, 1, 10)),
+    must<&read_sizes>("diameters_mm", filler_size_record, R"({ "1.0": { ... } })")
         .holds(Kind::object, Shape::named)
-        .some()
-        .required(),
+        .some(),
 };
 
 } // namespace

@@ -144,7 +144,7 @@ extern const Record preheat_group_record, advice_record, filler_size_record, fil
 
 /// A list of names that only a whole family knows: its reader judges them.
 constexpr Field names_of_family(std::string_view name, std::size_t most, std::string_view sample) {
-    return bare_field(name, Span{}, sample).holds(Kind::text).list(1, most);
+    return bare_field(name, list_of(Span{}, 1, most), sample).holds(Kind::text, Shape::list);
 }
 
 /// Reads what is known of a filler of one diameter, which is its name in mm; what its form asks for and does

@@ -33,7 +33,7 @@ constexpr Field window_fields[] = {
 constexpr Record window_record = record_of<Window>("a window of settings", "", window_fields);
 
 constexpr Field window_of(std::string_view transfer) {
-    return bare_field(transfer, window_record, "{ ... }").holds(Kind::object);
+    return bare_field(transfer, window_record, "{ ... }");
 }
 constexpr Field windows_fields[] = {window_of("short"), window_of("pulse"), window_of("spray"),
                                     window_of("globular")};
@@ -88,14 +88,14 @@ constexpr MadeField piece_field(std::string_view name, Allowed allowed, std::str
 constexpr Field size_fields[] = {
     field<&WireSize::linear_mass>("linear_mass_kg_m", linear_mass, R"([0.0072, "practice"])"),
     field<&WireSize::melting>("melting", melting_record),
-    field<&WireSize::feed_table>("feed_table", feed_point_record).list(2, 100),
+    field<&WireSize::feed_table>("feed_table", list_of(feed_point_record, 2, 100)),
     field<&WireSize::window>("window", window_record),
-    field<&read_windows>("windows", windows_record).holds(Kind::object),
+    field<&read_windows>("windows", windows_record),
     piece_field<&Piece::length>("length_mm", piece_length, R"([350, "practice"])"),
     piece_field<&Piece::stub>("stub_mm", stub_length, R"([50, "practice"])"),
     piece_field<&Piece::mass>("mass_g", piece_mass, R"([36, "practice"])"),
     piece_field<&Piece::per_A>("rate_kg_h_A", rate, R"([0.009, "practice"])").times(1 / factor::hour),
-    piece_field<&Piece::rates>("rate_table", rate_point_record).list(2, 100),
+    piece_field<&Piece::rates>("rate_table", list_of(rate_point_record, 2, 100)),
     piece_field<&Piece::range>("rate_kg_h", rate, R"([0.5, 3, "practice"])"),
 };
 

@@ -65,9 +65,8 @@ constexpr Field group_fields[] = {
     field<&PreheatGroup::hydrogen_over>("hydrogen_over_ml_100g", hydrogen, R"([16, "practice"])"),
     // Only a whole family knows which of its fillers there are.
     names_of_family("fillers", 50, R"(["ER410NiMo"])"),
-    field<&PreheatGroup::rows>("rows", row_record, R"([{ "practice_degC": [150, 200, "practice"] }])")
-        .list(1, 50)
-        .required(),
+    must<&PreheatGroup::rows>("rows", list_of(row_record, 1, 50),
+                              R"([{ "practice_degC": [150, 200, "practice"] }])"),
 };
 
 } // namespace

@@ -70,10 +70,10 @@ void read_triggers(CautionRow& row, const Entry& caution, const Field& field) {
 }
 
 constexpr Field limit_fields[] = {
-    field<&ExposureLimit::agency>("agency", table_words, R"("OSHA")").required(),
-    field<&ExposureLimit::year>("year", table_words, R"("2006")").required(),
-    field<&ExposureLimit::mg_m3>("mg_m3", Span{0, 1'000, true}, R"([0.005, "key"])").required(),
-    field<&ExposureLimit::as>("as", table_words, R"("mean of 8 h")").required(),
+    must<&ExposureLimit::agency>("agency", table_words, R"("OSHA")"),
+    must<&ExposureLimit::year>("year", table_words, R"("2006")"),
+    must<&ExposureLimit::mg_m3>("mg_m3", Span{0, 1'000, true}, R"([0.005, "key"])"),
+    must<&ExposureLimit::as>("as", table_words, R"("mean of 8 h")"),
 };
 constexpr Record limit_record = record_of<ExposureLimit>("an exposure limit", "", limit_fields);
 
@@ -92,14 +92,12 @@ void check_caution(CautionRow& row, const Entry& entry) {
 }
 
 constexpr Field caution_fields[] = {
-    field<&CautionRow::when>("when", whens, R"("before")").required(),
+    must<&CautionRow::when>("when", whens, R"("before")"),
     field<&CautionRow::matter>("matter", matters, R"("life")"),
-    field<&read_triggers>("if", trigger_record, R"({ "wet": {} })")
-        .holds(Kind::object, Shape::named)
-        .required(),
+    must<&read_triggers>("if", trigger_record, R"({ "wet": {} })").holds(Kind::object, Shape::named),
     field<&CautionRow::check>("check", table_words, R"("rain or wet metal")"),
-    field<&CautionRow::text>("text", table_words, R"("Keep the rain off.")").required(),
-    field<&CautionRow::limits>("limits", limit_record).list(1, 20),
+    must<&CautionRow::text>("text", table_words, R"("Keep the rain off.")"),
+    field<&CautionRow::limits>("limits", list_of(limit_record, 1, 20)),
     source_field<&CautionRow::source>("source", R"("practice")").required(),
     source_field<&CautionRow::second_source>("second_source"),
 };
@@ -113,8 +111,8 @@ void check_rule(FireRule& rule, const Entry& entry) {
 }
 
 constexpr Field rule_fields[] = {
-    field<&FireRule::after>("after_min", watch_minutes, R"([60, "key"])").required(),
-    field<&FireRule::clear>("clear_m", Span{0, 1'000, true}, R"([10, "key"])").required(),
+    must<&FireRule::after>("after_min", watch_minutes, R"([60, "key"])"),
+    must<&FireRule::clear>("clear_m", Span{0, 1'000, true}, R"([10, "key"])"),
     field<&FireRule::checks_for>("checks_for_min", watch_minutes, R"([60, "key"])"),
     field<&FireRule::checks_every>("checks_every_min", watch_minutes, R"([20, "key"])"),
 };

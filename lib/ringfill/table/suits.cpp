@@ -23,7 +23,7 @@ void read_names(Suit& suit, const Entry& entry, const Field& field) {
 
 template <std::vector<std::string> Suit::*Names>
 constexpr MadeField names_field(std::string_view name, std::size_t most, std::string_view sample) {
-    return field<&read_names<Names>>(name, sample).holds(Kind::text).list(1, most);
+    return field<&read_names<Names>>(name, list_of(Span{}, 1, most), sample).holds(Kind::text, Shape::list);
 }
 
 void check_suit(Suit& suit, const Entry& entry) {
