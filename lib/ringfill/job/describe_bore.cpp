@@ -145,10 +145,9 @@ constexpr Field bore_fields[] = {
     must<&read_worn>("worn", worn_record, R"({ "diameter": "93.4 mm", "offset": "0.4 mm" })",
                      "the worn surface, as measured")
         .given_by<give_worn>(),
-    by_practice<&WornBore::skim>(
-        "skim", distance, R"("0.5 mm")",
-        "clean-up cut before welding, per side, past the deepest wear; \"none\" welds on "
-        "the surface as it is")
+    by_practice<&WornBore::skim>("skim", distance, R"("0.5 mm")",
+                                 "clean-up cut before welding, per side, past the deepest wear; \"none\" "
+                                 "welds on the surface as it is")
         .or_words(no_skim),
     by_practice<&WornBore::stock>("stock", distance, R"("2 mm")",
                                   "weld metal left for the boring bar, per side"),

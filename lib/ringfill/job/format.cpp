@@ -97,8 +97,7 @@ std::string starter_job(UnitSystem units) {
                 "only shown:\n"
                 "// take the // away to use it\n"
                 "// (of a block in braces from all its lines). Lengths: \"90.4 mm\", \"3-9/16 in\"; "
-                "temperatures: \"4 "
-                "degC\", \"40 degF\".\n"
+                "temperatures: \"4 degC\", \"40 degF\".\n"
                 "{\n";
     for (const Field& field : job_record.fields)
         page.write(field, field.name == "units" && units == UnitSystem::inch ? "\"inch\"" : field.sample);

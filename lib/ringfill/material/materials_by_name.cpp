@@ -95,17 +95,12 @@ std::vector<std::reference_wrapper<const Family>> families_of(const Job& job, co
 
 std::optional<Suit> suit_of(const Registry& registry, const std::vector<Suit>& common, const SuitName& filler,
                             const SuitName& base) {
-    std::vector<Suit> best;
-    const auto add_best_of = [&](const std::vector<Suit>& rules) {
-        if (const Suit* rule = find_suit(rules, filler, base))
-            best.push_back(*rule);
-    };
-    add_best_of(common);
+    std::vector<Suit> rules = common;
     for (const Family& family :
          registry.has_own() ? registry.families()
                             : families_of({family_part(filler.name), family_part(base.name)}, registry))
-        add_best_of(family.suits);
-    const Suit* rule = find_suit(best, filler, base);
+        rules.insert(rules.end(), family.suits.begin(), family.suits.end());
+    const Suit* rule = find_suit(rules, filler, base);
     return rule ? std::optional(*rule) : std::nullopt;
 }
 

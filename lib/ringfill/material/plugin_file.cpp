@@ -116,10 +116,10 @@ std::string_view bounded(const char* text) {
 void check_names(const rf_material_plugin& plugin) {
     const std::string_view family = bounded(plugin.family);
     refuse_if(family.empty(), mend, "has {} family name", plugin.family ? "an empty" : "no");
-    refuse_if(!is_family_name(family), mend,
-              "has the family name {}, which is not a lower-case letter and at most 39 more letters, digits "
-              "and _",
-              in_quotes(family));
+    refuse_if(
+        !is_family_name(family), mend,
+        "has the family name {}, which is not a lower-case letter and at most 39 more letters, digits and _",
+        in_quotes(family));
     const std::string_view version = bounded(plugin.version);
     refuse_if(version.empty(), mend, "does not say its version");
     refuse_if(version.size() > longest_name, mend, "has a version of more than {} bytes", longest_name);

@@ -127,18 +127,22 @@ std::string to_the_bit(const FamilyAnswer& answer) {
 
 void look_for_lowered(const std::vector<FamilyAnswer>& answers, const std::string& metals, Lowered& lowered) {
     constexpr std::size_t walls = walls_m.size();
+    const auto look = [&](std::string& found, std::size_t before, std::size_t after,
+                          const std::string& when) {
+        const std::string fallen = found.empty() ? fall(answers.at(before), answers.at(after)) : "";
+        if (!fallen.empty())
+            found = fmt::format("{}, {} when the {}", metals, fallen, when);
+    };
     for (std::size_t i = 0; i < grid_size; ++i) {
         const std::size_t wall = i % walls;
         const std::size_t level = i / walls % hydrogen_mL_per_100g.size();
-        const std::string by_wall = wall > 0 ? fall(answers.at(i - 1), answers.at(i)) : "";
-        if (lowered.by_wall.empty() && !by_wall.empty())
-            lowered.by_wall = fmt::format("{}, {} when the wall grew from {} m to {} m", metals, by_wall,
-                                          walls_m[wall - 1], walls_m[wall]);
-        const std::string by_hydrogen = level > 0 ? fall(answers.at(i - walls), answers.at(i)) : "";
-        if (lowered.by_hydrogen.empty() && !by_hydrogen.empty())
-            lowered.by_hydrogen =
-                fmt::format("{}, {} when the hydrogen rose from {} to {} mL/100 g", metals, by_hydrogen,
-                            hydrogen_mL_per_100g[level - 1], hydrogen_mL_per_100g[level]);
+        if (wall > 0)
+            look(lowered.by_wall, i - 1, i,
+                 fmt::format("wall grew from {} m to {} m", walls_m[wall - 1], walls_m[wall]));
+        if (level > 0)
+            look(lowered.by_hydrogen, i - walls, i,
+                 fmt::format("hydrogen rose from {} to {} mL/100 g", hydrogen_mL_per_100g[level - 1],
+                             hydrogen_mL_per_100g[level]));
     }
 }
 
