@@ -140,9 +140,9 @@ std::string program_page(const std::string& date) {
                         "share/ringfill/tables", RINGFILL_PLUGINS_UNDER_PREFIX, "share/doc/ringfill/examples",
                         "share/ringfill/ringfill-job.schema.json");
     text += ".Sh EXIT STATUS\n" + exit_status() + ".Sh EXAMPLES\n";
-    for (const Example& one : examples())
-        text += fmt::format("{}.Pp\n.Dl $ {}.Pp\n", mdoc_prose(fmt::format("{}:", one.what)),
-                            mdoc_literal(one.line));
+    for (const Example& example : examples())
+        text += fmt::format("{}.Pp\n.Dl $ {}.Pp\n", mdoc_prose(fmt::format("{}:", example.what)),
+                            mdoc_literal(example.line));
     text.erase(text.size() - 4); // no paragraph before a section
     return text + ".Sh SEE ALSO\n.Xr ringfill-job 5\n";
 }

@@ -31,9 +31,9 @@ BarSpeed bar_speed(Speed cutting_speed, Length diameter, const std::vector<Turni
     if (listed.empty())
         return {computed, computed};
     Turning used;
-    for (const Turning& one : listed)
-        if (one <= (1 + 1e-9) * computed)
-            used = std::max(used, one);
+    for (const Turning& turning : listed)
+        if (turning <= (1 + 1e-9) * computed)
+            used = std::max(used, turning);
     const bool too_fast = !(used > Turning());
     return {computed, too_fast ? *std::min_element(listed.begin(), listed.end()) : used, true, too_fast};
 }

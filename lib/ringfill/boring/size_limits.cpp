@@ -45,9 +45,9 @@ std::optional<SizeLimits> size_limits(const WornBore& bore, const std::vector<Si
                                        fmt::format("{}, {}", remedy, otherwise)));
         return std::nullopt;
     };
-    const auto step = ranges::find_if(steps, [&](const SizeStep& one) {
-        return bore.finish_diameter > one.over.value + rounding &&
-               bore.finish_diameter <= one.to.value + rounding;
+    const auto step = ranges::find_if(steps, [&](const SizeStep& size_step) {
+        return bore.finish_diameter > size_step.over.value + rounding &&
+               bore.finish_diameter <= size_step.to.value + rounding;
     });
     if (step == steps.end())
         return refuse(

@@ -28,8 +28,8 @@ struct Value {
                                 std::is_same<Held, std::string>, std::is_same<Held, List>,
                                 std::is_same<Held, Object>>
     Value(Held value) : held(std::move(value)) {}
-    Value(std::string_view text) : held(std::string(text)) {}
-    Value(const char* text) : held(std::string(text)) {}
+    Value(std::string_view text);
+    Value(const char* text);
 
     const std::string* text() const { return std::get_if<std::string>(&held); }
     const double* number() const { return std::get_if<double>(&held); }
@@ -47,6 +47,10 @@ struct Member {
     Value value;
     std::size_t name_begin = 0; ///< in the text, at its quote; 0 if it was not read
 };
+
+// Here, where a member is complete: a variant asks for it.
+inline Value::Value(std::string_view text) : held(std::string(text)) {}
+inline Value::Value(const char* text) : held(std::string(text)) {}
 
 /// What a value is, in words a person uses: "a text", "a number", "a list".
 std::string_view kind_in_words(const Value& value);

@@ -69,19 +69,19 @@ Working peak_working(const HeatBalance& balance) {
 }
 
 /// dT/dt as the first ring is laid.
-std::vector<Working> curve_working(const BossRun& one, const std::vector<Input>& common) {
-    const ThermalLump& lump = one.settings.boss;
-    const Temperature at = std::max(one.settings.minimum, lump.ambient);
+std::vector<Working> curve_working(const BossRun& boss_run, const std::vector<Input>& common) {
+    const ThermalLump& lump = boss_run.settings.boss;
+    const Temperature at = std::max(boss_run.settings.minimum, lump.ambient);
     const double c = lump.metal.specific_heat(at).value();
-    const Power gain = one.settings.arc - heat_loss(lump, at);
-    return worked(
-        joined(inputs_of(Input("P", one.settings.arc.value(), "W"), Input("G", one.boss.sink.value(), "W/K"),
-                         kelvin("T", at), Input("c", c, "J/(kg K)")),
-               common),
-        {{"curve",
-          "(P - (h_c*A + G)*(T - T_a) - eps*A*sigma*(T^4 - T_a^4))/(m*c)",
-          {gain.value() / (lump.mass.value() * c), "K/s"},
-          lump.metal.source}});
+    const Power gain = boss_run.settings.arc - heat_loss(lump, at);
+    return worked(joined(inputs_of(Input("P", boss_run.settings.arc.value(), "W"),
+                                   Input("G", boss_run.boss.sink.value(), "W/K"), kelvin("T", at),
+                                   Input("c", c, "J/(kg K)")),
+                         common),
+                  {{"curve",
+                    "(P - (h_c*A + G)*(T - T_a) - eps*A*sigma*(T^4 - T_a^4))/(m*c)",
+                    {gain.value() / (lump.mass.value() * c), "K/s"},
+                    lump.metal.source}});
 }
 
 std::vector<double> step_times(const HeatRun& run, HeatStage stage) {

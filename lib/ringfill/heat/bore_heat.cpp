@@ -122,13 +122,13 @@ std::vector<Fault> band_faults(const std::string& bore, const Procedure& procedu
     if (!procedure.approved || !procedure.approved->heat_input)
         return faults;
     const auto& [lowest, highest] = *procedure.approved->heat_input;
-    for (const LaidHeat& one : laid)
-        if (one.heat_input < lowest * (1 - rounding) || one.heat_input > highest * (1 + rounding))
+    for (const LaidHeat& laid_heat : laid)
+        if (laid_heat.heat_input < lowest * (1 - rounding) || laid_heat.heat_input > highest * (1 + rounding))
             faults.push_back(fault_at_path(
                 procedure.path + ".approved.heat_input",
                 fmt::format("{:.3g} to {:.3g} kJ/mm", kj_mm(lowest), kj_mm(highest)),
                 fmt::format("does not hold the {:.3g} kJ/mm that the {} of {} is laid with",
-                            kj_mm(one.heat_input), one.pass, printable(bore, 60)),
+                            kj_mm(laid_heat.heat_input), laid_heat.pass, printable(bore, 60)),
                 "change wire feed, current, voltage or travel, or take the procedure that fits"));
     return faults;
 }

@@ -14,47 +14,48 @@ namespace {
 constexpr std::string_view slow_cooling = "cooling_max_K_per_h";
 
 /// Why there is no balance, empty when there is one.
-std::string missing(const BalanceCase& what, const std::optional<HotMetal>& metal) {
-    const Preheat& preheat = what.heat.preheat;
+std::string missing(const BalanceCase& balance_case, const std::optional<HotMetal>& metal) {
+    const Preheat& preheat = balance_case.heat.preheat;
     const std::pair<bool, std::string> reasons[] = {
-        {!what.bore.boss_diameter || !what.build.wall, "the job does not give boss_diameter"},
+        {!balance_case.bore.boss_diameter || !balance_case.build.wall, "the job does not give boss_diameter"},
         {!preheat.figure(), "no preheat figure is known"},
-        {heated_against(what.heat) != HeatedAgainst::nothing,
+        {heated_against(balance_case.heat) != HeatedAgainst::nothing,
          "its approved procedure heats it against its rules"},
         {!preheat.interpass_max, "no interpass maximum is known"},
         {preheat.state == PreheatState::contradictory, "its preheat minimum lies over its interpass maximum"},
-        {!what.heat.voltage, "the job does not give the voltage"},
-        {!what.heat.current, "the current is not known"},
-        {!metal, "the table gives no specific heat of " + what.bore.base},
-        {!what.heater, "the table of fuels does not have its heater"},
-        {what.passes.empty(), "it and the job have too many rings to be followed one by one"}};
+        {!balance_case.heat.voltage, "the job does not give the voltage"},
+        {!balance_case.heat.current, "the current is not known"},
+        {!metal, "the table gives no specific heat of " + balance_case.bore.base},
+        {!balance_case.heater, "the table of fuels does not have its heater"},
+        {balance_case.passes.empty(), "it and the job have too many rings to be followed one by one"}};
     for (const auto& [holds, reason] : reasons)
         if (holds)
             return reason;
     return {};
 }
 
-BossRun run_with(const BalanceCase& what, const HotMetal& metal, std::vector<Length> plates) {
-    const Preheat& preheat = what.heat.preheat;
-    const Boss boss = boss_of(what.bore, what.build, metal, plates);
+BossRun run_with(const BalanceCase& balance_case, const HotMetal& metal, std::vector<Length> plates) {
+    const Preheat& preheat = balance_case.heat.preheat;
+    const Boss boss = boss_of(balance_case.bore, balance_case.build, metal, plates);
     const Conductance to_air = in_si<Conductance>(still_air_W_m2K * boss.surface.value());
-    HeatRunSettings settings{
-        .boss = {boss.mass, metal, to_air + boss.sink, scaled_emissivity * boss.surface, what.ambient},
-        .heated = boss.heated,
-        .minimum = preheat.minimum->value,
-        .maximum = preheat.interpass_max->value,
-        .arc = what.heat.thermal_efficiency * *what.heat.voltage * *what.heat.current,
-        .heater = what.heater->into_metal(),
-        .rough_below = what.rough_below,
-        .finish_below = what.finish_below};
-    if (preheat.post_heat && !tempers_once_cool(what.heat)) {
+    HeatRunSettings settings{.boss = {boss.mass, metal, to_air + boss.sink, scaled_emissivity * boss.surface,
+                                      balance_case.ambient},
+                             .heated = boss.heated,
+                             .minimum = preheat.minimum->value,
+                             .maximum = preheat.interpass_max->value,
+                             .arc = balance_case.heat.thermal_efficiency * *balance_case.heat.voltage *
+                                    *balance_case.heat.current,
+                             .heater = balance_case.heater->into_metal(),
+                             .rough_below = balance_case.rough_below,
+                             .finish_below = balance_case.finish_below};
+    if (preheat.post_heat && !tempers_once_cool(balance_case.heat)) {
         settings.hold_at = preheat.post_heat->temperature.value;
         settings.hold_for = preheat.post_heat->time;
     }
     const auto slow = ranges::find(preheat.values, slow_cooling, &AnsweredFigure::name);
     if (slow != preheat.values.end() && slow->number > 0)
         settings.cooling_max_K_per_h = slow->number;
-    HeatRun run = heat_run(settings, what.passes);
+    HeatRun run = heat_run(settings, balance_case.passes);
     return {boss, std::move(plates), std::move(settings), std::move(run)};
 }
 
@@ -102,10 +103,10 @@ Time HeatBalance::busiest_arc(Time period) const {
 }
 
 HeatEnd end_of(const HeatBalance& balance) {
-    for (const BossRun* one : {&balance.cold(), &balance.hot}) {
-        if (!one->is_whole())
-            return one->run.end;
-        if (!one->run.cooling_to_finish)
+    for (const BossRun* boss_run : {&balance.cold(), &balance.hot}) {
+        if (!boss_run->is_whole())
+            return boss_run->run.end;
+        if (!boss_run->run.cooling_to_finish)
             return HeatEnd::never_cold;
     }
     return HeatEnd::done;
@@ -150,24 +151,24 @@ Power heater_needed(const HeatBalance& balance) {
     return std::max(loss, Power()) / balance.heater.efficiency;
 }
 
-FollowedHeat follow_heat(const BalanceCase& what) {
-    const std::optional<HotMetal> metal = hot_metal(what.base);
-    if (std::string reason = missing(what, metal); !reason.empty())
+FollowedHeat follow_heat(const BalanceCase& balance_case) {
+    const std::optional<HotMetal> metal = hot_metal(balance_case.base);
+    if (std::string reason = missing(balance_case, metal); !reason.empty())
         return {{}, std::move(reason)};
     HeatBalance balance;
-    balance.heater = *what.heater;
+    balance.heater = *balance_case.heater;
     balance.metal = *metal;
-    balance.ambient = what.ambient;
+    balance.ambient = balance_case.ambient;
     std::vector<Length> plates;
-    for (const Plate& plate : what.bore.attached)
+    for (const Plate& plate : balance_case.bore.attached)
         plates.push_back(plate.thickness);
-    balance.hot = run_with(what, *metal, std::move(plates));
-    if (!what.bore.carry_off && what.bore.attached.empty())
-        balance.plated = run_with(what, *metal, {*what.build.wall});
-    for (const BossRun* one : {&std::as_const(balance).hot, &std::as_const(balance).cold()})
-        if (!std::isfinite(one->run.ring_peak.value()))
+    balance.hot = run_with(balance_case, *metal, std::move(plates));
+    if (!balance_case.bore.carry_off && balance_case.bore.attached.empty())
+        balance.plated = run_with(balance_case, *metal, {*balance_case.build.wall});
+    for (const BossRun* boss_run : {&std::as_const(balance).hot, &std::as_const(balance).cold()})
+        if (!std::isfinite(boss_run->run.ring_peak.value()))
             return {{}, "its boss is so light that one ring takes it past any temperature"};
-    balance.biot = biot_number(balance.hot.boss, *metal, balance.hot.settings.maximum, what.ambient);
+    balance.biot = biot_number(balance.hot.boss, *metal, balance.hot.settings.maximum, balance_case.ambient);
     return {std::move(balance), {}};
 }
 

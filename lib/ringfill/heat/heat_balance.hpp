@@ -119,7 +119,7 @@ struct FollowedHeat {
 
 /// The balance, or why there is none: no boss diameter, no figure of preheat, a minimum over its maximum, no
 /// voltage or current, metal whose specific heat nobody gives, too many rings.
-FollowedHeat follow_heat(const BalanceCase& what);
+FollowedHeat follow_heat(const BalanceCase& balance_case);
 
 /// The most that the arc burns in any stretch of a given length, whatever lies in between: what the duty of a
 /// welding set is told by. Period over 0.

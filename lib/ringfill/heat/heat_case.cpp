@@ -21,7 +21,7 @@ Shares of_deposit(const Filler& filler) {
 }
 
 /// What kind of metal the filler lays, by the upper limits of its deposit; what is not named counts as none.
-void judge_deposit(HeatCase& what, const Base& base, const Filler& filler) {
+void judge_deposit(HeatCase& heat_case, const Base& base, const Filler& filler) {
     const Shares shares = of_deposit(filler);
     const auto percent = [&](std::string_view element) { return share_of(shares, element); };
     // Common practice, no source: nickel and its alloys; 309L, 308L, not 13 % Cr.
@@ -30,12 +30,12 @@ void judge_deposit(HeatCase& what, const Base& base, const Filler& filler) {
     // Likewise, as for base metals: 10 % Mn; over 5 % Al, Sn or Cu, or of a group of bronze.
     const bool foreign = !nickel && (filler.group.ends_with("bronze_filler") || percent("Al") > 5 ||
                                      percent("Sn") > 5 || percent("Cu") > 5 || percent("Mn") >= 10);
-    what.stainless_on_steel = holds_magnet(base) && austenitic;
-    what.nickel_on_steel = holds_magnet(base) && nickel;
-    what.foreign_on_steel = holds_magnet(base) && foreign;
+    heat_case.stainless_on_steel = holds_magnet(base) && austenitic;
+    heat_case.nickel_on_steel = holds_magnet(base) && nickel;
+    heat_case.foreign_on_steel = holds_magnet(base) && foreign;
     // Steel or martensitic stainless: neither of much chromium, as stainless metal, cobalt and hard iron are,
     // nor iron.
-    what.ferritic_filler = !nickel && !foreign && percent("Cr") <= 16 && percent("C") < 2;
+    heat_case.ferritic_filler = !nickel && !foreign && percent("Cr") <= 16 && percent("C") < 2;
 }
 
 } // namespace
@@ -70,9 +70,9 @@ HeatCase heat_case(const WornBore& bore, const Procedure& procedure, const Site&
     return what;
 }
 
-Question question_on(const std::string& topic, const HeatCase& what) {
-    const Base& base = *what.base;
-    Question question{topic, base.name, what.filler_name, {}};
+Question question_on(const std::string& topic, const HeatCase& heat_case) {
+    const Base& base = *heat_case.base;
+    Question question{topic, base.name, heat_case.filler_name, {}};
     const auto add = [&](std::string name, double value) {
         question.numbers.emplace_back(std::move(name), value);
     };
@@ -84,24 +84,24 @@ Question question_on(const std::string& topic, const HeatCase& what) {
         if (number)
             add(name, number->value);
     };
-    for (const auto& [element, percent] : what.composition)
+    for (const auto& [element, percent] : heat_case.composition)
         add("base_" + element + "_pct", percent);
-    for (const auto& [element, percent] : of_deposit(*what.filler))
+    for (const auto& [element, percent] : of_deposit(*heat_case.filler))
         add("deposit_" + element + "_pct", percent);
-    add_quantity("wall_m", what.wall);
-    add_quantity("combined_thickness_m", what.combined);
-    add("restraint", static_cast<double>(what.restraint));
-    add_quantity("heat_input_J_per_m", what.lowest_heat_input);
+    add_quantity("wall_m", heat_case.wall);
+    add_quantity("combined_thickness_m", heat_case.combined);
+    add("restraint", static_cast<double>(heat_case.restraint));
+    add_quantity("heat_input_J_per_m", heat_case.lowest_heat_input);
     if (const auto found = ranges::find(numbered_structures, base.structure);
         found != std::end(numbered_structures))
         add("structure", 1.0 + static_cast<double>(found - numbered_structures));
-    add_sourced("hydrogen_mL_per_100g", what.hydrogen_ml_100g);
-    add("hydrogen_is_measured", what.hydrogen_is_measured ? 1 : 0);
-    add_quantity("ambient_K", what.ambient);
-    if (what.not_the_grade)
+    add_sourced("hydrogen_mL_per_100g", heat_case.hydrogen_ml_100g);
+    add("hydrogen_is_measured", heat_case.hydrogen_is_measured ? 1 : 0);
+    add_quantity("ambient_K", heat_case.ambient);
+    if (heat_case.not_the_grade)
         add("grade_is_denied", 1);
     add_sourced("yield_MPa", base.yield_MPa);
-    if (!what.not_the_grade)
+    if (!heat_case.not_the_grade)
         add_sourced("tensile_MPa", base.tensile_MPa);
     if (base.tempering)
         add("tempering_K", base.tempering->value.value());

@@ -58,6 +58,6 @@ HeatCase heat_case(const WornBore& bore, const Procedure& procedure, const Site&
                    std::optional<EnergyPerLength> lowest_heat_input);
 
 /// The question on one topic as the family's plugin is asked it.
-Question question_on(const std::string& topic, const HeatCase& what);
+Question question_on(const std::string& topic, const HeatCase& heat_case);
 
 } // namespace ringfill

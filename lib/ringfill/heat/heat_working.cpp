@@ -13,14 +13,14 @@ std::vector<Working> heat_inputs(const BoreHeat& heat) {
     std::vector<Working> work;
     const auto add_of = [&](std::string_view list) {
         std::vector<double> all;
-        for (const LaidHeat& one : heat.laid)
-            if (one.figure.starts_with(list)) {
+        for (const LaidHeat& laid_heat : heat.laid)
+            if (laid_heat.figure.starts_with(list)) {
                 work.push_back(worked(
-                    one.figure, "k*U*I*60/(1000*v)",
+                    laid_heat.figure, "k*U*I*60/(1000*v)",
                     inputs_of(Input("k", heat.thermal_efficiency), Input("U", heat.voltage->value(), "V"),
-                              Input("I", heat.current->value(), "A"), in_mm_min("v", one.travel)),
-                    in_kj_mm(one.heat_input), "EN1011-1"));
-                all.push_back(kj_mm(one.heat_input));
+                              Input("I", heat.current->value(), "A"), in_mm_min("v", laid_heat.travel)),
+                    in_kj_mm(laid_heat.heat_input), "EN1011-1"));
+                all.push_back(kj_mm(laid_heat.heat_input));
             }
         return all;
     };

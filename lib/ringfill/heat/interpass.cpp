@@ -23,32 +23,33 @@ AskedTemperature over_minimum(const Base& base, Temperature minimum) {
 }
 
 /// Steel that may have been quenched and tempered: all but the grades whose table says that they never are.
-bool may_be_tempered(const HeatCase& what) {
-    return what.base->structure == "ferritic" && (!what.base->never_quenched || what.not_the_grade);
+bool may_be_tempered(const HeatCase& heat_case) {
+    return heat_case.base->structure == "ferritic" &&
+           (!heat_case.base->never_quenched || heat_case.not_the_grade);
 }
 
 /// What a filler that is laid hotter than the metal under it bears must not pass.
-std::optional<AskedTemperature> softening_limit(const HeatCase& what) {
-    if (auto known = softens_over(what))
+std::optional<AskedTemperature> softening_limit(const HeatCase& heat_case) {
+    if (auto known = softens_over(heat_case))
         return known;
-    if (may_be_tempered(what))
+    if (may_be_tempered(heat_case))
         return AskedTemperature{usual_maximum, "the usual limit of quenched and tempered steel", "practice"};
     return std::nullopt;
 }
 
 /// The usual maximum over a minimum.
-AskedTemperature usual(const HeatCase& what, Temperature minimum) {
+AskedTemperature usual(const HeatCase& heat_case, Temperature minimum) {
     double highest = std::min(minimum.value() + usual_range_K, usual_maximum.value());
     std::string formula = "min(T_min + range, T_most)";
     std::vector<Input> inputs{{"T_min", minimum.value(), "K"},
                               {"range", usual_range_K, "K"},
                               {"T_most", usual_maximum.value(), "K"}};
-    if (what.base->softens_over) {
-        inputs.emplace_back("T_softens", what.base->softens_over->value.value(), "K");
+    if (heat_case.base->softens_over) {
+        inputs.emplace_back("T_softens", heat_case.base->softens_over->value.value(), "K");
         highest = std::min(highest, inputs.back().value);
         formula = "min(" + formula + ", T_softens)";
-    } else if (what.base->tempering) {
-        inputs.emplace_back("T_tempering", what.base->tempering->value.value(), "K");
+    } else if (heat_case.base->tempering) {
+        inputs.emplace_back("T_tempering", heat_case.base->tempering->value.value(), "K");
         highest = std::min(highest, inputs.back().value - below_tempering_K);
         inputs.emplace_back("below", below_tempering_K, "K");
         formula = "min(" + formula + ", T_tempering - below)";
@@ -63,44 +64,45 @@ AskedTemperature usual(const HeatCase& what, Temperature minimum) {
 
 } // namespace
 
-std::optional<AskedTemperature> softens_over(const HeatCase& what) {
-    if (what.base->softens_over)
-        return AskedTemperature{what.base->softens_over->value, "what its hardness bears",
-                                what.base->softens_over->source};
-    if (!what.base->tempering)
+std::optional<AskedTemperature> softens_over(const HeatCase& heat_case) {
+    if (heat_case.base->softens_over)
+        return AskedTemperature{heat_case.base->softens_over->value, "what its hardness bears",
+                                heat_case.base->softens_over->source};
+    if (!heat_case.base->tempering)
         return std::nullopt;
-    const auto& [tempering, source] = *what.base->tempering;
+    const auto& [tempering, source] = *heat_case.base->tempering;
     return AskedTemperature{in_si<Temperature>(tempering.value() - below_tempering_K),
                             "what its tempering allows", source};
 }
 
-std::optional<AskedTemperature> interpass_maximum(const HeatCase& what, const Preheat& preheat) {
+std::optional<AskedTemperature> interpass_maximum(const HeatCase& heat_case, const Preheat& preheat) {
     const auto& minimum = preheat.minimum;
     std::optional<AskedTemperature> lowest;
-    if (what.base->interpass_max)
-        take_lower(lowest, {what.base->interpass_max->value, fmt::format("the table for {}", what.base->name),
-                            what.base->interpass_max->source});
+    if (heat_case.base->interpass_max)
+        take_lower(lowest, {heat_case.base->interpass_max->value,
+                            fmt::format("the table for {}", heat_case.base->name),
+                            heat_case.base->interpass_max->source});
     for (const PreheatMethod& method : preheat.methods)
         if (method.applies && method.maximum)
             take_lower(lowest, {method.maximum->value, method.name, method.maximum->source});
     for (const AnsweredFigure& value : preheat.values)
         if (value.name == "interpass_max_K")
             take_lower(lowest, asked_by_family(value));
-    if (what.filler->interpass_max)
-        take_lower(lowest,
-                   {what.filler->interpass_max->value, fmt::format("the table for {}", what.filler_name),
-                    what.filler->interpass_max->source});
-    if (what.stainless_on_steel)
+    if (heat_case.filler->interpass_max)
+        take_lower(lowest, {heat_case.filler->interpass_max->value,
+                            fmt::format("the table for {}", heat_case.filler_name),
+                            heat_case.filler->interpass_max->source});
+    if (heat_case.stainless_on_steel)
         take_lower(lowest, {stainless_maximum, "the stainless filler on steel", "practice"});
-    if (what.base->interpass_range_K && minimum)
-        take_lower(lowest, over_minimum(*what.base, minimum->value));
-    if (lowest && !what.base->interpass_max)
-        if (auto limit = softening_limit(what))
+    if (heat_case.base->interpass_range_K && minimum)
+        take_lower(lowest, over_minimum(*heat_case.base, minimum->value));
+    if (lowest && !heat_case.base->interpass_max)
+        if (auto limit = softening_limit(heat_case))
             take_lower(lowest, std::move(*limit));
     // So much over a minimum that nobody knows is not known either.
     if (lowest || !minimum || lacks_figure(minimum->value, preheat.methods))
         return lowest;
-    return usual(what, minimum->value);
+    return usual(heat_case, minimum->value);
 }
 
 } // namespace ringfill

@@ -40,25 +40,25 @@ void let_the_highest_rule(Preheat& result) {
 
 /// What the tables say of the metal and of the filler itself. Metal that goes by its own practice is spared
 /// what a filler asks for to be kept hot, and so is steel that softens.
-void take_table_advice(Preheat& result, const HeatCase& what) {
-    const bool own_heat = !why_not_for_filler(what.base->structure).empty();
-    const bool in_the_open = own_heat || cools_in_the_open(*what.base);
-    result.advice.insert(result.advice.begin(), what.base->advice.begin(), what.base->advice.end());
-    for (const Advice& advice : what.filler->advice)
+void take_table_advice(Preheat& result, const HeatCase& heat_case) {
+    const bool own_heat = !why_not_for_filler(heat_case.base->structure).empty();
+    const bool in_the_open = own_heat || cools_in_the_open(*heat_case.base);
+    result.advice.insert(result.advice.begin(), heat_case.base->advice.begin(), heat_case.base->advice.end());
+    for (const Advice& advice : heat_case.filler->advice)
         if (!(own_heat && advice.kind == "soak") && !(in_the_open && advice.kind == "slow_cooling"))
             result.advice.push_back(advice);
 }
 
 /// What the family advises once the minimum is settled: a hold after welding is never colder than that.
-void take_advice(Preheat& result, const HeatCase& what) {
-    if (!what.family->plugin)
+void take_advice(Preheat& result, const HeatCase& heat_case) {
+    if (!heat_case.family->plugin)
         return;
-    Question question = question_on("advice", what);
+    Question question = question_on("advice", heat_case);
     if (result.minimum)
         question.numbers.emplace_back("preheat_min_K", result.minimum->value.value());
     if (result.interpass_max && !result.interpass_max->is_usual)
         question.numbers.emplace_back("interpass_max_K", result.interpass_max->value.value());
-    FamilyAnswer answer = ask(*what.family->plugin, question, what.family->sources);
+    FamilyAnswer answer = ask(*heat_case.family->plugin, question, heat_case.family->sources);
     ranges::push_back(result.values, std::move(answer.values));
     result.advice = std::move(answer.advice);
 }
@@ -92,17 +92,17 @@ AskedTemperature by_approved(Temperature value, const Approved& approved) {
 
 /// What an approved maximum is held against: a document's, else what the tempering allows, else the highest
 /// that common practice goes to.
-AskedTemperature firm_maximum(const Preheat& preheat, const HeatCase& what) {
+AskedTemperature firm_maximum(const Preheat& preheat, const HeatCase& heat_case) {
     if (preheat.interpass_max && !preheat.interpass_max->is_usual)
         return *preheat.interpass_max;
-    if (auto tempered = softens_over(what))
+    if (auto tempered = softens_over(heat_case))
         return *tempered;
     return {usual_maximum, "common practice", "practice"};
 }
 
-void hold_as_approved(Preheat& preheat, const HeatCase& what, PostHeat hold) {
+void hold_as_approved(Preheat& preheat, const HeatCase& heat_case, PostHeat hold) {
     const Temperature at = hold.temperature.value;
-    if (auto most = softens_over(what); most && at > most->value)
+    if (auto most = softens_over(heat_case); most && at > most->value)
         preheat.overruled.hold_most = std::move(most);
     if (preheat.post_heat &&
         (preheat.post_heat->temperature.value > at || preheat.post_heat->time > hold.time))
@@ -125,18 +125,19 @@ void let_approved_minimum_rule(Preheat& preheat, const Approved& approved) {
         method.rules = false;
 }
 
-void let_approved_rest_rule(Preheat& preheat, const HeatCase& what, const Approved& approved) {
-    if (auto most = softens_over(what); most && approved.preheat_min && *approved.preheat_min > most->value)
+void let_approved_rest_rule(Preheat& preheat, const HeatCase& heat_case, const Approved& approved) {
+    if (auto most = softens_over(heat_case);
+        most && approved.preheat_min && *approved.preheat_min > most->value)
         preheat.overruled.preheat_most = std::move(most);
     if (approved.interpass_max) {
         AskedTemperature asked = by_approved(*approved.interpass_max, approved);
-        if (auto firm = firm_maximum(preheat, what); firm.value < asked.value)
+        if (auto firm = firm_maximum(preheat, heat_case); firm.value < asked.value)
             preheat.overruled.interpass_max = std::move(firm);
         preheat.interpass_max = std::move(asked);
     }
     if (approved.post_heat && approved.post_heat->temperature && approved.post_heat->time)
         hold_as_approved(
-            preheat, what,
+            preheat, heat_case,
             {by_approved(*approved.post_heat->temperature, approved), *approved.post_heat->time, {}, true});
 }
 
@@ -158,24 +159,24 @@ AskedTemperature asked_by_family(const AnsweredFigure& value) {
             true};
 }
 
-Preheat preheat(const HeatCase& what, const Approved* approved) {
+Preheat preheat(const HeatCase& heat_case, const Approved* approved) {
     Preheat result;
     if (approved)
         result.approved = approved->reference;
-    result.doubt = what.doubt;
-    if (what.doubt)
+    result.doubt = heat_case.doubt;
+    if (heat_case.doubt)
         return result;
-    gather_methods(result, what);
+    gather_methods(result, heat_case);
     let_the_highest_rule(result);
     if (approved)
         let_approved_minimum_rule(result, *approved);
-    result.interpass_max = interpass_maximum(what, result);
-    take_advice(result, what);
-    take_table_advice(result, what);
+    result.interpass_max = interpass_maximum(heat_case, result);
+    take_advice(result, heat_case);
+    take_table_advice(result, heat_case);
     let_the_family_hold(result);
-    result.interpass_max = interpass_maximum(what, result);
+    result.interpass_max = interpass_maximum(heat_case, result);
     if (approved)
-        let_approved_rest_rule(result, what, *approved);
+        let_approved_rest_rule(result, heat_case, *approved);
     result.asked = asked_of(result);
     const bool closed =
         result.minimum && result.interpass_max && result.minimum->value > result.interpass_max->value;

@@ -125,6 +125,6 @@ bool lacks_figure(Temperature minimum, const std::vector<PreheatMethod>& methods
 /// chill-off temperature. There is no figure at all while the metal is in doubt.
 /// @param approved its figures rule; what it leaves open follows from the rest. May be null.
 /// Throws Faulty (Origin::table) when the family's plugin breaks a rule.
-Preheat preheat(const HeatCase& what, const Approved* approved = nullptr);
+Preheat preheat(const HeatCase& heat_case, const Approved* approved = nullptr);
 
 } // namespace ringfill

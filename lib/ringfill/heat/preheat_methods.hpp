@@ -43,7 +43,7 @@ namespace ringfill {
 
 /// Looks into the tables that list the grade and asks the family's plugin, see preheat(): everything that has
 /// a say on the preheat of one case, each method marked whether it may rule.
-void gather_methods(Preheat& found, const HeatCase& what);
+void gather_methods(Preheat& found, const HeatCase& heat_case);
 
 // Where no document gives an interpass maximum: no more than this over the minimum, never over this, and well
 // under the temperature the metal was tempered at [common practice, no source].
@@ -55,10 +55,10 @@ inline constexpr double below_tempering_K = 50;
 inline const Temperature stainless_maximum = in_si<Temperature>(448.15);
 
 /// How hot metal that was quenched or tempered may get before it softens; nothing when that is not known.
-std::optional<AskedTemperature> softens_over(const HeatCase& what);
+std::optional<AskedTemperature> softens_over(const HeatCase& heat_case);
 
 /// The highest temperature to begin a ring at: the lowest that a document asks for the grade, else the usual
 /// one. Nothing when neither is known, nor a usual one while preheat is asked for without a figure.
-std::optional<AskedTemperature> interpass_maximum(const HeatCase& what, const Preheat& preheat);
+std::optional<AskedTemperature> interpass_maximum(const HeatCase& heat_case, const Preheat& preheat);
 
 } // namespace ringfill

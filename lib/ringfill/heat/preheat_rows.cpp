@@ -19,12 +19,12 @@ Fits within(const std::optional<Sourced<T>>& limit, const std::optional<T>& valu
     return *value <= limit->value * last_digit ? Fits::yes : Fits::no;
 }
 
-Fits fits(const PreheatRow& row, const HeatCase& what) {
-    const double* carbon = value_named(what.composition, "C");
-    const auto& tensile = what.base->tensile_MPa;
-    const Fits limits[] = {within(row.up_to, what.wall),
+Fits fits(const PreheatRow& row, const HeatCase& heat_case) {
+    const double* carbon = value_named(heat_case.composition, "C");
+    const auto& tensile = heat_case.base->tensile_MPa;
+    const Fits limits[] = {within(row.up_to, heat_case.wall),
                            within(row.carbon_up_to_pct, carbon ? std::optional(*carbon) : std::nullopt),
-                           within(row.tensile_up_to_MPa, tensile && !what.not_the_grade
+                           within(row.tensile_up_to_MPa, tensile && !heat_case.not_the_grade
                                                              ? std::optional(tensile->value)
                                                              : std::nullopt)};
     return ranges::contains(limits, Fits::no)        ? Fits::no
@@ -43,17 +43,17 @@ void take_worse(RowAnswer& answer, const PreheatRow& row) {
 
 } // namespace
 
-bool holds_for_hydrogen(const PreheatGroup& group, const HeatCase& what) {
-    const auto& hydrogen = what.hydrogen_ml_100g;
+bool holds_for_hydrogen(const PreheatGroup& group, const HeatCase& heat_case) {
+    const auto& hydrogen = heat_case.hydrogen_ml_100g;
     if (group.hydrogen_up_to && !(hydrogen && hydrogen->value <= group.hydrogen_up_to->value))
         return false;
     return !group.hydrogen_over || !hydrogen || hydrogen->value > group.hydrogen_over->value;
 }
 
-std::optional<RowAnswer> look_up(const PreheatGroup& group, const HeatCase& what) {
+std::optional<RowAnswer> look_up(const PreheatGroup& group, const HeatCase& heat_case) {
     std::optional<RowAnswer> answer;
     for (const PreheatRow& row : group.rows) {
-        const Fits row_fits = fits(row, what);
+        const Fits row_fits = fits(row, heat_case);
         if (row_fits == Fits::no)
             continue;
         if (answer)

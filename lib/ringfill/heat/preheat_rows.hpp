@@ -30,10 +30,10 @@ Temperature counted_of_filler(const Row& row) {
 }
 
 /// Whether a table is for this much hydrogen. Where that is not known it counts as more than any limit.
-bool holds_for_hydrogen(const PreheatGroup& group, const HeatCase& what);
+bool holds_for_hydrogen(const PreheatGroup& group, const HeatCase& heat_case);
 
 /// The first row that fits, limits included; of rows that may fit, because what they ask for is not known,
 /// the highest minimum and the lowest maximum. Nothing when no row fits.
-std::optional<RowAnswer> look_up(const PreheatGroup& group, const HeatCase& what);
+std::optional<RowAnswer> look_up(const PreheatGroup& group, const HeatCase& heat_case);
 
 } // namespace ringfill

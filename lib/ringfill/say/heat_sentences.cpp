@@ -120,8 +120,8 @@ std::string measuring(const BoreHeat& heat, UnitSystem units) {
 std::string heat_inputs(const BoreHeat& heat, UnitSystem units) {
     if (heat.laid.empty())
         return "Heat input: not known without current and voltage.";
-    const std::string laid = listed(heat.laid, ", ", [&](const LaidHeat& one) {
-        return fmt::format("{} {}", one.pass, heat_input_text(one.heat_input, units));
+    const std::string laid = listed(heat.laid, ", ", [&](const LaidHeat& laid_heat) {
+        return fmt::format("{} {}", laid_heat.pass, heat_input_text(laid_heat.heat_input, units));
     });
     const auto& cooling = heat.cooling;
     return fmt::format(

@@ -121,7 +121,7 @@ std::vector<Working> metal_working(const WornBore& bore, const BoreWeld& weld) {
     const Deposition& laid = weld.deposition;
     std::vector<Pass> passes(weld.layers.begin(), weld.layers.end());
     const auto masses = [&] {
-        return passes | ranges::views::transform([](const Pass& one) { return one.laid.value(); }) |
+        return passes | ranges::views::transform([](const Pass& pass) { return pass.laid.value(); }) |
                ranges::to<std::vector>();
     };
     const std::vector<double> layer_masses = masses();

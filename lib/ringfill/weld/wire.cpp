@@ -95,7 +95,7 @@ std::optional<Current> current_in_table(Speed feed, const WireSize& size, const 
                                         std::vector<Fault>& faults) {
     return between_points(
         feed, size.feed_table, &FeedPoint::feed, &FeedPoint::current,
-        [](Speed one) { return show_feed(one, UnitSystem::metric); }, path + ".wire_feed",
+        [](Speed speed) { return show_feed(speed, UnitSystem::metric); }, path + ".wire_feed",
         "choose a feed in the table or write \"current\" too", faults);
 }
 

@@ -36,12 +36,13 @@ Working worked(std::string figure, std::string formula, std::vector<Input> input
 
 std::vector<Working> worked(const std::vector<Input>& inputs, std::vector<WorkedFigure> figures) {
     std::vector<Working> work;
-    for (WorkedFigure& one : figures) {
-        if (one.formula.empty())
+    for (WorkedFigure& worked_figure : figures) {
+        if (worked_figure.formula.empty())
             continue;
-        std::vector<Input> named = named_in(one.formula, inputs);
-        work.push_back(worked(std::move(one.figure), std::move(one.formula), std::move(named),
-                              std::move(one.value), std::move(one.source)));
+        std::vector<Input> named = named_in(worked_figure.formula, inputs);
+        work.push_back(worked(std::move(worked_figure.figure), std::move(worked_figure.formula),
+                              std::move(named), std::move(worked_figure.value),
+                              std::move(worked_figure.source)));
     }
     return work;
 }
@@ -62,8 +63,8 @@ void append(std::vector<Working>& all, std::vector<Working> more) {
 }
 
 std::vector<Working> under(const std::string& path, std::vector<Working> workings) {
-    for (Working& one : workings)
-        one.figure = member_path(path, one.figure);
+    for (Working& working : workings)
+        working.figure = member_path(path, working.figure);
     return workings;
 }
 

@@ -113,8 +113,8 @@ std::string quote_csv(const Plan& plan) {
                 add(in_words(section.part), section.counts, line_object(line, exponent));
         if (quote.total)
             add("sum", true, money(quote.subtotal));
-        for (const OnTop& one : quote.on_top)
-            add(one.name, true, member("price", share_text(one.share)), money(one.amount));
+        for (const OnTop& top : quote.on_top)
+            add(top.name, true, member("price", share_text(top.share)), money(top.amount));
         add("total", true, money(quote.total),
             member("missing", when(!quote.is_whole(), total_name(quote) + incomplete_text(quote))));
     }

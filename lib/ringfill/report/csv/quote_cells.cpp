@@ -159,15 +159,15 @@ void add_total(Filling& sheet, const Quote& quote, const std::map<QuotePart, std
     const std::string known = fmt::format("ISNUMBER(E{})", sheet.row());
     std::string all = fmt::format("N(E{})", sheet.row());
     sheet.add_sum(strong("SUM"), sheet.sum(fmt::format("COUNT({})>0", cells), terms, quote.subtotal));
-    for (const OnTop& one : quote.on_top) {
+    for (const OnTop& top : quote.on_top) {
         const std::size_t row = sheet.row();
-        const auto [parts, whole] = lowest_terms(one.share, whole_share);
-        sheet.add(words(one.name), number(static_cast<double>(one.share) / whole_share, CellStyle::share),
-                  words("of what stands above"), WorkbookCell{}, sheet.quotient(one.amount), WorkbookCell{},
+        const auto [parts, whole] = lowest_terms(top.share, whole_share);
+        sheet.add(words(top.name), number(static_cast<double>(top.share) / whole_share, CellStyle::share),
+                  words("of what stands above"), WorkbookCell{}, sheet.quotient(top.amount), WorkbookCell{},
                   sheet.product(fmt::format("AND({},ISNUMBER(B{}))", known, row),
                                 fmt::format("ROUND(({})*{},0)", all, sheet.small()),
                                 fmt::format("ROUND(B{0}*H{0},0)", row),
-                                static_cast<double>(one.of) * static_cast<double>(parts)),
+                                static_cast<double>(top.of) * static_cast<double>(parts)),
                   formula(fmt::format("{0}/GCD(ROUND(B{1}*{0},0),{0})", whole_share, row),
                           static_cast<double>(whole), CellStyle::whole));
         all += fmt::format("+N(E{})", row);

@@ -112,11 +112,11 @@ Value::Object groove_object(const GrooveFill& groove, const std::optional<Energy
 
 Value::Object bore_object(const BorePlan& bore) {
     const BoreHeat& heat = bore.heat;
-    const auto face = [&](const FacePad& one, std::size_t i) {
-        return face_object(one, when(heat.bore.has_value(), [&] { return heat.faces[i]; }));
+    const auto face = [&](const FacePad& pad, std::size_t i) {
+        return face_object(pad, when(heat.bore.has_value(), [&] { return heat.faces[i]; }));
     };
-    const auto groove = [&](const GrooveFill& one, std::size_t i) {
-        return groove_object(one, heat.bore ? heat.grooves[i] : std::nullopt);
+    const auto groove = [&](const GrooveFill& fill, std::size_t i) {
+        return groove_object(fill, heat.bore ? heat.grooves[i] : std::nullopt);
     };
     return object(
         member("name", bore.name), member("count", bore.count), member("procedure", bore.procedure),
@@ -128,8 +128,9 @@ Value::Object bore_object(const BorePlan& bore) {
         member("dilution",
                given(bore.dilution, [&](const Dilution& one) { return dilution_object(bore, one); })),
         member("heat", heat_object(bore)),
-        member("time", given(bore.heat_balance,
-                             [&](const HeatBalance& one) { return time_object(one, bore.metal.arc); })),
+        member("time",
+               given(bore.heat_balance,
+                     [&](const HeatBalance& balance) { return time_object(balance, bore.metal.arc); })),
         member("boring", boring_object(bore)));
 }
 

@@ -32,9 +32,9 @@ Value::Object boring_object(const BorePlan& bore) {
     };
     const auto cut = [&](const Cut& one) { return cut_object(one, boring); };
     const auto& roughness = boring.roughness;
-    const auto groove = [&](const GrooveCut& one) {
-        return object(member("diameter_mm", 2.0 * (bore.build.finish_radius + one.depth)),
-                      member("depth_mm", one.depth), member("weld_left_mm", one.weld_left));
+    const auto groove = [&](const GrooveCut& groove_cut) {
+        return object(member("diameter_mm", 2.0 * (bore.build.finish_radius + groove_cut.depth)),
+                      member("depth_mm", groove_cut.depth), member("weld_left_mm", groove_cut.weld_left));
     };
     const auto gauge_limits = [](const std::pair<Length, Length>& limits) {
         return object(member("low_mm", limits.first), member("high_mm", limits.second));

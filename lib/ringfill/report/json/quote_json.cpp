@@ -5,7 +5,7 @@
 namespace ringfill {
 Value::Object line_object(const QuoteLine& line, int exponent) {
     const auto money = [&](Minor amount) { return money_text(amount, exponent); };
-    const auto price = [&](const Decimal& one) { return decimal_text(one, exponent); };
+    const auto price = [&](const Decimal& decimal) { return decimal_text(decimal, exponent); };
     return object(member("item", line.item), member("quantity", given(line.quantity, in_units)),
                   member("unit", unless_empty(line.unit)),
                   member("of", given(line.part ? line.part->supplied : std::nullopt, in_units)),
@@ -23,9 +23,9 @@ Value::Object quote_object(const Quote& quote) {
                       member("lines", list_of(one.lines, line)), member("sum_minor", one.sum),
                       member("sum", given(one.sum, money)));
     };
-    const auto on_top = [&](const OnTop& one) {
-        return object(member("name", one.name), member("share", static_cast<double>(one.share) / whole_share),
-                      member("amount_minor", one.amount), member("amount", money(one.amount)));
+    const auto on_top = [&](const OnTop& top) {
+        return object(member("name", top.name), member("share", static_cast<double>(top.share) / whole_share),
+                      member("amount_minor", top.amount), member("amount", money(top.amount)));
     };
     const auto sums = [&](Minor subtotal) {
         return object(member("subtotal_minor", subtotal), member("subtotal", money(subtotal)),

@@ -29,12 +29,12 @@ double temperature_at(const std::vector<CurvePoint>& curve, double seconds) {
 
 } // namespace
 
-std::string curve_plot(const BossRun& one, UnitSystem units) {
-    const auto& curve = one.run.curve;
+std::string curve_plot(const BossRun& boss_run, UnitSystem units) {
+    const auto& curve = boss_run.run.curve;
     const Time end = curve.back().time;
     if (!(end > Time()))
         return {};
-    const auto [minimum, maximum] = std::pair(one.settings.minimum, one.settings.maximum);
+    const auto [minimum, maximum] = std::pair(boss_run.settings.minimum, boss_run.settings.maximum);
     const auto [coldest, hottest] = ranges::minmax_element(curve, {}, &CurvePoint::temperature);
     const double low = std::min(minimum, coldest->temperature).value();
     const double high = std::max(std::max(maximum, hottest->temperature).value(), low + 1);

@@ -109,9 +109,9 @@ std::string quote_text(const Plan& plan, const Style& style) {
     if (quote.total) {
         head = fmt::format("{} {} {}", total_name(quote), money(*quote.total), quote.currency.name);
         rows.push_back({"SUM", {"", "", money(*quote.subtotal)}, false, true});
-        for (const OnTop& one : quote.on_top)
-            rows.push_back({fmt::format("{}, {} of {}", one.name, share_text(one.share), money(one.of)),
-                            {"", "", money(one.amount)}});
+        for (const OnTop& top : quote.on_top)
+            rows.push_back({fmt::format("{}, {} of {}", top.name, share_text(top.share), money(top.of)),
+                            {"", "", money(top.amount)}});
         rows.push_back({total_name(quote) + incomplete_text(quote),
                         {"", quote.currency.name, money(*quote.total)},
                         true});

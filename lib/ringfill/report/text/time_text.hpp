@@ -16,6 +16,6 @@ std::string time_text(const BorePlan& bore, UnitSystem units, bool with_curve = 
 
 /// The temperature of a boss over the time in plain characters: # the boss, - the two limits of a ring, with
 /// their temperatures and the hours below. Empty when there is no stretch of time.
-std::string curve_plot(const BossRun& one, UnitSystem units);
+std::string curve_plot(const BossRun& boss_run, UnitSystem units);
 
 } // namespace ringfill
