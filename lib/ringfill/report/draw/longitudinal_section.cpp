@@ -25,7 +25,7 @@ std::pair<SideView, double> whole_view(const DrawnBore& drawn) {
     for (const PadShape& pad : pad_shapes(drawn)) {
         double& end = pad.inwards > 0 ? near : far;
         end = std::max(end, pad.face + pad.over);
-        outside = std::max(outside, pad.outer + pad.overhang);
+        outside = std::max(outside, pad.outer - drawn.row.begin);
     }
     const double scale = std::min(widest / (near + far), highest / outside);
     return {{drawn, scale, left + scale * near, top + scale * outside}, left + scale * (near + far)};

@@ -19,12 +19,6 @@ std::string escape_markup(std::string_view utf8) {
     return safe;
 }
 
-Markup Markup::as_written(std::string own) {
-    Markup markup;
-    markup.written_ = std::move(own);
-    return markup;
-}
-
 Markup element(std::string_view name, const Markup& content, const Attributes& attributes) {
     std::string head(name);
     for (const auto& [attribute, value] : attributes)

@@ -24,7 +24,11 @@ class Markup {
     const std::string& written() const { return written_; }
 
     /// Takes markup as it is written: drawings and our own fixed text, never anything from a job or a table.
-    static Markup as_written(std::string own);
+    static Markup as_written(std::string own) {
+        Markup markup;
+        markup.written_ = std::move(own);
+        return markup;
+    }
 
     Markup& operator+=(const Markup& next) {
         written_ += next.written_;

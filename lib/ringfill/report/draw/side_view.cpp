@@ -79,8 +79,8 @@ void draw_grooves(Svg& svg, const SideView& view, bool before_welding) {
 }
 
 void draw_pad(Svg& svg, const SideView& view, const PadShape& pad) {
-    const double inner = pad.inner - pad.overhang;
-    const double outer = pad.outer + pad.overhang;
+    const double inner = pad.inner + view.drawn.row.begin; // past both by the overhang
+    const double outer = pad.outer - view.drawn.row.begin;
     const auto from = [&](double radius) {
         return block(view, pad.face - pad.inwards * pad.over, pad.face + pad.inwards * pad.worn, radius,
                      outer);
@@ -168,7 +168,7 @@ std::vector<PadShape> pad_shapes(const DrawnBore& drawn) {
         // A face worn deeper than the bore is long is a slip in the job; the drawing stays within the bore.
         shapes.push_back({face == 0 ? 0 : length, face == 0 ? 1.0 : -1.0,
                           std::min(mm(worn.build), length / 2), thickness - mm(worn.build),
-                          mm(worn.inner) / 2, mm(worn.outer) / 2, mm(drawn.bore.overhang)});
+                          mm(worn.inner) / 2, mm(worn.outer) / 2});
     }
     return shapes;
 }

@@ -50,7 +50,6 @@ struct PadShape {
     double over;    ///< how far the weld stands over the finished face
     double inner;   ///< radii of what is worn
     double outer;
-    double overhang; ///< past both
 };
 
 /// The faces that are built up. The job does not say which face is which: the first is drawn at the near

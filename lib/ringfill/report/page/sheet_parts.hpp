@@ -43,15 +43,6 @@ Markup sheet_boring(const SheetBore& bore);
 /// The cautions about it: before, during and after the work. Empty when there are none.
 Markup bore_cautions(const SheetBore& bore);
 
-/// Lines to write on.
-Markup sheet_blank_lines();
-/// The sources whose keys stand in brackets in what is printed, with how each is known.
-Markup sheet_sources(const Bibliography& sources, const std::string& printed);
-/// What is out of the usual, and the values that the job left out.
-Markup sheet_notes(const Plan& plan);
-/// How every figure was reached, as a compact table.
-Markup sheet_working(const Plan& plan);
-
 // Figures that stand in more than one of them. `in` is the bore in the result.
 
 /// The diameter that it is skimmed to, or what stands for none.
