@@ -42,11 +42,6 @@ std::string seen_of(const std::string& key, const Source& source) {
     return key == "own" || key == "job" || key == "approved" ? std::string("–") : source.seen;
 }
 
-/// A text of a source; "-" stands for none.
-std::string text_or_nothing(const std::string& text) {
-    return text == "-" ? std::string() : text;
-}
-
 /// Every text that stands in brackets: a long page is read once, not once a source.
 std::set<std::string_view> in_brackets(std::string_view printed) {
     std::set<std::string_view> texts;
@@ -84,10 +79,11 @@ Markup sources_part(const Bibliography& sources, const std::string& printed) {
                                "from memory and not looked up; common practice has no source",
                                "small told wide", {"key", "title", "edition", "place", "known"});
     const std::set<std::string_view> named = in_brackets(printed);
+    const auto unless_none = [](const std::string& text) { return text == "-" ? std::string() : text; };
     for (const auto& [key, source] : sources)
         if (named.contains(escape_markup(key)))
-            table.rows.push_back(row(key, source.title, text_or_nothing(source.edition),
-                                     text_or_nothing(source.place), seen_of(key, source)));
+            table.rows.push_back(row(key, source.title, unless_none(source.edition),
+                                     unless_none(source.place), seen_of(key, source)));
     return heading("sources", "Sources") + written(table);
 }
 
