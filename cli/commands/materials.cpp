@@ -5,7 +5,7 @@
 
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/plan/shop.hpp>
+#include <ringfill/material/shop.hpp>
 #include <ringfill/report/text/materials_text.hpp>
 
 #include "../table_folder.hpp"

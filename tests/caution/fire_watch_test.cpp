@@ -128,9 +128,9 @@ TEST_CASE("every minute of flame, arc and grinding in a day, and so long after i
         REQUIRE_FALSE(watch.periods.empty());
         int hot = 0;
         for (const DayEntry& entry : planned.day->day.entries) {
-            const bool is_hot = entry.arc_time > Time() || entry.step == Step::preheat ||
-                                entry.step == Step::clean_layer || entry.step == Step::reheat ||
-                                entry.step == Step::hold;
+            const bool is_hot = entry.arc_time > Time() || entry.step == steps::preheat ||
+                                entry.step == steps::clean_layer || entry.step == steps::reheat ||
+                                entry.step == steps::hold;
             if (!is_hot)
                 continue;
             ++hot;
@@ -152,7 +152,7 @@ TEST_CASE("a flame that slows the cooling is watched too") {
     REQUIRE(balance.cold().run.slow_heat > Energy());
     Time last_ring_or_hold;
     for (const DayEntry& entry : planned.day->day.entries)
-        if (entry.kind().has_fire && entry.bore == "lug 1")
+        if (entry.step.has_fire && entry.bore == "lug 1")
             last_ring_or_hold = entry.to;
     const Time least =
         last_ring_or_hold + *balance.cold().run.cooling_to_rough + planned.fire_watch.after.value;

@@ -19,17 +19,17 @@ WorkStep step(Step what, double m) {
 /// Survey, then welding with one stop, then a rest, then boring.
 BoreWork bore(const std::string& name, double stop, double rest) {
     return {name,
-            {{{step(Step::survey, 10), step(Step::plug_holes, 10), step(Step::skim, 20)}},
-             {{step(Step::preheat, 30), step(Step::weld, 30), step(Step::wait_too_hot, stop),
-               step(Step::weld, 30)},
+            {{{step(steps::survey, 10), step(steps::plug_holes, 10), step(steps::skim, 20)}},
+             {{step(steps::preheat, 30), step(steps::weld, 30), step(steps::wait_too_hot, stop),
+               step(steps::weld, 30)},
               true,
-              Step::cool_to_rough,
+              steps::cool_to_rough,
               minutes(rest)},
-             {{step(Step::rough, 40)}}}};
+             {{step(steps::rough, 40)}}}};
 }
 
 LineWork line(std::vector<BoreWork> bores) {
-    return {"root", {{step(Step::set_up_bar, 60)}}, std::move(bores), step(Step::take_off_bar, 20)};
+    return {"root", {{step(steps::set_up_bar, 60)}}, std::move(bores), step(steps::take_off_bar, 20)};
 }
 
 std::string told(const Schedule& schedule) {
@@ -42,7 +42,7 @@ std::string told(const Schedule& schedule) {
 }
 
 JobWork work_on(std::vector<BoreWork> bores) {
-    return {step(Step::unload, 30), {line(std::move(bores))}, step(Step::pack, 30)};
+    return {step(steps::unload, 30), {line(std::move(bores))}, step(steps::pack, 30)};
 }
 
 Schedule day_of_line(std::vector<BoreWork> bores, Turns turns, double change_over = 20) {

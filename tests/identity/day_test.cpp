@@ -23,9 +23,9 @@ RandomDay random_day(std::mt19937_64& random) {
     RandomDay day{{}, {minutes(300, 600), minutes(240, 900)}, minutes(0, 40)};
     for (int l = up_to(3); l > 0; --l) {
         LineWork line{std::to_string(l),
-                      {{{Step::set_up_bar, minutes(10, 90)}}},
+                      {{{steps::set_up_bar, minutes(10, 90)}}},
                       {},
-                      {Step::take_off_bar, minutes(5, 30)}};
+                      {steps::take_off_bar, minutes(5, 30)}};
         for (int b = up_to(4); b > 0; --b) {
             BoreWork bore{std::to_string(l) + "." + std::to_string(b), {}};
             for (int k = up_to(4); k > 0; --k) {
@@ -34,12 +34,12 @@ RandomDay random_day(std::mt19937_64& random) {
                 for (int s = up_to(5); s > 0; --s) {
                     const Time length = minutes(1, 120);
                     const bool waits = block.hot && up_to(3) == 1;
-                    const Step work = up_to(2) == 1 ? Step::skim : Step::check_cracks;
-                    block.steps.push_back({waits ? Step::wait_too_hot : work, length});
+                    const Step work = up_to(2) == 1 ? steps::skim : steps::check_cracks;
+                    block.steps.push_back({waits ? steps::wait_too_hot : work, length});
                 }
                 if (up_to(2) == 1) {
                     block.rest = minutes(1, 600);
-                    block.resting = Step::cool_to_rough;
+                    block.resting = steps::cool_to_rough;
                 }
                 bore.blocks.push_back(std::move(block));
             }
@@ -51,7 +51,7 @@ RandomDay random_day(std::mt19937_64& random) {
 }
 
 Schedule laid_out(const RandomDay& day, Turns turns) {
-    return lay_out({{Step::unload, in_si<Time>(1800)}, day.lines, {Step::pack, in_si<Time>(1800)}},
+    return lay_out({{steps::unload, in_si<Time>(1800)}, day.lines, {steps::pack, in_si<Time>(1800)}},
                    day.calendar, day.change_over, turns);
 }
 
@@ -59,7 +59,7 @@ Schedule laid_out(const RandomDay& day, Turns turns) {
 std::map<std::string, double> work_of(const Schedule& schedule) {
     std::map<std::string, double> work;
     for (const DayEntry& entry : schedule.entries)
-        if (!entry.kind().waits() && entry.step != Step::change_over)
+        if (!entry.step.waits() && entry.step != steps::change_over)
             work[entry.bore] += (entry.to - entry.from).value();
     return work;
 }

@@ -5,7 +5,7 @@
 
 #include <ringfill/document/field.hpp>
 #include <ringfill/document/value.hpp>
-#include <ringfill/plan/shop.hpp>
+#include <ringfill/material/shop.hpp>
 
 #include "identity/draw.hpp"
 

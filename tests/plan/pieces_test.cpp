@@ -125,7 +125,7 @@ TEST_CASE("a window by transfer holds where the job names the transfer") {
             "wire_feed": "8 m/min", "current": "250 A")" +
                      more);
         std::vector<Fault> faults;
-        return settings(job.procedures.front(), weld_tables(shop()), job.units, faults).value().notes;
+        return settings(job.procedures.front(), shop(), job.units, faults).value().notes;
     };
     CHECK(notes("").empty());
     CHECK(notes(R"(, "transfer": "pulse", "voltage": "28 V")").empty());

@@ -65,7 +65,7 @@ TEST_CASE("no piece is roughed or finished before it has cooled") {
     for (const std::string piece : {"eye 1", "eye 2"}) {
         double welded = 0;
         for (const DayEntry& entry : plan.day.value().day.entries)
-            if (entry.bore == piece && (entry.kind().is_among_rings || entry.step == Step::hold))
+            if (entry.bore == piece && (entry.step.is_among_rings || entry.step == steps::hold))
                 welded = entry.to.value() / 60;
         const double rough = begins(plan, piece, "mount tool");
         CHECK(rough >= welded + run.cooling_to_rough.value().value() / 60 - 1e-6);
@@ -92,11 +92,11 @@ TEST_CASE("the day begins when the job says, nights are told, and the visit for 
     CHECK(std::any_of(entries.begin(), entries.end(), [](const DayEntry& entry) { return entry.night; }));
     CHECK(plan.day->calendar.starts.value() == 6.5 * 3600);
     const auto late = [&](const DayEntry& entry) { // hands after the working day and what may come late
-        return !entry.kind().waits() && entry.step != Step::take_off_bar && entry.step != Step::pack &&
+        return !entry.step.waits() && entry.step != steps::take_off_bar && entry.step != steps::pack &&
                std::fmod(entry.to.value(), 86'400) > 5.75 * 3600 + 1;
     };
     for (const DayEntry& entry : entries)
-        if (!entry.kind().is_among_rings && entry.step != Step::hold && entry.step != Step::preheat) {
+        if (!entry.step.is_among_rings && entry.step != steps::hold && entry.step != steps::preheat) {
             INFO(words_of(entry));
             CHECK_FALSE(late(entry));
         }

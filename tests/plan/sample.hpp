@@ -2,7 +2,7 @@
 
 #include <fmt/format.h>
 
-#include <ringfill/plan/shop.hpp>
+#include <ringfill/material/shop.hpp>
 
 #include "shop_for_tests.hpp"
 
@@ -36,7 +36,7 @@ inline Job job_with(const std::string& procedure) {
 inline std::vector<std::string> faults_of(const std::string& procedure, const Shop& in = shop()) {
     const Job job = job_with(procedure);
     std::vector<Fault> faults;
-    const auto found = settings(job.procedures.front(), weld_tables(in), job.units, faults);
+    const auto found = settings(job.procedures.front(), in, job.units, faults);
     CHECK(found.has_value() == faults.empty());
     std::vector<std::string> lines;
     for (const Fault& fault : faults)

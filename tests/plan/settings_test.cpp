@@ -17,7 +17,7 @@ struct Ready {
 
     explicit Ready(const std::string& procedure, const Shop& in = shop()) : job(job_with(procedure)) {
         std::vector<Fault> faults;
-        settings = ringfill::settings(job.procedures.front(), weld_tables(in), job.units, faults).value();
+        settings = ringfill::settings(job.procedures.front(), in, job.units, faults).value();
     }
 };
 

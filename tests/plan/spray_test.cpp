@@ -16,7 +16,7 @@ Settings made(const std::string& filler, const std::string& gas, const std::stri
         R"("filler": "{}", "wire": "1.2 mm", "gas": "{}", "wire_feed": "8 m/min", "travel": "350 mm/min", {})",
         filler, gas, more)));
     std::vector<Fault> faults;
-    return settings(jobs.back().procedures.front(), weld_tables(shop()), jobs.back().units, faults).value();
+    return settings(jobs.back().procedures.front(), shop(), jobs.back().units, faults).value();
 }
 
 Settings sprayed(const std::string& gas, int amperes) {

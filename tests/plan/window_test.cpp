@@ -12,7 +12,7 @@ namespace {
 Lines notes_of_filler(const std::string& filler, const std::string& settings) {
     const Job job = job_with(fmt::format(R"("filler": "{}", {}, "travel": "200 mm/min")", filler, settings));
     std::vector<Fault> faults;
-    return ringfill::settings(job.procedures.front(), weld_tables(shop()), job.units, faults).value().notes;
+    return ringfill::settings(job.procedures.front(), shop(), job.units, faults).value().notes;
 }
 
 } // namespace

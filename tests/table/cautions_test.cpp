@@ -146,7 +146,7 @@ TEST_CASE("a later table corrects and adds row by row") {
                          "d": {"when": "after", "if": {"always": {}}, "text": "Go home.", "source": "practice"}})"});
     REQUIRE(table.rows.size() == 2);
     CHECK(table.rows[0].text == "Sweep.");
-    CHECK(table.rows[0].triggers.at(0).circumstance == Circumstance::dust);
+    CHECK(table.rows[0].triggers.at(0).circumstance == circumstance("dust"));
     CHECK(table.rows[1].name == "d");
     CHECK(table.fire_rules.size() == 1);
 }

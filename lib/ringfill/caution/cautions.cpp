@@ -1,12 +1,12 @@
 #include <ringfill/caution/cautions.hpp>
 
-#include <algorithm>
-
-#include <fmt/format.h>
+#include <functional>
+#include <initializer_list>
 
 #include <range/v3/action/push_back.hpp>
 #include <range/v3/algorithm/any_of.hpp>
 #include <range/v3/algorithm/none_of.hpp>
+#include <range/v3/algorithm/stable_sort.hpp>
 
 #include <ringfill/caution/rules.hpp>
 #include <ringfill/caution/table_cautions.hpp>
@@ -20,17 +20,14 @@ struct BoreRule {
     Matter matter;
 };
 
-constexpr BoreRule of_heat[] = {{heat_stops, Matter::cracking}};
-constexpr BoreRule of_weld[] = {
+constexpr std::initializer_list<BoreRule> of_weld = {
     {survey_rules, Matter::quality},   {weld_rules, Matter::quality},     {position_rules, Matter::quality},
     {face_rules, Matter::quality},     {family_rules, Matter::quality},   {suit_rules, Matter::cracking},
     {dilution_rules, Matter::quality}, {ferrite_rules, Matter::cracking}, {preheat_rules, Matter::cracking},
     {balance_rules, Matter::cracking}, {fusion_rules, Matter::quality}};
-constexpr BoreRule of_bar[] = {{boring_rules, Matter::quality}};
 
 /// Judges every bore by some rules.
-template <class Rules>
-void judge_bores(CautionList& cautions, const PlannedWork& work, const Rules& rules) {
+void judge_bores(CautionList& cautions, const PlannedWork& work, std::initializer_list<BoreRule> rules) {
     for (std::size_t i = 0; i < work.bores.size(); ++i)
         for (const auto& [judge, matter] : rules) {
             cautions.about = {{Concern::bore, work.bores[i].name}};
@@ -69,33 +66,23 @@ int rank(const Caution& caution) {
 
 } // namespace
 
-std::vector<Caution> cautions(const PlannedWork& work, const CautionTables& tables) {
+std::vector<Caution> cautions(const PlannedWork& work, const Shop& shop) {
     CautionList cautions{work.job.units};
-    judge_bores(cautions, work, of_heat);
+    judge_bores(cautions, work, {{heat_stops, Matter::cracking}});
     judge_whole_job(cautions, work);
     judge_bores(cautions, work, of_weld);
-    judge_bores(cautions, work, of_bar);
+    judge_bores(cautions, work, {{boring_rules, Matter::quality}});
     cautions.about = {};
-    hot_finish_rules(cautions, work.bores, tables.cutting);
+    hot_finish_rules(cautions, work.bores, shop.cutting);
     std::vector<Caution> found = std::move(cautions.found);
-    ranges::push_back(found,
-                      table_cautions(tables.cautions, work_facts(work, tables.fuels), work.fire_watch));
-    std::stable_sort(found.begin(), found.end(),
-                     [](const Caution& one, const Caution& other) { return rank(one) < rank(other); });
+    ranges::push_back(found, table_cautions(shop.cautions, work_facts(work, shop.fuels), work.fire_watch));
+    ranges::stable_sort(found, std::less<>(), rank);
     return found;
 }
 
-std::vector<std::string> caution_notes(const CautionTable& table) {
-    std::vector<std::string> notes;
-    for (const ReplacedCaution& one : table.replaced)
-        notes.push_back(fmt::format("cautions: \"{}\" stands as {} has it, not as the product's own table.",
-                                    one.name, one.file));
-    return notes;
-}
-
-Bibliography cited(const std::vector<Caution>& cautions, const Job& job, const CautionTables& tables) {
-    Bibliography known = tables.cautions.sources;
-    for (const Family& family : families_of(job, tables.registry))
+Bibliography cited(const std::vector<Caution>& cautions, const Job& job, const Shop& shop) {
+    Bibliography known = shop.cautions.sources;
+    for (const Family& family : families_of(job, shop.registry))
         known.insert(family.sources.begin(), family.sources.end());
     Bibliography sources;
     for (const Caution& caution : cautions) {

@@ -49,22 +49,18 @@ std::string more_than(const WatchRule& watch, const WatchRule& longest, UnitSyst
     return text;
 }
 
-/// One of several alike, from its first flame to where nothing heats it any more.
-struct HotPiece {
-    std::string name;
-    HotSpan span;
-    Time slowed; ///< by a heater, the end of the span
-};
-
-std::vector<HotPiece> hot_pieces(const Schedule& day, const std::vector<BorePlan>& bores) {
-    std::vector<HotPiece> pieces;
+/// Each piece from its first flame to where nothing heats it any more.
+std::vector<HotSpan> hot_pieces(const Schedule& day, const std::vector<BorePlan>& bores) {
+    std::vector<HotSpan> pieces;
     for (const BorePlan& bore : bores)
         for (int piece = 1; piece <= bore.count; ++piece) {
-            HotPiece hot{piece_name(bore, piece), {}, slowed_by_heater(*bore.heat_balance)};
+            HotSpan hot{{}, {}, slowed_by_heater(*bore.heat_balance), piece_name(bore, piece)};
             for (const DayEntry& entry : day.entries)
-                if (entry.kind().has_fire && entry.bore == hot.name)
-                    hot.span = {hot.span.to > Time() ? hot.span.from : entry.from, entry.to + hot.slowed};
-            if (hot.span.to > Time())
+                if (entry.step.has_fire && entry.bore == hot.piece) {
+                    hot.from = hot.to > Time() ? hot.from : entry.from;
+                    hot.to = entry.to + hot.slowed;
+                }
+            if (hot.to > Time())
                 pieces.push_back(std::move(hot));
         }
     return pieces;
@@ -130,21 +126,17 @@ Time slowed_by_heater(const HeatBalance& balance) {
 
 FireWatch fire_watch(const WatchRule& rule, const std::optional<DayPlan>& day,
                      const std::vector<BorePlan>& bores) {
-    std::vector<HotSpan> spans;
-    if (day)
-        for (const auto& [piece, span, slowed] : hot_pieces(day->day, bores))
-            spans.push_back(span);
-    return watch_over(rule, std::move(spans));
+    return watch_over(rule, day ? hot_pieces(day->day, bores) : std::vector<HotSpan>());
 }
 
 std::vector<std::string> fire_watch_notes(const FireWatch& watch, const DayPlan& day,
                                           const std::vector<BorePlan>& bores) {
     std::vector<std::string> notes;
-    for (const auto& [piece, span, slowed] : hot_pieces(day.day, bores))
-        if (slowed > Time())
+    for (const HotSpan& hot : hot_pieces(day.day, bores))
+        if (hot.slowed > Time())
             notes.push_back(fmt::format(
                 "{}: somebody stays with the heater that slows its cooling, to {}; a blanket may do instead.",
-                piece, day_and_clock(day.calendar, span.to)));
+                hot.piece, day_and_clock(day.calendar, hot.to)));
     for (const WatchPeriod& period : watch.periods)
         if (period.until > working_end(day.calendar, period.from))
             notes.push_back(fmt::format("fire watch: it goes on to {}, after the working day has ended.",

@@ -14,6 +14,8 @@ namespace ringfill {
 struct HotSpan {
     Time from;
     Time to;
+    Time slowed = {};       ///< its end, while a heater slows the cooling
+    std::string piece = {}; ///< one of several alike
 };
 
 /// A stretch of time that is watched without a break, and the looks after it.
@@ -25,13 +27,9 @@ struct WatchPeriod {
 };
 
 /// How long and how far the fire is watched.
-struct WatchRule {
+struct WatchRule : FireRule {
     bool longest = true;            ///< the longest of all rule sets is taken; else the job names one
     std::vector<std::string> rules; ///< the sets that ask for as much
-    Sourced<Time> after;            ///< the last heat
-    Sourced<Length> clear;          ///< of what burns
-    std::optional<Sourced<Time>> checks_for;
-    std::optional<Sourced<Time>> checks_every;
     /// What other rule sets ask for beyond the one that the job names: "1 h 00 min, then looks for …"; empty:
     /// nothing.
     std::string others;

@@ -28,7 +28,7 @@ std::string figure_text(std::string_view name, double figure, UnitSystem units) 
 /// "the arc has 150 A, from 60 A to under 160 A"
 std::string compared(const Trigger& trigger, const Fact& fact, UnitSystem units) {
     const auto in_words = [&](double figure) {
-        return figure_text(word_of(trigger.circumstance).name, figure, units);
+        return figure_text(trigger.circumstance->name, figure, units);
     };
     std::string text = fmt::format("{} {}", fact.words, in_words(*fact.figure));
     if (trigger.from)
@@ -41,14 +41,14 @@ std::string compared(const Trigger& trigger, const Fact& fact, UnitSystem units)
 } // namespace
 
 Judged judged(const Trigger& trigger, const WorkFacts& facts) {
-    const CircumstanceWord& word = word_of(trigger.circumstance);
+    const Circumstance& word = *trigger.circumstance;
     static const std::vector<Fact> none;
     const auto known = facts.known.find(trigger.circumstance);
     Judged found;
     const Fact* most = nullptr; // of those that hold
     std::string unknown = fmt::format("the job does not say: {}", word.field);
     for (const Fact& fact : known != facts.known.end() ? known->second : none) {
-        const bool holds = fact.figure && (word.is_figure ? trigger.holds(*fact.figure) : *fact.figure > 0);
+        const bool holds = fact.figure && (word.is_figure() ? trigger.holds(*fact.figure) : *fact.figure > 0);
         if (!holds && fact.figure && !fact.may_be_more)
             continue;
         found.answer = std::max(found.answer, holds ? Answer::yes : Answer::unknown);
@@ -56,15 +56,17 @@ Judged judged(const Trigger& trigger, const WorkFacts& facts) {
             (holds ? found.about : found.open).push_back(*fact.about);
         if (holds && (!most || *fact.figure > *most->figure))
             most = &fact;
-        if (!holds && !word.is_figure && !fact.words.empty())
+        if (!holds && !word.is_figure() && !fact.words.empty())
             unknown = fact.words;
     }
     if (most)
-        found.because = word.is_figure ? compared(trigger, *most, facts.units) : most->words;
+        found.because = word.is_figure() ? compared(trigger, *most, facts.units) : most->words;
     else if (found.answer == Answer::unknown)
         found = {Answer::unknown, std::move(found.open), std::move(unknown)};
-    if (trigger.circumstance == Circumstance::plugged_passage)
+    if (trigger.circumstance == circumstance("plugged_passage"))
         found.open.clear(); // one hole that is shut is enough to look at all
+    if (found.answer == Answer::unknown || !found.open.empty())
+        found.field = word.field;
     if (!found.about.empty() &&
         found.about.size() == (found.about[0].kind == Concern::bore ? facts.bores : facts.procedures))
         found.about.clear();

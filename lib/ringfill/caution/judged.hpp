@@ -27,9 +27,13 @@ struct WorkFacts {
     UnitSystem units = UnitSystem::metric;
     std::size_t bores = 0;
     std::size_t procedures = 0; ///< that some bore is welded by
-    std::map<Circumstance, std::vector<Fact>> known = {};
+    std::map<const Circumstance*, std::vector<Fact>> known = {};
+    std::optional<Subject> about = {}; ///< what is looked at just now
 
-    void add(Circumstance id, Fact fact) { known[id].push_back(std::move(fact)); }
+    void add(const Circumstance* of, std::optional<double> figure, std::string words = {},
+             bool may_be_more = false) {
+        known[of].push_back({figure, std::move(words), about, may_be_more});
+    }
 };
 
 /// What the site tells. A room has walls and a ceiling only under a roof.
@@ -53,6 +57,7 @@ struct Judged {
     std::vector<Subject> about = {}; ///< bores or procedures; empty: the job
     std::string because = {};        ///< the numbers, or what the job does not say
     std::vector<Subject> open = {};  ///< bores or procedures that are not known, where others hold
+    std::string_view field = {};     ///< of the job, that would settle what is not known
 };
 
 /// Judges one trigger: any fact that holds makes it so, else any that is not known leaves it open. What the

@@ -1,7 +1,6 @@
 #pragma once
 
 #include <string>
-#include <type_traits>
 #include <utility>
 #include <vector>
 
@@ -19,18 +18,14 @@ namespace ringfill {
 
 /// What a sentence gets of a value: a quantity as the user reads it, anything else as it is.
 template <class Value>
-struct InSentence {
-    using Type = const Value&;
-};
-template <class Quantity>
-requires requires(const Quantity& value) {
-    show(value, UnitSystem());
+decltype(auto) shown(const Value& value, UnitSystem units) {
+    if constexpr (requires { show(value, units); })
+        return show(value, units);
+    else
+        return (value);
 }
-struct InSentence<Quantity> {
-    using Type = std::string;
-};
 template <class Value>
-using Shown = typename InSentence<Value>::Type;
+using Shown = decltype(shown(std::declval<const Value&>(), UnitSystem()));
 
 /// The cautions of one bore, one procedure or the job, in the order they are found.
 struct CautionList {
@@ -44,8 +39,8 @@ struct CautionList {
     template <class... Values>
     Caution& add(When when, Matter guards, fmt::format_string<Shown<Values>...> text,
                  fmt::format_string<Shown<Values>...> because, const Values&... values) {
-        found.push_back({about, when, guards, Applies::yes, fmt::format(text, shown(values)...),
-                         fmt::format(because, shown(values)...), "practice"});
+        found.push_back({about, when, guards, Applies::yes, fmt::format(text, shown(values, units)...),
+                         fmt::format(because, shown(values, units)...), "practice"});
         return found.back();
     }
 
@@ -61,15 +56,6 @@ struct CautionList {
     void before_by(const std::string& source, fmt::format_string<Shown<Values>...> text,
                    fmt::format_string<Shown<Values>...> because, const Values&... values) {
         before(text, because, values...).source = source;
-    }
-
-  private:
-    template <class Value>
-    Shown<Value> shown(const Value& value) const {
-        if constexpr (std::is_reference_v<Shown<Value>>)
-            return value;
-        else
-            return show(value, units);
     }
 };
 

@@ -1,10 +1,9 @@
 #include <ringfill/caution/table_cautions.hpp>
 
-#include <algorithm>
-
 #include <fmt/format.h>
 
 #include <range/v3/algorithm/contains.hpp>
+#include <range/v3/algorithm/max.hpp>
 
 #include <ringfill/table/braces.hpp>
 
@@ -38,24 +37,20 @@ std::string text_of(const CautionRow& row, const WorkFacts& facts, const WatchRu
            limits_of(row);
 }
 
-/// What a row's triggers say together. A bore or procedure that one of them holds for is not open any more.
-struct RowJudgement : Judged {
-    std::string_view field; ///< of the job, that would settle what is open
-};
-
 void add_new(std::vector<Subject>& subjects, const std::vector<Subject>& more) {
     for (const Subject& one : more)
         if (!ranges::contains(subjects, one))
             subjects.push_back(one);
 }
 
-RowJudgement answer_of(const CautionRow& row, const WorkFacts& facts) {
-    RowJudgement all;
-    bool of_job = false;
+/// What a row's triggers say together. A bore or procedure that one of them holds for is not open any more.
+Judged answer_of(const CautionRow& row, const WorkFacts& facts) {
+    std::vector<Judged> answers;
     for (const Trigger& trigger : row.triggers)
-        all.answer = std::max(all.answer, judged(trigger, facts).answer);
-    for (const Trigger& trigger : row.triggers) {
-        const Judged one = judged(trigger, facts);
+        answers.push_back(judged(trigger, facts));
+    Judged all{ranges::max(answers, {}, &Judged::answer).answer};
+    bool of_job = false;
+    for (const Judged& one : answers) {
         if (one.answer == Answer::no)
             continue;
         if (one.answer == all.answer) {
@@ -64,8 +59,7 @@ RowJudgement answer_of(const CautionRow& row, const WorkFacts& facts) {
             add_new(all.about, one.about);
         }
         add_new(all.open, one.answer == Answer::yes ? one.open : one.about);
-        if (one.answer == Answer::unknown || !one.open.empty())
-            all.field = word_of(trigger.circumstance).field;
+        all.field = one.field.empty() ? all.field : one.field;
     }
     if (of_job)
         all.about.clear();
@@ -99,7 +93,7 @@ std::vector<Caution> table_cautions(const CautionTable& table, const WorkFacts& 
                                     const WatchRule& watch) {
     std::vector<Caution> cautions;
     for (const CautionRow& row : table.rows) {
-        const RowJudgement answer = answer_of(row, facts);
+        const Judged answer = answer_of(row, facts);
         if (answer.answer == Answer::no)
             continue;
         Caution caution = caution_of(row, facts, watch);

@@ -38,14 +38,16 @@ std::optional<double> share_of(std::string_view element, std::string_view kind,
 
 /// The most of an element that the arc meets in filler and base; a metal of unknown shares leaves it open
 /// unless the other one has enough to tell.
-Fact element_fact(std::string_view element, const WornBore& bore, const Base& base, const Filler& filler) {
+void add_element(WorkFacts& facts, const Circumstance* of, std::string_view element, const GivenBore& given) {
+    const auto& [bore, settings, base] = given;
+    const Filler& filler = *settings.filler;
     const auto of_filler = share_of(element, filler.group, {&filler.composition, &filler.typical});
     const auto of_base = share_of(element, base.structure, {&base.composition, &base.composition_min});
     double most = std::max(of_filler.value_or(0), of_base.value_or(0));
     for (const auto& [name, percent] : bore.composition)
         most = std::max(most, name == element ? percent : 0);
-    return {most, fmt::format("filler or metal hold {} of", element), Subject{Concern::bore, bore.name},
-            !of_filler || (!of_base && bore.composition.empty())};
+    facts.add(of, most, fmt::format("filler or metal hold {} of", element),
+              !of_filler || (!of_base && bore.composition.empty()));
 }
 
 /// Whether a hole of a bore is shut at its far end too; nothing where the job does not say of one.
@@ -58,39 +60,38 @@ std::optional<double> has_shut_hole(const WornBore& bore) {
 }
 
 void add_bore(WorkFacts& facts, const BorePlan& planned, const GivenBore& given) {
-    using enum Circumstance;
-    const WornBore& bore = given.bore;
     const Preheat& heat = planned.heat.preheat;
-    const Subject about{Concern::bore, bore.name};
-    facts.add(preheat, {heat.minimum ? std::optional(deg_c(heat.minimum->value)) : std::nullopt,
-                        "the preheat is", about});
     const auto& balance = planned.heat_balance;
-    facts.add(peak,
-              {balance ? std::optional(deg_c(balance->peak())) : std::nullopt, "the boss gets to", about});
-    facts.add(delayed_cracks, {ranges::contains(heat.values, "crack_test_wait_s", &AnsweredFigure::name),
-                               "the rules of the metal ask for a wait", about});
-    const auto shut = has_shut_hole(bore);
-    facts.add(plugged_passage,
-              {shut, shut ? "a hole that is plugged for the weld is shut at its far end too" : "", about});
-    for (const auto& [id, element] :
-         {std::pair{manganese, "Mn"}, {chromium, "Cr"}, {nickel, "Ni"}, {copper, "Cu"}})
-        facts.add(id, element_fact(element, bore, given.base, *given.settings.filler));
+    facts.about = {Concern::bore, planned.name};
+    facts.add(circumstance("preheat_degC"),
+              heat.minimum ? std::optional(deg_c(heat.minimum->value)) : std::nullopt, "the preheat is");
+    facts.add(circumstance("peak_degC"), balance ? std::optional(deg_c(balance->peak())) : std::nullopt,
+              "the boss gets to");
+    facts.add(circumstance("delayed_cracks"),
+              ranges::contains(heat.values, "crack_test_wait_s", &AnsweredFigure::name),
+              "the rules of the metal ask for a wait");
+    const auto shut = has_shut_hole(given.bore);
+    facts.add(circumstance("plugged_passage"), shut,
+              shut ? "a hole that is plugged for the weld is shut at its far end too" : "");
+    add_element(facts, circumstance("manganese_pct"), "Mn", given);
+    add_element(facts, circumstance("chromium_pct"), "Cr", given);
+    add_element(facts, circumstance("nickel_pct"), "Ni", given);
+    add_element(facts, circumstance("copper_pct"), "Cu", given);
 }
 
 void add_procedure(WorkFacts& facts, const Settings& settings, const BorePlan& bore) {
-    using enum Circumstance;
     const auto& current = bore.heat.current ? bore.heat.current : settings.procedure->current;
     const FillerForm form = settings.filler->form;
     const bool stick = form == FillerForm::stick;
-    const Subject about{Concern::procedure, settings.procedure->name};
+    facts.about = {Concern::procedure, settings.procedure->name};
     // each kind of arc has filter shades of its own
-    facts.add(stick                     ? stick_current
-              : form == FillerForm::rod ? rod_current
-                                        : wire_current,
-              {current ? std::optional(current->value()) : std::nullopt, "the arc has", about});
-    facts.add(shielding_gas, {settings.gas != nullptr, "the arc burns under shielding gas", about});
+    facts.add(stick                     ? circumstance("stick_current_A")
+              : form == FillerForm::rod ? circumstance("rod_current_A")
+                                        : circumstance("wire_current_A"),
+              current ? std::optional(current->value()) : std::nullopt, "the arc has");
+    facts.add(circumstance("shielding_gas"), settings.gas != nullptr, "the arc burns under shielding gas");
     // the powder of a cored wire may be metal alone; what is not known counts as flux
-    facts.add(flux, {stick || form == FillerForm::cored, "the filler carries a flux", about});
+    facts.add(circumstance("flux"), stick || form == FillerForm::cored, "the filler carries a flux");
     ++facts.procedures;
 }
 
@@ -98,15 +99,14 @@ void add_procedure(WorkFacts& facts, const Settings& settings, const BorePlan& b
 constexpr std::pair<std::string_view, std::optional<std::vector<std::string>> Site::*> lists[] = {
     {"site.near", &Site::near}, {"site.residue", &Site::residue}, {"site.crew", &Site::crew}};
 
-Fact listed(const CircumstanceWord& word, const std::optional<std::vector<std::string>>& list) {
-    if (!list)
-        return {};
+void add_listed(WorkFacts& facts, const Circumstance& of,
+                const std::optional<std::vector<std::string>>& list) {
     const std::string_view near = "near_";
-    const std::string_view name = word.name.substr(word.name.starts_with(near) ? near.size() : 0);
+    const std::string_view name = of.name.substr(of.name.starts_with(near) ? near.size() : 0);
     for (const std::string_view one : {name, name == "grease" ? "oil" : name})
-        if (ranges::contains(*list, one))
-            return {1, fmt::format("the job names {} in {}", one, word.field)};
-    return {0};
+        if (list && ranges::contains(*list, one))
+            return facts.add(&of, 1, fmt::format("the job names {} in {}", one, of.field));
+    facts.add(&of, list ? std::optional(0.0) : std::nullopt);
 }
 
 /// The fuels of the heat balances; the heater of the job also where there is none.
@@ -131,53 +131,54 @@ std::optional<std::vector<BurntFuel>> burnt(const PlannedWork& work, const Fuels
 } // namespace
 
 void add_site(WorkFacts& facts, const Site& site) {
-    using enum Circumstance;
-    const auto add = [&](Circumstance id, std::optional<double> figure, std::string words) {
-        facts.add(id, {figure, std::move(words)});
+    const auto said = [&](const Circumstance* of, const std::optional<bool>& flag, bool wanted = true) {
+        facts.add(of, flag ? std::optional<double>(*flag == wanted) : std::nullopt,
+                  flag ? fmt::format("the job says {} is {}", of->field, *flag) : "");
     };
-    const auto said = [&](Circumstance id, const std::optional<bool>& flag, bool wanted = true) {
-        facts.add(id,
-                  flag ? Fact{*flag == wanted, fmt::format("the job says {} is {}", word_of(id).field, *flag)}
-                       : Fact());
+    const auto measured = [&](const Circumstance* of, const auto& quantity, const char* words) {
+        facts.add(of, quantity ? std::optional(quantity->value()) : std::nullopt, words);
     };
-    for (const CircumstanceWord& word : circumstance_words())
+    for (const Circumstance& one : circumstances)
         for (const auto& [field, list] : lists)
-            if (word.field == field)
-                facts.add(word.id, listed(word, site.*list));
-    add(always, 1, "on every job");
-    said(wet, site.wet);
-    said(indoors, site.indoors);
-    said(outdoors, site.indoors, false);
-    said(enclosed, site.enclosed);
+            if (one.field == field)
+                add_listed(facts, one, site.*list);
+    facts.add(circumstance("always"), 1, "on every job");
+    said(circumstance("wet"), site.wet);
+    said(circumstance("indoors"), site.indoors);
+    said(circumstance("outdoors"), site.indoors, false);
+    said(circumstance("enclosed"), site.enclosed);
     const std::string coating = site.coating.value_or("");
     const bool nobody_knows = coating == "unknown";
-    const std::string words = nobody_knows ? "nobody knows the coating" : "the coating is " + coating;
-    add(coated, site.coating ? std::optional(coating != "none") : std::nullopt, site.coating ? words : "");
-    add(zinc_coated, site.coating && !nobody_knows ? std::optional(coating == "zinc") : std::nullopt,
-        site.coating ? words : "");
+    const std::string words = nobody_knows   ? "nobody knows the coating"
+                              : site.coating ? "the coating is " + coating
+                                             : "";
+    facts.add(circumstance("coated"), site.coating ? std::optional(coating != "none") : std::nullopt, words);
+    facts.add(circumstance("zinc_coated"),
+              site.coating && !nobody_knows ? std::optional(coating == "zinc") : std::nullopt, words);
     if (site.room_volume || site.indoors != false)
-        add(room_volume, site.room_volume ? std::optional(site.room_volume->value()) : std::nullopt,
-            "a room of");
+        measured(circumstance("room_volume_m3"), site.room_volume, "a room of");
     if (site.ceiling || site.indoors != false)
-        add(ceiling, site.ceiling ? std::optional(site.ceiling->value()) : std::nullopt, "a ceiling of");
-    add(ambient, site.ambient ? std::optional(deg_c(*site.ambient)) : std::nullopt, "the site has");
+        measured(circumstance("ceiling_m"), site.ceiling, "a ceiling of");
+    facts.add(circumstance("ambient_degC"), site.ambient ? std::optional(deg_c(*site.ambient)) : std::nullopt,
+              "the site has");
 }
 
 void add_fuels(WorkFacts& facts, const std::optional<std::vector<BurntFuel>>& fuels, bool is_assumed) {
-    using enum Circumstance;
     const std::string assumed = is_assumed ? ", assumed: the job names no heater" : "";
-    for (const CircumstanceWord& word : circumstance_words()) {
-        if (word.field != word_of(fuel_gas).field)
+    for (const Circumstance& one : circumstances) {
+        if (one.field != circumstance("fuel_gas")->field)
             continue;
-        Fact& fact = facts.known[word.id].emplace_back();
+        Fact& fact = facts.known[&one].emplace_back();
         if (fuels && !is_assumed)
             fact.figure = 0;
-        if (word.id == electric_heater && fact.figure)
+        if (&one == circumstance("electric_heater") && fact.figure)
             fact = {fuels->empty(), "the heater is electric"};
+        const bool is_oxygen = &one == circumstance("oxygen");
         for (const auto& [name, takes_oxygen] : fuels.value_or(std::vector<BurntFuel>()))
-            if (word.id == oxygen ? takes_oxygen : word.id == fuel_gas || name == word.name) {
-                const char* what = word.id == oxygen ? "burns with oxygen from cylinders" : "heats the boss";
-                fact = {1, fmt::format("{} {}{}", name, what, assumed)};
+            if (is_oxygen ? takes_oxygen : &one == circumstance("fuel_gas") || name == one.name) {
+                fact = {1, fmt::format("{} {}{}", name,
+                                       is_oxygen ? "burns with oxygen from cylinders" : "heats the boss",
+                                       assumed)};
                 break;
             }
     }

@@ -13,7 +13,7 @@ namespace {
 using Times = std::vector<StepTime>;
 
 Time standing_time(const Times& times, Step step) {
-    return step_time(times, kind_of(step).standing).time.value;
+    return step_time(times, step.standing).time.value;
 }
 
 WorkStep standing(const Times& times, Step step, const std::string& on = {}) {
@@ -47,21 +47,21 @@ bool is_skim(CutKind kind) {
 /// The tool is mounted for the first skim.
 void add_survey_and_skim(std::vector<WorkStep>& steps, const std::string& piece, const BoringPlan& boring,
                          const Times& times) {
-    steps.push_back(standing(times, Step::survey, piece));
-    const WorkStep skim{Step::skim, cutting(boring, is_skim), piece};
+    steps.push_back(standing(times, steps::survey, piece));
+    const WorkStep skim{steps::skim, cutting(boring, is_skim), piece};
     if (!(skim.length > Time()))
         return;
-    if (!ranges::contains(steps, Step::mount_tool, &WorkStep::step))
-        steps.push_back(standing(times, Step::mount_tool));
+    if (!ranges::contains(steps, steps::mount_tool, &WorkStep::step))
+        steps.push_back(standing(times, steps::mount_tool));
     steps.push_back(skim);
 }
 
 /// Hand work between the skim and the torch.
 WorkBlock before_the_weld(const WornBore& bore, const Times& times) {
-    WorkBlock block{{standing(times, Step::check_cracks)}};
+    WorkBlock block{{standing(times, steps::check_cracks)}};
     if (!bore.holes.empty())
-        block.steps.push_back({Step::plug_holes, static_cast<double>(bore.holes.size()) *
-                                                     standing_time(times, Step::plug_holes)});
+        block.steps.push_back({steps::plug_holes, static_cast<double>(bore.holes.size()) *
+                                                      standing_time(times, steps::plug_holes)});
     return block;
 }
 
@@ -70,15 +70,15 @@ void add_rings(std::vector<WorkStep>& steps, const HeatRun& run, const Times& ti
     const HeatStep* before = nullptr;
     for (const HeatStep& step : run.steps) {
         if (step.stage == HeatStage::stop)
-            steps.push_back({Step::wait_too_hot, step.time, fmt::format("ring {}", step.after_ring)});
+            steps.push_back({steps::wait_too_hot, step.time, fmt::format("ring {}", step.after_ring)});
         if (step.stage != HeatStage::weld)
             continue;
         const bool same_layer = before && before->pass == step.pass && before->layer == step.layer;
         if (before && !same_layer)
-            steps.push_back(standing(times, Step::clean_layer));
+            steps.push_back(standing(times, steps::clean_layer));
         const int rings = step.after_ring - (same_layer ? before->after_ring : 0);
-        steps.push_back({Step::weld,
-                         step.time + static_cast<double>(rings) * standing_time(times, Step::weld),
+        steps.push_back({steps::weld,
+                         step.time + static_cast<double>(rings) * standing_time(times, steps::weld),
                          step.pass == "bore" ? fmt::format("layer {} to ring {}", step.layer, step.after_ring)
                                              : fmt::format("{} layer {}", step.pass, step.layer),
                          step.time});
@@ -90,13 +90,13 @@ void add_rings(std::vector<WorkStep>& steps, const HeatRun& run, const Times& ti
 WorkBlock hot_block(const HeatBalance& balance, const Times& times) {
     const HeatRun& hot = balance.hot.run;
     const HeatRun& cold = balance.cold().run;
-    WorkBlock block{{standing(times, Step::mount_torch), {Step::preheat, cold.warm_up}},
+    WorkBlock block{{standing(times, steps::mount_torch), {steps::preheat, cold.warm_up}},
                     true,
-                    Step::cool_to_rough,
+                    steps::cool_to_rough,
                     std::max(*hot.cooling_to_rough, *cold.cooling_to_rough)};
     add_rings(block.steps, hot, times);
-    block.steps.push_back({Step::reheat, cold.reheating});
-    block.steps.push_back({Step::hold, std::max(hot.post_heating, cold.post_heating)});
+    block.steps.push_back({steps::reheat, cold.reheating});
+    block.steps.push_back({steps::hold, std::max(hot.post_heating, cold.post_heating)});
     return block;
 }
 
@@ -104,11 +104,11 @@ WorkBlock roughing(const BorePlan& planned, const Times& times) {
     const BoringPlan& boring = planned.boring;
     const HeatBalance& balance = *planned.heat_balance;
     const auto is_rough = [](CutKind kind) { return !is_skim(kind) && !is_last(kind); };
-    return {{standing(times, Step::mount_tool),
-             {Step::trim, bar_stands(boring, "trim")},
-             {Step::rough, cutting(boring, is_rough) + bar_stands(boring, "bar_move")}},
+    return {{standing(times, steps::mount_tool),
+             {steps::trim, bar_stands(boring, "trim")},
+             {steps::rough, cutting(boring, is_rough) + bar_stands(boring, "bar_move")}},
             false,
-            Step::cool_to_finish,
+            steps::cool_to_finish,
             std::max(*balance.hot.run.cooling_to_finish, *balance.cold().run.cooling_to_finish)};
 }
 
@@ -116,18 +116,18 @@ WorkBlock finishing(const BoringPlan& boring, const Times& times) {
     Time facing = bar_stands(boring, "facing_head");
     for (const Facing& face : boring.facing)
         facing += face.time;
-    return {{{Step::finish, cutting(boring, is_last)},
-             {Step::face, facing},
-             {Step::cut_grooves, bar_stands(boring, "groove")},
-             {Step::reopen_holes, bar_stands(boring, "hole")},
-             {Step::chamfer, bar_stands(boring, "chamfer")},
-             standing(times, Step::measure)}};
+    return {{{steps::finish, cutting(boring, is_last)},
+             {steps::face, facing},
+             {steps::cut_grooves, bar_stands(boring, "groove")},
+             {steps::reopen_holes, bar_stands(boring, "hole")},
+             {steps::chamfer, bar_stands(boring, "chamfer")},
+             standing(times, steps::measure)}};
 }
 
 } // namespace
 
 JobWork work_on(const Job& job, const std::vector<BorePlan>& bores, const std::vector<StepTime>& times) {
-    JobWork work{standing(times, Step::unload), {}, standing(times, Step::pack)};
+    JobWork work{standing(times, steps::unload), {}, standing(times, steps::pack)};
     for (std::size_t i = 0; i < bores.size(); ++i)
         for (int piece = 1; piece <= bores[i].count; ++piece) {
             const BorePlan& planned = bores[i];
@@ -136,9 +136,9 @@ JobWork work_on(const Job& job, const std::vector<BorePlan>& bores, const std::v
             auto line = ranges::find(work.lines, line_name, &LineWork::line);
             if (line == work.lines.end() || line_name.empty())
                 line = work.lines.insert(work.lines.end(), {line_name,
-                                                            {{standing(times, Step::set_up_bar)}},
+                                                            {{standing(times, steps::set_up_bar)}},
                                                             {},
-                                                            standing(times, Step::take_off_bar)});
+                                                            standing(times, steps::take_off_bar)});
             add_survey_and_skim(line->set_up.steps, name, planned.boring, times);
             line->bores.push_back(
                 {name,

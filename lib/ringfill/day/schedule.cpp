@@ -10,7 +10,7 @@ namespace {
 /// One bore's work that is left, and when it may go on.
 struct Left : BoreWork {
     Time ready = {};
-    Step resting = Step::wait_for_morning;
+    Step resting = steps::wait_for_morning;
 };
 
 /// The day as it is filled in.
@@ -30,7 +30,7 @@ class Filling {
   private:
     /// Nobody stays the night for taking the bar off: it ends the day, late if need be.
     void run_line(const LineWork& line) {
-        go_to(begin_at(calendar_, day_.ends, line.set_up.length()), {}, Step::wait_for_morning);
+        go_to(begin_at(calendar_, day_.ends, line.set_up.length()), {}, steps::wait_for_morning);
         for (const WorkStep& step : line.set_up.steps)
             put({}, step);
         std::vector<Left> left;
@@ -45,7 +45,7 @@ class Filling {
     void run_block(Left& bore, std::vector<Left>& line) {
         const Time change = change_to(bore);
         go_to(begins(bore), bore.bore, bore.resting);
-        put(bore.bore, {Step::change_over, change});
+        put(bore.bore, {steps::change_over, change});
         last_ = &bore;
         const WorkBlock block = std::move(bore.blocks.front());
         bore.blocks.erase(bore.blocks.begin());
@@ -53,7 +53,7 @@ class Filling {
             day_.long_bore =
                 bore.preheated ? LongBore::with_preheat : std::max(day_.long_bore, LongBore::without_preheat);
         for (const WorkStep& step : block.steps)
-            if (step.step == Step::wait_too_hot && turns_ == Turns::alternating)
+            if (step.step == steps::wait_too_hot && turns_ == Turns::alternating)
                 wait_and_fill(bore, step, line);
             else
                 put(bore.bore, step);
@@ -107,7 +107,7 @@ class Filling {
     /// A wait inside a hot block, filled with hand work on other bores as far as whole steps fit.
     void wait_and_fill(const Left& waiting, WorkStep wait, std::vector<Left>& line) {
         const Time ends = day_.ends + wait.length;
-        const WorkStep change{Step::change_over, half_change_};
+        const WorkStep change{steps::change_over, half_change_};
         Left* filled = nullptr;
         for (Left& other : line) {
             if (&other == &waiting || other.blocks.empty() || other.ready > day_.ends)
@@ -132,7 +132,7 @@ class Filling {
     /// Whether the next step of a block is hand work that may be done while the bar is elsewhere. Its last
     /// step stays, for a block never to vanish.
     static bool fills(const WorkBlock& block) {
-        return !block.hot && block.steps.size() > 1 && !kind_of(block.steps.front().step).uses_bar;
+        return !block.hot && block.steps.size() > 1 && !block.steps.front().step.uses_bar;
     }
 
     const Calendar& calendar_;
@@ -149,7 +149,7 @@ Time WorkBlock::length() const {
 }
 
 std::string words_of(const DayEntry& entry) {
-    return std::string(entry.kind().words) + (entry.on.empty() ? "" : " ") + entry.on;
+    return std::string(entry.step.words) + (entry.on.empty() ? "" : " ") + entry.on;
 }
 
 Schedule lay_out(const JobWork& work, const Calendar& calendar, Time change_over, Turns turns) {

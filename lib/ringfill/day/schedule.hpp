@@ -20,8 +20,8 @@ struct WorkStep {
 struct WorkBlock {
     std::vector<WorkStep> steps = {};
     bool hot = false; ///< from the first flame to the last ring: nobody leaves it but in its waits
-    Step resting = Step::wait_for_morning; ///< what is waited for after it
-    Time rest = {};                        ///< the bore cools by itself
+    Step resting = steps::wait_for_morning; ///< what is waited for after it
+    Time rest = {};                         ///< the bore cools by itself
 
     Time length() const;
 };
@@ -58,8 +58,6 @@ struct DayEntry {
     std::string on = {}; ///< what it is done on, where the bore does not say it
     Time arc_time = {};
     bool night = false; ///< after the working day
-
-    const StepKind& kind() const { return kind_of(step); }
 };
 
 /// What is done, or waited for, in words: "skim arm root".

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <compare>
 #include <string_view>
 
 namespace ringfill {
@@ -7,41 +8,8 @@ namespace ringfill {
 /// What the hours of a day go into.
 enum class Phase { set_up, heating, welding, waiting, boring, clean_up };
 
-/// What is done on a job, or waited for.
-enum class Step {
-    unload,
-    set_up_bar,
-    survey,
-    mount_tool,
-    skim,
-    check_cracks,
-    plug_holes,
-    mount_torch,
-    preheat,
-    wait_too_hot,
-    clean_layer,
-    weld,
-    reheat,
-    hold,
-    cool_to_rough,
-    trim,
-    rough,
-    cool_to_finish,
-    finish,
-    face,
-    cut_grooves,
-    reopen_holes,
-    chamfer,
-    measure,
-    take_off_bar,
-    pack,
-    change_over,
-    wait_for_morning
-};
-
-/// What holds for every step of one kind.
-struct StepKind {
-    Step step;
+/// What is done on a job, or waited for, and what holds for it.
+struct Step {
     std::string_view words;
     Phase phase = Phase::set_up;
     std::string_view standing = {}; ///< its name in the table of standing times, where it has one
@@ -51,8 +19,40 @@ struct StepKind {
 
     /// Nobody's hands are needed.
     constexpr bool waits() const { return phase == Phase::waiting; }
+
+    auto operator<=>(const Step&) const = default;
 };
 
-const StepKind& kind_of(Step step);
+/// Every step there is.
+namespace steps {
+inline constexpr Step unload{"unload and make the place safe", Phase::set_up, "arrive"};
+inline constexpr Step set_up_bar{"set up and align the bar", Phase::set_up, "align", true};
+inline constexpr Step survey{"survey", Phase::set_up, "survey"};
+inline constexpr Step mount_tool{"mount tool", Phase::set_up, "mount tool", true};
+inline constexpr Step skim{"skim", Phase::boring, {}, true};
+inline constexpr Step check_cracks{"crack check", Phase::set_up, "crack check"};
+inline constexpr Step plug_holes{"plug holes", Phase::set_up, "plug a hole"};
+inline constexpr Step mount_torch{"mount torch", Phase::set_up, "mount torch", true};
+inline constexpr Step preheat{"preheat", Phase::heating, {}, true, true};
+inline constexpr Step wait_too_hot{"wait: too hot after", Phase::waiting, {}, true, true, true};
+inline constexpr Step clean_layer{"clean the layer", Phase::welding, "clean a layer", true, true, true};
+inline constexpr Step weld{"weld", Phase::welding, "step a ring", true, true, true};
+inline constexpr Step reheat{"reheats between rings", Phase::heating, {}, true, true};
+inline constexpr Step hold{"hold hot after the last ring", Phase::heating, {}, true, true};
+inline constexpr Step cool_to_rough{"cools for roughing", Phase::waiting};
+inline constexpr Step trim{"trim the ends", Phase::boring, {}, true};
+inline constexpr Step rough{"rough and semi-finish", Phase::boring, {}, true};
+inline constexpr Step cool_to_finish{"cools for finishing", Phase::waiting};
+inline constexpr Step finish{"finish and spring pass", Phase::boring, {}, true};
+inline constexpr Step face{"face", Phase::boring, {}, true};
+inline constexpr Step cut_grooves{"cut grooves", Phase::boring, {}, true};
+inline constexpr Step reopen_holes{"reopen holes", Phase::boring, {}, true};
+inline constexpr Step chamfer{"chamfer", Phase::boring, {}, true};
+inline constexpr Step measure{"measure size", Phase::boring, "measure size"};
+inline constexpr Step take_off_bar{"take the bar off", Phase::clean_up, "strip"};
+inline constexpr Step pack{"pack and hand over", Phase::clean_up, "leave"};
+inline constexpr Step change_over{"change over"};
+inline constexpr Step wait_for_morning{"wait for the morning", Phase::waiting};
+} // namespace steps
 
 } // namespace ringfill

@@ -108,7 +108,9 @@ std::vector<std::string> notes(const PlannedWork& work, const PlannedDay& day, c
     add(day_notes(day));
     if (day.day)
         add(fire_watch_notes(work.fire_watch, *day.day, work.bores));
-    add(caution_notes(shop.cautions));
+    for (const ReplacedCaution& one : shop.cautions.replaced)
+        add({fmt::format("cautions: \"{}\" stands as {} has it, not as the product's own table.", one.name,
+                         one.file)});
     if (!job.prices.currency)
         add({"quote: left out, because the job gives no prices.currency."});
     return all;

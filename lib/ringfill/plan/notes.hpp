@@ -6,7 +6,7 @@
 #include <ringfill/caution/cautions.hpp>
 #include <ringfill/day/day_plan.hpp>
 #include <ringfill/document/assumed.hpp>
-#include <ringfill/plan/shop.hpp>
+#include <ringfill/material/shop.hpp>
 
 namespace ringfill {
 

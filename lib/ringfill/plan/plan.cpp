@@ -1,11 +1,13 @@
 #include <ringfill/plan/plan.hpp>
 
+#include <range/v3/action/push_back.hpp>
+#include <range/v3/algorithm/find_if.hpp>
+
 #include <ringfill/caution/cautions.hpp>
 #include <ringfill/heat/bore_heat.hpp>
 #include <ringfill/heat/heat_balance.hpp>
 #include <ringfill/job/read_job.hpp>
 #include <ringfill/plan/notes.hpp>
-#include <ringfill/plan/plan_bores.hpp>
 #include <ringfill/survey/survey_working.hpp>
 #include <ringfill/take/take.hpp>
 #include <ringfill/weld/weld_working.hpp>
@@ -13,26 +15,106 @@
 namespace ringfill {
 namespace {
 
-std::vector<Working> bore_working(const GivenBore& given, const BorePlan& planned) {
-    const WornBore& bore = given.bore;
-    std::vector<Working> work = survey_working(bore, planned.survey);
-    append(work, build_working(bore, planned.survey, planned.build));
-    append(work, weld_working(given, planned));
-    if (planned.dilution)
-        append(work, dilution_working(*planned.dilution, planned.layer_metals));
-    append(work, heat_working(bore, planned, planned.heat));
-    if (planned.heat_balance)
-        append(work, balance_working(bore, planned, *planned.heat_balance));
-    append(work, boring_working(bore, planned, planned.boring));
-    return work;
+BoreFigures bore_figures(const GivenBore& given, BoreWeld weld, const Job& job, const Shop& shop) {
+    const auto& [bore, settings, base] = given;
+    BoreMetals metals = bore_metals(given, weld, shop);
+    BoreHeat heat = bore_heat(given, weld, job.site, family_of(shop.registry, bore.base));
+    BoringPlan boring = bore_boring(bore, weld, bar_settings(job.boring, shop.cutting), base.expansion_per_K,
+                                    shop.size_steps);
+    return {{std::move(weld)}, {std::move(metals)}, std::move(heat), std::move(boring)};
+}
+
+/// The settings of every procedure that stands, in the order of the job.
+std::vector<Settings> all_settings(const Job& job, const Shop& shop, std::vector<Fault>& faults) {
+    std::vector<Settings> found;
+    for (const Procedure& procedure : job.procedures)
+        if (auto one = settings(procedure, shop, job.units, faults))
+            found.push_back(std::move(*one));
+    return found;
+}
+
+/// The bores as given, and what is worked out for each without following its heat.
+struct Figures {
+    std::vector<GivenBore> given;
+    std::vector<BoreFigures> bores;
+};
+
+/// Plans every bore whose procedure stands and judges the others as far as it goes; the faults of all are
+/// collected.
+Figures all_figures(const Job& job, const Shop& shop, const std::vector<Settings>& settings,
+                    std::vector<Fault>& faults, const Progress& progress) {
+    Figures all;
+    std::size_t at = 0;
+    for (const WornBore& bore : job.bores) {
+        if (progress)
+            progress("planning bore", ++at, job.bores.size());
+        const Base* base = find_base(shop.registry, bore.base, bore.path + ".base", faults);
+        const auto own = ranges::find_if(
+            settings, [&](const Settings& one) { return one.procedure->name == bore.procedure; });
+        try {
+            if (own == settings.end()) {
+                prepare(bore, survey(bore.worn, bore.length));
+                continue;
+            }
+            BoreWeld weld = weld_bore(bore, *own);
+            const auto torch = torch_faults(weld, job.torch, job.units);
+            if (base) {
+                all.given.push_back({bore, *own, *base});
+                all.bores.push_back(bore_figures(all.given.back(), std::move(weld), job, shop));
+            }
+            ranges::push_back(faults, torch);
+        } catch (const Faulty& faulty) {
+            if (faulty.origin() != Origin::job)
+                throw;
+            ranges::push_back(faults, faulty.faults());
+        }
+    }
+    return all;
+}
+
+/// Follows the heat of every bore, and counts its metal with the starts that this takes.
+std::vector<BorePlan> follow_bores(Figures figures, const Job& job, const Shop& shop,
+                                   const Progress& progress) {
+    std::vector<std::vector<RingPass>> passes;
+    for (std::size_t i = 0; i < figures.bores.size(); ++i)
+        passes.push_back(ring_times(job.bores[i].grooves, figures.bores[i]));
+    passes = if_followed(std::move(passes));
+    const auto heater = heat_source(job.heater, shop.fuels);
+    const Temperature ambient = job.site.ambient.value_or(usual_ambient);
+    std::vector<BorePlan> bores;
+    for (std::size_t i = 0; i < figures.bores.size(); ++i) {
+        if (progress)
+            progress("following the heat of bore", i + 1, figures.bores.size());
+        BoreFigures& bore = figures.bores[i];
+        FollowedHeat heat =
+            follow_heat({job.bores[i], bore.build, figures.given[i].base, bore.heat, passes[i], ambient,
+                         heater, shop.cutting.rough_below.value, shop.cutting.finish_below.value});
+        add_breaks(bore.metal, heat.breaks(), bore.deposition);
+        bores.push_back({std::move(bore), std::move(heat)});
+    }
+    return bores;
 }
 
 /// How every figure of a plan was reached: bore by bore, then the totals, the day, what to take and the
 /// quote.
 std::vector<Working> plan_working(const Plan& plan, const std::vector<GivenBore>& given) {
     std::vector<Working> work;
-    for (std::size_t i = 0; i < plan.bores.size(); ++i)
-        append(work, under(element_path("bores", i), bore_working(given[i], plan.bores[i])));
+    for (std::size_t i = 0; i < plan.bores.size(); ++i) {
+        const auto add = [&](std::vector<Working> more) {
+            append(work, under(element_path("bores", i), std::move(more)));
+        };
+        const WornBore& bore = given[i].bore;
+        const BorePlan& planned = plan.bores[i];
+        add(survey_working(bore, planned.survey));
+        add(build_working(bore, planned.survey, planned.build));
+        add(weld_working(given[i], planned));
+        if (planned.dilution)
+            add(dilution_working(*planned.dilution, planned.layer_metals));
+        add(heat_working(bore, planned, planned.heat));
+        if (planned.heat_balance)
+            add(balance_working(bore, planned, *planned.heat_balance));
+        add(boring_working(bore, planned, planned.boring));
+    }
     append(work, plan.totals.working);
     if (plan.day)
         append(work, day_working(*plan.day));
@@ -66,12 +148,11 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     plan.day = day.day;
     plan.fire_watch = fire_watch(*rule, plan.day, plan.bores);
     const PlannedWork work{job, settings, given, plan.bores, plan.fire_watch};
-    const Taken taken = take(work, {shop.packs, shop.wear_parts, shop.sticks, shop.fuels, shop.cutting});
+    const Taken taken = take(work, shop);
     plan.take = taken.needs;
     plan.totals = totals(given, plan.bores, taken.gas);
-    const CautionTables judged_by{shop.cautions, shop.cutting, shop.fuels, shop.registry};
-    plan.cautions = cautions(work, judged_by);
-    plan.sources = cited(plan.cautions, job, judged_by);
+    plan.cautions = cautions(work, shop);
+    plan.sources = cited(plan.cautions, job, shop);
     plan.notes = notes(work, day, shop);
     plan.assumed = assumed(work, shop.cutting);
     plan.quote = quote(work, taken, day, shop.currencies, faults);

@@ -12,7 +12,7 @@
 #include <ringfill/caution/fire_watch.hpp>
 #include <ringfill/day/day_plan.hpp>
 #include <ringfill/job/job.hpp>
-#include <ringfill/plan/shop.hpp>
+#include <ringfill/material/shop.hpp>
 #include <ringfill/plan/totals.hpp>
 #include <ringfill/quote/quote.hpp>
 #include <ringfill/take/need.hpp>

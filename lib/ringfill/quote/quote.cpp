@@ -32,7 +32,7 @@ QuoteHours hours_of(const DayPlan& day, const PlannedWork& work) {
     std::map<Phase, double> seconds;
     for (const DayEntry& entry : day.day.entries)
         if (!entry.night) {
-            seconds[entry.kind().phase] += (entry.to - entry.from).value();
+            seconds[entry.step.phase] += (entry.to - entry.from).value();
             hours.days = std::max(hours.days, day_of(entry.from) + 1);
         }
     for (const auto& [phase, of_phase] : seconds)

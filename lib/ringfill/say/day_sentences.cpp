@@ -38,12 +38,12 @@ std::vector<PieceClock> piece_clocks(const Schedule& day, const BorePlan& bore) 
         for (const auto& [i, entry] : ranges::views::enumerate(day.entries))
             if (entry.bore == name) {
                 first.try_emplace(entry.step, i);
-                last_ring = entry.kind().is_among_rings ? i : last_ring;
+                last_ring = entry.step.is_among_rings ? i : last_ring;
             }
         const auto has = [&](Step step) { return first.contains(step); };
-        if (last_ring && has(Step::mount_torch) && has(Step::mount_tool) && has(Step::finish))
-            pieces.push_back(
-                {name, first[Step::mount_torch], *last_ring, first[Step::mount_tool], first[Step::finish]});
+        if (last_ring && has(steps::mount_torch) && has(steps::mount_tool) && has(steps::finish))
+            pieces.push_back({name, first[steps::mount_torch], *last_ring, first[steps::mount_tool],
+                              first[steps::finish]});
     }
     return pieces;
 }

@@ -29,8 +29,8 @@ constexpr Field trigger_fields[] = {
 constexpr Record trigger_record = record_of<Trigger>("a circumstance", "", trigger_fields);
 
 /// Whether some figure can lie within the limits, and some outside them.
-void check_limits(const Trigger& trigger, const CircumstanceWord& word, const Entry& entry) {
-    if (!word.is_figure) {
+void check_limits(const Trigger& trigger, const Circumstance& word, const Entry& entry) {
+    if (!word.is_figure()) {
         if (trigger.from || trigger.under)
             entry.refuse("is so or not and has no limits", "leave them out");
         return;
@@ -49,18 +49,17 @@ void check_limits(const Trigger& trigger, const CircumstanceWord& word, const En
 void read_triggers(CautionRow& row, const Entry& caution, const Field& field) {
     const auto found = caution.objects(field);
     for (const Entry& entry : found) {
-        const CircumstanceWord* word = find_circumstance(entry.name());
+        const Circumstance* word = find_circumstance(entry.name());
         if (!word) {
             entry.refuse("is no circumstance that ringfill knows",
-                         suggest(entry.name(), circumstance_words() |
-                                                   ranges::views::transform(&CircumstanceWord::name) |
+                         suggest(entry.name(), circumstances | ranges::views::transform(&Circumstance::name) |
                                                    ranges::to<std::vector<std::string>>()));
             continue;
         }
         Trigger trigger = read_record<Trigger>(entry);
-        trigger.circumstance = word->id;
+        trigger.circumstance = word;
         check_limits(trigger, *word, entry);
-        if (word->id == Circumstance::always && found.size() > 1)
+        if (word == circumstance("always") && found.size() > 1)
             entry.refuse("makes the others beside it idle", "leave one of them");
         row.triggers.push_back(std::move(trigger));
     }
@@ -85,7 +84,7 @@ void check_caution(CautionRow& row, const Entry& entry) {
                      "write a measure such as {35 ft}, {clear} or {watch}");
     const bool may_be_unknown =
         std::any_of(row.triggers.begin(), row.triggers.end(),
-                    [](const Trigger& trigger) { return !word_of(trigger.circumstance).field.empty(); });
+                    [](const Trigger& trigger) { return !trigger.circumstance->field.empty(); });
     if (may_be_unknown && row.check.empty())
         entry.refuse("check", "is missing, yet a job may not say whether the caution applies",
                      "write in a few words what to look for");
@@ -119,7 +118,7 @@ constexpr Field rule_fields[] = {
 constexpr Record rule_record = record_of<FireRule, check_rule>("a rule of the fire watch", "", rule_fields);
 
 bool is_for_every_job(const CautionRow& row) {
-    return !row.triggers.empty() && row.triggers.front().circumstance == Circumstance::always;
+    return !row.triggers.empty() && row.triggers.front().circumstance == circumstance("always");
 }
 
 /// What a later file puts in the place of a row is told; what guards every job stays for every job.

@@ -23,7 +23,7 @@ std::string_view name_of(When when);
 /// One thing that makes a caution apply. A figure is compared with its limits: from ≤ figure < under, in the
 /// unit of the circumstance's name.
 struct Trigger {
-    Circumstance circumstance = Circumstance::always;
+    const Circumstance* circumstance = nullptr; ///< one of the closed set
     std::optional<Sourced<double>> from;
     std::optional<Sourced<double>> under;
 

@@ -192,31 +192,30 @@ std::vector<StickUse> stick_uses(const std::vector<BorePlan>& bores) {
 
 } // namespace
 
-Taken take(const PlannedWork& work, const TakeTables& tables) {
-    const auto& [packs, wear_parts, sticks, fuels, cutting] = tables;
+Taken take(const PlannedWork& work, const Shop& shop) {
     const Job& job = work.job;
     const UnitSystem units = job.units;
     const auto wires = wire_uses(work);
     std::vector<Need> all;
     const auto add = [&](std::vector<Need> more) { ranges::push_back(all, std::move(more)); };
     for (const WireUse& use : wires)
-        add({wire_need(use, job.reserve, packs, wear_parts, units)});
+        add({wire_need(use, job.reserve, shop.packs, shop.wear_parts, units)});
     for (const PieceUse& use : piece_uses(work))
-        add({piece_need(use, job.reserve, packs, units)});
+        add({piece_need(use, job.reserve, shop.packs, units)});
     Volume gas;
     for (const GasUse& use : gas_uses(work)) {
         gas += use.volume;
-        add({gas_need(use, job.reserve, packs, units)});
+        add({gas_need(use, job.reserve, shop.packs, units)});
     }
     for (const WireUse& use : wires)
-        add(wear_part_needs(use, wear_parts, units));
-    add(stick_needs(stick_uses(work.bores), sticks, units));
-    add(fuel_needs(fuel_uses(work.bores), fuels, job.reserve, packs, units, job.site.ambient));
+        add(wear_part_needs(use, shop.wear_parts, units));
+    add(stick_needs(stick_uses(work.bores), shop.sticks, units));
+    add(fuel_needs(fuel_uses(work.bores), shop.fuels, job.reserve, shop.packs, units, job.site.ambient));
     add(blanket_needs(work.bores));
-    const MainsUse mains = mains_use(work.bores, cutting.bar_drive.value);
+    const MainsUse mains = mains_use(work.bores, shop.cutting.bar_drive.value);
     add(power_needs(power_uses(work.bores), mains, job.reserve, units));
     add(hole_needs(job.bores));
-    add(insert_needs(work.bores, bar_settings(job.boring, cutting).edge_life.source));
+    add(insert_needs(work.bores, bar_settings(job.boring, shop.cutting).edge_life.source));
     add(fire_watch_needs(work.fire_watch));
     refuse_if_any(Origin::job, too_much(all, units));
     return {std::move(all), gas, mains.is_whole ? std::optional(drawn(mains)) : std::nullopt};

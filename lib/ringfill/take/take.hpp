@@ -8,15 +8,6 @@
 
 namespace ringfill {
 
-/// What is loaded from, of the shop.
-struct TakeTables {
-    const Packs& packs;
-    const WearParts& wear_parts;
-    const std::vector<Stick>& sticks;
-    const Fuels& fuels;
-    const Cutting& cutting;
-};
-
 /// What is taken to a job, and what its work draws.
 struct Taken {
     std::vector<Need> needs;
@@ -27,7 +18,7 @@ struct Taken {
 /// Everything to load for a job, in the order it is shown: wire, electrodes and rods, gas, tips, nozzles and
 /// liners, sticks, fuel and oxygen, blankets, power, what holes and the boring bar need, the fire watch.
 /// Throws Faulty (Origin::job) with what too_much() finds.
-Taken take(const PlannedWork& work, const TakeTables& tables);
+Taken take(const PlannedWork& work, const Shop& shop);
 
 /// So much of one thing (kg, L or pieces) is refused: something in the job is far too large, and a quote
 /// could not tell it exactly.

@@ -23,6 +23,6 @@ struct BoreMetals {
     std::string no_ferrite;
 };
 
-BoreMetals bore_metals(const GivenBore& given, const BoreWeld& weld, const WeldTables& tables);
+BoreMetals bore_metals(const GivenBore& given, const BoreWeld& weld, const Shop& shop);
 
 } // namespace ringfill

@@ -20,15 +20,15 @@ namespace {
 constexpr std::string_view no_gas = "none";
 
 /// The gases of the table with what they are.
-std::string known_gases(const WeldTables& tables) {
-    return "known here: " + listed(tables.gases, ", ", [](const Gas& gas) {
+std::string known_gases(const Shop& shop) {
+    return "known here: " + listed(shop.gases, ", ", [](const Gas& gas) {
                return fmt::format("{} ({})", gas.name, gas.words);
            });
 }
 
 /// The gas of a procedure; null for none. False after noting that it is not known, left out where the filler
 /// needs one, or given to an electrode. The filler may be unknown.
-bool find_gas(Settings& found, const WeldTables& tables, std::vector<Fault>& faults) {
+bool find_gas(Settings& found, const Shop& shop, std::vector<Fault>& faults) {
     const std::string& name = found.procedure->gas;
     const auto gases = found.filler ? found.filler->gases : std::vector<std::string>();
     const auto refuse = [&](std::string reason, std::string remedy) {
@@ -41,15 +41,15 @@ bool find_gas(Settings& found, const WeldTables& tables, std::vector<Fault>& fau
         return gases.empty() || refuse("is missing", fmt::format("write \"gas\": \"{}\"", gases.front()));
     if (found.filler && found.filler->form == FillerForm::stick && name != no_gas)
         return refuse("does not go with an electrode, which shields itself", "take it out");
-    const auto known = ranges::find(tables.gases, name, &Gas::name);
-    found.gas = known == tables.gases.end() ? nullptr : &*known;
+    const auto known = ranges::find(shop.gases, name, &Gas::name);
+    found.gas = known == shop.gases.end() ? nullptr : &*known;
     if (found.gas || (name == no_gas && gases.empty()))
         return true;
     if (name == no_gas)
         return refuse(fmt::format("does not shield {}", found.procedure->filler),
                       fmt::format("use one of {}", listed(gases, ", ")));
-    const auto names = tables.gases | ranges::views::transform(&Gas::name) | ranges::to<std::vector>();
-    return refuse("is not a known gas", nearest(name, names) ? suggest(name, names) : known_gases(tables));
+    const auto names = shop.gases | ranges::views::transform(&Gas::name) | ranges::to<std::vector>();
+    return refuse("is not a known gas", nearest(name, names) ? suggest(name, names) : known_gases(shop));
 }
 
 /// What a filler or its process usually deposits of the wire, in the transfer that the job names where it is
@@ -96,12 +96,12 @@ Window window_for(const Procedure& procedure, const WireSize& size) {
 
 } // namespace
 
-std::optional<Settings> settings(const Procedure& procedure, const WeldTables& tables, UnitSystem units,
+std::optional<Settings> settings(const Procedure& procedure, const Shop& shop, UnitSystem units,
                                  std::vector<Fault>& faults) {
     Settings found;
     found.procedure = &procedure;
-    found.filler = find_filler(tables.registry, procedure.filler, procedure.path + ".filler", faults);
-    const bool gas_known = find_gas(found, tables, faults);
+    found.filler = find_filler(shop.registry, procedure.filler, procedure.path + ".filler", faults);
+    const bool gas_known = find_gas(found, shop, faults);
     if (!found.filler)
         return std::nullopt;
     const auto laid = deposition(procedure, *found.filler, faults, found.gas);
@@ -117,7 +117,7 @@ std::optional<Settings> settings(const Procedure& procedure, const WeldTables& t
     if (found.gas)
         found.gas_flow = gas_flow(procedure, *found.filler, *found.gas);
     found.assumed = assumed_settings(found, units);
-    found.efficiency_range = usual_efficiency(found, tables.processes);
+    found.efficiency_range = usual_efficiency(found, shop.processes);
     found.notes = setting_notes(found, units);
     return found;
 }

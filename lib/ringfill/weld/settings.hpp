@@ -6,21 +6,10 @@
 
 #include <ringfill/document/assumed.hpp>
 #include <ringfill/job/job.hpp>
-#include <ringfill/material/registry.hpp>
-#include <ringfill/table/gases.hpp>
-#include <ringfill/table/processes.hpp>
-#include <ringfill/table/suits.hpp>
+#include <ringfill/material/shop.hpp>
 #include <ringfill/weld/bead.hpp>
 
 namespace ringfill {
-
-/// What a weld is planned with, of the shop.
-struct WeldTables {
-    const Registry& registry;
-    const std::vector<Gas>& gases;
-    const Processes& processes;
-    const std::vector<Suit>& suits;
-};
 
 /// A procedure with everything that its filler and gas add to it.
 struct Settings {
@@ -54,7 +43,7 @@ inline constexpr double least_heat_share = 0.75;
 
 /// The settings of a procedure, or nothing after noting the faults: a filler or gas that is not known, a wire
 /// feed that cannot be found.
-std::optional<Settings> settings(const Procedure& procedure, const WeldTables& tables, UnitSystem units,
+std::optional<Settings> settings(const Procedure& procedure, const Shop& shop, UnitSystem units,
                                  std::vector<Fault>& faults);
 
 } // namespace ringfill

@@ -22,7 +22,7 @@ Value::Object day_object(const DayPlan& day) {
     const auto entry = [&](const DayEntry& one) {
         return object(member("at", clock(one.from)), member("from_s", one.from), member("to_s", one.to),
                       member("bore", unless_empty(one.bore)), member("step", words_of(one)),
-                      member("waits", one.kind().waits()), member("night", one.night));
+                      member("waits", one.step.waits()), member("night", one.night));
     };
     const auto back = [&](const ReturnVisit& visit) {
         return object(member("return_after_s", visit.wait), member("return_at_s", visit.at),

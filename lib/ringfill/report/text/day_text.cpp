@@ -18,7 +18,7 @@ namespace {
 
 /// Welding stretches, cleaning and waits of one bore that follow one another are one line.
 bool goes_on(const DayEntry& before, const DayEntry& next) {
-    return before.kind().is_among_rings && next.kind().is_among_rings && before.bore == next.bore;
+    return before.step.is_among_rings && next.step.is_among_rings && before.bore == next.bore;
 }
 
 template <class Entries>
@@ -28,8 +28,8 @@ std::string welding(const Entries& entries) {
     int stops = 0;
     for (const DayEntry& entry : entries) {
         arc += entry.arc_time;
-        waits += entry.kind().waits() ? entry.to - entry.from : Time();
-        stops += entry.kind().waits() ? 1 : 0;
+        waits += entry.step.waits() ? entry.to - entry.from : Time();
+        stops += entry.step.waits() ? 1 : 0;
     }
     const std::string text = fmt::format("weld, arc {}", show(arc));
     return stops == 0 ? text : fmt::format("{}, {} to cool {}", text, counted(stops, "wait"), show(waits));
@@ -46,7 +46,7 @@ std::string days(const DayPlan& plan, const Style& style) {
             text += style.strong(fmt::format("DAY {}", day + 1)) + '\n';
         }
         const std::string what = (first.bore.empty() ? "" : printable(first.bore, 40) + ": ") +
-                                 (first.kind().is_among_rings ? welding(entries) : words_of(first));
+                                 (first.step.is_among_rings ? welding(entries) : words_of(first));
         text += wrapped(first.night ? "night  " + what
                                     : fmt::format("{}  {} ({})", clock_of(plan.calendar, first.from), what,
                                                   show(to - first.from)));

@@ -16,7 +16,6 @@
 #include <ringfill/table/sticks.hpp>
 #include <ringfill/table/suits.hpp>
 #include <ringfill/table/wear_parts.hpp>
-#include <ringfill/weld/settings.hpp>
 
 namespace ringfill {
 
@@ -37,11 +36,6 @@ struct Shop {
     CautionTable cautions;
     std::vector<Currency> currencies;
 };
-
-/// The part of a shop that a weld is planned with.
-inline WeldTables weld_tables(const Shop& shop) {
-    return {shop.registry, shop.gases, shop.processes, shop.suits};
-}
 
 /// Reads every table on the shelf but those of the families, once; a family and its plugin are read when a
 /// job first names it (see Registry). Throws Faulty (Origin::table, Origin::file).

@@ -1,4 +1,4 @@
-#include <ringfill/plan/shop.hpp>
+#include <ringfill/material/shop.hpp>
 
 namespace ringfill {
 
