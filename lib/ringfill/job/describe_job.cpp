@@ -109,7 +109,6 @@ constexpr Field job_fields[] = {
     // characters
     by_practice<&read_start>("start", Span{4, 5}, R"("07:00")",
                              "when each day begins, by a clock of 24 hours")
-        .holds(Kind::text)
         .given_by<give_start>(),
     // s, one hour to a whole day
     by_practice<&Job::working_day>(

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <range/v3/algorithm/min.hpp>
+#include <range/v3/view/transform.hpp>
 
 #include <ringfill/job/description.hpp>
 #include <ringfill/job/own_fields.hpp>
@@ -16,8 +17,8 @@ using namespace spans;
 /// A worn surface as a job writes it.
 struct WrittenStation {
     Length depth;
-    std::vector<Length> radii;
-    std::vector<Length> diameters;
+    std::vector<Length> radii = {};
+    std::vector<Length> diameters = {};
 };
 struct WrittenWorn {
     std::optional<Length> diameter;
@@ -93,35 +94,33 @@ std::vector<WornStation> judged(const std::vector<WrittenStation>& stations, con
     return good;
 }
 
-void refuse_large_offset(const Entry& entry, Length offset, Length smallest_diameter) {
-    if (offset > Length() && !(offset < smallest_diameter / 2.0))
-        entry.refuse("offset", "is not smaller than the smallest worn radius",
-                     "measure how far the worn centre lies off the target axis");
-}
-
-std::optional<Worn> worn_of(const WrittenWorn& worn, const Entry& entry, std::optional<Length> bore_length) {
+/// The worn surface as it is read; of one that cannot be told a diameter of nothing.
+Worn worn_of(const WrittenWorn& worn, const Entry& entry, std::optional<Length> bore_length) {
     if (entry.has("diameter") == entry.has("stations")) {
         entry.refuse(entry.has("diameter") ? "gives a diameter and stations"
                                            : "gives neither a diameter nor stations",
                      "give the worn surface in one of the two ways");
-        return std::nullopt;
+        return {};
     }
     const Length offset = worn.offset.value_or(Length());
     const Angle clock = worn.offset_clock.value_or(Angle());
+    const auto refuse_large_offset = [&](Length smallest_diameter) {
+        if (offset > Length() && !(offset < smallest_diameter / 2.0))
+            entry.refuse("offset", "is not smaller than the smallest worn radius",
+                         "measure how far the worn centre lies off the target axis");
+    };
     if (worn.diameter) {
-        refuse_large_offset(entry, offset, *worn.diameter);
+        refuse_large_offset(*worn.diameter);
         return WornDiameter{*worn.diameter, offset, clock};
     }
-    if (!worn.stations)
-        return std::nullopt;
-    std::vector<WornStation> stations = judged(*worn.stations, entry, bore_length);
+    std::vector<WornStation> stations =
+        judged(worn.stations.value_or(std::vector<WrittenStation>()), entry, bore_length);
     if (stations.empty())
-        return std::nullopt;
+        return {};
     if (!entry.objects_again("stations").back().has("radii")) {
-        Length smallest = stations.front().readings.front();
-        for (const WornStation& station : stations)
-            smallest = std::min(smallest, ranges::min(station.readings));
-        refuse_large_offset(entry, offset, smallest);
+        refuse_large_offset(ranges::min(stations | ranges::views::transform([](const WornStation& station) {
+                                            return ranges::min(station.readings);
+                                        })));
         return WornDiameters{std::move(stations), offset, clock};
     }
     for (const char* field : {"offset", "offset_clock"})
@@ -141,29 +140,25 @@ const Record worn_record =
 void read_worn(WornBore& bore, const Entry& entry, const Field& field) {
     if (const auto worn = entry.object(field))
         bore.worn = worn_of(read_record<WrittenWorn>(*worn), *worn,
-                            entry.is_read("length") ? std::optional(bore.length) : std::nullopt)
-                        .value_or(Worn());
+                            entry.is_read("length") ? std::optional(bore.length) : std::nullopt);
 }
 
 Value give_worn(const WornBore& bore) {
     WrittenWorn written;
-    std::visit(
-        [&](const auto& worn) {
-            constexpr bool radii = std::is_same_v<decltype(worn), const WornRadii&>;
-            if constexpr (requires { worn.diameter; })
-                written.diameter = worn.diameter;
-            else {
-                written.stations.emplace();
-                for (const auto& [depth, readings] : worn.stations)
-                    written.stations->push_back(radii ? WrittenStation{depth, readings, {}}
-                                                      : WrittenStation{depth, {}, readings});
-            }
-            if constexpr (!radii) {
-                written.offset = worn.offset;
-                written.offset_clock = worn.offset_clock;
-            }
-        },
-        bore.worn);
+    const auto write = [&](const std::vector<WornStation>& stations,
+                           std::vector<Length> WrittenStation::*form) {
+        written.stations.emplace();
+        for (const auto& [depth, readings] : stations)
+            written.stations->emplace_back(WrittenStation{.depth = depth}).*form = readings;
+    };
+    if (const auto* round = std::get_if<WornDiameter>(&bore.worn))
+        written = {round->diameter, round->offset, round->offset_clock, {}};
+    if (const auto* radii = std::get_if<WornRadii>(&bore.worn))
+        write(radii->stations, &WrittenStation::radii);
+    if (const auto* diameters = std::get_if<WornDiameters>(&bore.worn)) {
+        written = {{}, diameters->offset, diameters->offset_clock, {}};
+        write(diameters->stations, &WrittenStation::diameters);
+    }
     return record_value(worn_record, &written);
 }
 

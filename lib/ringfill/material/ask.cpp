@@ -36,53 +36,50 @@ void keep(std::vector<Thing>& all, Thing one, std::string_view kind) {
     all.push_back(std::move(one));
 }
 
+void take_value(Said& said, const rf_figure* figure) {
+    keep(said.answer.values, checked_value(figure, said.sources), "value");
+}
+
+void take_method(Said& said, const rf_figure* figure) {
+    keep(said.answer.methods, checked_method(figure, said.sources), "method");
+}
+
+void take_advice(Said& said, rf_text kind, rf_text text, rf_text source) {
+    keep(said.answer.advice, checked_advice(kind, text, source, said.sources), "advice");
+}
+
+void take_fault(Said& said, rf_text where, rf_text what) {
+    const std::string place = checked_text(where, "the place of a fault");
+    const std::string reason = checked_name(what, "the text of a fault");
+    if (!said.fault)
+        said.fault = place.empty() ? reason : fmt::format("{}: {}", place, reason);
+}
+
 /// Takes one thing; nothing is thrown into the plugin.
-template <class Take>
-void safely(void* context, const Take& take) noexcept {
+template <auto Take, class... Parts>
+void safely(void* context, Parts... parts) noexcept {
     if (!context)
         return; // nowhere to keep it; what was said is missing then, and a missing answer is a breach
     auto& said = *static_cast<Said*>(context);
     try {
         if (!said.broken)
-            take(said);
+            Take(said, parts...);
     } catch (...) {
         said.broken = std::current_exception();
     }
-}
-
-rf_sink sink_of(Said& said) {
-    rf_sink sink = {};
-    sink.size = sizeof sink;
-    sink.context = &said;
-    sink.value = [](void* context, const rf_figure* figure) noexcept {
-        safely(context,
-               [&](Said& to) { keep(to.answer.values, checked_value(figure, to.sources), "value"); });
-    };
-    sink.method = [](void* context, const rf_figure* figure) noexcept {
-        safely(context,
-               [&](Said& to) { keep(to.answer.methods, checked_method(figure, to.sources), "method"); });
-    };
-    sink.advice = [](void* context, rf_text kind, rf_text text, rf_text source) noexcept {
-        safely(context, [&](Said& to) {
-            keep(to.answer.advice, checked_advice(kind, text, source, to.sources), "advice");
-        });
-    };
-    sink.fault = [](void* context, rf_text where, rf_text what) noexcept {
-        safely(context, [&](Said& to) {
-            const std::string place = checked_text(where, "the place of a fault");
-            const std::string reason = checked_name(what, "the text of a fault");
-            if (!to.fault)
-                to.fault = place.empty() ? reason : fmt::format("{}: {}", place, reason);
-        });
-    };
-    return sink;
 }
 
 /// Calls the plugin; throws Breach for what it says, throws or leaves changed. The interface promises that no
 /// two calls of `answer` run at once, however many threads plan.
 rf_status call(const Plugin& plugin, const rf_question& question, Said& said) {
     static std::mutex turn_of_plugins;
-    const rf_sink sink = sink_of(said);
+    const rf_sink sink = {.size = sizeof sink,
+                          .reserved = 0,
+                          .context = &said,
+                          .value = safely<take_value>,
+                          .method = safely<take_method>,
+                          .advice = safely<take_advice>,
+                          .fault = safely<take_fault>};
     rf_status status = RF_REFUSED;
     std::optional<std::string> thrown; // as text: nothing of the plugin's is kept
     const std::lock_guard turn(turn_of_plugins);
