@@ -31,6 +31,18 @@ std::string first_line(const std::string& members) {
     return whole.substr(0, whole.find('\n'));
 }
 
+const ProcessRow* dilution_row(const Processes& table, std::string_view process, std::string_view transfer,
+                               std::string_view gas) {
+    return closest_row(table, process, transfer, gas,
+                       [](const ProcessRow& row) { return row.dilution.has_value(); });
+}
+
+const ProcessRow* efficiency_row(const Processes& table, std::string_view process, std::string_view transfer,
+                                 std::string_view gas) {
+    return closest_row(table, process, transfer, gas,
+                       [](const ProcessRow& row) { return row.efficiency.has_value(); });
+}
+
 const std::string rows = R"(
     "all": { "process": "gas_metal_arc", "efficiency_range": [0.9, 0.99, "practice"], "dilution": [0.25, "practice"] },
     "spray": { "process": "gas_metal_arc", "transfer": "spray", "dilution": [0.3, "practice"] },

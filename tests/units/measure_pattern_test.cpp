@@ -48,6 +48,15 @@ bool is_too_large(std::string_view text, Kind kind) {
     return fault && fault->reason == "is too large";
 }
 
+/// The characters that stand for a fraction, such as ½.
+std::vector<std::string_view> fraction_signs() {
+    std::vector<std::string_view> found;
+    for (const Sign& sign : typed_signs)
+        if (sign.plain.size() > 1)
+            found.push_back(sign.typed);
+    return found;
+}
+
 /// A random text of the pieces that quantities are made of; most of them are wrong.
 std::string random_text(std::mt19937& random, Kind kind) {
     std::vector<std::string> pieces = {"1", "12", "0",  ".5",     "2.",     "1e2",    "1e-2", "-",

@@ -103,20 +103,17 @@ std::optional<int> FieldOf<int>::read(const Entry& entry, const Value& value, co
     return std::nullopt;
 }
 
-bool FieldOf<std::vector<std::string>>::fill(const Entry& entry, const Field& field,
-                                             std::vector<std::string>& to) {
-    to.clear();
-    for (const auto& [spot, value] : entry.elements(field)) {
-        const std::string* text = value->text();
-        const bool is_word = field.kind == Kind::word;
-        if (text && (is_word ? place_among(field.words, *text).has_value() : !text->empty()))
-            to.push_back(*text);
-        else if (is_word)
-            refuse_word(entry, *value, field, spot);
-        else
-            entry.refuse(*value, spot.path(), "is not a text", "write it in quotes");
-    }
-    return entry.find(field) != nullptr;
+std::optional<std::string> FieldOf<std::string>::read(const Entry& entry, const Value& value,
+                                                      const Field& field, const Spot& spot) {
+    const std::string* text = value.text();
+    const bool is_word = field.kind == Kind::word;
+    if (text && (is_word ? place_among(field.words, *text).has_value() : !text->empty()))
+        return *text;
+    if (is_word)
+        refuse_word(entry, value, field, spot);
+    else
+        entry.refuse(value, spot.path(), "is not a text", "write it in quotes");
+    return std::nullopt;
 }
 
 Value word_value(const Field& field, std::size_t place) {

@@ -129,27 +129,22 @@ std::optional<Entry> Entry::object(const Field& wanted) const {
                  : std::nullopt;
 }
 
-/// The values of a list or an object, if it is one.
-std::vector<std::pair<Spot, const Value*>> Entry::parts(const Field& wanted) const {
-    std::vector<std::pair<Spot, const Value*>> found;
-    const Value* value = find(wanted);
-    if (const auto* list = value && wanted.shape == Shape::list ? value->list() : nullptr)
-        for (std::size_t i = 0; i < list->size(); ++i)
-            found.emplace_back(Spot{.entry = this, .field = wanted.name, .index = i}, &(*list)[i]);
-    if (const auto* members = value && wanted.shape == Shape::named ? value->object() : nullptr)
-        for (const Member& member : *members)
-            found.emplace_back(Spot{.entry = this, .field = wanted.name, .name = member.name}, &member.value);
-    return found;
-}
-
-std::vector<std::pair<Spot, const Value*>> Entry::elements(const Field& wanted) const {
+Entry::Parts Entry::elements(const Field& wanted, bool again) const {
     const Value* value = find(wanted);
     const bool is_list = wanted.shape == Shape::list;
-    value =
-        of_kind(wanted, value && (is_list ? value->list() != nullptr : value->object() != nullptr), value);
-    if (!value)
-        return {};
-    auto found = parts(wanted);
+    const auto* list = value && is_list ? value->list() : nullptr;
+    const auto* members = value && !is_list ? value->object() : nullptr;
+    if (!again)
+        of_kind(wanted, list || members, value);
+    Parts found;
+    if (list)
+        for (std::size_t i = 0; i < list->size(); ++i)
+            found.emplace_back(Spot{.entry = this, .field = wanted.name, .index = i}, &(*list)[i]);
+    if (members)
+        for (const Member& member : *members)
+            found.emplace_back(Spot{.entry = this, .field = wanted.name, .name = member.name}, &member.value);
+    if (again || (!list && !members))
+        return found;
     if (is_list && (found.size() < wanted.least || found.size() > wanted.most)) {
         refuse(*value, path_of(wanted.name), fmt::format("has {} of them", found.size()),
                wanted.least == wanted.most ? fmt::format("give {}", wanted.least)
@@ -161,18 +156,10 @@ std::vector<std::pair<Spot, const Value*>> Entry::elements(const Field& wanted) 
     return found;
 }
 
-std::vector<Entry> Entry::objects(const Field& wanted) const {
+std::vector<Entry> Entry::objects(const Field& wanted, bool again) const {
     std::vector<Entry> found;
-    for (const auto& [spot, value] : elements(wanted))
-        found.emplace_back(*reading_, *value, *wanted.record, spot);
-    return found;
-}
-
-std::vector<Entry> Entry::objects_again(std::string_view name) const {
-    std::vector<Entry> found;
-    const Field& wanted = field(name);
-    for (const auto& [spot, value] : parts(wanted))
-        found.emplace_back(*reading_, *value, *wanted.record, spot, true);
+    for (const auto& [spot, value] : elements(wanted, again))
+        found.emplace_back(*reading_, *value, *wanted.record, spot, again);
     return found;
 }
 

@@ -74,11 +74,12 @@ class Entry {
     std::optional<double> number_in(const Value& value, const Field& field, const Spot& spot) const;
     std::optional<Entry> object(const Field& field) const;
     /// The objects of a list, or of an object with names; how many is checked against the description.
-    std::vector<Entry> objects(const Field& field) const;
-    /// The same objects once more, without noting their faults again: for what is checked when all are read.
-    std::vector<Entry> objects_again(std::string_view name) const;
+    /// @param again once more, without noting their faults again: for what is checked when all are read
+    std::vector<Entry> objects(const Field& field, bool again = false) const;
+    std::vector<Entry> objects_again(std::string_view name) const { return objects(field(name), true); }
+    using Parts = std::vector<std::pair<Spot, const Value*>>;
     /// The values of a list, or those under names, each with its place; how many is checked likewise.
-    std::vector<std::pair<Spot, const Value*>> elements(const Field& field) const;
+    Parts elements(const Field& field, bool again = false) const;
 
     /// Fills the row's member of each field that has one, in the order of the description, then lets the
     /// record check what several fields must keep together. Throws std::logic_error unless `row_type` is the
@@ -101,7 +102,6 @@ class Entry {
 
   private:
     void check_names() const;
-    std::vector<std::pair<Spot, const Value*>> parts(const Field& field) const;
 
     Reading* reading_;
     const Value* object_;

@@ -74,6 +74,9 @@ struct FieldOf<std::string> {
     static bool fill(const Entry& entry, const Field& field, std::string& to) {
         return take(entry.text(field), to);
     }
+    /// One of a list.
+    static std::optional<std::string> read(const Entry& entry, const Value& value, const Field& field,
+                                           const Spot& spot);
     static Value give(const Field&, const std::string& text) { return text.empty() ? Value() : Value(text); }
 };
 template <>
@@ -138,8 +141,7 @@ bool fill_all(const Entry& entry, const Field& field, All& to) {
 
 /// A list of them.
 template <ReadAlone T>
-struct FieldOf<std::vector<T>> {
-    static constexpr Kind kind = FieldOf<T>::kind;
+struct FieldOf<std::vector<T>> : FieldOf<T> {
     static constexpr Shape shape = Shape::list;
     static bool fill(const Entry& entry, const Field& field, std::vector<T>& to) {
         return fill_all<T>(entry, field, to);
@@ -147,15 +149,17 @@ struct FieldOf<std::vector<T>> {
     static Value give(const Field& field, const std::vector<T>& all) {
         Value::List list;
         for (const T& one : all)
-            list.push_back(FieldOf<T>::give(field, one));
+            if constexpr (std::is_same_v<T, std::string>)
+                list.push_back(one); // an empty one too
+            else
+                list.push_back(FieldOf<T>::give(field, one));
         return list.empty() ? Value() : Value(std::move(list));
     }
 };
 /// Them under names of the file's choosing.
 template <ReadAlone T>
-struct FieldOf<std::vector<std::pair<std::string, T>>> {
+struct FieldOf<std::vector<std::pair<std::string, T>>> : FieldOf<T> {
     using Named = std::vector<std::pair<std::string, T>>;
-    static constexpr Kind kind = FieldOf<T>::kind;
     static constexpr Shape shape = Shape::named;
     static bool fill(const Entry& entry, const Field& field, Named& to) {
         return fill_all<T>(entry, field, to);
@@ -185,15 +189,6 @@ struct FieldOf<std::pair<T, T>> {
     }
     static Value give(const Field& field, const std::pair<T, T>& both) {
         return Value::List{FieldOf<T>::give(field, both.first), FieldOf<T>::give(field, both.second)};
-    }
-};
-template <>
-struct FieldOf<std::vector<std::string>> {
-    static constexpr Kind kind = Kind::text;
-    static constexpr Shape shape = Shape::list;
-    static bool fill(const Entry& entry, const Field& field, std::vector<std::string>& to);
-    static Value give(const Field&, const std::vector<std::string>& texts) {
-        return texts.empty() ? Value() : Value(Value::List(texts.begin(), texts.end()));
     }
 };
 

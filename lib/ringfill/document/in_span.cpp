@@ -10,12 +10,11 @@ bool in_span(double number, const Span& span) {
 }
 
 std::string span_in_words(const Span& span, std::string_view unit, double factor) {
-    const std::string_view gap = unit.empty() ? "" : " ";
-    if (span.low_is_open)
-        return fmt::format("over {:.9g}{}{} and at most {:.9g}{}{}", span.low / factor, gap, unit,
-                           span.high / factor, gap, unit);
-    return fmt::format("from {:.9g}{}{} to {:.9g}{}{}", span.low / factor, gap, unit, span.high / factor, gap,
-                       unit);
+    const auto in_unit = [&](double end) {
+        return fmt::format("{:.9g}{}{}", end / factor, unit.empty() ? "" : " ", unit);
+    };
+    return (span.low_is_open ? "over " : "from ") + in_unit(span.low) +
+           (span.low_is_open ? " and at most " : " to ") + in_unit(span.high);
 }
 
 } // namespace ringfill

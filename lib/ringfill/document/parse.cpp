@@ -14,11 +14,6 @@
 namespace ringfill {
 namespace {
 
-struct Words {
-    std::string reason;
-    std::string remedy;
-};
-
 /// What a typist most likely meant by a sign that does not fit.
 struct Hint {
     std::string_view sign;
@@ -39,8 +34,9 @@ constexpr Hint hints[] = {
     {"", "this is not JSON here", "look for a missing comma, quote or bracket just before it"},
 };
 
-/// What broke the reading, in words for the person who typed the file.
-Words in_words(const Scanner& scanner, const DocumentLimits& limits, std::string_view text) {
+/// What broke the reading and what to do, in words for the person who typed the file.
+std::pair<std::string, std::string> in_words(const Scanner& scanner, const DocumentLimits& limits,
+                                             std::string_view text) {
     const std::string_view rest = text.substr(std::min(scanner.offset(), text.size()));
     if (rest.starts_with('\n') && scanner.is_in_text())
         return {"a text does not end on its line", "close it with a quote"};
@@ -80,9 +76,8 @@ Document parse(std::string file, std::string text, Origin origin, const Document
     std::vector<Fault> faults;
     Scanner scanner(document, faults, limits);
     if (!scanner.read()) {
-        const Words words = in_words(scanner, limits, document.text);
-        throw Faulty(origin,
-                     fault_at(document, scanner.offset(), scanner.path(), {}, words.reason, words.remedy));
+        const auto [reason, remedy] = in_words(scanner, limits, document.text);
+        throw Faulty(origin, fault_at(document, scanner.offset(), scanner.path(), {}, reason, remedy));
     }
     refuse_if_any(origin, faults);
     return document;

@@ -89,39 +89,37 @@ constexpr void take_unit_from_name(Field& field) {
     }
 }
 
-/// A figure of a field in SI, as a quantity or a plain number.
+/// A figure of a field in SI, as a quantity or a plain number, or two of them, the lower one first.
 template <class T>
-T figure_of(double figure, const Field& field) {
-    if constexpr (std::is_same_v<T, double>)
-        return si_of(figure, field);
-    else
-        return in_si<T>(si_of(figure, field));
-}
+struct Figure {
+    using Quantity = T;
+    static constexpr Kind kind = Kind::sourced;
+    static T from(const std::pair<double, double>& found, const Field& field) {
+        if constexpr (std::is_same_v<T, double>)
+            return si_of(found.first, field);
+        else
+            return in_si<T>(si_of(found.first, field));
+    }
+};
+template <class T>
+struct Figure<std::pair<T, T>> {
+    using Quantity = T;
+    static constexpr Kind kind = Kind::sourced_range;
+    static std::pair<T, T> from(const std::pair<double, double>& found, const Field& field) {
+        return {Figure<T>::from(found, field), Figure<T>::from({found.second, found.second}, field)};
+    }
+};
 
 template <class T>
 struct FieldOf<Sourced<T>> : FieldOfOne<Sourced<T>> {
-    static constexpr Kind kind = Kind::sourced;
-    static constexpr void complete(Field& field) { take_unit_from_name<T>(field); }
+    static constexpr Kind kind = Figure<T>::kind;
+    static constexpr void complete(Field& field) { take_unit_from_name<typename Figure<T>::Quantity>(field); }
     static std::optional<Sourced<T>> read(const Entry& entry, const Value& value, const Field& field,
                                           const Spot& spot) {
         auto found = sourced_figures(entry, value, field, spot);
         if (!found)
             return std::nullopt;
-        return Sourced<T>{figure_of<T>(found->value.first, field), std::move(found->source)};
-    }
-};
-template <class T>
-struct FieldOf<Sourced<std::pair<T, T>>> : FieldOfOne<Sourced<std::pair<T, T>>> {
-    static constexpr Kind kind = Kind::sourced_range;
-    static constexpr void complete(Field& field) { take_unit_from_name<T>(field); }
-    static std::optional<Sourced<std::pair<T, T>>> read(const Entry& entry, const Value& value,
-                                                        const Field& field, const Spot& spot) {
-        auto found = sourced_figures(entry, value, field, spot);
-        if (!found)
-            return std::nullopt;
-        const auto [low, high] = found->value;
-        return Sourced<std::pair<T, T>>{{figure_of<T>(low, field), figure_of<T>(high, field)},
-                                        std::move(found->source)};
+        return Sourced<T>{Figure<T>::from(found->value, field), std::move(found->source)};
     }
 };
 

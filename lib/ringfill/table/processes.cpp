@@ -35,10 +35,14 @@ constexpr auto processes_fields = table_fields<R"("ringfill-processes/1")">(
 constexpr Record processes_record =
     record_of<Processes, check_processes>("the table of processes", "", processes_fields);
 
-/// The row that fits closest among those that have a figure.
-template <class Figure>
-const ProcessRow* closest(const Processes& table, std::string_view process, std::string_view transfer,
-                          std::string_view gas, std::optional<Figure> ProcessRow::*figure) {
+} // namespace
+
+Processes read_processes(const std::vector<Document>& files, const Bibliography& sources) {
+    return read_table<Processes>(files, sources, processes_record);
+}
+
+const ProcessRow* closest_row(const Processes& table, std::string_view process, std::string_view transfer,
+                              std::string_view gas, bool (*has_figure)(const ProcessRow& row)) {
     const auto fits = [](std::string_view known, std::string_view asked) {
         return known.empty() || known == asked;
     };
@@ -47,26 +51,10 @@ const ProcessRow* closest(const Processes& table, std::string_view process, std:
     };
     const ProcessRow* best = nullptr;
     for (const ProcessRow& row : table.rows)
-        if (row.process == process && fits(row.transfer, transfer) && fits(row.gas, gas) && row.*figure &&
+        if (row.process == process && fits(row.transfer, transfer) && fits(row.gas, gas) && has_figure(row) &&
             (!best || rank(row) > rank(*best)))
             best = &row;
     return best;
-}
-
-} // namespace
-
-Processes read_processes(const std::vector<Document>& files, const Bibliography& sources) {
-    return read_table<Processes>(files, sources, processes_record);
-}
-
-const ProcessRow* efficiency_row(const Processes& table, std::string_view process, std::string_view transfer,
-                                 std::string_view gas) {
-    return closest(table, process, transfer, gas, &ProcessRow::efficiency);
-}
-
-const ProcessRow* dilution_row(const Processes& table, std::string_view process, std::string_view transfer,
-                               std::string_view gas) {
-    return closest(table, process, transfer, gas, &ProcessRow::dilution);
 }
 
 } // namespace ringfill

@@ -41,9 +41,7 @@ Processes read_processes(const std::vector<Document>& files, const Bibliography&
 
 /// The row that says most of a process with a transfer and a gas and has the figure asked for: one for its
 /// gas before one for its transfer before one for all of it. Null: none.
-const ProcessRow* efficiency_row(const Processes& table, std::string_view process, std::string_view transfer,
-                                 std::string_view gas);
-const ProcessRow* dilution_row(const Processes& table, std::string_view process, std::string_view transfer,
-                               std::string_view gas);
+const ProcessRow* closest_row(const Processes& table, std::string_view process, std::string_view transfer,
+                              std::string_view gas, bool (*has_figure)(const ProcessRow& row));
 
 } // namespace ringfill

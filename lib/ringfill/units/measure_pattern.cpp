@@ -34,11 +34,16 @@ std::string literal(std::string_view utf8) {
     return pattern;
 }
 
-/// One of some signs of one character each; neighbours are told as a range.
-std::string one_of(const std::vector<std::string_view>& signs) {
+/// One of the characters that are typed for a plain sign, or of those that stand for a fraction when it is
+/// empty; neighbours are written as a range.
+std::string one_of(std::string_view plain) {
+    std::string typed(plain);
+    for (const Sign& sign : typed_signs)
+        if (plain.empty() ? sign.plain.size() > 1 : sign.plain == plain)
+            typed += sign.typed;
     std::set<std::uint32_t> codes;
-    for (const std::string_view sign : signs)
-        codes.insert(character_at(sign, 0).code);
+    for (std::size_t i = 0; i < typed.size(); i += character_at(typed, i).bytes)
+        codes.insert(character_at(typed, i).code);
     std::string set;
     for (const std::uint32_t code : codes) {
         if (codes.contains(code - 1) && codes.contains(code + 1))
@@ -50,10 +55,10 @@ std::string one_of(const std::vector<std::string_view>& signs) {
 
 /// The signs, and the number that they make: a decimal, a fraction, or a whole number and a fraction.
 struct Signs {
-    std::string blank = one_of(spellings_of(" "));
-    std::string dash = one_of(spellings_of("-"));
-    std::string slash = one_of(spellings_of("/"));
-    std::string character = one_of(fraction_signs());
+    std::string blank = one_of(" ");
+    std::string dash = one_of("-");
+    std::string slash = one_of("/");
+    std::string character = one_of("");
 
     std::string number() const {
         const std::string blanks = blank + "*";

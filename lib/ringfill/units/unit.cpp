@@ -63,16 +63,6 @@ constexpr Unit units_known[] = {
     {{"%"}, Kind::share, 0.01},
 };
 
-const Unit* find_among(std::span<const Unit> units, std::string_view symbol) {
-    for (const Unit& unit : units)
-        for (const std::string_view spelling : unit.spellings)
-            if (spelling.empty())
-                break;
-            else if (spelling == symbol)
-                return &unit;
-    return nullptr;
-}
-
 } // namespace
 
 std::span<const Unit> units_of(Kind kind) {
@@ -81,12 +71,14 @@ std::span<const Unit> units_of(Kind kind) {
     return {first, std::find_if_not(first, std::end(units_known), is_of_kind)};
 }
 
-const Unit* find_unit(std::string_view symbol, Kind kind) {
-    return find_among(units_of(kind), symbol);
-}
-
-const Unit* find_unit(std::string_view symbol) {
-    return find_among(units_known, symbol);
+const Unit* find_unit(std::string_view symbol, std::optional<Kind> kind) {
+    for (const Unit& unit : kind ? units_of(*kind) : units_known)
+        for (const std::string_view spelling : unit.spellings)
+            if (spelling.empty())
+                break;
+            else if (spelling == symbol)
+                return &unit;
+    return nullptr;
 }
 
 std::vector<std::string> symbols_of(Kind kind) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <array>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -24,11 +25,9 @@ struct Unit {
 std::span<const Unit> units_of(Kind kind);
 
 /// The unit of that symbol and kind, or null. Symbols count capitals; where one symbol has several kinds
-/// (m for metre only; " for inch only) the kind decides.
-const Unit* find_unit(std::string_view symbol, Kind kind);
-
-/// The unit of that symbol whatever its kind, for messages about the wrong kind of unit.
-const Unit* find_unit(std::string_view symbol);
+/// (m for metre only; " for inch only) the kind decides. Without a kind the unit is one of any, for messages
+/// about the wrong kind of unit.
+const Unit* find_unit(std::string_view symbol, std::optional<Kind> kind = {});
 
 /// All spellings of the units of a kind, first the one that messages show.
 std::vector<std::string> symbols_of(Kind kind);

@@ -62,7 +62,8 @@ std::optional<Sourced<std::pair<double, double>>> usual_efficiency(const Setting
     const Procedure& procedure = *found.procedure;
     const bool holds = procedure.transfer_given && found.deposition.as_transferred;
     const ProcessRow* row =
-        efficiency_row(processes, filler.process, holds ? procedure.transfer : std::string(), procedure.gas);
+        closest_row(processes, filler.process, holds ? procedure.transfer : std::string(), procedure.gas,
+                    [](const ProcessRow& known) { return known.efficiency.has_value(); });
     return row ? row->efficiency : std::nullopt;
 }
 
