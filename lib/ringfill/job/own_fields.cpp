@@ -32,18 +32,18 @@ std::optional<Decimal> FieldOf<Decimal>::read(const Entry& entry, const Value& v
     return std::nullopt;
 }
 
-Value FieldOf<Decimal>::give(const Field&, const Decimal& price) {
-    const bool in_lowest_form = price.decimals == 0 || price.digits % 10 != 0;
-    const bool sound = in_lowest_form && price.decimals >= 0 && price.decimals <= ringfill::most_decimals;
-    return sound ? as_double(price) : std::numeric_limits<double>::quiet_NaN();
+Value FieldOf<Decimal>::give(const Field&, const Decimal& decimal) {
+    const bool in_lowest_form = decimal.decimals == 0 || decimal.digits % 10 != 0;
+    const bool sound = in_lowest_form && decimal.decimals >= 0 && decimal.decimals <= ringfill::most_decimals;
+    return sound ? as_double(decimal) : std::numeric_limits<double>::quiet_NaN();
 }
 
 bool FieldOf<ExactShare>::fill(const Entry& entry, const Field& field, ExactShare& to) {
-    Ratio ratio;
-    if (!FieldOf<Ratio>::fill(entry, field, ratio))
+    Ratio written;
+    if (!FieldOf<Ratio>::fill(entry, field, written))
         return false;
     // The thousandths are whole but for what floating point leaves.
-    const double parts = ratio.value() * static_cast<double>(whole_share);
+    const double parts = written.value() * static_cast<double>(whole_share);
     if (!(std::fabs(parts - std::round(parts)) < 1e-6)) {
         entry.refuse(field.name, "has more than 3 decimals", "round it");
         return false;
@@ -52,8 +52,8 @@ bool FieldOf<ExactShare>::fill(const Entry& entry, const Field& field, ExactShar
     return true;
 }
 
-Value FieldOf<ExactShare>::give(const Field&, ExactShare share) {
-    return static_cast<double>(share) / static_cast<double>(whole_share);
+Value FieldOf<ExactShare>::give(const Field&, ExactShare exact) {
+    return static_cast<double>(exact) / static_cast<double>(whole_share);
 }
 
 std::optional<Time> clock_time(std::string_view text) {

@@ -100,9 +100,9 @@ std::vector<Question> middle_questions(const Family& family) {
 std::vector<Question> all_questions(const Question& middle) {
     std::vector<Question> questions;
     for (const double heat_input : heat_inputs_J_per_m)
-        for (const double hydrogen : hydrogen_mL_per_100g)
-            for (const double wall : walls_m)
-                questions.push_back(at_point(middle, wall, hydrogen, heat_input));
+        for (const double content : hydrogen_mL_per_100g)
+            for (const double thickness : walls_m)
+                questions.push_back(at_point(middle, thickness, content, heat_input));
     for (std::size_t i = 0; i < middle.numbers.size(); ++i) {
         questions.push_back(middle);
         questions.back().numbers.erase(questions.back().numbers.begin() + static_cast<std::ptrdiff_t>(i));

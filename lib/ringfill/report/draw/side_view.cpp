@@ -93,8 +93,8 @@ void draw_pad(Svg& svg, const SideView& view, const PadShape& pad) {
 } // namespace
 
 PaperPoints SideView::wall_line(double from, double to) const {
-    const int steps = drawn.skimmed ? 1 : 100;
-    return sampled(steps + 1U, [&](double i) {
+    const unsigned steps = drawn.skimmed ? 1 : 100;
+    return sampled(steps + 1, [&](double i) {
         const double depth = from + (to - from) * i / steps;
         return at(depth, wall(depth));
     });
