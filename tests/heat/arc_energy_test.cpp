@@ -23,13 +23,13 @@ EnergyPerLength energy(double amperes, double volts, double inches_a_minute, dou
 // EN 1011-1 table 1, as printed in two training texts (an institute's question page and its slides of 2006;
 // both read).
 TEST_CASE("thermal efficiency is that of EN 1011-1 table 1") {
-    CHECK(thermal_efficiency("manual_metal_arc") == 0.8);    // 111
-    CHECK(thermal_efficiency("self_shielded_arc") == 0.8);   // 114
-    CHECK(thermal_efficiency("gas_metal_arc") == 0.8);       // 131, 135
-    CHECK(thermal_efficiency("flux_cored_arc") == 0.8);      // 136
-    CHECK(thermal_efficiency("metal_cored_arc") == 0.8);     // 138
-    CHECK(thermal_efficiency("gas_tungsten_arc") == 0.6);    // 141
-    CHECK(thermal_efficiency("torch_brazing") == 0);         // no arc
+    CHECK(thermal_efficiency("manual_metal_arc") == 0.8);  // 111
+    CHECK(thermal_efficiency("self_shielded_arc") == 0.8); // 114
+    CHECK(thermal_efficiency("gas_metal_arc") == 0.8);     // 131, 135
+    CHECK(thermal_efficiency("flux_cored_arc") == 0.8);    // 136
+    CHECK(thermal_efficiency("metal_cored_arc") == 0.8);   // 138
+    CHECK(thermal_efficiency("gas_tungsten_arc") == 0.6);  // 141
+    CHECK(thermal_efficiency("torch_brazing") == 0);       // no arc
 }
 
 // Worked examples printed in two exam-preparation texts (read): 25 in in 2 min and 35 in in 4 min.

@@ -3,8 +3,8 @@
 #include <regex>
 #include <set>
 
-#include <ringfill/report/text/view.hpp>
 #include <ringfill/report/text/cautions_text.hpp>
+#include <ringfill/report/text/view.hpp>
 #include <ringfill/say/cautions.hpp>
 
 #include "report/plan_for_tests.hpp"

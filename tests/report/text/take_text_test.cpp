@@ -5,8 +5,8 @@
 #include <catch2/catch.hpp>
 
 #include <ringfill/fault/printable.hpp>
-#include <ringfill/report/text/view.hpp>
 #include <ringfill/report/text/take_text.hpp>
+#include <ringfill/report/text/view.hpp>
 #include <ringfill/say/cautions.hpp>
 
 #include "report/plan_for_tests.hpp"
