@@ -7,7 +7,7 @@
 #include <string_view>
 #include <type_traits>
 
-#include <ringfill/document/filled_record.hpp>
+#include <ringfill/document/field_of.hpp>
 
 // A record described once, with the members that its fields fill:
 //
