@@ -18,7 +18,7 @@ std::string amount(Thousandths quantity, const char* price, int exponent) {
     QuoteLine line;
     line.quantity = quantity;
     std::vector<Fault> faults;
-    put_price(line, {"prices.x", decimal_of(price)}, with_exponent(exponent), faults);
+    line = priced(line, {"prices.x", decimal_of(price)}, with_exponent(exponent), faults);
     CHECK(faults.empty());
     return line.amount ? money_text(*line.amount, exponent) : "missing";
 }
@@ -75,7 +75,7 @@ TEST_CASE("a price with more than two decimals over its currency is noted, with 
         QuoteLine line;
         line.quantity = 1'000;
         std::vector<Fault> faults;
-        put_price(line, {"prices.x", decimal_of(price)}, with_exponent(exponent), faults);
+        line = priced(line, {"prices.x", decimal_of(price)}, with_exponent(exponent), faults);
         REQUIRE(faults.size() == 1);
         CHECK(to_string(faults.front()) == told);
         CHECK_FALSE(line.amount);
@@ -94,7 +94,7 @@ TEST_CASE("an amount that is too large to be exact is refused, and told so") {
     QuoteLine line;
     line.quantity = 9'999'999'999;
     std::vector<Fault> faults;
-    put_price(line, {"prices.x", decimal_of("99999999")}, with_exponent(2), faults);
+    line = priced(line, {"prices.x", decimal_of("99999999")}, with_exponent(2), faults);
     REQUIRE(faults.size() == 1);
     CHECK(to_string(faults.front()) == "prices.x: makes an amount too large to be told exactly; check the "
                                        "prices and the currency");
@@ -120,12 +120,12 @@ TEST_CASE("money is told with the decimals of its currency") {
 TEST_CASE("a price that is missing is said, and never counts as nothing") {
     QuoteLine line = line_of("watch", 2, "h");
     std::vector<Fault> faults;
-    put_price(line, {"prices.watch_hour", std::nullopt}, with_exponent(2), faults);
+    line = priced(line, {"prices.watch_hour", std::nullopt}, with_exponent(2), faults);
     CHECK_FALSE(line.amount);
     CHECK(line.missing == "price: write prices.watch_hour");
     CHECK(faults.empty());
     QuoteLine free = line_of("watch", 2, "h");
-    put_price(free, {"prices.watch_hour", Decimal{}}, with_exponent(2), faults);
+    free = priced(free, {"prices.watch_hour", Decimal{}}, with_exponent(2), faults);
     CHECK(free.amount == 0); // who writes 0 means it
     CHECK(free.missing.empty());
 }

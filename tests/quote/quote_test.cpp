@@ -139,8 +139,8 @@ TEST_CASE("hours that are in no line are told") {
     const char* const looks =
         "The looks after the fire watch, from time to time over 2 h 00 min in all, are in no line.";
     CHECK_FALSE((told(heater) || told(looks)));
-    job.hours->heater_after = 6.5;
-    job.hours->looks_after = 2;
+    job.hours->heater_after = in_si<Time>(6.5 * 3'600);
+    job.hours->looks_after = in_si<Time>(2 * 3'600);
     CHECK((told(heater) && told(looks)));
     CHECK(told("The second person's time on the road is in no line."));
     CHECK(told("Tools without a price are not in it: insulating blanket."));

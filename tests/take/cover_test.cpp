@@ -4,6 +4,8 @@
 #include <sstream>
 #include <stdexcept>
 
+#include <ringfill/take/offers.hpp>
+
 #include "take/cover_judge.hpp"
 
 using namespace ringfill;
@@ -183,10 +185,10 @@ TEST_CASE("a pack that holds nothing is an error of the program") {
 
 // Past all reason, a whole number would overflow: it is held, and such a job refused later.
 TEST_CASE("a need is rounded up to whole units and held where it is past all reason") {
-    CHECK(whole_need(12.3, 1e-6) == 13);
-    CHECK(whole_need(12 + 1e-9, 1e-6) == 12);
-    CHECK(whole_need(0, 1e-6) == 0);
-    CHECK(whole_need(1e30, 1e-6) == 1'000'000'000'000'000);
+    CHECK(whole_up(12.3) == 13);
+    CHECK(whole_up(12 + 1e-9) == 12);
+    CHECK(whole_up(0) == 0);
+    CHECK(whole_up(1e30) == 1'000'000'000'000'000);
 }
 
 TEST_CASE("the price of a pack is held where it is past all reason") {

@@ -62,8 +62,8 @@ inline WearParts round_lives() {
 }
 
 /// 5.5 kg of 1.2 mm wire for 5 kg laid in 12 starts and 5 hours; a trial ring takes 0.11 kg.
-inline WireUse wire_use() {
-    WireUse use;
+inline FillerUse wire_use() {
+    FillerUse use;
     use.filler = "steel/X1";
     use.diameter = millimetres(1.2);
     use.linear_mass = in_si<LinearMass>(0.01);
@@ -92,7 +92,7 @@ inline std::string item(const Need& line, UnitSystem units = UnitSystem::metric)
 }
 
 inline std::string unit(const Need& line) {
-    return unit_text(unit_of(line.kind));
+    return unit_of(line.kind);
 }
 
 /// A cover in words: "2 x 5 kg spool, 1 x 15 kg spool".

@@ -10,17 +10,18 @@ using namespace ringfill::testing;
 namespace {
 
 /// Two bores of 45 and one of 9 electrodes of 36 g; a trial ring takes two.
-PieceUse electrodes() {
-    PieceUse use;
+FillerUse electrodes() {
+    FillerUse use;
     use.filler = "steel/E1";
     use.diameter = millimetres(3.2);
-    use.piece.length = millimetres(350);
-    use.piece.stub = millimetres(50);
-    use.piece.mass = kg(0.036);
-    use.piece.usable = kg(0.022);
+    use.piece.emplace();
+    use.piece->length = millimetres(350);
+    use.piece->stub = millimetres(50);
+    use.piece->mass = kg(0.036);
+    use.piece->usable = kg(0.022);
     use.laid = kg(2.1);
     use.counts = {2, 1};
-    use.pieces_each = {45, 9};
+    use.each = {45, 9};
     use.trials = {{"main", "arm root", kg(0.072)}};
     return use;
 }
@@ -63,8 +64,8 @@ TEST_CASE("electrodes are counted in pieces and packets of whole ones") {
 }
 
 TEST_CASE("one more electrode opens another packet") {
-    PieceUse use = electrodes();
-    use.pieces_each = {45, 10};
+    FillerUse use = electrodes();
+    use.each = {45, 10};
     const Need line = piece_need(use, 0.1, packets(), UnitSystem::metric);
     CHECK(line.need + line.reserve == 112);
     CHECK(line.supplied >= 112);
@@ -73,8 +74,8 @@ TEST_CASE("one more electrode opens another packet") {
 TEST_CASE("packets are those of the user's units and of the form, and none is said") {
     const Need inch = piece_need(electrodes(), 0, packets(), UnitSystem::inch);
     CHECK(cover_in_words(inch) == "2 x 5 lb packet"); // 62 in each
-    PieceUse rods = electrodes();
-    rods.piece.form = FillerForm::rod;
+    FillerUse rods = electrodes();
+    rods.piece->form = FillerForm::rod;
     CHECK(cover_in_words(piece_need(rods, 0, packets(), UnitSystem::metric)) == "4 x 1 kg tube");
     const Need none = piece_need(rods, 0, packets(), UnitSystem::inch);
     CHECK(item(none, UnitSystem::inch) == "rods steel/E1 0.126 in");
@@ -83,10 +84,10 @@ TEST_CASE("packets are those of the user's units and of the form, and none is sa
 }
 
 TEST_CASE("with a price the cheapest packets are taken") {
-    PieceUse use = electrodes();
+    FillerUse use = electrodes();
     use.price_kg = 9;
     use.counts = {1};
-    use.pieces_each = {50};
+    use.each = {50};
     use.trials.clear();
     CHECK(cover_in_words(piece_need(use, 0, packets(), UnitSystem::metric)) == "1 x 2 kg packet");
 }
@@ -103,8 +104,8 @@ TEST_CASE("a packet that holds one is offered, a smaller one is not") {
 // By hand: 2 x 45 + 10 = 100, of which 10.0005 % are 10.0005, so 11; a packet that lacks a little of 55 holds
 // 54, and 100 take two.
 TEST_CASE("a part of an electrode is one more in the reserve and one less in the packet") {
-    PieceUse use = electrodes();
-    use.pieces_each = {45, 10};
+    FillerUse use = electrodes();
+    use.each = {45, 10};
     use.trials.clear();
     CHECK(piece_need(use, 0.100005, packets(), UnitSystem::metric).reserve == 11);
     Packs packs;
@@ -114,10 +115,10 @@ TEST_CASE("a part of an electrode is one more in the reserve and one less in the
 
 // By hand: 2.0159 kg hold 55 of 36 g as 2 kg do, and cost 0.14 more at 9 a kilogram.
 TEST_CASE("of packets with as many pieces the cheaper is taken") {
-    PieceUse use = electrodes();
+    FillerUse use = electrodes();
     use.price_kg = 9;
     use.counts = {1};
-    use.pieces_each = {55};
+    use.each = {55};
     use.trials.clear();
     Packs packs;
     packs.pieces = {packet("heavier packet", UnitSystem::metric, "electrodes", 2.0159),

@@ -9,7 +9,7 @@ using namespace ringfill::testing;
 
 namespace {
 
-std::vector<Need> lines_for(const WireUse& use, UnitSystem units = UnitSystem::metric) {
+std::vector<Need> lines_for(const FillerUse& use, UnitSystem units = UnitSystem::metric) {
     return wear_part_needs(use, round_lives(), units);
 }
 
@@ -36,7 +36,7 @@ TEST_CASE("tips and nozzles are counted by arc time, with one spare") {
 }
 
 TEST_CASE("a tip that just lasts is not doubled") {
-    WireUse use = wire_use();
+    FillerUse use = wire_use();
     use.arc = hours(4);
     CHECK(lines_for(use)[0].need == 2);
     use.arc = hours(4.001);
@@ -44,7 +44,7 @@ TEST_CASE("a tip that just lasts is not doubled") {
 }
 
 TEST_CASE("a liner is taken once its life is passed") {
-    WireUse use = wire_use();
+    FillerUse use = wire_use();
     use.wire = kg(100);
     CHECK(lines_for(use).size() == 2);
     use.wire = kg(100.01);
@@ -60,7 +60,7 @@ TEST_CASE("a liner is taken once its life is passed") {
 }
 
 TEST_CASE("in inch units parts are told with the wire in inches") {
-    WireUse use = wire_use();
+    FillerUse use = wire_use();
     use.wire = kg(120);
     const auto lines = lines_for(use, UnitSystem::inch);
     REQUIRE(lines.size() == 3);

@@ -10,7 +10,7 @@ using Catch::WithinAbs;
 
 namespace {
 
-Need line_for(const WireUse& use, double reserve = 0.1, UnitSystem units = UnitSystem::metric,
+Need line_for(const FillerUse& use, double reserve = 0.1, UnitSystem units = UnitSystem::metric,
               const Packs& packs = round_packs()) {
     return wire_need(use, reserve, packs, round_lives(), units);
 }
@@ -37,7 +37,7 @@ TEST_CASE("a line of wire says how much, in what and why") {
 }
 
 TEST_CASE("each procedure has its trial ring and a job without reserve still fills its liner") {
-    WireUse use = wire_use();
+    FillerUse use = wire_use();
     use.trials.push_back({"slow", "boom foot", kg(0.25)});
     const Need line = line_for(use, 0);
     CHECK_THAT(line.reserve, WithinAbs(0.40, 1e-12));
@@ -63,7 +63,7 @@ TEST_CASE("in inch units wire is told in pounds and taken on inch spools") {
 }
 
 TEST_CASE("the feeder's spools are taken, by their name in the table where they have one") {
-    WireUse use = wire_use();
+    FillerUse use = wire_use();
     use.spools = {kg(15)};
     CHECK(cover_in_words(line_for(use)) == "1 x 15 kg spool");
     use.spools = {kg(7)};
@@ -81,7 +81,7 @@ TEST_CASE("the feeder's spools are taken, by their name in the table where they 
 // Worked by hand: without a price one spool of 15 is one pack and seven of 1 are too many; with one price a
 // kilogram seven of 1 cost less.
 TEST_CASE("a price by the kilogram counts the wire and not the spools") {
-    WireUse use = wire_use();
+    FillerUse use = wire_use();
     use.spools = {kg(1), kg(15)};
     CHECK(cover_in_words(line_for(use)) == "1 x 15 kg spool");
     use.price_kg = 4.2;
@@ -95,7 +95,7 @@ TEST_CASE("a spool that is not stocked is not offered") {
 }
 
 TEST_CASE("a spool that just holds the wire is enough") {
-    WireUse use = wire_use();
+    FillerUse use = wire_use();
     use.trials.clear();
     use.wire = kg(14.96);
     CHECK(cover_in_words(line_for(use, 0)) == "1 x 15 kg spool");

@@ -36,8 +36,7 @@ std::vector<QuoteLine> quote_labour(const QuoteFacts& facts, std::vector<Fault>&
     const std::string no_hours = fmt::format("hours: no day is laid out, because {}", facts.no_hours);
     std::vector<QuoteLine> lines;
     const auto add = [&](const char* item, std::optional<double> hours, const PriceAt& at) {
-        lines.push_back(line_of(item, hours, "h", hours ? "" : no_hours));
-        put_price(lines.back(), at, facts.currency, faults);
+        lines.push_back(priced(line_of(item, hours, "h", hours ? "" : no_hours), at, facts.currency, faults));
     };
     const bool each_phase_has_its_own = ranges::all_of(
         phases, [&](const PhaseRow& row) { return hour_price(prices, row.field).path != any_hour.path; });
@@ -66,11 +65,9 @@ std::vector<QuoteLine> quote_power(const QuoteFacts& facts, std::vector<Fault>& 
                                    "energy: the job does not give current and voltage of every bore")
                      : generator ? line_of("generator fuel", fuel->need, "L")
                                  : line_of("electricity", *facts.energy_kwh, "kWh");
-    put_price(line,
-              generator ? PriceAt{"prices.fuel_litre", prices.fuel_litre}
-                        : PriceAt{"prices.power_kwh", prices.power_kwh},
-              facts.currency, faults);
-    return {line};
+    const PriceAt at = generator ? PriceAt{"prices.fuel_litre", prices.fuel_litre}
+                                 : PriceAt{"prices.power_kwh", prices.power_kwh};
+    return {priced(line, at, facts.currency, faults)};
 }
 
 } // namespace ringfill

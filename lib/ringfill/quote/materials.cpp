@@ -43,9 +43,8 @@ QuoteLine kilogram_line(const Need& need, const std::vector<PackCount>& packs, d
     std::string text = item_text(need, facts.units);
     for (const PackCount& pack : packs)
         text += fmt::format("{}{} × {}", &pack == &packs.front() ? ", " : " + ", pack.count, pack.pack);
-    QuoteLine line = line_of(text, kg, "kg");
-    put_price(line, {member_path("prices.wire_kg", price.first), price.second}, facts.currency, faults);
-    return line;
+    return priced(line_of(text, kg, "kg"), {member_path("prices.wire_kg", price.first), price.second},
+                  facts.currency, faults);
 }
 
 /// The line of a need's packs of one kind, or of what comes singly: by its own name's price, else by the
@@ -57,9 +56,7 @@ QuoteLine line_by_name(const Bought& thing, const NamedPrice* by_kg, const Quote
     if (pack && by_kg && !by_name)
         if (const auto kg = packs_kg({*pack}))
             return kilogram_line(need, {*pack}, *kg, *by_kg, facts, faults);
-    QuoteLine line =
-        line_of(full_name(thing, facts.units), pack ? static_cast<double>(pack->count) : need.supplied,
-                pack ? "packs" : "pieces");
+    const double count = pack ? static_cast<double>(pack->count) : need.supplied;
     const std::string key = by_name ? by_name->first : key_for(thing, facts);
     PriceAt at{member_path("prices.packs", key),
                {},
@@ -67,8 +64,8 @@ QuoteLine line_by_name(const Bought& thing, const NamedPrice* by_kg, const Quote
                            pack && is_filler(need.kind) ? ", or its filler in prices.wire_kg" : "")};
     if (by_name)
         at.price = by_name->second;
-    put_price(line, at, facts.currency, faults);
-    return line;
+    return priced(line_of(full_name(thing, facts.units), count, pack ? "packs" : "pieces"), at,
+                  facts.currency, faults);
 }
 
 /// One line for all packs of a need whose filler is priced by the kilogram, or one a pack.
@@ -92,13 +89,13 @@ std::vector<QuoteLine> pack_lines(const Need& need, const QuoteFacts& facts, std
 
 /// A unit of a need as the user reads it, and how many of the need's own it is.
 std::pair<std::string, double> unit_for(const Need& need, UnitSystem units) {
-    const NeedUnit unit = unit_of(need.kind);
+    const std::string unit = unit_of(need.kind);
     const bool inch = units == UnitSystem::inch;
-    if (inch && unit == NeedUnit::kilogram)
+    if (inch && unit == "kg")
         return {"lb", factor::pound};
-    if (inch && unit == NeedUnit::litre)
+    if (inch && unit == "L")
         return {"ft3", factor::cubic_foot / factor::litre};
-    return {unit_text(unit), 1};
+    return {unit, 1};
 }
 
 /// What is used of the packs, at its share of their cost.

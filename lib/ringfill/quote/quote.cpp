@@ -42,18 +42,17 @@ QuoteHours hours_of(const DayPlan& day, const PlannedWork& work) {
     if (day.back)
         hours.test = day.back->length.value() / factor::hour;
     for (const BorePlan& bore : work.bores) // a day has a heat balance of every one
-        hours.heater_after += bore.count * slowed_by_heater(*bore.heat_balance).value() / factor::hour;
+        hours.heater_after += static_cast<double>(bore.count) * slowed_by_heater(*bore.heat_balance);
     for (const WatchPeriod& period : work.fire_watch.periods)
-        hours.looks_after += (period.looked_until - period.until).value() / factor::hour;
+        hours.looks_after += period.looked_until - period.until;
     return hours;
 }
 
 std::vector<QuoteLine> extras(const QuoteFacts& facts, std::vector<Fault>& faults) {
     std::vector<QuoteLine> lines;
-    for (const auto& [name, price] : facts.prices.extras) {
-        lines.push_back(line_of(name, 1, ""));
-        put_price(lines.back(), {member_path("prices.extras", name), price}, facts.currency, faults);
-    }
+    for (const auto& [name, price] : facts.prices.extras)
+        lines.push_back(priced(line_of(name, 1, ""), {member_path("prices.extras", name), price},
+                               facts.currency, faults));
     return lines;
 }
 

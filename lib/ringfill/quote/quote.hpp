@@ -22,8 +22,8 @@ struct QuoteHours {
     double watch = 0;                           ///< h, of the fire watch
     std::optional<double> test;                 ///< h, of the crack test on a second visit
     int days = 1;                               ///< that are worked on
-    double heater_after = 0;                    ///< h, of staying with heaters that slow the cooling
-    double looks_after = 0;                     ///< h, of looks from time to time after the fire watch
+    Time heater_after = {};                     ///< of staying with heaters that slow the cooling
+    Time looks_after = {};                      ///< of looks from time to time after the fire watch
 };
 
 /// What a quote is made from.

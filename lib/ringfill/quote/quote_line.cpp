@@ -37,13 +37,13 @@ Fault too_large(std::string path, std::string what) {
                          "check the prices and the currency");
 }
 
-void put_price(QuoteLine& line, const PriceAt& at, const Currency& currency, std::vector<Fault>& faults) {
+QuoteLine priced(QuoteLine line, const PriceAt& at, const Currency& currency, std::vector<Fault>& faults) {
     line.price = at.price;
     line.price_path = at.path;
     if (!at.price) {
         line.missing += fmt::format("{}price: write {}", line.missing.empty() ? "" : "; ",
                                     at.as_shown.empty() ? at.path : at.as_shown);
-        return;
+        return line;
     }
     const int decimals = currency.exponent.value + price_decimals_more;
     const auto parts = in_parts(*at.price, decimals);
@@ -53,15 +53,16 @@ void put_price(QuoteLine& line, const PriceAt& at, const Currency& currency, std
                                         fmt::format("has more than {} decimals", decimals),
                                         fmt::format("round it: {} has {}, and a price may have two more",
                                                     currency.name, currency.exponent.value)));
-        return;
+        return line;
     }
     if (!line.quantity)
-        return;
+        return line;
     line.amount = half_even(*line.quantity, *parts, line_parts);
     if (!line.amount) {
         line.missing = "amount";
         add_fault(faults, too_large(at.path));
     }
+    return line;
 }
 
 } // namespace ringfill

@@ -52,9 +52,10 @@ struct PriceAt {
     std::string as_shown = {}; ///< how people read where it is written; empty: by its path
 };
 
-/// Prices a line, rounded half to even, once. What the line lacks besides stays told. Noted: a price with
-/// over two decimals more than the currency has, and an amount of more than 15 digits.
-void put_price(QuoteLine& line, const PriceAt& at, const Currency& currency, std::vector<Fault>& faults);
+/// A line with its price and amount, rounded half to even, once. What the line lacks besides stays in
+/// `missing`. Noted: a price with over two decimals more than the currency has, and an amount of more than 15
+/// digits.
+QuoteLine priced(QuoteLine line, const PriceAt& at, const Currency& currency, std::vector<Fault>& faults);
 
 /// The fault of an amount that is too large to be told exactly.
 /// @param what makes it, where the path alone does not say.

@@ -10,7 +10,6 @@
 #include <ringfill/fault/listed.hpp>
 #include <ringfill/quote/price_names.hpp>
 #include <ringfill/quote/quote_sections.hpp>
-#include <ringfill/units/factor.hpp>
 
 namespace ringfill {
 namespace {
@@ -71,10 +70,6 @@ std::vector<std::string> pack_notes(const QuoteFacts& facts) {
     return notes;
 }
 
-std::string hours_text(double hours) {
-    return show(in_si<Time>(hours * factor::hour));
-}
-
 } // namespace
 
 std::vector<std::string> quote_notes(const QuoteFacts& facts) {
@@ -87,15 +82,15 @@ std::vector<std::string> quote_notes(const QuoteFacts& facts) {
         "Each line is its quantity as shown times its price, rounded once to the smallest unit of the "
         "currency, halves to the even one; the total is the sum of the amounts shown.",
         "Waiting by day is paid, nights are not, and nobody's lodging is in it but as an extra."};
-    if (facts.hours && facts.hours->heater_after > 0)
+    if (facts.hours && facts.hours->heater_after > Time())
         notes.push_back(
             fmt::format("Staying with a heater that slows the cooling after the last ring, {} in all, is in "
                         "no line: a blanket may do instead, else add it to the extras.",
-                        hours_text(facts.hours->heater_after)));
-    if (facts.hours && facts.hours->looks_after > 0)
+                        show(facts.hours->heater_after)));
+    if (facts.hours && facts.hours->looks_after > Time())
         notes.push_back(
             fmt::format("The looks after the fire watch, from time to time over {} in all, are in no line.",
-                        hours_text(facts.hours->looks_after)));
+                        show(facts.hours->looks_after)));
     if (const auto trips = trips_of(facts); trips && prices.travel && !prices.travel->trips)
         notes.push_back(
             fmt::format("Trips: {}, one for each day worked{}; prices.travel.trips says otherwise.", *trips,

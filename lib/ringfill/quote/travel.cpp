@@ -45,9 +45,8 @@ std::vector<QuoteLine> quote_travel(const QuoteFacts& facts, std::vector<Fault>&
         return {line_of("travel", {}, "", "number of trips: write prices.travel.trips")};
     std::vector<QuoteLine> lines;
     const auto add = [&](const char* what, double one, const char* unit, const PriceAt& at) {
-        lines.push_back(
-            line_of(fmt::format("{}, {} trip{}", what, *trips, *trips == 1 ? "" : "s"), *trips * one, unit));
-        put_price(lines.back(), at, facts.currency, faults);
+        const std::string item = fmt::format("{}, {} trip{}", what, *trips, *trips == 1 ? "" : "s");
+        lines.push_back(priced(line_of(item, *trips * one, unit), at, facts.currency, faults));
     };
     if (by_way)
         add("driving", as_double(*travel.distance), travel.in_miles ? "mi" : "km",

@@ -11,16 +11,16 @@
 namespace ringfill {
 
 std::string amount(double value, const Need& need, UnitSystem units) {
-    const NeedUnit unit = unit_of(need.kind);
+    const std::string unit = unit_of(need.kind);
     if (need.kind == NeedKind::generator_fuel) // poured, in litres or gallons to a tenth
         return units == UnitSystem::inch
                    ? fmt::format("{:.1f} gal", value * factor::litre / factor::gallon_us)
                    : fmt::format("{:.1f} L", value);
-    if (unit == NeedUnit::kilogram)
+    if (unit == "kg")
         return show(in_si<Mass>(value), units);
-    if (unit == NeedUnit::litre)
+    if (unit == "L")
         return show(in_si<Volume>(value * factor::litre), units);
-    return unit == NeedUnit::kilowatt ? fmt::format("{:.1f} kW", value) : fmt::format("{:.0f}", value);
+    return unit == "kW" ? fmt::format("{:.1f} kW", value) : fmt::format("{:.0f}", value);
 }
 
 std::string bores_in_all(const Plan& plan) {

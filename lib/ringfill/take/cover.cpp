@@ -17,7 +17,6 @@ namespace ringfill {
 namespace {
 
 constexpr std::int64_t most_cells = 4'000'000;
-constexpr std::int32_t unreachable = std::numeric_limits<std::int32_t>::max() / 2;
 
 /// The need and the packs (at least one) divided by the common divisor of the contents, the need rounded up.
 struct Reduced {
@@ -49,21 +48,23 @@ Cover counted(std::vector<std::int64_t> counts, const std::vector<PackSize>& pac
     return result;
 }
 
-/// What smaller packs put in the place of largest ones take away: for each shortfall the fewest smaller packs
-/// that make it, and one of them.
-struct Shortfall {
-    std::int32_t packs = unreachable;
+/// The best packs that make an exact amount: what they cost, how many they are, and one of them.
+struct Made {
+    std::int64_t cost = 9'000'000'000'000'000'000; ///< more than any: nothing makes the amount
+    std::int32_t packs = std::numeric_limits<std::int32_t>::max() / 2;
     std::uint32_t last = 0;
 };
 
-std::vector<Shortfall> shortfalls(const Reduced& reduced, std::size_t most) {
-    std::vector<Shortfall> table(most + 1);
-    table[0].packs = 0;
+/// What smaller packs put in the place of largest ones take away: for each shortfall the fewest smaller packs
+/// that make it.
+std::vector<Made> shortfalls(const Reduced& reduced, std::size_t most) {
+    std::vector<Made> table(most + 1);
+    table[0] = {0, 0};
     for (std::uint32_t i = 0; i < reduced.contents.size(); ++i) {
         const auto step = static_cast<std::size_t>(reduced.largest - reduced.contents[i]);
         for (std::size_t s = step; step > 0 && s <= most; ++s)
             if (const std::int32_t packs = table[s - step].packs + 1; packs < table[s].packs)
-                table[s] = {packs, i};
+                table[s] = {0, packs, i};
     }
     return table;
 }
@@ -75,7 +76,7 @@ std::vector<std::int64_t> least_left_over(const Reduced& reduced) {
     const auto shortfall_of = [&](std::int64_t packs) {
         return static_cast<std::size_t>(packs * reduced.largest - reduced.need);
     };
-    const std::vector<Shortfall> table = shortfalls(reduced, shortfall_of(fewest + 1));
+    const std::vector<Made> table = shortfalls(reduced, shortfall_of(fewest + 1));
     std::size_t least_left = std::numeric_limits<std::size_t>::max();
     std::size_t shortfall = 0;
     std::int64_t packs = fewest;
@@ -112,25 +113,18 @@ std::size_t cheapest(const Reduced& reduced, const std::vector<PackSize>& packs)
     return best;
 }
 
-/// Cheapest packs for an exact amount: cost, then number of packs; and one of them.
-struct Cheapest {
-    std::int64_t cost = 0;
-    std::int32_t packs = unreachable;
-    std::uint32_t last = 0;
-};
-
-std::vector<Cheapest> costs(const Reduced& reduced, const std::vector<PackSize>& packs, std::size_t most) {
-    std::vector<Cheapest> table(most + 1);
-    table[0].packs = 0;
+/// The cheapest packs for each amount, of these the fewest.
+std::vector<Made> costs(const Reduced& reduced, const std::vector<PackSize>& packs, std::size_t most) {
+    std::vector<Made> table(most + 1);
+    table[0] = {0, 0};
     for (std::size_t amount = 1; amount <= most; ++amount)
         for (std::uint32_t i = 0; i < packs.size(); ++i) {
             const auto content = static_cast<std::size_t>(reduced.contents[i]);
-            if (content > amount || table[amount - content].packs == unreachable)
+            if (content > amount)
                 continue;
             const auto& [cost, count, last] = table[amount - content];
-            const Cheapest one{cost + *packs[i].price, count + 1, i};
-            if (table[amount].packs == unreachable ||
-                std::tie(one.cost, one.packs) < std::tie(table[amount].cost, table[amount].packs))
+            const Made one{cost + *packs[i].price, count + 1, i};
+            if (std::tie(one.cost, one.packs) < std::tie(table[amount].cost, table[amount].packs))
                 table[amount] = one;
         }
     return table;
@@ -146,11 +140,9 @@ std::vector<std::int64_t> least_cost(Reduced reduced, const std::vector<PackSize
     const std::int64_t first = std::max<std::int64_t>(0, (reduced.need - searched) / c);
     reduced.need -= first * c;
     auto amount = static_cast<std::size_t>(reduced.need);
-    const std::vector<Cheapest> table =
-        costs(reduced, packs, amount + static_cast<std::size_t>(reduced.largest));
+    const std::vector<Made> table = costs(reduced, packs, amount + static_cast<std::size_t>(reduced.largest));
     for (std::size_t a = amount; a < table.size(); ++a)
-        if (table[a].packs != unreachable &&
-            (table[amount].packs == unreachable || table[a].cost < table[amount].cost))
+        if (table[a].cost < table[amount].cost)
             amount = a;
     std::vector<std::int64_t> counts(packs.size(), 0);
     counts[best] = first;
@@ -163,11 +155,6 @@ std::vector<std::int64_t> least_cost(Reduced reduced, const std::vector<PackSize
 }
 
 } // namespace
-
-std::int64_t whole_need(double need, double rounding) {
-    constexpr double most = 1e15;
-    return std::llround(std::min(most, std::ceil(need - rounding)));
-}
 
 std::int64_t pack_price(double money) {
     constexpr double units = 1e4;

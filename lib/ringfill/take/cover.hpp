@@ -19,10 +19,6 @@ struct Cover {
     std::int64_t packs;
 };
 
-/// A need in whole small units, rounded up but for a rounding of that much; one past all reason is held at
-/// 10^15, where sums stay exact, and refused later.
-std::int64_t whole_need(double need, double rounding);
-
 /// The price of a pack in whole ten-thousandths of money; one past all reason is held at 10^8 of money.
 std::int64_t pack_price(double money);
 

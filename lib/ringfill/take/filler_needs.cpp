@@ -23,7 +23,7 @@ Offer filler_offer(const std::string& name, std::int64_t content, Mass filler,
 
 /// The spools on offer: those the feeder takes, by their names in the table if they are there, or the table's
 /// own that are sold where the user is.
-std::vector<Offer> spools_for(const WireUse& use, const Packs& packs, UnitSystem units) {
+std::vector<Offer> spools_for(const FillerUse& use, const Packs& packs, UnitSystem units) {
     std::vector<Offer> offers;
     const auto offer = [&](const std::string& name, Mass spool) {
         if (ranges::find(offers, name, &Offer::name) == offers.end())
@@ -43,11 +43,12 @@ std::vector<Offer> spools_for(const WireUse& use, const Packs& packs, UnitSystem
 }
 
 /// Packets that hold at least one, by how many whole ones they hold.
-std::vector<Offer> packets_for(const PieceUse& use, const Packs& packs, UnitSystem units) {
+std::vector<Offer> packets_for(const FillerUse& use, const Packs& packs, UnitSystem units) {
     std::vector<Offer> offers;
     for (const PiecePack& pack :
-         sold(packs.pieces, units, use.piece.form == FillerForm::rod ? "rods" : "electrodes"))
-        if (const double whole = std::floor((pack.content.value / use.piece.mass).value() + 1e-9); whole >= 1)
+         sold(packs.pieces, units, use.piece->form == FillerForm::rod ? "rods" : "electrodes"))
+        if (const double whole = std::floor((pack.content.value / use.piece->mass).value() + 1e-9);
+            whole >= 1)
             offers.push_back(filler_offer(pack.name, std::llround(whole), pack.content.value, use.price_kg));
     return offers;
 }
@@ -62,7 +63,7 @@ std::string trial_rings(const std::vector<TrialRing>& trials, Amount amount) {
     return text;
 }
 
-Need worn_through(NeedKind kind, const WireUse& use, const Sourced<Time>& life) {
+Need worn_through(NeedKind kind, const FillerUse& use, const Sourced<Time>& life) {
     const double need = std::ceil((use.arc / life.value).value() - 1e-9);
     return by_the_piece(need_of(
         kind, use.filler, use.diameter, {{"t", in_seconds(use.arc)}, {"life", in_seconds(life.value)}},
@@ -72,7 +73,7 @@ Need worn_through(NeedKind kind, const WireUse& use, const Sourced<Time>& life) 
 
 } // namespace
 
-Need wire_need(const WireUse& use, double reserve, const Packs& packs, const WearParts& wear,
+Need wire_need(const FillerUse& use, double reserve, const Packs& packs, const WearParts& wear,
                UnitSystem units) {
     const Sourced<Length>& full = wear.liner_length;
     const Mass liner = use.linear_mass * full.value;
@@ -82,7 +83,7 @@ Need wire_need(const WireUse& use, double reserve, const Packs& packs, const Wea
     Need line = need_of(
         NeedKind::wire, use.filler, use.diameter,
         {{"n", use.counts},
-         {"m", each(use.wire_each, &Mass::value), "kg"},
+         {"m", use.each, "kg"},
          {"share", reserve},
          {"mu", in_kg_m(use.linear_mass)},
          {"l", in_metres(full.value)},
@@ -98,28 +99,27 @@ Need wire_need(const WireUse& use, double reserve, const Packs& packs, const Wea
     return line;
 }
 
-Need piece_need(const PieceUse& use, double reserve, const Packs& packs, UnitSystem units) {
+Need piece_need(const FillerUse& use, double reserve, const Packs& packs, UnitSystem units) {
     const auto pieces = [&](const TrialRing& trial) {
-        return std::round((trial.wire / use.piece.mass).value());
+        return std::round((trial.wire / use.piece->mass).value());
     };
-    const double need =
-        std::inner_product(use.counts.begin(), use.counts.end(), use.pieces_each.begin(), 0.0);
+    const double need = sum_of_products(use.counts, use.each);
     const std::vector<double> trials = each(use.trials, pieces);
     Need line = need_of(
-        use.piece.form == FillerForm::rod ? NeedKind::rod : NeedKind::electrode, use.filler, use.diameter,
-        {{"n", use.counts}, {"k", use.pieces_each}, {"share", reserve}, {"k_trial", trials}},
+        use.piece->form == FillerForm::rod ? NeedKind::rod : NeedKind::electrode, use.filler, use.diameter,
+        {{"n", use.counts}, {"k", use.each}, {"share", reserve}, {"k_trial", trials}},
         {need, "sum(n*k)", "own"},
         {sum(trials, std::ceil(reserve * need - 1e-9)), "ceil(share*need - 1e-9) + sum(k_trial)"},
         fmt::format("{} laid; one is {} long and weighs {}, a stub of {} is thrown away, and the rest gives "
                     "{} of weld metal; each bore takes whole ones; on top {:.3g} %{}",
-                    show(use.laid, units), show(use.piece.length, units), show(use.piece.mass, units),
-                    show(use.piece.stub, units), show(use.piece.usable, units), 100 * reserve,
+                    show(use.laid, units), show(use.piece->length, units), show(use.piece->mass, units),
+                    show(use.piece->stub, units), show(use.piece->usable, units), 100 * reserve,
                     trial_rings(use.trials, pieces)));
     load_best(line, packets_for(use, packs, units), 1, "packet that holds them");
     return line;
 }
 
-std::vector<Need> wear_part_needs(const WireUse& use, const WearParts& wear, UnitSystem units) {
+std::vector<Need> wear_part_needs(const FillerUse& use, const WearParts& wear, UnitSystem units) {
     std::vector<Need> lines{worn_through(NeedKind::contact_tip, use, wear.tip_life),
                             worn_through(NeedKind::gas_nozzle, use, wear.nozzle_life)};
     const Sourced<Mass>& life = wear.liner_life;

@@ -27,25 +27,21 @@ constexpr double little_fuel_kg = 0.2;
 
 /// All that burns one fuel.
 struct OneFuel {
-    std::string name;
+    const Fuel* fuel = nullptr;
     std::vector<FuelUse> uses;
 };
 
-const Fuel& fuel_named(const std::string& name, const Fuels& fuels) {
-    const auto fuel = ranges::find(fuels.fuels, name, &Fuel::name);
-    if (fuel == fuels.fuels.end())
-        throw std::logic_error(fmt::format("no fuel is named {}", name));
-    return *fuel;
-}
-
-std::vector<OneFuel> by_fuel(const std::vector<FuelUse>& uses) {
+std::vector<OneFuel> by_fuel(const std::vector<FuelUse>& uses, const Fuels& fuels) {
     std::vector<OneFuel> groups;
     for (const FuelUse& use : uses) {
         if (use.fuel.empty() || !(use.heat > Energy()))
             continue;
         if (!(use.efficiency > 0))
             throw std::logic_error("a heater gives nothing to the metal");
-        group_by(groups, &OneFuel::name, use.fuel).uses.push_back(use);
+        const auto fuel = ranges::find(fuels.fuels, use.fuel, &Fuel::name);
+        if (fuel == fuels.fuels.end())
+            throw std::logic_error(fmt::format("no fuel is named {}", use.fuel));
+        group_by(groups, &OneFuel::fuel, &*fuel).uses.push_back(use);
     }
     return groups;
 }
@@ -63,13 +59,21 @@ std::string heat_in_words(const std::vector<FuelUse>& uses) {
     if (sum(counts) < 2)
         return fmt::format("{:.3g} MJ into {}", megajoules(*most), bore);
     return fmt::format("{:.3g} MJ into {:.0f} bores, the most {:.3g} MJ into one of {}",
-                       std::inner_product(counts.begin(), counts.end(), heats.begin(), 0.0), sum(counts),
-                       megajoules(*most), bore);
+                       sum_of_products(counts, heats), sum(counts), megajoules(*most), bore);
 }
 
 std::string share_in_words(const std::vector<FuelUse>& uses) {
     const auto [low, high] = ranges::minmax(uses | ranges::views::transform(&FuelUse::efficiency));
     return (low < high ? fmt::format("{:.3g} to ", 100 * low) : "") + fmt::format("{:.3g} %", 100 * high);
+}
+
+/// "3 × 11 kg propane cylinder + 1 × 5 kg propane cylinder"
+std::string in_words(const Cover& packs, const std::vector<Offer>& offers) {
+    std::string text;
+    for (std::size_t i = 0; i < offers.size(); ++i)
+        if (packs.counts[i] > 0)
+            text += fmt::format("{}{} × {}", text.empty() ? "" : " + ", packs.counts[i], offers[i].name);
+    return text;
 }
 
 void load_fuel(Need& line, MassFlow flow, const Packs& packs, UnitSystem units,
@@ -145,11 +149,10 @@ Need oxygen_need(const Fuel& fuel, double fuel_kg, double reserve, const Packs& 
 std::vector<Need> fuel_needs(const std::vector<FuelUse>& uses, const Fuels& fuels, double reserve,
                              const Packs& packs, UnitSystem units, std::optional<Temperature> ambient) {
     std::vector<Need> lines;
-    for (const auto& [name, of_fuel] : by_fuel(uses)) {
-        const Fuel& fuel = fuel_named(name, fuels);
-        lines.push_back(fuel_need(fuel, of_fuel, reserve, packs, units, ambient));
-        if (fuel.oxygen_m3_kg)
-            lines.push_back(oxygen_need(fuel, lines.back().need, reserve, packs, units));
+    for (const auto& [fuel, of_fuel] : by_fuel(uses, fuels)) {
+        lines.push_back(fuel_need(*fuel, of_fuel, reserve, packs, units, ambient));
+        if (fuel->oxygen_m3_kg)
+            lines.push_back(oxygen_need(*fuel, lines.back().need, reserve, packs, units));
     }
     return lines;
 }

@@ -37,13 +37,12 @@ void meet_flow(Need& line, Cover& best, const std::vector<GasPack>& cylinders,
 
 Need gas_need(const GasUse& use, double reserve, const Packs& packs, UnitSystem units) {
     const double need = litres(use.volume);
-    Need line = need_of(NeedKind::gas, use.gas, {},
-                        {{"n", use.counts}, {"V", each(use.volume_each, litres), "L"}, {"share", reserve}},
-                        {need, "sum(n*V)", "own"}, {reserve * need, "share*need"},
-                        fmt::format("up to {} over {} of arc and {} starts with gas before and after, {:.3g} "
-                                    "% for purging and leaks; on top {:.3g} %",
-                                    show(use.flow, units), show(use.arc), use.starts, 100 * purge_and_leaks,
-                                    100 * reserve));
+    Need line = need_of(
+        NeedKind::gas, use.gas, {}, {{"n", use.counts}, {"V", use.each, "L"}, {"share", reserve}},
+        {need, "sum(n*V)", "own"}, {reserve * need, "share*need"},
+        fmt::format("up to {} over {} of arc and {} starts with gas before and after, {:.3g} "
+                    "% for purging and leaks; on top {:.3g} %",
+                    show(use.flow, units), show(use.arc), use.starts, 100 * purge_and_leaks, 100 * reserve));
     const std::vector<GasPack> cylinders = sold(packs.gas, units, use.holds);
     const std::vector<Offer> offers = cylinders_of(cylinders);
     if (!is_offered(line, offers, "cylinder of this gas"))

@@ -33,6 +33,11 @@ std::vector<double> each(const std::vector<Item>& items, Number number) {
     return numbers;
 }
 
+/// Of so many of each, one as large as its number.
+inline double sum_of_products(const std::vector<double>& counts, const std::vector<double>& numbers) {
+    return std::inner_product(counts.begin(), counts.end(), numbers.begin(), 0.0);
+}
+
 inline double sum(const std::vector<double>& numbers, double start = 0) {
     return std::accumulate(numbers.begin(), numbers.end(), start);
 }

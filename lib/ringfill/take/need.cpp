@@ -15,38 +15,37 @@ namespace {
 struct KindRow {
     NeedKind kind;
     std::string_view id;
-    NeedUnit unit;
+    const char* unit;
     Charge charge;
     std::string_view called; ///< words, and {name}, {substance}, {served} without its family, {size}
 };
 
 const KindRow& row_of(NeedKind kind) {
     using enum NeedKind;
-    using enum NeedUnit;
     using enum Charge;
     static constexpr KindRow kinds[] = {
-        {wire, "wire", kilogram, used_up, "wire {substance} {size}"},
-        {electrode, "electrode", piece, used_up, "electrodes {substance} {size}"},
-        {rod, "rod", piece, used_up, "rods {substance} {size}"},
-        {gas, "gas", litre, used_up, "gas {substance}"},
-        {contact_tip, "contact_tip", piece, used_up, "contact tips {size} {served}"},
-        {gas_nozzle, "gas_nozzle", piece, used_up, "gas nozzles {size} {served}"},
-        {liner, "liner", piece, used_up, "liner {size} {served}"},
-        {temperature_stick, "temperature_stick", piece, used_up, "{name}"},
-        {thermometer, "thermometer", piece, tool, "contact thermometer"},
-        {fuel, "fuel", kilogram, used_up, "fuel {substance}"},
-        {oxygen, "oxygen", litre, used_up, "oxygen for {served}"},
-        {blanket, "blanket", piece, tool, "insulating blanket"},
-        {welding_set, "welding_set", piece, tool, "welding set {size}"},
-        {power_supply, "power_supply", kilowatt, by_hours, "power supply"},
-        {generator_fuel, "generator_fuel", litre, by_hours, "generator fuel"},
-        {plug_rod, "plug_rod", piece, used_up, "plug rods {size}"},
-        {drill, "drill", piece, tool, "drill {size}"},
-        {fitting, "fitting", piece, used_up, "fittings, hole {size}"},
-        {rough_edge, "rough_edge", piece, used_up, "boring edges, rough"},
-        {finish_edge, "finish_edge", piece, used_up, "boring edges, finish"},
-        {fire_watch, "fire_watch", piece, by_hours, "fire watch, a second person"},
-        {extinguisher, "extinguisher", piece, tool, "extinguisher 2-A:20-B:C"},
+        {wire, "wire", "kg", used_up, "wire {substance} {size}"},
+        {electrode, "electrode", "pieces", used_up, "electrodes {substance} {size}"},
+        {rod, "rod", "pieces", used_up, "rods {substance} {size}"},
+        {gas, "gas", "L", used_up, "gas {substance}"},
+        {contact_tip, "contact_tip", "pieces", used_up, "contact tips {size} {served}"},
+        {gas_nozzle, "gas_nozzle", "pieces", used_up, "gas nozzles {size} {served}"},
+        {liner, "liner", "pieces", used_up, "liner {size} {served}"},
+        {temperature_stick, "temperature_stick", "pieces", used_up, "{name}"},
+        {thermometer, "thermometer", "pieces", tool, "contact thermometer"},
+        {fuel, "fuel", "kg", used_up, "fuel {substance}"},
+        {oxygen, "oxygen", "L", used_up, "oxygen for {served}"},
+        {blanket, "blanket", "pieces", tool, "insulating blanket"},
+        {welding_set, "welding_set", "pieces", tool, "welding set {size}"},
+        {power_supply, "power_supply", "kW", by_hours, "power supply"},
+        {generator_fuel, "generator_fuel", "L", by_hours, "generator fuel"},
+        {plug_rod, "plug_rod", "pieces", used_up, "plug rods {size}"},
+        {drill, "drill", "pieces", tool, "drill {size}"},
+        {fitting, "fitting", "pieces", used_up, "fittings, hole {size}"},
+        {rough_edge, "rough_edge", "pieces", used_up, "boring edges, rough"},
+        {finish_edge, "finish_edge", "pieces", used_up, "boring edges, finish"},
+        {fire_watch, "fire_watch", "pieces", by_hours, "fire watch, a second person"},
+        {extinguisher, "extinguisher", "pieces", tool, "extinguisher 2-A:20-B:C"},
     };
     return *ranges::find(kinds, kind, &KindRow::kind);
 }
@@ -72,7 +71,7 @@ std::string size_text(const NeedSize& size, std::optional<UnitSystem> units) {
 
 } // namespace
 
-NeedUnit unit_of(NeedKind kind) {
+std::string unit_of(NeedKind kind) {
     return row_of(kind).unit;
 }
 
@@ -88,13 +87,8 @@ bool is_for_measuring(NeedKind kind) {
     return kind == NeedKind::temperature_stick || kind == NeedKind::thermometer;
 }
 
-std::string unit_text(NeedUnit unit) {
-    constexpr const char* units[] = {"kg", "L", "kW", "pieces"};
-    return units[static_cast<std::size_t>(unit)];
-}
-
 bool comes_singly(const Need& need) {
-    return unit_of(need.kind) == NeedUnit::piece && need.cover.empty() && need.pack_known;
+    return unit_of(need.kind) == "pieces" && need.cover.empty() && need.pack_known;
 }
 
 std::string need_id(const Need& need) {
@@ -130,7 +124,7 @@ NeedFigure spares(int count) {
 
 Need need_of(NeedKind kind, std::string substance, NeedSize size, std::vector<Input> inputs, NeedFigure need,
              NeedFigure reserve, std::string why, std::string source) {
-    const std::string unit = unit_text(unit_of(kind));
+    const std::string unit = unit_of(kind);
     inputs.emplace_back("need", need.value, unit);
     Need line{kind, std::move(substance), size, {}, need.value, reserve.value};
     line.why = std::move(why);
@@ -147,7 +141,7 @@ Need by_the_piece(Need line) {
 }
 
 void work_supply(Need& line, std::string formula, std::vector<Input> inputs) {
-    const std::string unit = unit_text(unit_of(line.kind));
+    const std::string unit = unit_of(line.kind);
     line.spare = line.supplied - (line.need + line.reserve);
     const std::vector<Input> figures = {
         {"supplied", line.supplied, unit}, {"need", line.need, unit}, {"reserve", line.reserve, unit}};

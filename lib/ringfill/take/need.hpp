@@ -38,9 +38,6 @@ enum class NeedKind {
     extinguisher,
 };
 
-/// What an amount of a kind is counted in.
-enum class NeedUnit { kilogram, litre, kilowatt, piece };
-
 /// How a kind comes into a quote.
 enum class Charge {
     used_up,  ///< among the materials
@@ -48,14 +45,13 @@ enum class Charge {
     by_hours, ///< with the hours or the energy, not by the piece
 };
 
-NeedUnit unit_of(NeedKind kind);
+/// What an amount of a kind is counted in: "kg", "L", "kW" or "pieces".
+std::string unit_of(NeedKind kind);
 Charge charge_of(NeedKind kind);
 /// Wire, electrodes and rods: what a bore is filled with.
 bool is_filler(NeedKind kind);
 /// What the temperature is read with.
 bool is_for_measuring(NeedKind kind);
-/// "kg", "L", "kW", "pieces"
-std::string unit_text(NeedUnit unit);
 
 /// What a welding set must bear at least.
 struct SetRating {

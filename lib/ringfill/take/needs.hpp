@@ -27,41 +27,33 @@ struct TrialRing {
     Length radius = {}; ///< of that bore
 };
 
-/// What all bores of a job use of one filler in one diameter.
-struct FillerUse {
-    std::string filler; ///< family/name
-    Length diameter;
-    Mass laid;                  ///< all bores, counts applied
-    std::vector<double> counts; ///< of the bores that use it
-    std::vector<TrialRing> trials;
-    std::optional<double> price_kg;
-};
-
-struct WireUse : FillerUse {
-    LinearMass linear_mass;
-    Mass wire;                   ///< laid over efficiency, and trims
-    std::vector<Mass> wire_each; ///< for one of each bore
+/// The bores of a job that use one thing, counts applied.
+struct BoresUse {
+    std::vector<double> counts;
+    std::vector<double> each; ///< for one of each bore: kg of wire, pieces or L of gas
     Time arc;
     std::int64_t starts = 0;
+};
+
+/// What they use of one filler in one diameter.
+struct FillerUse : BoresUse {
+    std::string filler; ///< family/name
+    Length diameter;
+    std::optional<PieceLaid> piece; ///< an electrode or a rod; nothing: it is wire
+    LinearMass linear_mass;
+    Mass laid;
+    Mass wire;                     ///< laid over efficiency, and trims
+    std::vector<TrialRing> trials; ///< of electrodes and rods in whole pieces
+    std::optional<double> price_kg;
     std::vector<Mass> spools; ///< what the feeder takes; empty: every spool of the table
 };
 
-/// Electrodes or rods; the wire of their trials is that of whole pieces.
-struct PieceUse : FillerUse {
-    PieceLaid piece;
-    std::vector<double> pieces_each; ///< for one of each bore
-};
-
-/// What all bores use of one shielding gas.
-struct GasUse {
+/// What they use of one shielding gas.
+struct GasUse : BoresUse {
     std::string gas;
-    std::string holds;               ///< the kind of cylinder
-    std::vector<double> counts;      ///< of the bores that use it
-    std::vector<Volume> volume_each; ///< for one of each
-    Volume volume;                   ///< at 15 degC and 1 atm, purging and leaks included
-    VolumeFlow flow;                 ///< the fastest of its procedures
-    Time arc;
-    std::int64_t starts = 0;
+    std::string holds; ///< the kind of cylinder
+    Volume volume;     ///< at 15 degC and 1 atm, purging and leaks included
+    VolumeFlow flow;   ///< the fastest of its procedures
 };
 
 /// The temperatures one bore is held between, as far as sticks go.
@@ -101,12 +93,12 @@ struct MainsUse {
 };
 
 /// The wire to take: what the bores need; on top the reserve, one liner full and a trial ring a procedure.
-Need wire_need(const WireUse& use, double reserve, const Packs& packs, const WearParts& wear,
+Need wire_need(const FillerUse& use, double reserve, const Packs& packs, const WearParts& wear,
                UnitSystem units);
 
 /// The electrodes or rods to take: what each bore needs, rounded up to whole ones; on top the reserve and a
 /// trial ring a procedure, rounded up likewise; in packets of whole ones by their mass.
-Need piece_need(const PieceUse& use, double reserve, const Packs& packs, UnitSystem units);
+Need piece_need(const FillerUse& use, double reserve, const Packs& packs, UnitSystem units);
 
 /// The shielding gas to take, by the usable content of the cylinders, and for carbon dioxide by the flow one
 /// cylinder gives without freezing its regulator: then as many stand ready as the flow needs at once.
@@ -114,7 +106,7 @@ Need gas_need(const GasUse& use, double reserve, const Packs& packs, UnitSystem 
 
 /// Contact tips, nozzles and, past its life, a liner for one wire: ⌈arc time/life⌉ and one spare of each; one
 /// liner when more wire runs than one lasts for.
-std::vector<Need> wear_part_needs(const WireUse& use, const WearParts& wear, UnitSystem units);
+std::vector<Need> wear_part_needs(const FillerUse& use, const WearParts& wear, UnitSystem units);
 
 /// The sticks of one bore: null where no stick of the shop serves. Where one of the two limits has none, or
 /// no stick stands apart from the other's, neither is taken: a thermometer reads both.

@@ -36,7 +36,8 @@ std::int64_t whole_down(double value) {
 }
 
 std::int64_t whole_up(double value) {
-    return whole_need(value, rounding);
+    constexpr double most = 1e15;
+    return std::llround(std::min(most, std::ceil(value - rounding)));
 }
 
 Cover cover_by(std::int64_t need, const std::vector<Offer>& offers, std::int64_t Offer::*figure) {
@@ -67,14 +68,6 @@ MassFlow steady_draw(const Cover& packs, const std::vector<Offer>& offers) {
     return in_si<MassFlow>(static_cast<double>(total(packs, offers, &Offer::draw)) / grams / factor::hour);
 }
 
-std::string in_words(const Cover& packs, const std::vector<Offer>& offers) {
-    std::string text;
-    for (std::size_t i = 0; i < offers.size(); ++i)
-        if (packs.counts[i] > 0)
-            text += fmt::format("{}{} × {}", text.empty() ? "" : " + ", packs.counts[i], offers[i].name);
-    return text;
-}
-
 bool is_offered(Need& line, const std::vector<Offer>& offers, std::string_view what) {
     line.pack_known = !offers.empty();
     if (!line.pack_known)
@@ -96,8 +89,7 @@ void load(Need& line, const Cover& packs, const std::vector<Offer>& offers, doub
         contents.push_back(static_cast<double>(offers[i].content) / unit);
     }
     line.supplied = static_cast<double>(packs.supplied) / unit;
-    work_supply(line, "sum(n*c)",
-                {{"n", std::move(counts)}, {"c", std::move(contents), unit_text(unit_of(line.kind))}});
+    work_supply(line, "sum(n*c)", {{"n", std::move(counts)}, {"c", std::move(contents), unit_of(line.kind)}});
 }
 
 void load_best(Need& line, const std::vector<Offer>& offers, double unit, std::string_view what) {

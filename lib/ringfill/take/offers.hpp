@@ -47,6 +47,7 @@ std::vector<Offer> cylinders_of(const std::vector<GasPack>& packs);
 
 /// Rounded down, so that nobody counts on what is not there; at least 1.
 std::int64_t whole_down(double value);
+/// Rounded up; a need past all reason is held at 10^15, where sums stay exact, and refused later.
 std::int64_t whole_up(double value);
 
 /// The cover of a need by one figure of what is on offer; supplied is the content.
@@ -59,9 +60,6 @@ Cover enough_for_both(const Cover& for_need, std::int64_t need, std::int64_t flo
 
 /// What cylinders that stand ready together give.
 MassFlow steady_draw(const Cover& packs, const std::vector<Offer>& offers);
-
-/// "3 × 11 kg propane cylinder + 1 × 5 kg propane cylinder"
-std::string in_words(const Cover& packs, const std::vector<Offer>& offers);
 
 /// Whether anything is on offer; if not the line says what no table holds, such as "spool of wire".
 bool is_offered(Need& line, const std::vector<Offer>& offers, std::string_view what);

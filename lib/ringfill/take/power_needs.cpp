@@ -44,7 +44,7 @@ void supply_whole(Need& line, double step, std::string_view step_name, std::stri
     const double steps = std::ceil((line.need + line.reserve) / step - 1e-9);
     line.supplied = step * steps;
     line.cover = {{fmt::format("{:.0f} {} {}", steps, step_name, what), 1}};
-    const std::string unit = unit_text(unit_of(line.kind));
+    const std::string unit = unit_of(line.kind);
     work_supply(line, "g*ceil((need + reserve)/g - 1e-9)",
                 {{"need", line.need, unit}, {"reserve", line.reserve, unit}, {"g", step, unit}});
 }

@@ -7,9 +7,11 @@
 
 #include <range/v3/action/push_back.hpp>
 #include <range/v3/algorithm/find.hpp>
+#include <range/v3/view/zip.hpp>
 
 #include <ringfill/boring/bar.hpp>
 #include <ringfill/take/group.hpp>
+#include <ringfill/units/metric.hpp>
 #include <ringfill/weld/gas.hpp>
 
 namespace ringfill {
@@ -37,79 +39,54 @@ void add_trial(std::vector<TrialRing>& trials, const BorePlan& bore) {
         largest = trial;
 }
 
-/// The use that a bore belongs to, with what is counted alike for wire and for pieces.
-template <class Use>
-Use& use_of(std::vector<Use>& uses, const Job& job, const Procedure& procedure, const BorePlan& bore) {
-    Use fresh;
-    fresh.filler = procedure.filler;
-    fresh.diameter = procedure.wire;
-    for (const auto& [filler, price] : job.prices.wire_kg)
-        if (filler == procedure.filler)
-            fresh.price_kg = as_double(price);
-    const auto is_same = [&](const Use& known) {
-        return known.filler == fresh.filler && std::fabs((known.diameter - fresh.diameter).value()) < 1e-6;
-    };
-    Use& use = group_for(uses, is_same, fresh);
+void count_in(BoresUse& use, const BorePlan& bore, double one) {
     use.counts.push_back(bore.count);
-    use.laid += use.counts.back() * bore.metal.laid;
-    add_trial(use.trials, bore);
-    return use;
+    use.each.push_back(one);
+    use.arc += use.counts.back() * bore.metal.arc;
+    use.starts += std::int64_t{bore.count} * bore.metal.starts;
 }
 
-std::vector<WireUse> wire_uses(const PlannedWork& work) {
-    std::vector<WireUse> uses;
-    for (std::size_t i = 0; i < work.bores.size(); ++i) {
-        const Settings& own = work.given[i].settings;
-        if (own.deposition.piece)
-            continue;
-        const Metal& metal = work.bores[i].metal;
-        WireUse& use = use_of(uses, work.job, *own.procedure, work.bores[i]);
-        const double count = use.counts.back();
-        use.linear_mass = own.deposition.linear_mass;
-        use.wire += count * metal.wire;
-        use.wire_each.push_back(metal.wire);
-        use.arc += count * metal.arc;
-        use.starts += std::int64_t{work.bores[i].count} * metal.starts;
-        offer_spools(use.spools, own.procedure->spools);
+std::vector<FillerUse> filler_uses(const PlannedWork& work) {
+    std::vector<FillerUse> uses;
+    for (const auto& [given, bore] : ranges::views::zip(work.given, work.bores)) {
+        const Procedure& procedure = *given.settings.procedure;
+        FillerUse fresh;
+        fresh.filler = procedure.filler;
+        fresh.diameter = procedure.wire;
+        fresh.piece = bore.deposition.piece;
+        fresh.linear_mass = bore.deposition.linear_mass;
+        for (const auto& [filler, price] : work.job.prices.wire_kg)
+            if (filler == procedure.filler)
+                fresh.price_kg = as_double(price);
+        const auto is_same = [&](const FillerUse& known) {
+            return known.filler == fresh.filler &&
+                   std::fabs((known.diameter - fresh.diameter).value()) < 1e-6;
+        };
+        FillerUse& use = group_for(uses, is_same, fresh);
+        count_in(use, bore, fresh.piece ? bore.metal.pieces : bore.metal.wire.value());
+        use.laid += use.counts.back() * bore.metal.laid;
+        use.wire += use.counts.back() * bore.metal.wire;
+        add_trial(use.trials, bore);
+        offer_spools(use.spools, procedure.spools);
     }
-    return uses;
-}
-
-std::vector<PieceUse> piece_uses(const PlannedWork& work) {
-    std::vector<PieceUse> uses;
-    for (std::size_t i = 0; i < work.bores.size(); ++i)
-        if (const Settings& own = work.given[i].settings; own.deposition.piece) {
-            PieceUse& use = use_of(uses, work.job, *own.procedure, work.bores[i]);
-            use.piece = *own.deposition.piece;
-            use.pieces_each.push_back(work.bores[i].metal.pieces);
-        }
     return uses;
 }
 
 std::vector<GasUse> gas_uses(const PlannedWork& work) {
     std::vector<GasUse> uses;
-    for (std::size_t i = 0; i < work.bores.size(); ++i) {
-        const Settings& own = work.given[i].settings;
+    for (const auto& [given, bore] : ranges::views::zip(work.given, work.bores)) {
+        const Settings& own = given.settings;
         if (!own.gas)
             continue;
-        const Metal& metal = work.bores[i].metal;
         GasUse& use = group_by(uses, &GasUse::gas, own.gas->name);
         use.holds = own.gas->holds;
-        const double count = work.bores[i].count;
-        const Volume each = gas_volume(own.gas_flow, metal.arc, metal.starts, own.procedure->gas_before,
-                                       own.procedure->gas_after);
-        use.counts.push_back(count);
-        use.volume_each.push_back(each);
-        use.volume += count * each;
+        const Volume each = gas_volume(own.gas_flow, bore.metal.arc, bore.metal.starts,
+                                       own.procedure->gas_before, own.procedure->gas_after);
+        count_in(use, bore, litres(each));
+        use.volume += use.counts.back() * each;
         use.flow = std::max(use.flow, own.gas_flow);
-        use.arc += count * metal.arc;
-        use.starts += std::int64_t{work.bores[i].count} * metal.starts;
     }
     return uses;
-}
-
-bool burns(const BorePlan& bore) {
-    return bore.heat_balance && bore.heat_balance->cold().is_whole();
 }
 
 /// "warm-up 5.7, reheats 3.6, hold 22.6, slow cooling 25.8 MJ"
@@ -125,51 +102,46 @@ std::string heat_in_parts(const HeatRun& run) {
     return text + " MJ";
 }
 
-/// Heat from a heater. A run that breaks off gives no figure of fuel that could be loaded: the cautions say
-/// so.
-std::vector<FuelUse> fuel_uses(const std::vector<BorePlan>& bores) {
-    std::vector<FuelUse> uses;
-    for (const BorePlan& bore : bores)
-        if (const auto& balance = bore.heat_balance; burns(bore))
-            uses.push_back({bore.name, bore.count, balance->heater_heat(), balance->heater.efficiency,
-                            balance->heater.power, balance->heater.fuel, heat_in_parts(balance->cold().run)});
-    return uses;
-}
-
-/// The load of each procedure; a bore without a balance is welded without a stop.
-std::vector<PowerUse> power_uses(const std::vector<BorePlan>& bores) {
-    std::vector<PowerUse> uses;
-    for (const BorePlan& bore : bores) {
-        if (!bore.heat.voltage || !bore.heat.current)
-            continue;
-        const Time run =
-            bore.heat_balance ? bore.heat_balance->busiest_arc(in_si<Time>(duty_period)) : bore.metal.arc;
-        PowerUse& use = group_by(uses, &PowerUse::procedure, bore.procedure);
-        use = {bore.procedure, *bore.heat.current, *bore.heat.voltage, std::max(use.busiest_arc, run)};
-    }
-    return uses;
-}
-
-/// What arc, electric heater and boring bar draw.
-MainsUse mains_use(const std::vector<BorePlan>& bores, Power bar_drive) {
+/// What flames burn, and what arc, electric heater and boring bar draw.
+struct EnergyUse {
+    std::vector<FuelUse> fuels;
+    std::vector<PowerUse> procedures;
     MainsUse mains;
+};
+
+/// A bore without a balance is welded without a stop; a run that breaks off gives no figure of fuel that
+/// could be loaded: the cautions say so.
+EnergyUse energy_use(const std::vector<BorePlan>& bores, Power bar_drive) {
+    EnergyUse all;
+    auto& [fuels, procedures, mains] = all;
     mains.bar_drive = bar_drive;
     for (const BorePlan& bore : bores) {
-        const auto count = static_cast<double>(bore.count);
+        const double count = bore.count;
+        const auto& balance = bore.heat_balance;
         mains.boring += count * bar_drive * bore.boring.cutting_time;
         const bool has_arc = bore.heat.voltage && bore.heat.current;
-        if (has_arc)
-            mains.arc += count * *bore.heat.voltage * *bore.heat.current * bore.metal.arc;
         mains.is_whole = mains.is_whole && has_arc;
-        if (!bore.heat_balance || !bore.heat_balance->heater.fuel.empty())
+        if (has_arc) {
+            PowerUse& use = group_by(procedures, &PowerUse::procedure, bore.procedure);
+            const Time run = balance ? balance->busiest_arc(in_si<Time>(duty_period)) : bore.metal.arc;
+            use = {bore.procedure, *bore.heat.current, *bore.heat.voltage, std::max(use.busiest_arc, run)};
+            mains.arc += count * use.voltage * use.current * bore.metal.arc;
+        }
+        if (!balance)
             continue;
-        const HeatSource& heater = bore.heat_balance->heater;
+        const HeatSource& heater = balance->heater;
+        const bool burns = balance->cold().is_whole();
+        if (burns)
+            fuels.push_back({bore.name, bore.count, balance->heater_heat(), heater.efficiency, heater.power,
+                             heater.fuel, heat_in_parts(balance->cold().run)});
+        if (!heater.fuel.empty())
+            continue;
         mains.electric_heater = heater.power;
-        mains.is_whole = mains.is_whole && burns(bore);
-        if (burns(bore))
-            mains.heating += count * bore.heat_balance->heater_heat() / heater.efficiency;
+        mains.is_whole = mains.is_whole && burns;
+        if (burns)
+            mains.heating += count * balance->heater_heat() / heater.efficiency;
     }
-    return mains;
+    return all;
 }
 
 /// The temperatures each bore is held between; those of a bore that is stopped are left out.
@@ -195,25 +167,28 @@ std::vector<StickUse> stick_uses(const std::vector<BorePlan>& bores) {
 Taken take(const PlannedWork& work, const Shop& shop) {
     const Job& job = work.job;
     const UnitSystem units = job.units;
-    const auto wires = wire_uses(work);
+    const auto fillers = filler_uses(work);
     std::vector<Need> all;
     const auto add = [&](std::vector<Need> more) { ranges::push_back(all, std::move(more)); };
-    for (const WireUse& use : wires)
-        add({wire_need(use, job.reserve, shop.packs, shop.wear_parts, units)});
-    for (const PieceUse& use : piece_uses(work))
-        add({piece_need(use, job.reserve, shop.packs, units)});
+    for (const FillerUse& use : fillers)
+        if (!use.piece)
+            add({wire_need(use, job.reserve, shop.packs, shop.wear_parts, units)});
+    for (const FillerUse& use : fillers)
+        if (use.piece)
+            add({piece_need(use, job.reserve, shop.packs, units)});
     Volume gas;
     for (const GasUse& use : gas_uses(work)) {
         gas += use.volume;
         add({gas_need(use, job.reserve, shop.packs, units)});
     }
-    for (const WireUse& use : wires)
-        add(wear_part_needs(use, shop.wear_parts, units));
+    for (const FillerUse& use : fillers)
+        if (!use.piece)
+            add(wear_part_needs(use, shop.wear_parts, units));
     add(stick_needs(stick_uses(work.bores), shop.sticks, units));
-    add(fuel_needs(fuel_uses(work.bores), shop.fuels, job.reserve, shop.packs, units, job.site.ambient));
+    const auto [burned, procedures, mains] = energy_use(work.bores, shop.cutting.bar_drive.value);
+    add(fuel_needs(burned, shop.fuels, job.reserve, shop.packs, units, job.site.ambient));
     add(blanket_needs(work.bores));
-    const MainsUse mains = mains_use(work.bores, shop.cutting.bar_drive.value);
-    add(power_needs(power_uses(work.bores), mains, job.reserve, units));
+    add(power_needs(procedures, mains, job.reserve, units));
     add(hole_needs(job.bores));
     add(insert_needs(work.bores, bar_settings(job.boring, shop.cutting).edge_life.source));
     add(fire_watch_needs(work.fire_watch));
@@ -228,7 +203,7 @@ std::vector<Fault> too_much(const std::vector<Need>& needs, UnitSystem units) {
             faults.push_back(
                 fault_at_path("bores", {},
                               fmt::format("need {:.3g} {} of {}, with the reserve", need.need + need.reserve,
-                                          unit_text(unit_of(need.kind)), item_text(need, units)),
+                                          unit_of(need.kind), item_text(need, units)),
                               "check counts, sizes, speeds, flow and reserve"));
     return faults;
 }
