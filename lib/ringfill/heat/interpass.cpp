@@ -12,16 +12,6 @@ void take_lower(std::optional<AskedTemperature>& lowest, AskedTemperature asked)
         lowest = std::move(asked);
 }
 
-/// The maximum that a table gives as so much over the minimum.
-AskedTemperature over_minimum(const Base& base, Temperature minimum) {
-    const auto& [range, source] = *base.interpass_range_K;
-    return {in_si<Temperature>(minimum.value() + range),
-            fmt::format("the table for {}, {:.3g} K over the minimum", base.name, range),
-            source,
-            "T_min + range - 273.15",
-            {{"T_min", minimum.value(), "K"}, {"range", range, "K"}}};
-}
-
 /// Steel that may have been quenched and tempered: all but the grades whose table says that they never are.
 bool may_be_tempered(const HeatCase& heat_case) {
     return heat_case.base->structure == "ferritic" &&
@@ -94,8 +84,6 @@ std::optional<AskedTemperature> interpass_maximum(const HeatCase& heat_case, con
                             heat_case.filler->interpass_max->source});
     if (heat_case.stainless_on_steel)
         take_lower(lowest, {stainless_maximum, "the stainless filler on steel", "practice"});
-    if (heat_case.base->interpass_range_K && minimum)
-        take_lower(lowest, over_minimum(*heat_case.base, minimum->value));
     if (lowest && !heat_case.base->interpass_max)
         if (auto limit = softening_limit(heat_case))
             take_lower(lowest, std::move(*limit));

@@ -119,6 +119,8 @@ constexpr Field job_fields[] = {
         "change_over", Span{0, 28'800}, R"("20 min")",
         "what it takes to go to another bore of the line and back: a wait that is longer is filled so"),
     by_practice<&Job::reserve>("reserve", share, R"("10 %")", "how much more than needed goes into the van"),
+    field<&Job::welding_rules>("welding_rules", name, R"("AWS D1.1")",
+                               "the document the job works by, as the tables of preheat name it"),
     shown<&Job::prices>("prices", prices_record, R"({ "currency": "EUR" })",
                         "what things cost, for the quote"),
 };

@@ -1,5 +1,12 @@
 #include <ringfill/job/field_rules.hpp>
 
+#include <fmt/format.h>
+
+#include <range/v3/algorithm/contains.hpp>
+
+#include <ringfill/fault/nearest.hpp>
+#include <ringfill/fault/printable.hpp>
+
 namespace ringfill {
 
 const std::vector<std::string>& element_symbols() {
@@ -19,6 +26,20 @@ const std::vector<Choice>& field_choices() {
         {&bore_record, at_most_one, {"size_class", "size_limits"}},
     };
     return choices;
+}
+
+void check_shares(const std::vector<std::pair<std::string, double>>& shares, const Entry& entry,
+                  std::string_view field) {
+    double sum = 0;
+    for (const auto& [element, percent_by_mass] : shares) {
+        sum += percent_by_mass;
+        if (!ranges::contains(element_symbols(), element))
+            entry.refuse(field, fmt::format("names {}, which is no symbol of an element", in_quotes(element)),
+                         suggest(element, element_symbols()));
+    }
+    if (sum > 100)
+        entry.refuse(field, "adds up to more than 100 %",
+                     "write percent by mass as the certificate prints it");
 }
 
 } // namespace ringfill

@@ -3,6 +3,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include <ringfill/job/description.hpp>
@@ -11,6 +12,10 @@ namespace ringfill {
 
 /// Symbols of the elements that certificates of steel and its fillers print, as they are written: "C", "Mn".
 const std::vector<std::string>& element_symbols();
+
+/// Refuses percent by mass of what is no element, and more than 100 % in all.
+void check_shares(const std::vector<std::pair<std::string, double>>& shares, const Entry& entry,
+                  std::string_view field);
 
 /// What the reader asks of several fields of one object together, told for the schema and the manual. The
 /// reader has a message of its own for each.
