@@ -68,7 +68,8 @@ rf_status preheat(const Sink& sink, const rf_question& question) {
         break;
     case Practice::warm:
     case Practice::hot:
-        heated(sink, practice);
+        // Nodular iron goes by its own row, and never hot.
+        heated(sink, is_nodular(question) ? Practice::warm : practice);
         break;
     case Practice::none:
         without_practice(sink);

@@ -18,11 +18,13 @@ std::string missing(const BalanceCase& balance_case, const std::optional<HotMeta
     const Preheat& preheat = balance_case.heat.preheat;
     const std::pair<bool, std::string> reasons[] = {
         {!balance_case.bore.boss_diameter || !balance_case.build.wall, "the job does not give boss_diameter"},
-        {!preheat.figure(), "no preheat figure is known"},
+        {preheat.asked != PreheatState::figure && preheat.asked != PreheatState::none,
+         "no preheat figure is known"},
         {heated_against(balance_case.heat) != HeatedAgainst::nothing,
          "its approved procedure heats it against its rules"},
         {!preheat.interpass_max, "no interpass maximum is known"},
-        {preheat.state == PreheatState::contradictory, "its preheat minimum lies over its interpass maximum"},
+        {preheat.state == PreheatState::contradictory,
+         "between its preheat minimum and its interpass maximum no ring could begin"},
         {!balance_case.heat.voltage, "the job does not give the voltage"},
         {!balance_case.heat.current, "the current is not known"},
         {!metal, "the table gives no specific heat of " + balance_case.bore.base},
@@ -55,6 +57,10 @@ BossRun run_with(const BalanceCase& balance_case, const HotMetal& metal, std::ve
     const auto slow = ranges::find(preheat.values, slow_cooling, &AnsweredFigure::name);
     if (slow != preheat.values.end() && slow->number > 0)
         settings.cooling_max_K_per_h = slow->number;
+    if (preheat.slow_cooling)
+        settings.cooling_slow_down_to = preheat.slow_cooling->down_to;
+    if (preheat.later)
+        settings.later = {preheat.later->minimum.value, preheat.later->maximum.value};
     HeatRun run = heat_run(settings, balance_case.passes);
     return {boss, std::move(plates), std::move(settings), std::move(run)};
 }

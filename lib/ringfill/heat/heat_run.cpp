@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 #include <ringfill/heat/thermal_history.hpp>
 #include <ringfill/units/factor.hpp>
@@ -18,7 +19,7 @@ constexpr int drawn_parts = 12;
 /// A run as it goes on: the run so far, where the boss stands, the arc since the last break.
 class Follower {
   public:
-    Follower(const HeatRunSettings& settings) : settings_(settings) {
+    Follower(const HeatRunSettings& settings) : settings_(settings), limits_(settings) {
         state_.temperature = settings.boss.ambient;
         run_.peak = run_.ring_peak = state_.temperature;
         note();
@@ -55,7 +56,8 @@ class Follower {
     }
 
     bool weld(const std::vector<RingPass>& passes) {
-        for (const RingPass& pass : passes)
+        for (const RingPass& pass : passes) {
+            take_limits(pass);
             for (std::size_t ring = 0; ring < pass.rings.size(); ++ring) {
                 if (!come_between(last_pass_ ? *last_pass_ : pass))
                     return false;
@@ -63,27 +65,34 @@ class Follower {
                 last_ring_ = static_cast<int>(ring + 1);
                 lay(pass, pass.rings[ring]);
                 if (!std::isfinite(run_.ring_peak.value())) // the boss is too light for any number
-                    return give_up(HeatEnd::never_cools, settings_.maximum);
+                    return give_up(HeatEnd::never_cools, limits_.maximum);
             }
+        }
         return true;
+    }
+
+    /// What the rings of a pass are held between.
+    void take_limits(const RingPass& pass) {
+        if (settings_.later && pass.layer > 1)
+            std::tie(limits_.minimum, limits_.maximum) = *settings_.later;
     }
 
     /// Stops or reheats until a ring may begin. A break before the first ring of a layer comes after the last
     /// ring of the layer before it.
     bool come_between(const RingPass& pass) {
         const double t = state_.temperature.value();
-        if (t > settings_.maximum.value() + at_limit_K)
+        if (t > limits_.maximum.value() + at_limit_K)
             return break_for(HeatStage::stop, pass, Power(), resumes_at());
-        if (t < settings_.minimum.value() - at_limit_K)
-            return break_for(HeatStage::reheat, pass, settings_.heater, reheated_to(settings_));
+        if (t < limits_.minimum.value() - at_limit_K)
+            return break_for(HeatStage::reheat, pass, settings_.heater, reheated_to(limits_));
         return true;
     }
 
     /// Where the arc may begin again after a stop: as cool as the rule says, but no cooler than a little over
     /// the air, which the boss would never come down to.
     Temperature resumes_at() const {
-        const Temperature rule = std::max(settings_.minimum, lower(settings_.maximum, stop_depth_K));
-        return std::min(settings_.maximum, std::max(rule, lower(settings_.boss.ambient, -over_air_K)));
+        const Temperature rule = std::max(limits_.minimum, lower(limits_.maximum, stop_depth_K));
+        return std::min(limits_.maximum, std::max(rule, lower(settings_.boss.ambient, -over_air_K)));
     }
 
     bool break_for(HeatStage stage, const RingPass& pass, Power power, Temperature target) {
@@ -125,9 +134,10 @@ class Follower {
     /// Comes down towards a temperature no faster than it may, until it cools slower by itself; how long that
     /// takes, or nothing when it never gets there.
     std::optional<Time> keep_to_rate(Temperature target) {
-        if (!settings_.cooling_max_K_per_h || state_.temperature <= target)
+        const Temperature slow_to = std::max(target, settings_.cooling_slow_down_to.value_or(target));
+        if (!settings_.cooling_max_K_per_h || state_.temperature <= slow_to)
             return Time();
-        const auto slow = cool_slowly(settings_.boss, state_.temperature, target,
+        const auto slow = cool_slowly(settings_.boss, state_.temperature, slow_to,
                                       *settings_.cooling_max_K_per_h / factor::hour);
         if (!slow)
             return std::nullopt;
@@ -219,6 +229,7 @@ class Follower {
     }
 
     const HeatRunSettings& settings_;
+    HeatRunSettings limits_; ///< of the pass that is laid
     HeatRun run_;
     ThermalState state_;
     const RingPass* last_pass_ = nullptr; ///< of the last ring laid

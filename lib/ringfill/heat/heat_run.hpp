@@ -2,6 +2,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include <ringfill/heat/ring_times.hpp>
@@ -33,14 +34,17 @@ struct HeatRunSettings {
     ThermalLump boss;
     Mass heated; ///< warmed up by the heater: the boss and what stands on it
     Temperature minimum;
-    Temperature maximum;                     ///< not under the minimum
+    Temperature maximum; ///< not under the minimum
+    /// From the second layer on, where that is not the same: minimum and maximum.
+    std::optional<std::pair<Temperature, Temperature>> later = {};
     Power arc;                               ///< into the metal while the arc burns
     Power heater;                            ///< into the metal while it heats
     std::optional<Temperature> hold_at = {}; ///< post-heat
     Time hold_for = {};
-    std::optional<double> cooling_max_K_per_h = {}; ///< slow cooling asked for
-    Temperature rough_below;                        ///< roughing begins under this
-    Temperature finish_below;                       ///< finishing and measuring under this
+    std::optional<double> cooling_max_K_per_h = {};       ///< slow cooling asked for
+    std::optional<Temperature> cooling_slow_down_to = {}; ///< and down to where; nothing: all the way
+    Temperature rough_below;                              ///< roughing begins under this
+    Temperature finish_below;                             ///< finishing and measuring under this
 };
 
 /// How a run ends.

@@ -62,8 +62,11 @@ std::vector<Working> preheat_working(const Preheat& preheat) {
         if (asked)
             work.push_back(temperature_working(figure, *asked, asked->value));
     };
-    add("preheat_min_degC", preheat.figure());
-    add("interpass_max_degC", preheat.interpass_max);
+    const bool acts = preheat.state == PreheatState::figure || preheat.state == PreheatState::none;
+    if (acts) {
+        add("preheat_min_degC", preheat.minimum);
+        add("interpass_max_degC", preheat.interpass_max);
+    }
     if (const auto& hold = preheat.post_heat) {
         add("post_heat_degC", hold->temperature);
         work.push_back(hold->is_approved ? taken("post_heat_s", {"t", in_seconds(hold->time)}, "approved")

@@ -29,7 +29,7 @@ struct Job {
     Ratio reserve;    ///< share of each need taken on top
     Prices prices;
     std::optional<std::string> welding_rules; ///< the document that the job works by
-    std::vector<Assumed> assumed; ///< values the file left out
+    std::vector<Assumed> assumed;             ///< values the file left out
 };
 
 } // namespace ringfill

@@ -52,7 +52,7 @@ struct Procedure {
     Time gas_before;
     Time gas_after;
     std::optional<Length> stick_out;
-    std::optional<double> hydrogen_ml_100g; ///< diffusible, measured [ISO 3690]
+    std::optional<double> hydrogen_ml_100g;              ///< diffusible, measured [ISO 3690]
     std::vector<std::pair<std::string, double>> deposit; ///< measured all-weld analysis, percent by mass
     std::optional<Approved> approved;
 };

@@ -18,7 +18,8 @@ namespace {
 BoreFigures bore_figures(const GivenBore& given, BoreWeld weld, const Job& job, const Shop& shop) {
     const auto& [bore, settings, base] = given;
     BoreMetals metals = bore_metals(given, weld, shop);
-    BoreHeat heat = bore_heat(given, weld, job.site, family_of(shop.registry, bore.base));
+    BoreHeat heat = bore_heat(given, weld, job.site, family_of(shop.registry, bore.base),
+                              {job.units, job.welding_rules.value_or("")});
     BoringPlan boring = bore_boring(bore, weld, bar_settings(job.boring, shop.cutting), base.expansion_per_K,
                                     shop.size_steps);
     return {{std::move(weld)}, {std::move(metals)}, std::move(heat), std::move(boring)};

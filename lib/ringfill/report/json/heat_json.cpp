@@ -22,16 +22,42 @@ Value::Object method_object(const PreheatMethod& method) {
                   member("note", unless_empty(method.note)), member("source", method.source));
 }
 
+constexpr std::string_view state_words[] = {"figure", "none", "needed_without_figure", "not_known",
+                                            "contradictory"}; // as PreheatState
+constexpr std::string_view lowering_words[] = {"certificate", "drier_filler", "more_heat_input"};
+
+Value::Object later_object(const LaterLayers& later) {
+    return object(member("min_degC", later.minimum.value), member("max_degC", later.maximum.value));
+}
+
+Value::Object lowering_object(const Lowering& one) {
+    return object(member("by", lowering_words[static_cast<std::size_t>(one.by)]), member("K", one.kelvin));
+}
+
+Value::Object treatment_object(const HeatTreatment& one) {
+    return object(member("document", one.document), member("edition", one.edition),
+                  member("low_degC", celsius(one.degC.first)), member("high_degC", celsius(one.degC.second)),
+                  member("min_per_25mm", one.min_per_25mm), member("at_least_min", one.at_least_min),
+                  member("source", one.source));
+}
+
 Value::Object preheat_members(const Preheat& preheat) {
-    const auto minimum = preheat.figure();
-    const auto& maximum = preheat.interpass_max;
-    return object(member("preheat_min_degC", given(minimum, &AskedTemperature::value)),
+    const bool acts = preheat.state == PreheatState::figure || preheat.state == PreheatState::none;
+    const auto minimum = acts ? preheat.minimum : std::nullopt;
+    const auto maximum = acts ? preheat.interpass_max : std::nullopt;
+    const auto later = acts ? preheat.later : std::nullopt;
+    return object(member("state", state_words[static_cast<std::size_t>(preheat.state)]),
+                  member("preheat_min_degC", given(minimum, &AskedTemperature::value)),
                   member("preheat_by", given(minimum, &AskedTemperature::by)),
                   member("no_preheat",
                          when(preheat.state != PreheatState::not_known, preheat.asked == PreheatState::none)),
                   member("interpass_max_degC", given(maximum, &AskedTemperature::value)),
                   member("interpass_by", given(maximum, &AskedTemperature::by)),
                   member("contradictory", preheat.state == PreheatState::contradictory),
+                  member("welding_rules", unless_empty(preheat.welding_rules)),
+                  member("later_layers", given(later, later_object)),
+                  member("lowered_by", list_of(preheat.lowered_by, lowering_object)),
+                  member("heat_treatment", list_of(preheat.heat_treatment, treatment_object)),
                   member("approved", unless_empty(preheat.approved)));
 }
 
@@ -81,6 +107,7 @@ Value::Object heat_object(const BorePlan& bore) {
                   member("heat_input_kj_mm", given(heat.bore, heat_input)),
                   member("t85_s", given(heat.cooling, &CoolingTime::t85)),
                   member("t85_transition_mm", given(heat.cooling, &CoolingTime::transition)),
+                  member("hardness_HV", given(heat.hardness, &Hardness::vickers)),
                   member("methods", list_of(preheat.methods, method_object)),
                   member("advice", list_of(preheat.advice, advice)), given(preheat.post_heat, hold),
                   member("values", unless_empty(values_object(preheat))),
