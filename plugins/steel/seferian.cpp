@@ -14,7 +14,7 @@ constexpr double none_up_to_pct = 0.25;
 constexpr double seferian_unknown_wall_mm = 90;
 constexpr std::string_view alloys[] = {"Cr", "Ni", "Mo"};
 constexpr std::string_view all_alloys[] = {"Mn", "Cr", "Ni", "Mo"};
-constexpr double most_alloy_pct = 5;
+constexpr double seferian_most_alloy_pct = 5;
 constexpr double lean_carbon_pct = 0.25; // up to it the rule asks structural steel for too much
 
 Figure no_answer(const std::string& why) {
@@ -42,9 +42,9 @@ Figure seferian(const Asked& asked) {
     double alloy = 0;
     for (const std::string_view element : all_alloys)
         alloy += asked.base.pct(element);
-    if (alloy > most_alloy_pct)
-        return no_answer(
-            fmt::format("{} % of alloy is over the {} % it was made for", show_pct(alloy), most_alloy_pct));
+    if (alloy > seferian_most_alloy_pct)
+        return no_answer(fmt::format("{} % of alloy is over the {} % it was made for", show_pct(alloy),
+                                     seferian_most_alloy_pct));
     const double wall = asked.wall_mm.value_or(seferian_unknown_wall_mm);
     const double chemical = asked.reached_chemical_carbon.value_or(chemical_carbon(asked.base));
     const double carbon = settled(seferian_carbon(chemical, wall));

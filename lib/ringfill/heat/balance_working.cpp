@@ -28,13 +28,22 @@ std::vector<Working> boss_working(const HeatBalance& balance, const std::vector<
     for (const Length& plate : balance.cold().plates)
         plates.push_back(mm(plate));
     const bool alone = plates.empty();
-    return worked(joined(inputs_of(in_mm("z", warmed_ring), Input("t", plates, "mm"),
-                                   kelvin("T", balance.hot.settings.maximum)),
-                         common),
-                  {{"boss_kg", "rho*pi*((D/2)^2 - r_s^2)*L*1e-9", in_kg(balance.hot.boss.mass)},
-                   {"heated_kg", alone ? "1*m" : "m + sum(rho*pi*((D/2 + z)^2 - (D/2)^2)*t)*1e-9",
-                    in_kg(balance.cold().boss.heated), alone ? "own" : "ISO13916"},
-                   {"biot", "(h_c + eps*sigma*(T^2 + T_a^2)*(T + T_a))*m/(rho*A*lambda)", balance.biot}});
+    const Boss& cold_boss = balance.cold().boss;
+    const bool whole = cold_boss.part > Mass() && cold_boss.heated == cold_boss.part;
+    return worked(
+        joined(inputs_of(in_mm("z", warmed_ring), Input("t", plates, "mm"), in_kg("m_part", cold_boss.part),
+                         kelvin("T", balance.hot.settings.maximum)),
+               common),
+        {{"boss_kg", "rho*pi*((D/2)^2 - r_s^2)*L*1e-9", in_kg(balance.hot.boss.mass)},
+         {"heated_kg",
+          whole   ? "1*m_part"
+          : alone ? "1*m"
+                  : "m + sum(rho*pi*((D/2 + z)^2 - (D/2)^2)*t)*1e-9",
+          in_kg(balance.cold().boss.heated),
+          whole   ? "job"
+          : alone ? "own"
+                  : "ISO13916"},
+         {"biot", "(h_c + eps*sigma*(T^2 + T_a^2)*(T + T_a))*m/(rho*A*lambda)", balance.biot}});
 }
 
 std::vector<Working> heater_working(const HeatBalance& balance, const std::vector<Input>& common) {

@@ -40,6 +40,7 @@ struct Boss {
     Area surface;     ///< outer cylinder, both faces and the bore
     Mass heated;      ///< m_b and a ring of 75 mm of each plate on it, which preheat warms too
     Conductance sink; ///< G, what flows off into the machine
+    Mass part = {};   ///< of the whole casting, which is heated with it; 0: the boss alone
 };
 
 /// Convection in still air, h_c [W/(m² K); common practice, a handbook band of 5 to 25].

@@ -36,9 +36,23 @@ std::string missing(const BalanceCase& balance_case, const std::optional<HotMeta
     return {};
 }
 
+/// Iron is heated whole and slowly, or laid cold in stitches; the whole of it takes the heat of the arc then.
+void treat_as_iron(HeatRunSettings& settings, const BoreHeat& heat) {
+    constexpr double iron_warms_K_per_h = 60; // practice
+    settings.in_stitches = heat.cold_iron;
+    if (heat.cold_iron)
+        settings.boss.mass = settings.heated;
+    else if (settings.minimum > chill_off)
+        settings.warming_max_K_per_h = iron_warms_K_per_h;
+}
+
 BossRun run_with(const BalanceCase& balance_case, const HotMetal& metal, std::vector<Length> plates) {
     const Preheat& preheat = balance_case.heat.preheat;
-    const Boss boss = boss_of(balance_case.bore, balance_case.build, metal, plates);
+    Boss boss = boss_of(balance_case.bore, balance_case.build, metal, plates);
+    const bool is_iron = balance_case.heat.structure == "cast_iron";
+    if (is_iron && balance_case.bore.part_mass)
+        boss.part = *balance_case.bore.part_mass;
+    boss.heated = std::max(boss.heated, boss.part);
     const Conductance to_air = in_si<Conductance>(still_air_W_m2K * boss.surface.value());
     HeatRunSettings settings{.boss = {boss.mass, metal, to_air + boss.sink, scaled_emissivity * boss.surface,
                                       balance_case.ambient},
@@ -57,6 +71,8 @@ BossRun run_with(const BalanceCase& balance_case, const HotMetal& metal, std::ve
     const auto slow = ranges::find(preheat.values, slow_cooling, &AnsweredFigure::name);
     if (slow != preheat.values.end() && slow->number > 0)
         settings.cooling_max_K_per_h = slow->number;
+    if (is_iron)
+        treat_as_iron(settings, balance_case.heat);
     if (preheat.slow_cooling)
         settings.cooling_slow_down_to = preheat.slow_cooling->down_to;
     if (preheat.later)

@@ -48,11 +48,30 @@ class Follower {
             run_.warm_up_heat = settings_.heater * run_.warm_up;
             run_.lost_warming = warm->lost;
             draw(all, settings_.heater, run_.warm_up);
-            go({HeatStage::warm_up}, run_.warm_up, *warm);
+            ThermalState warmed = *warm;
+            keep_to_warming_rate(warmed);
+            go({HeatStage::warm_up}, run_.warm_up, warmed);
         }
         run_.welding_begins = state_.temperature;
         state_.lost = Energy();
         return true;
+    }
+
+    /// Iron is warmed no faster than its rate: the warm-up takes as much longer, and loses as much more.
+    void keep_to_warming_rate(ThermalState& warmed) {
+        if (!settings_.warming_max_K_per_h)
+            return;
+        const double rise_K = settings_.minimum.value() - settings_.boss.ambient.value();
+        const Time slow = in_si<Time>(rise_K / *settings_.warming_max_K_per_h * factor::hour);
+        if (slow <= run_.warm_up)
+            return;
+        const double longer = slow.value() / run_.warm_up.value();
+        const Energy lost = longer * run_.lost_warming;
+        run_.warm_up_heat += lost - run_.lost_warming;
+        run_.lost_warming = lost;
+        run_.warm_up = slow;
+        warmed.time = slow;
+        warmed.lost = lost;
     }
 
     bool weld(const std::vector<RingPass>& passes) {
@@ -91,6 +110,9 @@ class Follower {
     /// Where the arc may begin again after a stop: as cool as the rule says, but no cooler than a little over
     /// the air, which the boss would never come down to.
     Temperature resumes_at() const {
+        if (settings_.in_stitches)
+            return lower(limits_.maximum,
+                         (1 - stitch_share) * (limits_.maximum.value() - settings_.boss.ambient.value()));
         const Temperature rule = std::max(limits_.minimum, lower(limits_.maximum, stop_depth_K));
         return std::min(limits_.maximum, std::max(rule, lower(settings_.boss.ambient, -over_air_K)));
     }

@@ -41,6 +41,8 @@ struct HeatRunSettings {
     Power heater;                            ///< into the metal while it heats
     std::optional<Temperature> hold_at = {}; ///< post-heat
     Time hold_for = {};
+    std::optional<double> warming_max_K_per_h = {}; ///< slow warm-up asked for
+    bool in_stitches = false; ///< laid in short stitches, each begun again near the maximum
     std::optional<double> cooling_max_K_per_h = {};       ///< slow cooling asked for
     std::optional<Temperature> cooling_slow_down_to = {}; ///< and down to where; nothing: all the way
     Temperature rough_below;                              ///< roughing begins under this
@@ -89,6 +91,8 @@ inline constexpr double stop_depth_K = 50;
 inline constexpr double reheat_depth_K = 25;
 /// A stop ends no closer to the air than this [K; common practice, no source].
 inline constexpr double over_air_K = 5;
+/// A stitch on cold iron begins once this share of the way from the air to the maximum is left [own choice].
+inline constexpr double stitch_share = 2.0 / 3;
 
 /// What a reheat goes up to.
 Temperature reheated_to(const HeatRunSettings& settings);
