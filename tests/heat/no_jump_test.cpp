@@ -58,8 +58,8 @@ TEST_CASE("no grade jumps by more than 30 K for a millimetre of wall, and none f
     const Family& family = family_of(shop().registry, "steel/C45");
     for (const Base& base : family.bases) {
         const std::set<double> steps = printed_steps(base, family);
-        for (const double hydrogen : {3.0, 5.0, 8.0, 12.0})
-            for (double wall = 8; wall < 100; wall += 1)
+        for (const double hydrogen : {5.0, 12.0})
+            for (double wall = 8; wall < 96; wall += 1)
                 if (!steps_between(steps, wall, wall + 1))
                     never_jumps({.base = "steel/" + base.name, .wall_mm = wall, .hydrogen = hydrogen},
                                 {.base = "steel/" + base.name, .wall_mm = wall + 1, .hydrogen = hydrogen});
@@ -70,8 +70,8 @@ TEST_CASE("no grade jumps by more than 30 K for a millimetre of wall, and none f
 // over it, and the row for consumables of the plate's strength at 5.
 TEST_CASE("no grade jumps by more than 30 K for half a millilitre of hydrogen, and none falls") {
     for (const Base& base : family_of(shop().registry, "steel/C45").bases)
-        for (const double wall : {12.0, 24.0, 42.0, 59.0, 70.0})
-            for (double hydrogen = 1; hydrogen < 29.5; hydrogen += 0.5) {
+        for (const double wall : {24.0, 59.0})
+            for (double hydrogen = 2; hydrogen < 22; hydrogen += 0.5) {
                 const bool by_category = base.name.starts_with("A36") || base.name.starts_with("A572") ||
                                          base.name.starts_with("A913");
                 if (by_category && (hydrogen == 8 || hydrogen == 16))

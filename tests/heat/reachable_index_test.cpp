@@ -17,51 +17,57 @@ double weight(LinearIndex index, const std::string& element) {
     return 0;
 }
 
+/// An element that is free between its ends.
+struct Free {
+    double index;
+    double ce;
+    double least;
+    double most;
+};
+
 /// The most of an index by all vertices of the polytope: every element at its least or its most but one,
 /// which stands where the cap lets it. An independent way; no order of elements is in it.
 double most_by_vertices(LinearIndex index, const CompositionLimits& limits) {
-    std::vector<std::string> open;
+    std::vector<Free> open;
     double fixed_index = 0;
     double fixed_ce = 0;
-    for (const auto& [element, share] : limits.certified) {
+    const auto fix = [&](const std::string& element, double share) {
         fixed_index += weight(index, element) * share;
         fixed_ce += weight(ce_iiw_index, element) * share;
+    };
+    for (const auto& [element, share] : limits.certified)
+        fix(element, share);
+    for (const auto& [element, most] : limits.most) {
+        if (value_named(limits.certified, element))
+            continue;
+        if (weight(ce_iiw_index, element) > 0)
+            open.push_back({weight(index, element), weight(ce_iiw_index, element),
+                            share_of(limits.least, element), most});
+        else
+            fix(element, most);
     }
-    for (const auto& [element, most] : limits.most)
-        if (!value_named(limits.certified, element)) {
-            if (weight(ce_iiw_index, element) > 0)
-                open.push_back(element);
-            else
-                fixed_index += weight(index, element) * most;
-        }
     double least_ce = fixed_ce;
-    for (const std::string& element : open)
-        least_ce += weight(ce_iiw_index, element) * share_of(limits.least, element);
+    for (const Free& one : open)
+        least_ce += one.ce * one.least;
     const double cap = std::max(*limits.cap_pct, least_ce);
     double best = -1;
-    for (std::size_t corner = 0; corner < (std::size_t{1} << open.size()); ++corner)
-        for (std::size_t free = 0; free <= open.size(); ++free) { // open.size(): none is between its ends
-            double value = fixed_index;
-            double ce = fixed_ce;
-            for (std::size_t i = 0; i < open.size(); ++i)
-                if (i != free) {
-                    const double share = (corner >> i & 1) != 0 ? share_of(limits.most, open[i])
-                                                                : share_of(limits.least, open[i]);
-                    value += weight(index, open[i]) * share;
-                    ce += weight(ce_iiw_index, open[i]) * share;
-                }
-            if (free < open.size()) {
-                const double low = share_of(limits.least, open[free]);
-                const double share = std::min((cap - ce) / weight(ce_iiw_index, open[free]),
-                                              share_of(limits.most, open[free]));
-                if (share < low - 1e-12)
-                    continue;
-                value += weight(index, open[free]) * share;
-                ce += weight(ce_iiw_index, open[free]) * share;
-            }
-            if (ce <= cap + 1e-9)
-                best = std::max(best, value);
+    for (std::size_t corner = 0; corner < (std::size_t{1} << open.size()); ++corner) {
+        double value = fixed_index;
+        double ce = fixed_ce;
+        for (std::size_t i = 0; i < open.size(); ++i) {
+            const double share = (corner >> i & 1) != 0 ? open[i].most : open[i].least;
+            value += open[i].index * share;
+            ce += open[i].ce * share;
         }
+        if (ce <= cap + 1e-12)
+            best = std::max(best, value);
+        for (std::size_t i = 0; i < open.size(); ++i) { // one of those at their most comes down to the cap
+            const Free& one = open[i];
+            const double down = (ce - cap) / one.ce;
+            if ((corner >> i & 1) != 0 && down > 0 && one.most - down >= one.least - 1e-12)
+                best = std::max(best, value - one.index * down);
+        }
+    }
     return best;
 }
 

@@ -18,7 +18,7 @@ std::string missing(const BalanceCase& balance_case, const std::optional<HotMeta
     const Preheat& preheat = balance_case.heat.preheat;
     const std::pair<bool, std::string> reasons[] = {
         {!balance_case.bore.boss_diameter || !balance_case.build.wall, "the job does not give boss_diameter"},
-        {preheat.asked != PreheatState::figure && preheat.asked != PreheatState::none,
+        {!preheat.minimum || (preheat.asked != PreheatState::figure && preheat.asked != PreheatState::none),
          "no preheat figure is known"},
         {heated_against(balance_case.heat) != HeatedAgainst::nothing,
          "its approved procedure heats it against its rules"},

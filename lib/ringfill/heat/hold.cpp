@@ -29,6 +29,11 @@ double wall_mm(const HeatCase& heat_case) {
     return heat_case.wall ? mm(*heat_case.wall) : unknown_wall_mm;
 }
 
+/// Whether the wall is over a limit, which includes its last digit.
+bool is_over(double wall, double limit_mm) {
+    return wall > limit_mm * (1 + 1e-9);
+}
+
 /// Why hydrogen must be let out, and who says so.
 struct Reason {
     std::string why; ///< the end of a sentence; empty: nothing asks for it
@@ -38,13 +43,13 @@ struct Reason {
 Reason reason_for_hold(const HeatCase& heat_case, const Preheat& preheat) {
     const double wall = wall_mm(heat_case);
     const auto& yield = heat_case.base->yield_MPa;
-    if (yield && yield->value > high_yield_MPa && wall > rigid_mm)
+    if (yield && yield->value > high_yield_MPa && is_over(wall, rigid_mm))
         return {
             fmt::format("a wall of {:.4g} mm, over {} mm, with a yield strength of {:.4g} MPa, over {} MPa",
                         wall, rigid_mm, yield->value, high_yield_MPa),
             "EN1011-2-B"};
     const auto ce = ranges::find(preheat.values, "CE_IIW_pct", &AnsweredFigure::name);
-    if (heat_case.is_hardenable() && wall > over_mm && ce != preheat.values.end() &&
+    if (heat_case.is_hardenable() && is_over(wall, over_mm) && ce != preheat.values.end() &&
         ce->number >= high_ce_pct - 1e-9)
         return {fmt::format("its CE(IIW) of {:.4g} % is not under {:.2f} %, over {} mm", ce->number,
                             high_ce_pct, over_mm),
@@ -124,7 +129,7 @@ std::optional<CoolingRate> slow_cooling(const HeatCase& heat_case, const Preheat
         return CoolingRate{50, base.cool_to->value.second, "it hardens in air", base.cool_to->source};
     const double carbon = share_of(heat_case.composition, "C");
     if (base.structure == "ferritic" && !heat_case.is_quenched() && carbon > medium_carbon_pct &&
-        wall_mm(heat_case) > thick_mm)
+        is_over(wall_mm(heat_case), thick_mm))
         return CoolingRate{50, celsius(100),
                            fmt::format("its C of {:.4g} % is over {:.2f} %, and its wall over {} mm", carbon,
                                        medium_carbon_pct, thick_mm),
@@ -135,7 +140,7 @@ std::optional<CoolingRate> slow_cooling(const HeatCase& heat_case, const Preheat
 std::vector<HeatTreatment> heat_treatment_after(const HeatCase& heat_case) {
     std::vector<HeatTreatment> asked;
     for (const HeatTreatment& one : heat_case.base->heat_treatment)
-        if (!heat_case.wall || mm(*heat_case.wall) > one.over_mm)
+        if (!heat_case.wall || is_over(mm(*heat_case.wall), one.over_mm))
             asked.push_back(one);
     return asked;
 }

@@ -73,7 +73,7 @@ void bound_the_formula(Gathering& gathering, const HeatCase& heat_case, const Pr
     double joins_K = 0;
     if (!holds.wall && group.rows.back().up_to)
         joins_K += joins_K_per_mm * (mm(*heat_case.wall) - mm(group.rows.back().up_to->value));
-    if (!holds.hydrogen)
+    if (!holds.hydrogen && heat_case.is_quenched()) // the others rise by themselves
         joins_K += joins_K_per_ml * (heat_case.hydrogen_ml_100g->value - group.hydrogen_up_to->value);
     gathering.joins_up_to = in_si<Temperature>(least.value() + joins_K);
 }

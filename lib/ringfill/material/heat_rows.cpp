@@ -21,6 +21,7 @@ constexpr Field thickness_row_fields[] = {
 
 constexpr Field ladle_row_fields[] = {
     field<&LadleRow::up_to_mm>("up_to_mm", thickness_mm, "40"),
+    source_field<&LadleRow::source>("source", R"("EN10025-2")").required(),
     must<&LadleRow::composition>("composition_pct", share_pct, R"({ "C": [0.20, "EN10025-2"] })"),
 };
 

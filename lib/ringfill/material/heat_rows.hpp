@@ -21,6 +21,7 @@ struct ThicknessRow {
 /// What a standard lets the ladle hold in a product of some thickness, where that is not the same for all.
 struct LadleRow {
     std::optional<double> up_to_mm;
+    std::string source;                                               ///< of the limit
     std::vector<std::pair<std::string, Sourced<double>>> composition; ///< in the place of the grade's own
 };
 

@@ -236,6 +236,11 @@ Sentences heat_sentences(const BoreHeat& heat, UnitSystem units) {
     add(inputs_sentence(heat, units), heat.wall.has_value(), "heat.wall_mm");
     add(measuring(heat, units));
     add(heat_inputs(heat, units), heat.bore.has_value(), "heat.heat_input_kj_mm.bore");
+    if (heat.hardness)
+        add(fmt::format("Hardness beside the weld about {:.0f} HV, by {:.0f} HV more or less, as information "
+                        "[Yurioka1987].",
+                        heat.hardness->vickers, hardness_spread_HV),
+            true, "heat.hardness_HV");
     ranges::push_back(sentences, after_welding(heat, units));
     return sentences;
 }
