@@ -17,20 +17,16 @@ constexpr Span stub_length{0, 500};
 constexpr Span piece_mass{0.1, 5'000};
 constexpr Span rate{0, 50, true};
 
-constexpr Field melting_fields[] = {
-    must<&MeltingCurve::a>("a_mm_per_A_s", positive, R"([0.3, "Norrish"])"),
-    must<&MeltingCurve::b>("b_per_A2_s", not_negative, R"([5e-5, "Norrish"])"),
-};
-constexpr Record melting_record = record_of<MeltingCurve>("a melting curve", "", melting_fields);
+constexpr auto melting_record = table_record<MeltingCurve>(
+    "a melting curve", must<&MeltingCurve::a>("a_mm_per_A_s", positive, R"([0.3, "Norrish"])"),
+    must<&MeltingCurve::b>("b_per_A2_s", not_negative, R"([5e-5, "Norrish"])"));
 
-constexpr Field window_fields[] = {
-    field<&Window::wire_feed>("wire_feed_m_min", positive, R"([2, 12, "practice"])"),
+constexpr auto window_record = table_record<Window>(
+    "a window of settings", field<&Window::wire_feed>("wire_feed_m_min", positive, R"([2, 12, "practice"])"),
     field<&Window::current>("current_A", positive, R"([70, 260, "practice"])"),
     field<&Window::voltage>("voltage_V", positive, R"([15, 22, "practice"])"),
     field<&Window::travel>("travel_mm_min", positive, R"([100, 1000, "practice"])"),
-    field<&Window::spray_from>("spray_from_A", positive, R"([220, "spray-currents"])"),
-};
-constexpr Record window_record = record_of<Window>("a window of settings", "", window_fields);
+    field<&Window::spray_from>("spray_from_A", positive, R"([220, "spray-currents"])"));
 
 constexpr Field window_of(std::string_view transfer) {
     return bare_field(transfer, window_record, "{ ... }");
@@ -46,16 +42,12 @@ void read_windows(WireSize& size, const Entry& entry, const Field& field) {
                 size.windows.emplace_back(transfer.name, read_record<Window>(*window));
 }
 
-constexpr Field feed_point_fields[] = {
-    must<&FeedPoint::feed>("wire_feed_m_min", positive, R"([8, "practice"])"),
-    must<&FeedPoint::current>("current_A", positive, R"([180, "practice"])"),
-};
-constexpr Field rate_point_fields[] = {
-    must<&RatePoint::current>("current_A", positive, R"([140, "practice"])"),
-    must<&RatePoint::rate>("rate_kg_h", rate, R"([1.2, "practice"])"),
-};
-constexpr Record feed_point_record = record_of<FeedPoint>("a point of the feed table", "", feed_point_fields);
-constexpr Record rate_point_record = record_of<RatePoint>("a point of the rate table", "", rate_point_fields);
+constexpr auto feed_point_record = table_record<FeedPoint>(
+    "a point of the feed table", must<&FeedPoint::feed>("wire_feed_m_min", positive, R"([8, "practice"])"),
+    must<&FeedPoint::current>("current_A", positive, R"([180, "practice"])"));
+constexpr auto rate_point_record = table_record<RatePoint>(
+    "a point of the rate table", must<&RatePoint::current>("current_A", positive, R"([140, "practice"])"),
+    must<&RatePoint::rate>("rate_kg_h", rate, R"([1.2, "practice"])"));
 
 /// Both figures of a table rise from point to point.
 template <class Point, class Value>

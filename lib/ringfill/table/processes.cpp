@@ -19,26 +19,21 @@ void check_processes(Processes& table, const Entry& file) {
         file.refuse_missing("base_left", R"(write "base_left": [0.05, "practice"])");
 }
 
-constexpr Field process_fields[] = {
-    field<&ProcessRow::process>("process", process_words, R"("gas_metal_arc")").required(),
+constexpr auto process_record = table_record<ProcessRow, check_process>(
+    "a process", field<&ProcessRow::process>("process", process_words, R"("gas_metal_arc")").required(),
     field<&ProcessRow::transfer>("transfer", transfer_words, R"("short")"),
     field<&ProcessRow::gas>("gas", table_words, R"("C1")"),
     field<&ProcessRow::efficiency>("efficiency_range", recovery, R"([0.90, 0.93, "practice"])"),
     field<&ProcessRow::dilution>("dilution", dilution_share, R"([0.2, "practice"])"),
-    field<&ProcessRow::dilution_range>("dilution_range", dilution_share, R"([0.1, 0.3, "practice"])"),
-};
-constexpr Record process_record = record_of<ProcessRow, check_process>("a process", "", process_fields);
-
-constexpr auto processes_fields = table_fields<R"("ringfill-processes/1")">(
-    field<&Processes::base_left>("base_left", dilution_share, R"([0.05, "practice"])"),
-    field<&Processes::rows>("processes", process_record, "{ ... }"));
-constexpr Record processes_record =
-    record_of<Processes, check_processes>("the table of processes", "", processes_fields);
+    field<&ProcessRow::dilution_range>("dilution_range", dilution_share, R"([0.1, 0.3, "practice"])"));
 
 } // namespace
 
 Processes read_processes(const std::vector<Document>& files, const Bibliography& sources) {
-    return read_table<Processes>(files, sources, processes_record);
+    return read_table<Processes, R"("ringfill-processes/1")", check_processes>(
+        files, sources, "the table of processes",
+        field<&Processes::base_left>("base_left", dilution_share, R"([0.05, "practice"])"),
+        field<&Processes::rows>("processes", process_record, "{ ... }"));
 }
 
 const ProcessRow* closest_row(const Processes& table, std::string_view process, std::string_view transfer,

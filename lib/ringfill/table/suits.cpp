@@ -44,10 +44,6 @@ constexpr Field suit_fields[] = {
     source_field<&Suit::source>("source", R"("practice")").required(),
 };
 
-constexpr auto suits_fields =
-    table_fields<R"("ringfill-suits/1")">(field<&Rows<Suit>::rows>("suits", suit_record, "{ ... }"));
-constexpr Record suits_record = record_of<Rows<Suit>>("the table of what suits", "", suits_fields);
-
 /// 2 for its own name, 1 for its group, 0 when a rule does not know it.
 int closeness(const std::vector<std::string>& known, const SuitName& one) {
     if (ranges::contains(known, one.name))
@@ -60,7 +56,10 @@ int closeness(const std::vector<std::string>& known, const SuitName& one) {
 constinit const Record suit_record = record_of<Suit, check_suit>("what suits", "", suit_fields);
 
 std::vector<Suit> read_suits(const std::vector<Document>& files, const Bibliography& sources) {
-    return read_table<Rows<Suit>>(files, sources, suits_record).rows;
+    return read_table<Rows<Suit>, R"("ringfill-suits/1")">(
+               files, sources, "the table of what suits",
+               field<&Rows<Suit>::rows>("suits", suit_record, "{ ... }"))
+        .rows;
 }
 
 const Suit* find_suit(const std::vector<Suit>& rules, const SuitName& filler, const SuitName& base) {
