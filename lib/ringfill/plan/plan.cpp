@@ -97,7 +97,8 @@ std::vector<BorePlan> follow_bores(Figures figures, const Job& job, const Shop& 
 
 /// How every figure of a plan was reached: bore by bore, then the totals, the day, what to take and the
 /// quote.
-std::vector<Working> plan_working(const Plan& plan, const std::vector<GivenBore>& given) {
+std::vector<Working> plan_working(const Plan& plan, const std::vector<GivenBore>& given,
+                                  std::vector<Working> of_take) {
     std::vector<Working> work;
     for (std::size_t i = 0; i < plan.bores.size(); ++i) {
         const auto add = [&](std::vector<Working> more) {
@@ -119,8 +120,7 @@ std::vector<Working> plan_working(const Plan& plan, const std::vector<GivenBore>
     if (plan.day)
         append(work, day_working(*plan.day));
     append(work, fire_watch_working(plan.fire_watch));
-    for (std::size_t i = 0; i < plan.take.size(); ++i)
-        append(work, under(element_path("take", i), plan.take[i].working));
+    append(work, std::move(of_take));
     if (plan.quote)
         append(work, quote_working(*plan.quote));
     return work;
@@ -148,8 +148,7 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     plan.day = day.day;
     plan.fire_watch = fire_watch(*rule, plan.day, plan.bores);
     const PlannedWork work{job, settings, given, plan.bores, plan.fire_watch};
-    const Taken taken = take(work, shop);
-    plan.take = taken.needs;
+    Taken taken = take(work, shop);
     plan.totals = totals(given, plan.bores, taken.gas);
     plan.cautions = cautions(work, shop);
     plan.sources = cited(plan.cautions, job, shop);
@@ -157,7 +156,8 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     plan.assumed = assumed(work, shop.cutting);
     plan.quote = quote(work, taken, day, shop.currencies, faults);
     refuse_if_any(Origin::job, faults);
-    plan.working = plan_working(plan, given);
+    plan.take = std::move(taken.needs);
+    plan.working = plan_working(plan, given, std::move(taken.working));
     return plan;
 }
 

@@ -4,9 +4,6 @@
 #include <cmath>
 #include <tuple>
 
-#include <boost/algorithm/string/classification.hpp>
-#include <boost/algorithm/string/split.hpp>
-
 #include <fmt/format.h>
 
 #include <range/v3/algorithm/any_of.hpp>
@@ -19,16 +16,23 @@ namespace {
 /// Sizes that differ by less are one size that was written in two ways, m.
 constexpr double same_size_m = 1e-7;
 
-std::vector<std::string> words_of(std::string_view text) {
-    std::vector<std::string> words;
-    boost::split(words, text, boost::is_any_of(" ,"));
-    std::erase(words, "");
+/// Words of a text that must stay as long as they do.
+using Words = std::vector<std::string_view>;
+
+Words words_of(std::string_view text) {
+    Words words;
+    while (!text.empty()) {
+        const std::size_t end = std::min(text.find_first_of(" ,"), text.size());
+        if (end > 0)
+            words.push_back(text.substr(0, end));
+        text.remove_prefix(std::min(end + 1, text.size()));
+    }
     return words;
 }
 
 /// A word of what a thing is called, and the part that it belongs to.
 struct Word {
-    std::string text;
+    std::string_view text;
     const NamePart* part;
 };
 
@@ -47,12 +51,12 @@ bool is_a_name(const std::vector<Word>& words, std::size_t first, std::size_t la
                        [](const Word& word) { return word.part->of != Of::serves; });
 }
 
-bool name_in(const std::vector<std::string>& name, const std::vector<NamePart>& parts) {
+bool name_in(const Words& name, const std::vector<NamePart>& parts) {
     std::vector<Word> words;
     for (const NamePart& part : parts)
-        for (const std::string& word : words_of(part.text))
+        for (const std::string_view word : words_of(part.text))
             words.push_back({word, &part});
-    const auto is_same = [](const Word& word, const std::string& wanted) { return word.text == wanted; };
+    const auto is_same = [](const Word& word, std::string_view wanted) { return word.text == wanted; };
     for (auto at = words.begin(); !name.empty(); ++at) {
         at = std::search(at, words.end(), name.begin(), name.end(), is_same);
         if (at == words.end())
@@ -65,7 +69,7 @@ bool name_in(const std::vector<std::string>& name, const std::vector<NamePart>& 
 }
 
 /// The size of a thing as a name writes it, number and unit; empty: the name writes no such size.
-std::string written_size(const std::vector<std::string>& name, const NeedSize& size) {
+std::string written_size(const Words& name, const NeedSize& size) {
     const auto* diameter = std::get_if<Length>(&size);
     for (std::size_t i = 1; diameter && i < name.size(); ++i) {
         std::string text = fmt::format("{} {}", name[i - 1], name[i]);

@@ -62,7 +62,7 @@ std::vector<Suit> read_suits(const std::vector<Document>& files, const Bibliogra
         .rows;
 }
 
-const Suit* find_suit(const std::vector<Suit>& rules, const SuitName& filler, const SuitName& base) {
+const Suit* find_suit(const SuitRules& rules, const SuitName& filler, const SuitName& base) {
     const Suit* best = nullptr;
     int best_rank = 0;
     for (const Suit& rule : rules) {

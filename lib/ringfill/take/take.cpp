@@ -2,14 +2,15 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include <fmt/format.h>
 
-#include <range/v3/action/push_back.hpp>
 #include <range/v3/algorithm/find.hpp>
 #include <range/v3/view/zip.hpp>
 
 #include <ringfill/boring/bar.hpp>
+#include <ringfill/fault/place.hpp>
 #include <ringfill/take/group.hpp>
 #include <ringfill/units/metric.hpp>
 #include <ringfill/weld/gas.hpp>
@@ -169,17 +170,17 @@ Taken take(const PlannedWork& work, const Shop& shop) {
     const UnitSystem units = job.units;
     const auto fillers = filler_uses(work);
     std::vector<Need> all;
-    const auto add = [&](std::vector<Need> more) { ranges::push_back(all, std::move(more)); };
+    const auto add = [&](std::vector<Need> more) { append(all, std::move(more)); };
     for (const FillerUse& use : fillers)
         if (!use.piece)
-            add({wire_need(use, job.reserve, shop.packs, shop.wear_parts, units)});
+            all.push_back(wire_need(use, job.reserve, shop.packs, shop.wear_parts, units));
     for (const FillerUse& use : fillers)
         if (use.piece)
-            add({piece_need(use, job.reserve, shop.packs, units)});
+            all.push_back(piece_need(use, job.reserve, shop.packs, units));
     Volume gas;
     for (const GasUse& use : gas_uses(work)) {
         gas += use.volume;
-        add({gas_need(use, job.reserve, shop.packs, units)});
+        all.push_back(gas_need(use, job.reserve, shop.packs, units));
     }
     for (const FillerUse& use : fillers)
         if (!use.piece)
@@ -193,7 +194,11 @@ Taken take(const PlannedWork& work, const Shop& shop) {
     add(insert_needs(work.bores, bar_settings(job.boring, shop.cutting).edge_life.source));
     add(fire_watch_needs(work.fire_watch));
     refuse_if_any(Origin::job, too_much(all, units));
-    return {std::move(all), gas, mains.is_whole ? std::optional(drawn(mains)) : std::nullopt};
+    std::vector<Working> working;
+    for (std::size_t i = 0; i < all.size(); ++i)
+        append(working, under(element_path("take", i), std::exchange(all[i].working, {})));
+    return {std::move(all), std::move(working), gas,
+            mains.is_whole ? std::optional(drawn(mains)) : std::nullopt};
 }
 
 std::vector<Fault> too_much(const std::vector<Need>& needs, UnitSystem units) {

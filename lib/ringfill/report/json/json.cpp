@@ -102,13 +102,14 @@ Value plan_document(const Plan& plan) {
 }
 
 std::string plan_line(const Plan& plan) {
-    std::string line;
+    JsonText line;
+    line.reserve((plan.working.size() + 100) * 400); // about what it takes, so that it grows once
     append_json(line, plan_head(plan));
-    line.pop_back();                           // the bracket that ends it
-    constexpr std::size_t usual_working = 400; // bytes, so that the line grows but once
-    line.reserve(line.size() + plan.working.size() * usual_working);
-    put_working_list(line += ",\"working\":", plan.working);
-    return line += "}\n";
+    line.resize(line.size() - 1); // without the bracket that ends it
+    line.append(std::string_view(",\"working\":"));
+    put_working_list(line, plan.working);
+    line.append(std::string_view("}\n"));
+    return fmt::to_string(line);
 }
 
 } // namespace ringfill
