@@ -210,7 +210,9 @@ std::vector<Working> gauge_working(const BoringPlan& plan, const GaugeReading& g
 
 std::vector<Working> boring_working(const WornBore& bore, const BoreWeld& weld, const BoringPlan& plan) {
     const std::vector<Input> common = common_inputs(bore, weld, plan);
-    std::vector<Working> work{rpm_working(plan.settings, plan.bar, bore.finish_diameter)};
+    std::vector<Working> work;
+    work.reserve(100);
+    work.push_back(rpm_working(plan.settings, plan.bar, bore.finish_diameter));
     const auto add = [&](const char* list, std::size_t i, std::vector<Working> more) {
         append(work, under(element_path(list, i), std::move(more)));
     };

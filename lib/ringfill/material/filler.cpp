@@ -96,7 +96,9 @@ void read_covering(Filler& filler, const Entry& entry, const Field& field) {
 }
 
 void read_sizes(Filler& filler, const Entry& entry, const Field& field) {
-    for (const Entry& size : entry.objects(field))
+    const std::vector<Entry> sizes = entry.objects(field);
+    filler.sizes.reserve(sizes.size());
+    for (const Entry& size : sizes)
         filler.sizes.push_back(read_filler_size(size, filler.form));
     ranges::sort(filler.sizes, {}, &WireSize::diameter);
     for (std::size_t i = 1; i < filler.sizes.size(); ++i)

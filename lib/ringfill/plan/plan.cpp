@@ -100,6 +100,7 @@ std::vector<BorePlan> follow_bores(Figures figures, const Job& job, const Shop& 
 std::vector<Working> plan_working(const Plan& plan, const std::vector<GivenBore>& given,
                                   std::vector<Working> of_take) {
     std::vector<Working> work;
+    work.reserve((plan.bores.size() + 1) * 250); // about as many as there are
     for (std::size_t i = 0; i < plan.bores.size(); ++i) {
         const auto add = [&](std::vector<Working> more) {
             append(work, under(element_path("bores", i), std::move(more)));

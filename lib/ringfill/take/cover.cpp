@@ -48,29 +48,26 @@ Cover counted(std::vector<std::int64_t> counts, const std::vector<PackSize>& pac
     return result;
 }
 
-/// The fewest packs that make an exact amount, and one of them.
-struct Fewest {
-    std::int32_t packs = std::numeric_limits<std::int32_t>::max() / 2; ///< nothing makes the amount
-    std::uint32_t last = 0;
+constexpr std::int32_t none_makes_it = std::numeric_limits<std::int32_t>::max() / 2;
+
+/// By shortfall, the fewest smaller packs that make it, and one of them.
+struct Shortfalls {
+    std::vector<std::int32_t> packs;
+    std::vector<std::uint32_t> last;
 };
 
-/// The cheapest packs that make one.
-struct Cheapest {
-    std::int64_t cost = 9'000'000'000'000'000'000; ///< more than any
-    Fewest made;
-};
-
-/// What smaller packs put in the place of largest ones take away: for each shortfall the fewest smaller packs
-/// that make it.
-std::vector<Fewest> shortfalls(const Reduced& reduced, std::size_t most) {
-    std::vector<Fewest> table(most + 1);
-    table[0].packs = 0;
+/// What smaller packs put in the place of largest ones take away.
+Shortfalls shortfalls(const Reduced& reduced, std::size_t most) {
+    Shortfalls table{std::vector(most + 1, none_makes_it), std::vector<std::uint32_t>(most + 1)};
+    std::int32_t* const packs = table.packs.data();
+    packs[0] = 0;
     for (std::uint32_t i = 0; i < reduced.contents.size(); ++i) {
         const auto step = static_cast<std::size_t>(reduced.largest - reduced.contents[i]);
         for (std::size_t s = step; step > 0 && s <= most; ++s)
-            if (const std::int32_t before = table[s - step].packs;
-                before != Fewest().packs && before + 1 < table[s].packs)
-                table[s] = {before + 1, i};
+            if (packs[s - step] != none_makes_it && packs[s - step] + 1 < packs[s]) {
+                packs[s] = packs[s - step] + 1;
+                table.last[s] = i;
+            }
     }
     return table;
 }
@@ -82,20 +79,20 @@ std::vector<std::int64_t> least_left_over(const Reduced& reduced) {
     const auto shortfall_of = [&](std::int64_t packs) {
         return static_cast<std::size_t>(packs * reduced.largest - reduced.need);
     };
-    const std::vector<Fewest> table = shortfalls(reduced, shortfall_of(fewest + 1));
+    const Shortfalls table = shortfalls(reduced, shortfall_of(fewest + 1));
     std::size_t least_left = std::numeric_limits<std::size_t>::max();
     std::size_t shortfall = 0;
     std::int64_t packs = fewest;
     for (const std::int64_t n : {fewest, fewest + 1}) {
         std::size_t s = shortfall_of(n);
-        while (table[s].packs > n) // 0 needs none
+        while (table.packs[s] > n) // 0 needs none
             --s;
         if (shortfall_of(n) - s < least_left)
             std::tie(least_left, shortfall, packs) = std::tuple(shortfall_of(n) - s, s, n);
     }
     std::vector<std::int64_t> counts(reduced.contents.size(), 0);
     for (; shortfall > 0; --packs) {
-        const std::size_t pack = table[shortfall].last;
+        const std::size_t pack = table.last[shortfall];
         ++counts[pack];
         shortfall -= static_cast<std::size_t>(reduced.largest - reduced.contents[pack]);
     }
@@ -119,18 +116,25 @@ std::size_t cheapest(const Reduced& reduced, const std::vector<PackSize>& packs)
     return best;
 }
 
+/// The best packs that make an exact amount: what they cost, how many they are, and one of them.
+struct Made {
+    std::int64_t cost = 9'000'000'000'000'000'000; ///< more than any: nothing makes the amount
+    std::int32_t packs = none_makes_it;
+    std::uint32_t last = 0;
+};
+
 /// The cheapest packs for each amount, of these the fewest.
-std::vector<Cheapest> costs(const Reduced& reduced, const std::vector<PackSize>& packs, std::size_t most) {
-    std::vector<Cheapest> table(most + 1);
-    table[0] = {0, {0}};
+std::vector<Made> costs(const Reduced& reduced, const std::vector<PackSize>& packs, std::size_t most) {
+    std::vector<Made> table(most + 1);
+    table[0] = {0, 0};
     for (std::size_t amount = 1; amount <= most; ++amount)
         for (std::uint32_t i = 0; i < packs.size(); ++i) {
             const auto content = static_cast<std::size_t>(reduced.contents[i]);
             if (content > amount)
                 continue;
-            const auto& [cost, before] = table[amount - content];
-            const Cheapest one{cost + *packs[i].price, {before.packs + 1, i}};
-            if (std::tie(one.cost, one.made.packs) < std::tie(table[amount].cost, table[amount].made.packs))
+            const auto& [cost, count, last] = table[amount - content];
+            const Made one{cost + *packs[i].price, count + 1, i};
+            if (std::tie(one.cost, one.packs) < std::tie(table[amount].cost, table[amount].packs))
                 table[amount] = one;
         }
     return table;
@@ -146,15 +150,14 @@ std::vector<std::int64_t> least_cost(Reduced reduced, const std::vector<PackSize
     const std::int64_t first = std::max<std::int64_t>(0, (reduced.need - searched) / c);
     reduced.need -= first * c;
     auto amount = static_cast<std::size_t>(reduced.need);
-    const std::vector<Cheapest> table =
-        costs(reduced, packs, amount + static_cast<std::size_t>(reduced.largest));
+    const std::vector<Made> table = costs(reduced, packs, amount + static_cast<std::size_t>(reduced.largest));
     for (std::size_t a = amount; a < table.size(); ++a)
         if (table[a].cost < table[amount].cost)
             amount = a;
     std::vector<std::int64_t> counts(packs.size(), 0);
     counts[best] = first;
     while (amount > 0) {
-        const std::size_t pack = table[amount].made.last;
+        const std::size_t pack = table[amount].last;
         ++counts[pack];
         amount -= static_cast<std::size_t>(reduced.contents[pack]);
     }

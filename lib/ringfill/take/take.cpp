@@ -170,6 +170,7 @@ Taken take(const PlannedWork& work, const Shop& shop) {
     const UnitSystem units = job.units;
     const auto fillers = filler_uses(work);
     std::vector<Need> all;
+    all.reserve(64); // a need holds a quantity, and so is copied when the list grows
     const auto add = [&](std::vector<Need> more) { append(all, std::move(more)); };
     for (const FillerUse& use : fillers)
         if (!use.piece)
