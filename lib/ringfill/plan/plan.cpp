@@ -73,7 +73,7 @@ Figures all_figures(const Job& job, const Shop& shop, const std::vector<Settings
 }
 
 /// Follows the heat of every bore, and counts its metal with the starts that this takes.
-std::vector<BorePlan> follow_bores(Figures figures, const Job& job, const Shop& shop,
+std::vector<BorePlan> follow_bores(Figures& figures, const Job& job, const Shop& shop,
                                    const Progress& progress) {
     std::vector<std::vector<RingPass>> passes;
     for (std::size_t i = 0; i < figures.bores.size(); ++i)
@@ -143,8 +143,8 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     plan.title = job.title;
     plan.units = job.units;
     plan.reserve = job.reserve;
-    const std::vector<GivenBore> given = figures.given;
-    plan.bores = follow_bores(std::move(figures), job, shop, progress);
+    const std::vector<GivenBore>& given = figures.given;
+    plan.bores = follow_bores(figures, job, shop, progress);
     const PlannedDay day = plan_day(job, plan.bores, shop.standing_times);
     plan.day = day.day;
     plan.fire_watch = fire_watch(*rule, plan.day, plan.bores);

@@ -130,7 +130,7 @@ const NamedPrice* price_by_name(const NamedPrices& prices, const Bought& thing, 
 }
 
 bool is_material(const Need& need, const NamedPrices& prices, UnitSystem units) {
-    const Charge charge = charge_of(need.kind);
+    const Charge charge = need.kind.charge;
     return charge == Charge::used_up ||
            (charge == Charge::tool && ranges::any_of(prices, [&](const NamedPrice& price) {
                 return names_any_of(price.first, need, units);

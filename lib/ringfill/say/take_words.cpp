@@ -11,8 +11,8 @@
 namespace ringfill {
 
 std::string amount(double value, const Need& need, UnitSystem units) {
-    const std::string unit = unit_of(need.kind);
-    if (need.kind == NeedKind::generator_fuel) // poured, in litres or gallons to a tenth
+    const std::string_view unit = need.kind.unit;
+    if (need.kind == kinds::generator_fuel) // poured, in litres or gallons to a tenth
         return units == UnitSystem::inch
                    ? fmt::format("{:.1f} gal", value * factor::litre / factor::gallon_us)
                    : fmt::format("{:.1f} L", value);

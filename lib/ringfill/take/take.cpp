@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include <range/v3/algorithm/find.hpp>
+#include <range/v3/algorithm/stable_sort.hpp>
 #include <range/v3/view/zip.hpp>
 
 #include <ringfill/boring/bar.hpp>
@@ -47,6 +48,7 @@ void count_in(BoresUse& use, const BorePlan& bore, double one) {
     use.starts += std::int64_t{bore.count} * bore.metal.starts;
 }
 
+/// Wire stands first.
 std::vector<FillerUse> filler_uses(const PlannedWork& work) {
     std::vector<FillerUse> uses;
     for (const auto& [given, bore] : ranges::views::zip(work.given, work.bores)) {
@@ -70,6 +72,7 @@ std::vector<FillerUse> filler_uses(const PlannedWork& work) {
         add_trial(use.trials, bore);
         offer_spools(use.spools, procedure.spools);
     }
+    ranges::stable_sort(uses, {}, [](const FillerUse& use) { return use.piece.has_value(); });
     return uses;
 }
 
@@ -173,11 +176,8 @@ Taken take(const PlannedWork& work, const Shop& shop) {
     all.reserve(64); // a need holds a quantity, and so is copied when the list grows
     const auto add = [&](std::vector<Need> more) { append(all, std::move(more)); };
     for (const FillerUse& use : fillers)
-        if (!use.piece)
-            all.push_back(wire_need(use, job.reserve, shop.packs, shop.wear_parts, units));
-    for (const FillerUse& use : fillers)
-        if (use.piece)
-            all.push_back(piece_need(use, job.reserve, shop.packs, units));
+        all.push_back(use.piece ? piece_need(use, job.reserve, shop.packs, units)
+                                : wire_need(use, job.reserve, shop.packs, shop.wear_parts, units));
     Volume gas;
     for (const GasUse& use : gas_uses(work)) {
         gas += use.volume;
@@ -209,7 +209,7 @@ std::vector<Fault> too_much(const std::vector<Need>& needs, UnitSystem units) {
             faults.push_back(
                 fault_at_path("bores", {},
                               fmt::format("need {:.3g} {} of {}, with the reserve", need.need + need.reserve,
-                                          unit_of(need.kind), item_text(need, units)),
+                                          need.kind.unit, item_text(need, units)),
                               "check counts, sizes, speeds, flow and reserve"));
     return faults;
 }

@@ -160,15 +160,13 @@ std::vector<std::string> notes_of(const DrawnBore& drawn) {
     constexpr std::size_t most_holes = 6;
     const WornBore& bore = drawn.bore;
     const auto& holes = bore.holes;
-    const auto diameter = [&](Length across) { return drawn.diameter(across); };
-    const auto length = [&](Length along) { return drawn.length(along); };
     std::vector<std::string> notes;
     const std::size_t listed = holes.size() <= most_holes ? holes.size() : most_holes - 1;
     for (std::size_t i = 0; i < listed; ++i) {
         const std::string end = holes[i].other_end.value_or("other end not given");
         const bool plain = !holes[i].other_end || end == "open" || end == "blind";
         notes.push_back(fmt::format("Hole H{}: {}, {} from the near face, at {}, {}.", i + 1,
-                                    diameter(holes[i].diameter), length(holes[i].depth),
+                                    drawn.diameter(holes[i].diameter), drawn.length(holes[i].depth),
                                     clock_text(holes[i].clock), plain ? end : "with a fitting"));
     }
     if (listed < holes.size())
@@ -178,18 +176,19 @@ std::vector<std::string> notes_of(const DrawnBore& drawn) {
     for (const auto& [i, groove] : ranges::views::enumerate(bore.grooves))
         notes.push_back(fmt::format(
             "Groove {}: {}, {} wide, {}{}. The job does not say where along the bore.", i + 1,
-            diameter(groove.diameter), length(groove.width),
+            drawn.diameter(groove.diameter), drawn.length(groove.width),
             drawn.plan.grooves[i].volume > Volume() ? "filled first" : "gone with the skim, nothing to fill",
             groove.diameter > bore.finish_diameter ? ", cut again after boring" : ""));
     for (const auto& [i, face] : ranges::views::enumerate(bore.faces))
         notes.push_back(fmt::format("Face {}: built up by {} and {} of stock, {} to {}. {}", i + 1,
-                                    length(face.build), length(bore.stock), diameter(face.inner),
-                                    diameter(face.outer),
+                                    drawn.length(face.build), drawn.length(bore.stock),
+                                    drawn.diameter(face.inner), drawn.diameter(face.outer),
                                     i == 0   ? "The job does not say which face; drawn at the near one."
                                     : i == 1 ? "The job does not say which face; drawn at the far one."
                                              : "Not drawn."));
     for (const Plate& plate : bore.attached)
-        notes.push_back(fmt::format("A plate of {} stands on the boss, not drawn.", length(plate.thickness)));
+        notes.push_back(
+            fmt::format("A plate of {} stands on the boss, not drawn.", drawn.length(plate.thickness)));
     if (!drawn.skimmed)
         notes.emplace_back(
             "Layers are counted from the mean radius of the worn surface: over the deepest wear "

@@ -90,7 +90,7 @@ Value::Object need_object(const Need& need, UnitSystem units) {
         return object(member("pack", one.pack), member("count", one.count));
     };
     return object(member("item", item_text(need, units)), member("need", need.need),
-                  member("reserve", need.reserve), member("unit", unit_of(need.kind)),
+                  member("reserve", need.reserve), member("unit", need.kind.unit),
                   member("cover", list_of(need.cover, pack)),
                   member("supplied", when(need.pack_known, need.supplied)),
                   member("spare", when(need.pack_known, need.spare)), member("why", need.why),

@@ -9,8 +9,7 @@
 #include <ringfill/fault/printable.hpp>
 
 namespace ringfill {
-std::vector<std::string> columns(const std::vector<std::vector<std::string>>& rows,
-                                 const std::vector<bool>& right) {
+std::vector<std::string> columns(const Rows& rows, const std::vector<bool>& right) {
     std::vector<std::size_t> widths(right.size(), 0);
     for (const auto& row : rows)
         for (std::size_t c = 0; c < row.size(); ++c)
@@ -28,7 +27,7 @@ std::vector<std::string> columns(const std::vector<std::vector<std::string>>& ro
     return lines;
 }
 
-std::string table(const std::vector<std::vector<std::string>>& rows, const std::vector<bool>& right) {
+std::string table(const Rows& rows, const std::vector<bool>& right) {
     return listed(columns(rows, right), "", [](const std::string& line) { return "  " + line + '\n'; });
 }
 

@@ -28,10 +28,6 @@ std::string efficiency_words(const Filler& filler) {
                                          : "efficiency, of core and covering";
 }
 
-std::string names_of(const auto& rows) {
-    return listed(rows, ", ", [](const auto& row) { return row.name; });
-}
-
 /// Length, stub, mass and rate of an electrode or rod.
 void write_piece(EntryPage& page, const std::string& size, const Piece& piece) {
     page.row(size + "length", piece.length, metric);
@@ -109,9 +105,10 @@ std::string origin_of(const Family& family) {
 std::string families_text(const Registry& registry) {
     std::string text;
     for (const Family& family : registry.families())
-        text += family.name + "\n" + wrapped("from " + origin_of(family)) +
-                (family.bases.empty() ? "" : wrapped("base metals: " + names_of(family.bases))) +
-                wrapped("fillers: " + names_of(family.fillers));
+        text +=
+            family.name + "\n" + wrapped("from " + origin_of(family)) +
+            (family.bases.empty() ? "" : wrapped("base metals: " + listed(family.bases, ", ", &Base::name))) +
+            wrapped("fillers: " + listed(family.fillers, ", ", &Filler::name));
     if (!registry.missing().empty())
         text += "NOT LOADED\n";
     for (const MissingFamily& missing : registry.missing())
@@ -121,7 +118,7 @@ std::string families_text(const Registry& registry) {
 
 std::string family_text(const Family& family) {
     const std::string text = family.name + "\n" + wrapped(family.description);
-    std::vector<std::vector<std::string>> rows;
+    Rows rows;
     for (const Base& base : family.bases)
         rows.push_back({family.name + "/" + base.name, "base metal", base.standard});
     for (const Filler& filler : family.fillers)
