@@ -45,12 +45,9 @@ std::string note_on(const QuoteFacts& facts, const std::string& name) {
                                                    "write the fuller names that the lines have.",
                                                    listed(substances, ", "));
     }
-    for (const auto& [kind, field] : priced_elsewhere) {
-        Need one;
-        one.kind = kind;
-        if (names_any_of(name, one, facts.units))
+    for (const auto& [kind, field] : priced_elsewhere)
+        if (names_any_of(name, Need{kind}, facts.units))
             return fmt::format("is not used: that is priced by {}.", field);
-    }
     return "names nothing that is taken; a filler is named in full, family/filler.";
 }
 

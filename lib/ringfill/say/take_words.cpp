@@ -1,6 +1,10 @@
 #include <ringfill/say/take_words.hpp>
 
+#include <functional>
+
 #include <fmt/format.h>
+
+#include <range/v3/numeric/accumulate.hpp>
 
 #include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/printable.hpp>
@@ -24,10 +28,7 @@ std::string amount(double value, const Need& need, UnitSystem units) {
 }
 
 std::string bores_in_all(const Plan& plan) {
-    int bores = 0;
-    for (const BorePlan& bore : plan.bores)
-        bores += bore.count;
-    return counted(bores, "bore");
+    return counted(ranges::accumulate(plan.bores, 0, std::plus(), &BorePlan::count), "bore");
 }
 
 std::string load(const Need& need) {

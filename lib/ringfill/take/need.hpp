@@ -83,11 +83,11 @@ std::string in_words(const std::vector<PackCount>& packs);
 /// One line of what to take: how much, why, and by which rule.
 struct Need {
     NeedKind kind = kinds::wire;
-    std::string substance; ///< filler "steel/ER70S-6", gas "M21" or fuel "propane" that it is of or for
-    NeedSize size;
-    std::string name;   ///< that the table of sticks gives a temperature stick
-    double need = 0;    ///< in the unit of the kind, without the reserve
-    double reserve = 0; ///< taken on top
+    std::string substance = {}; ///< filler "steel/ER70S-6", gas "M21" or fuel "propane" that it is of or for
+    NeedSize size = {};
+    std::string name = {}; ///< that the table of sticks gives a temperature stick
+    double need = 0;       ///< in the unit of the kind, without the reserve
+    double reserve = 0;    ///< taken on top
     std::vector<PackCount> cover = {};
     bool pack_known = true;  ///< false: no pack of the table holds it, and the next two mean nothing
     double supplied = 0;     ///< what the packs hold that can be used

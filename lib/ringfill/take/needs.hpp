@@ -41,11 +41,11 @@ struct FillerUse : BoresUse {
     Length diameter;
     std::optional<PieceLaid> piece; ///< an electrode or a rod; nothing: it is wire
     LinearMass linear_mass;
-    Mass laid;
-    Mass wire;                     ///< laid over efficiency, and trims
-    std::vector<TrialRing> trials; ///< of electrodes and rods in whole pieces
-    std::optional<double> price_kg;
-    std::vector<Mass> spools; ///< what the feeder takes; empty: every spool of the table
+    Mass laid = {};
+    Mass wire = {};                     ///< laid over efficiency, and trims
+    std::vector<TrialRing> trials = {}; ///< of electrodes and rods in whole pieces
+    std::optional<double> price_kg = {};
+    std::vector<Mass> spools = {}; ///< what the feeder takes; empty: every spool of the table
 };
 
 /// What they use of one shielding gas.

@@ -4,7 +4,6 @@
 
 #include <range/v3/algorithm/max.hpp>
 #include <range/v3/algorithm/max_element.hpp>
-#include <range/v3/view/transform.hpp>
 
 #include <ringfill/fault/listed.hpp>
 #include <ringfill/take/group.hpp>
@@ -27,7 +26,6 @@ std::string demand(const PowerUse& use) {
 
 /// One set that serves every procedure: the highest current at the highest duty.
 Need welding_set(const std::vector<PowerUse>& uses) {
-    using ranges::views::transform;
     const double amperes =
         std::ceil(ranges::max(each(uses, [](const PowerUse& use) { return use.current.value() - 1e-9; })));
     const double duty =
@@ -35,8 +33,7 @@ Need welding_set(const std::vector<PowerUse>& uses) {
     return by_the_piece(need_of(
         kinds::welding_set, {}, SetRating{amperes, duty}, {{"n", std::vector<double>(uses.size(), 1)}},
         {1, "min(sum(n), 1)", "own"}, spares(0),
-        fmt::format("rated at least so in periods of 10 min: {}", listed(uses | transform(demand), "; ")),
-        "IEC60974-1"));
+        fmt::format("rated at least so in periods of 10 min: {}", listed(uses, "; ", demand)), "IEC60974-1"));
 }
 
 /// What stands there must give the line whole, in whole steps of a size; they count as one pack.

@@ -53,11 +53,8 @@ std::vector<FillerUse> filler_uses(const PlannedWork& work) {
     std::vector<FillerUse> uses;
     for (const auto& [given, bore] : ranges::views::zip(work.given, work.bores)) {
         const Procedure& procedure = *given.settings.procedure;
-        FillerUse fresh;
-        fresh.filler = procedure.filler;
-        fresh.diameter = procedure.wire;
-        fresh.piece = bore.deposition.piece;
-        fresh.linear_mass = bore.deposition.linear_mass;
+        FillerUse fresh{
+            {}, procedure.filler, procedure.wire, bore.deposition.piece, bore.deposition.linear_mass};
         for (const auto& [filler, price] : work.job.prices.wire_kg)
             if (filler == procedure.filler)
                 fresh.price_kg = as_double(price);

@@ -5,8 +5,10 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/action/push_back.hpp>
 #include <range/v3/view/enumerate.hpp>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/report/draw/labels.hpp>
 #include <ringfill/report/draw/side_view.hpp>
 
@@ -137,8 +139,7 @@ double draw_side_detail(Svg& svg, const SideView& whole, double y) {
              {fmt::format("Detail B, near face, {:.3g} times the view above", scale / whole.scale)});
     const double inside = std::min(to, view.length());
     auto boss = view.wall_line(0, inside);
-    boss.push_back(view.at(inside, outer));
-    boss.push_back(view.at(0, outer));
+    ranges::push_back(boss, PaperPoints{view.at(inside, outer), view.at(0, outer)});
     svg.hatched({boss}, boss_hatching);
     for (const double face : {0.0, view.length()})
         if (face <= std::max(inside, 0.0))
@@ -161,16 +162,16 @@ std::vector<std::string> notes_of(const DrawnBore& drawn) {
     const WornBore& bore = drawn.bore;
     const auto& holes = bore.holes;
     std::vector<std::string> notes;
-    const std::size_t listed = holes.size() <= most_holes ? holes.size() : most_holes - 1;
-    for (std::size_t i = 0; i < listed; ++i) {
+    const std::size_t shown = holes.size() <= most_holes ? holes.size() : most_holes - 1;
+    for (std::size_t i = 0; i < shown; ++i) {
         const std::string end = holes[i].other_end.value_or("other end not given");
         const bool plain = !holes[i].other_end || end == "open" || end == "blind";
         notes.push_back(fmt::format("Hole H{}: {}, {} from the near face, at {}, {}.", i + 1,
                                     drawn.diameter(holes[i].diameter), drawn.length(holes[i].depth),
                                     clock_text(holes[i].clock), plain ? end : "with a fitting"));
     }
-    if (listed < holes.size())
-        notes.push_back(fmt::format("{} more holes are drawn; the job lists them.", holes.size() - listed));
+    if (shown < holes.size())
+        notes.push_back(fmt::format("{} more holes are drawn; the job lists them.", holes.size() - shown));
     if (!holes.empty())
         notes.emplace_back("Holes are turned into the section.");
     for (const auto& [i, groove] : ranges::views::enumerate(bore.grooves))
@@ -202,14 +203,13 @@ std::string in_words(const DrawnBore& drawn, const std::vector<std::string>& not
     const WornBore& bore = drawn.bore;
     const std::string past =
         bore.overhang > Length() ? fmt::format(", {} past each face", drawn.length(bore.overhang)) : "";
-    std::string text = fmt::format(
-        "Length {} between the faces, weld over {}{}. {} rings a layer, {} apart, "
-        "numbered from the near face. {}",
-        drawn.length(bore.length), drawn.length(drawn.plan.build.welded_length), past, drawn.row.rings,
-        held_together(show_pitch(drawn.plan.bead.pitch, drawn.units)), drawn.sizes_in_words());
-    for (const std::string& note : notes)
-        text += " " + note;
-    return text + " Below, detail B: the first rings at the near face, enlarged.";
+    return fmt::format("Length {} between the faces, weld over {}{}. {} rings a layer, {} apart, numbered "
+                       "from the near face. "
+                       "{}{} Below, detail B: the first rings at the near face, enlarged.",
+                       drawn.length(bore.length), drawn.length(drawn.plan.build.welded_length), past,
+                       drawn.row.rings, held_together(show_pitch(drawn.plan.bead.pitch, drawn.units)),
+                       drawn.sizes_in_words(),
+                       listed(notes, "", [](const std::string& note) { return " " + note; }));
 }
 
 } // namespace
