@@ -97,10 +97,6 @@ Need generator_fuel(const MainsUse& mains, double reserve, UnitSystem units) {
 
 } // namespace
 
-Energy drawn(const MainsUse& mains) {
-    return mains.arc / set_efficiency + mains.heating + mains.boring;
-}
-
 double duty_pct(Time busiest_arc) {
     const double twentieths = std::ceil(20 * busiest_arc.value() / duty_period - 1e-9);
     return 5 * std::clamp(twentieths, 1.0, 20.0);

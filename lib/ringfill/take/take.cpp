@@ -196,7 +196,7 @@ Taken take(const PlannedWork& work, const Shop& shop) {
     for (std::size_t i = 0; i < all.size(); ++i)
         append(working, under(element_path("take", i), std::exchange(all[i].working, {})));
     return {std::move(all), std::move(working), gas,
-            mains.is_whole ? std::optional(drawn(mains)) : std::nullopt};
+            mains.is_whole ? std::optional(mains.drawn()) : std::nullopt};
 }
 
 std::vector<Fault> too_much(const std::vector<Need>& needs, UnitSystem units) {
