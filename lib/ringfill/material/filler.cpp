@@ -70,11 +70,11 @@ void check_laid(const Filler& filler, const Entry& entry) {
     if (!filler.efficiency_of_covered || filler.iron_powder || !filler.wire_density)
         return;
     for (const WireSize& size : filler.sizes) {
-        if (!size.piece || !size.piece->mass)
+        if (!size.mass)
             continue;
         const Mass core = std::numbers::pi / 4 * size.diameter * size.diameter * filler.wire_density->value *
-                          size.piece->length.value;
-        const Mass laid = size.piece->mass->value * filler.efficiency.value;
+                          size.length.value;
+        const Mass laid = size.mass->value * filler.efficiency.value;
         if (laid > core)
             entry.refuse("diameters_mm",
                          fmt::format("lets {} mm lay {:.1f} g of a core of {:.1f} g",

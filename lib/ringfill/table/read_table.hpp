@@ -86,7 +86,7 @@ struct Rows {
 
 /// Whether a figure lies outside the range that stands beside it.
 template <class T>
-bool is_outside(const Sourced<T>& figure, const Sourced<std::pair<T, T>>& range) {
+bool is_outside(const Sourced<T>& figure, const SourcedRange<T>& range) {
     return figure.value < range.value.first || figure.value > range.value.second;
 }
 

@@ -19,8 +19,8 @@ struct Suit {
     std::vector<std::string> fillers;
     std::vector<std::string> bases;
     Verdict verdict = Verdict::not_advised;
-    std::vector<std::string>
-        buffer;      ///< fillers for the layers between, family/name; empty unless with_buffer
+    /// Fillers for the layers between, family/name; empty unless with_buffer.
+    std::vector<std::string> buffer;
     std::string why; ///< the end of a sentence
     std::string source;
 };

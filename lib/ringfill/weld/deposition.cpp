@@ -56,14 +56,13 @@ std::optional<Deposition> lay_pieces(const Procedure& procedure, const Filler& f
     laid.linear_mass = solid_wire_mass(size.diameter, filler.wire_density.value().value);
     take_share(laid, efficiency_of(procedure, filler));
     laid.rate = in_si<MassFlow>(rate->value / factor::hour);
-    const Piece& row = *size.piece;
-    const Length length = row.length.value;
+    const Length length = size.length.value;
     PieceLaid piece{.form = filler.form,
                     .length = length,
-                    .stub = row.stub.value,
-                    .mass = row.mass ? row.mass->value : laid.linear_mass * length,
+                    .stub = size.stub.value,
+                    .mass = size.mass ? size.mass->value : laid.linear_mass * length,
                     .of_covered = filler.efficiency_of_covered,
-                    .stub_source = row.stub.source,
+                    .stub_source = size.stub.source,
                     .rate = std::move(*rate)};
     piece.usable = usable_mass(piece, laid.linear_mass, laid.efficiency);
     laid.piece = std::move(piece);

@@ -29,7 +29,7 @@ std::string efficiency_words(const Filler& filler) {
 }
 
 /// Length, stub, mass and rate of an electrode or rod.
-void write_piece(EntryPage& page, const std::string& size, const Piece& piece) {
+void write_piece(EntryPage& page, const std::string& size, const WireSize& piece) {
     page.row(size + "length", piece.length, metric);
     page.row(size + "stub", piece.stub, metric);
     page.row(size + "mass of one", piece.mass, metric);
@@ -57,8 +57,8 @@ void write_size(EntryPage& page, const WireSize& size) {
         page.row(wire + "melting a", size.melting->a, by("{:.4g} mm/(A s)"));
         page.row(wire + "melting b", size.melting->b, by("{:.4g} 1/(A² s)"));
     }
-    if (size.piece)
-        write_piece(page, wire, *size.piece);
+    if (!size.length.source.empty())
+        write_piece(page, wire, size);
     write_window(page, wire, size.window);
     for (const auto& [transfer, window] : size.windows)
         write_window(page, fmt::format("{}{}, ", wire, transfer), window);
