@@ -81,10 +81,10 @@ void check_composition(const WornBore& bore, const Entry& entry) {
     double sum = 0;
     for (const auto& [element, percent_by_mass] : bore.composition) {
         sum += percent_by_mass;
-        if (!ranges::contains(element_symbols(), element))
+        if (!ranges::contains(element_symbols, element))
             entry.refuse("composition",
                          fmt::format("names {}, which is no symbol of an element", in_quotes(element)),
-                         suggest(element, element_symbols()));
+                         suggest(element, {std::begin(element_symbols), std::end(element_symbols)}));
     }
     if (sum > 100)
         entry.refuse("composition", "adds up to more than 100 %",

@@ -60,11 +60,10 @@ Interpolant::Interpolant(const std::vector<Length>& radii)
     for (std::size_t j = 1; 2 * j <= n; ++j) {
         Length a;
         Length b;
-        std::size_t at = 0; // j k less whole turns, in integers: each angle is one of the n exact ones
         for (std::size_t k = 0; k < n; ++k) {
-            a += radii[k] * cosine[at];
-            b += radii[k] * sine[at];
-            at = at + j < n ? at + j : at + j - n;
+            // j k less whole turns, in integers: each angle is one of the n exact ones
+            a += radii[k] * cosine[j * k % n];
+            b += radii[k] * sine[j * k % n];
         }
         const bool nyquist = 2 * j == n;
         const double weight = (nyquist ? 1.0 : 2.0) / static_cast<double>(n);

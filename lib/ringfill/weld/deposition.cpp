@@ -41,11 +41,6 @@ Deposition deposited(const Procedure& procedure, const Filler& filler) {
     return laid;
 }
 
-void take_share(Deposition& laid, const Sourced<double>& share) {
-    laid.efficiency = share.value;
-    laid.efficiency_source = share.source;
-}
-
 /// An electrode or rod; nothing after noting a fault.
 std::optional<Deposition> lay_pieces(const Procedure& procedure, const Filler& filler, const WireSize& size,
                                      std::vector<Fault>& faults) {
@@ -54,7 +49,7 @@ std::optional<Deposition> lay_pieces(const Procedure& procedure, const Filler& f
         return std::nullopt;
     Deposition laid = deposited(procedure, filler);
     laid.linear_mass = solid_wire_mass(size.diameter, filler.wire_density.value().value);
-    take_share(laid, efficiency_of(procedure, filler));
+    laid.efficiency = efficiency_of(procedure, filler).value;
     laid.rate = in_si<MassFlow>(rate->value / factor::hour);
     const Length length = size.length.value;
     PieceLaid piece{.form = filler.form,
@@ -100,7 +95,7 @@ std::optional<Deposition> deposition(const Procedure& procedure, const Filler& f
     if (!complete(laid, procedure, size, faults))
         return std::nullopt;
     laid.as_transferred = transfer_holds(procedure, size, gas, laid.current);
-    take_share(laid, efficiency_of(procedure, filler, laid.as_transferred));
+    laid.efficiency = efficiency_of(procedure, filler, laid.as_transferred).value;
     laid.rate = laid.linear_mass * laid.wire_feed * laid.efficiency;
     return laid;
 }

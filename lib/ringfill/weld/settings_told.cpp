@@ -130,7 +130,8 @@ std::vector<Assumed> assumed_settings(const Settings& found, UnitSystem units) {
                                    : found.size->feed_table.front().feed.source;
     };
     if (!procedure.efficiency)
-        assume("efficiency", fmt::format("{:.3g}", laid.efficiency), laid.efficiency_source);
+        assume("efficiency", fmt::format("{:.3g}", laid.efficiency),
+               efficiency_of(procedure, filler, laid.as_transferred).source);
     if (!procedure.bead_ratio)
         assume("bead_ratio", fmt::format("{:.3g}", found.bead_ratio), filler.bead_ratio.source);
     if (!procedure.pitch_ratio)
