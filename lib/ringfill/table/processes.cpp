@@ -1,5 +1,7 @@
 #include <ringfill/table/processes.hpp>
 
+#include <range/v3/algorithm/max_element.hpp>
+
 #include <ringfill/table/read_table.hpp>
 
 namespace ringfill {
@@ -41,15 +43,14 @@ const ProcessRow* closest_row(const Processes& table, std::string_view process, 
     const auto fits = [](std::string_view known, std::string_view asked) {
         return known.empty() || known == asked;
     };
-    const auto rank = [](const ProcessRow& row) {
-        return (row.gas.empty() ? 0 : 2) + (row.transfer.empty() ? 0 : 1);
+    const auto rank = [&](const ProcessRow& row) {
+        const bool is_for_it = row.process == process && fits(row.transfer, transfer) && fits(row.gas, gas);
+        return !is_for_it || !has_figure(row)
+                   ? 0
+                   : 1 + (row.gas.empty() ? 0 : 2) + (row.transfer.empty() ? 0 : 1);
     };
-    const ProcessRow* best = nullptr;
-    for (const ProcessRow& row : table.rows)
-        if (row.process == process && fits(row.transfer, transfer) && fits(row.gas, gas) && has_figure(row) &&
-            (!best || rank(row) > rank(*best)))
-            best = &row;
-    return best;
+    const auto best = ranges::max_element(table.rows, {}, rank);
+    return best != table.rows.end() && rank(*best) > 0 ? &*best : nullptr;
 }
 
 } // namespace ringfill

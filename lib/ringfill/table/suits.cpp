@@ -3,6 +3,7 @@
 #include <utility>
 
 #include <range/v3/algorithm/contains.hpp>
+#include <range/v3/algorithm/max_element.hpp>
 
 #include <ringfill/table/read_table.hpp>
 
@@ -62,20 +63,14 @@ std::vector<Suit> read_suits(const std::vector<Document>& files, const Bibliogra
         .rows;
 }
 
-const Suit* find_suit(const SuitRules& rules, const SuitName& filler, const SuitName& base) {
-    const Suit* best = nullptr;
-    int best_rank = 0;
-    for (const Suit& rule : rules) {
+const Suit* find_suit(const std::vector<Suit>& rules, const SuitName& filler, const SuitName& base) {
+    const auto rank = [&](const Suit& rule) {
         const int of_filler = closeness(rule.fillers, filler);
         const int of_base = closeness(rule.bases, base);
-        const int rank = of_filler + of_base;
-        if (of_filler > 0 && of_base > 0 &&
-            (!best || std::pair(rank, rule.verdict) > std::pair(best_rank, best->verdict))) {
-            best = &rule;
-            best_rank = rank;
-        }
-    }
-    return best;
+        return std::pair(of_filler > 0 && of_base > 0 ? of_filler + of_base : 0, rule.verdict);
+    };
+    const auto best = ranges::max_element(rules, {}, rank);
+    return best != rules.end() && rank(*best).first > 0 ? &*best : nullptr;
 }
 
 } // namespace ringfill
