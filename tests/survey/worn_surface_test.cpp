@@ -132,7 +132,7 @@ TEST_CASE("one diameter with an offset is an eccentric cylinder") {
     CHECK_THAT(found.largest.clock.value(), WithinRel(turn / 3, 1e-15));
     CHECK_THAT(as_mm(found.smallest.radius) - 50, WithinAbs(0.4, 1e-12));
     CHECK_THAT(found.smallest.clock.value(), WithinRel(turn * 5 / 6, 1e-15));
-    CHECK(found.radii == 0);
+    CHECK(found.readings == 0);
     CHECK_FALSE(found.two_point);
     const auto section_at = [](double theta) {
         return std::pow(as_mm(eccentric_radius(mm(51), mm(0.6), in_si<Angle>(theta))), 2) / 2;
@@ -171,14 +171,14 @@ TEST_CASE("the largest and smallest radius may stand at different stations") {
     CHECK_THAT(found.smallest.clock.value(), WithinAbs(turn * 5 / 8, turn / 720 * 2));
     CHECK(found.largest_station == 1);
     CHECK(found.smallest_station == 0);
-    CHECK(found.radii == 8);
+    CHECK(found.readings == 8);
     CHECK_FALSE(found.two_point);
 }
 
 TEST_CASE("a survey of two-point diameters says so and counts both ends") {
     const Worn worn{.stations = {{mm(10), {}, std::vector<Length>(4, mm(92))}}};
     const Survey found = survey(worn, mm(100));
-    CHECK(found.radii == 8);
+    CHECK(found.readings == 8);
     CHECK(found.two_point);
     CHECK_THAT(as_mm3(found.worn_volume), WithinRel(pi * 46 * 46 * 100, 1e-13));
 }
