@@ -63,14 +63,14 @@ std::vector<Suit> read_suits(const std::vector<Document>& files, const Bibliogra
         .rows;
 }
 
-const Suit* find_suit(const std::vector<Suit>& rules, const SuitName& filler, const SuitName& base) {
+const Suit* find_suit(const SuitRules& rules, const SuitName& filler, const SuitName& base) {
     const auto rank = [&](const Suit& rule) {
         const int of_filler = closeness(rule.fillers, filler);
         const int of_base = closeness(rule.bases, base);
         return std::pair(of_filler > 0 && of_base > 0 ? of_filler + of_base : 0, rule.verdict);
     };
     const auto best = ranges::max_element(rules, {}, rank);
-    return best != rules.end() && rank(*best).first > 0 ? &*best : nullptr;
+    return best != rules.end() && rank(*best).first > 0 ? &best->get() : nullptr;
 }
 
 } // namespace ringfill
