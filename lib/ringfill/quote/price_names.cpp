@@ -51,11 +51,15 @@ bool is_a_name(const std::vector<Word>& words, std::size_t first, std::size_t la
                        [](const Word& word) { return word.part->of != Of::serves; });
 }
 
-bool name_in(const Words& name, const std::vector<NamePart>& parts) {
+std::vector<Word> words_of(const std::vector<NamePart>& parts) {
     std::vector<Word> words;
     for (const NamePart& part : parts)
         for (const std::string_view word : words_of(part.text))
             words.push_back({word, &part});
+    return words;
+}
+
+bool name_in(const Words& name, const std::vector<Word>& words) {
     const auto is_same = [](const Word& word, std::string_view wanted) { return word.text == wanted; };
     for (auto at = words.begin(); !name.empty(); ++at) {
         at = std::search(at, words.end(), name.begin(), name.end(), is_same);
@@ -81,6 +85,28 @@ std::string written_size(const Words& name, const NeedSize& size) {
     return {};
 }
 
+std::vector<NamePart> parts_of(const Bought& thing, UnitSystem units) {
+    std::vector<NamePart> parts = name_parts(thing.need, units);
+    if (thing.pack)
+        parts.push_back({NamePart::Of::pack, thing.pack->pack});
+    return parts;
+}
+
+/// @param words of the parts
+Named named(std::string_view name, const NeedSize& size, const std::vector<NamePart>& parts,
+            const std::vector<Word>& words) {
+    const Words wanted = words_of(name);
+    if (const std::string written = written_size(wanted, size); !written.empty()) {
+        std::vector<NamePart> as_written = parts;
+        for (NamePart& part : as_written)
+            if (part.of == NamePart::Of::size)
+                part.text = written;
+        if (name_in(wanted, words_of(as_written)))
+            return Named::with_its_size;
+    }
+    return name_in(wanted, words) ? Named::yes : Named::no;
+}
+
 } // namespace
 
 std::vector<Bought> bought(const Need& need) {
@@ -97,19 +123,8 @@ std::string full_name(const Bought& thing, UnitSystem units) {
 }
 
 Named named(std::string_view name, const Bought& thing, UnitSystem units) {
-    const auto wanted = words_of(name);
-    std::vector<NamePart> parts = name_parts(thing.need, units);
-    if (thing.pack)
-        parts.push_back({NamePart::Of::pack, thing.pack->pack});
-    const bool as_shown = name_in(wanted, parts);
-    if (const std::string size = written_size(wanted, thing.need.size); !size.empty()) {
-        for (NamePart& part : parts)
-            if (part.of == NamePart::Of::size)
-                part.text = size;
-        if (name_in(wanted, parts))
-            return Named::with_its_size;
-    }
-    return as_shown ? Named::yes : Named::no;
+    const std::vector<NamePart> parts = parts_of(thing, units);
+    return named(name, thing.need.size, parts, words_of(parts));
 }
 
 bool names_any_of(std::string_view name, const Need& need, UnitSystem units) {
@@ -118,11 +133,14 @@ bool names_any_of(std::string_view name, const Need& need, UnitSystem units) {
 }
 
 const NamedPrice* price_by_name(const NamedPrices& prices, const Bought& thing, UnitSystem units) {
+    const std::vector<NamePart> parts = parts_of(thing, units);
+    const std::vector<Word> words = words_of(parts);
     const NamedPrice* best = nullptr;
     std::tuple<std::size_t, Named, std::size_t> most;
     for (const NamedPrice& price : prices) {
         const auto& name = price.first;
-        const std::tuple weight{words_of(name).size(), named(name, thing, units), name.size()};
+        const std::tuple weight{words_of(name).size(), named(name, thing.need.size, parts, words),
+                                name.size()};
         if (std::get<Named>(weight) != Named::no && (!best || weight > most))
             std::tie(best, most) = std::tuple{&price, weight};
     }
