@@ -35,7 +35,7 @@ TEST_CASE("of the bar's speeds the highest that does not pass is taken, in any o
 }
 
 TEST_CASE("a speed that is the computed one but for its last digit does not pass it") {
-    const Turning exact = turning_for(in_si<Speed>(1), millimetres(90));
+    const Turning exact = bar_speed(in_si<Speed>(1), millimetres(90), {}).computed;
     CHECK(at_90_mm({(1 + 1e-12) * exact, rpm(80)}).used > rpm(200));
     CHECK_THAT(rev_min(at_90_mm({(1 + 1e-6) * exact, rpm(80)}).used), WithinAbs(80, 1e-9));
 }

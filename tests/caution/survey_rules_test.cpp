@@ -176,7 +176,7 @@ TEST_CASE("readings far from round or far over the finish size are doubted") {
         bore.length = millimetres(90);
         bore.skim = millimetres(0.5);
         bore.stock = millimetres(2);
-        bore.worn = WornDiameter{millimetres(worn_mm), millimetres(offset_mm), Angle()};
+        bore.worn = Worn{millimetres(worn_mm), millimetres(offset_mm), Angle()};
         const Survey found = survey(bore.worn, bore.length);
         const Lines lines = cautions(found, prepare(bore, found), bore);
         return static_cast<int>(std::count_if(lines.begin(), lines.end(), [](const std::string& line) {

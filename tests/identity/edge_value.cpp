@@ -4,6 +4,7 @@
 #include <array>
 #include <limits>
 #include <optional>
+#include <span>
 #include <utility>
 
 #include <fmt/format.h>
@@ -188,7 +189,7 @@ Value edge_named(const Field& field, const Value* present, const ShopNames& name
             object.push_back({"another " + std::to_string(object.size()), object.front().value});
         return object;
     }
-    const std::string name = field.name == "composition" ? draw.of(element_symbols())
+    const std::string name = field.name == "composition" ? std::string(draw.of(std::span(element_symbols)))
                              : field.name == "wire_kg"   ? draw.of(names.fillers)
                              : field.name == "packs"     ? std::string(draw.of(packs))
                                                          : *edge_text(field.span, draw).text();

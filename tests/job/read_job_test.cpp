@@ -142,28 +142,31 @@ TEST_CASE("faces, grooves and holes arrive in SI") {
 }
 
 TEST_CASE("the worn surface arrives in the form that it was given in") {
-    const auto* diameter = std::get_if<WornDiameter>(&full().bores[0].worn);
-    REQUIRE(diameter);
-    check(diameter->diameter, 3.7 * 0.0254);
-    check(diameter->offset, 0.010 * 0.0254);
-    check(diameter->offset_clock, std::numbers::pi / 2);
+    const Worn& round = full().bores[0].worn;
+    REQUIRE(round.diameter);
+    check(*round.diameter, 3.7 * 0.0254);
+    check(*round.offset, 0.010 * 0.0254);
+    check(*round.offset_clock, std::numbers::pi / 2);
+    CHECK(round.stations.empty());
 
-    const auto* radii = std::get_if<WornRadii>(&full().bores[1].worn);
-    REQUIRE(radii);
-    REQUIRE(radii->stations.size() == 2);
-    check(radii->stations[0].depth, 0.0254);
-    check(radii->stations[1].depth, 3 * 0.0254);
-    REQUIRE(radii->stations[1].readings.size() == 3);
-    check(radii->stations[1].readings[0], 1.83 * 0.0254);
-    check(radii->stations[1].readings[2], 1.85 * 0.0254);
+    const Worn& radii = full().bores[1].worn;
+    CHECK_FALSE(radii.diameter);
+    REQUIRE(radii.stations.size() == 2);
+    check(radii.stations[0].depth, 0.0254);
+    check(radii.stations[1].depth, 3 * 0.0254);
+    REQUIRE(radii.stations[1].radii.size() == 3);
+    CHECK(radii.stations[1].diameters.empty());
+    check(radii.stations[1].radii[0], 1.83 * 0.0254);
+    check(radii.stations[1].radii[2], 1.85 * 0.0254);
 
-    const auto* diameters = std::get_if<WornDiameters>(&full().bores[2].worn);
-    REQUIRE(diameters);
-    REQUIRE(diameters->stations.size() == 1);
-    REQUIRE(diameters->stations[0].readings.size() == 2);
-    check(diameters->stations[0].readings[1], 3.72 * 0.0254);
-    check(diameters->offset, 0.005 * 0.0254);
-    check(diameters->offset_clock, std::numbers::pi / 4);
+    const Worn& diameters = full().bores[2].worn;
+    CHECK_FALSE(diameters.diameter);
+    REQUIRE(diameters.stations.size() == 1);
+    REQUIRE(diameters.stations[0].diameters.size() == 2);
+    CHECK(diameters.stations[0].radii.empty());
+    check(diameters.stations[0].diameters[1], 3.72 * 0.0254);
+    check(*diameters.offset, 0.005 * 0.0254);
+    check(*diameters.offset_clock, std::numbers::pi / 4);
 }
 
 TEST_CASE("a skim of none and a procedure that need not be named") {

@@ -39,7 +39,7 @@ TEST_CASE("an electrode is read with its length, stub, mass and rate") {
     CHECK(filler.form == FillerForm::stick);
     CHECK(filler.process == "manual_metal_arc");
     CHECK_FALSE(filler.efficiency_of_covered);
-    const Piece& one = filler.sizes.at(0).piece.value();
+    const WireSize& one = filler.sizes.at(0);
     CHECK_THAT(one.length.value.value(), WithinRel(0.350, 1e-14));
     CHECK_THAT(one.stub.value.value(), WithinRel(0.050, 1e-14));
     CHECK_THAT(one.mass.value().value.value(), WithinRel(0.036, 1e-14));
@@ -49,9 +49,8 @@ TEST_CASE("an electrode is read with its length, stub, mass and rate") {
 TEST_CASE("a rod is read with its range of rates, and may leave its mass to its section") {
     const Filler filler = filler_of(rod, piece(R"(, "rate_kg_h": [0.5, 1.5, "practice"])"));
     CHECK(filler.process == "gas_tungsten_arc");
-    CHECK_FALSE(filler.sizes.at(0).piece.value().mass);
-    CHECK_THAT(filler.sizes.at(0).piece.value().range.value().value.second.value(),
-               WithinRel(1.5 / 3600, 1e-14));
+    CHECK_FALSE(filler.sizes.at(0).mass);
+    CHECK_THAT(filler.sizes.at(0).range.value().value.second.value(), WithinRel(1.5 / 3600, 1e-14));
     CHECK(filler_of(rod + R"(, "process": "torch_brazing")", piece("")).process == "torch_brazing");
 }
 

@@ -33,7 +33,7 @@ Job sound_job() {
     bore.procedure = "main";
     bore.finish_diameter = millimetres(90);
     bore.length = millimetres(100);
-    bore.worn = WornDiameter{millimetres(93.4), millimetres(0.4), Angle()};
+    bore.worn = Worn{millimetres(93.4), millimetres(0.4), Angle()};
     bore.skim = millimetres(0.5);
     bore.stock = millimetres(2);
     bore.overhang = millimetres(3);
@@ -63,20 +63,22 @@ Lines told(const std::function<void(Job&)>& spoil) {
     return lines;
 }
 
-/// The sound job with stations of radii or diameters.
-template <class Form>
-std::function<void(Job&)> worn_as(std::vector<WornStation> stations) {
-    Form form;
-    form.stations = std::move(stations);
-    return [form](Job& job) { job.bores[0].worn = form; };
+using Readings = std::vector<Length> WornStation::*;
+
+/// The sound job with stations, depth and readings [mm], of radii or diameters.
+std::function<void(Job&)> worn_as(Readings form,
+                                  const std::vector<std::pair<double, std::vector<double>>>& stations) {
+    std::vector<WornStation> worn;
+    for (const auto& [depth, readings] : stations) {
+        worn.push_back({millimetres(depth)});
+        for (const double reading : readings)
+            (worn.back().*form).push_back(millimetres(reading));
+    }
+    return [worn](Job& job) { job.bores[0].worn = {.stations = worn}; };
 }
 
-WornStation station(double depth, std::vector<double> readings) {
-    WornStation one{millimetres(depth), {}};
-    for (const double reading : readings)
-        one.readings.push_back(millimetres(reading));
-    return one;
-}
+constexpr Readings radii = &WornStation::radii;
+constexpr Readings diameters = &WornStation::diameters;
 
 } // namespace
 
@@ -148,19 +150,20 @@ TEST_CASE("every figure of a procedure made by hand is held to its range") {
 
 TEST_CASE("stations made by hand have readings, all in the same number, deeper and deeper") {
     CHECK(
-        told(worn_as<WornRadii>({station(5, {46.7, 46.7, 46.8}), station(50, {})})) ==
+        told(worn_as(radii, {{5, {46.7, 46.7, 46.8}}, {50, {}}})) ==
         Lines{"bores[0].worn.stations[1]: gives neither radii nor diameters; give the readings in one of the "
               "two forms"});
-    CHECK(told(worn_as<WornDiameters>({})) == Lines{"bores[0].worn.stations: has 0 of them; give 1 to 100"});
+    CHECK(told(worn_as(diameters, {})) == Lines{"bores[0].worn: gives neither a diameter nor stations; give "
+                                                "the worn surface in one of the two ways"});
     CHECK(
-        told(worn_as<WornRadii>({station(5, {46.7, 46.7, 46.8}), station(50, {46.7, 46.7, 46.8, 46.7})})) ==
+        told(worn_as(radii, {{5, {46.7, 46.7, 46.8}}, {50, {46.7, 46.7, 46.8, 46.7}}})) ==
         Lines{"bores[0].worn.stations[1].radii: has 4 readings, the first station 3; give every station the "
               "same number, at the same clock positions"});
     CHECK(
-        told(worn_as<WornDiameters>({station(50, {93.4, 93.5}), station(5, {93.4, 93.5})})) ==
+        told(worn_as(diameters, {{50, {93.4, 93.5}}, {5, {93.4, 93.5}}})) ==
         Lines{"bores[0].worn.stations[1].depth: is not deeper than the station before it; list the stations "
               "from the near face on"});
-    CHECK(told(worn_as<WornRadii>({station(5, {46.7, not_a_number, 46.8})})) ==
+    CHECK(told(worn_as(radii, {{5, {46.7, not_a_number, 46.8}}})) ==
           Lines{"bores[0].worn.stations[0].radii[1]: nan mm is out of range; give a value from 0.001 mm to "
                 "10000 mm"});
 }

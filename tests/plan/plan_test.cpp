@@ -150,7 +150,7 @@ TEST_CASE("every plan warns of fire, and loads a second person to watch it") {
     CHECK(tells("Post a fire watch, not the one who welds,"));
     CHECK(tells("Look round before the work and each day. Move the work, or move what burns "));
     CHECK(std::any_of(found.take.begin(), found.take.end(),
-                      [](const Need& line) { return line.kind == NeedKind::fire_watch; }));
+                      [](const Need& line) { return line.kind == kinds::fire_watch; }));
     CHECK(found.fire_watch.after.value.value() >= 3'600);
 }
 

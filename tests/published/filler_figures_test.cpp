@@ -178,10 +178,10 @@ TEST_CASE("fillers lay metal at printed rates over their whole window") {
                 inside(*filler, mass * size.window.wire_feed->value.first * share, solid ? 0.4 : 1.0, 12);
                 inside(*filler, mass * size.window.wire_feed->value.second * share, 0.6, solid ? 12 : 15);
             }
-            if (size.piece && size.piece->per_A && size.window.current)
+            if (size.per_A && size.window.current)
                 for (const Current& current :
                      {size.window.current->value.first, size.window.current->value.second})
-                    inside(*filler, in_si<MassFlow>(size.piece->per_A->value * current.value()), 0.4, 5.5);
+                    inside(*filler, in_si<MassFlow>(size.per_A->value * current.value()), 0.4, 5.5);
         }
     CHECK(judged > 100);
 }
@@ -192,8 +192,8 @@ TEST_CASE("rods are laid by hand at the printed rate") {
         if (filler->form == FillerForm::rod)
             for (const WireSize& size : filler->sizes) {
                 INFO(filler->name);
-                CHECK_THAT(as_kg_h(size.piece.value().range.value().value.first), WithinRel(0.5, 1e-12));
-                CHECK_THAT(as_kg_h(size.piece->range->value.second), WithinRel(3.0, 1e-12));
+                CHECK_THAT(as_kg_h(size.range.value().value.first), WithinRel(0.5, 1e-12));
+                CHECK_THAT(as_kg_h(size.range->value.second), WithinRel(3.0, 1e-12));
             }
 }
 
@@ -238,6 +238,6 @@ TEST_CASE("stubs are those that handbooks reckon with") {
             if (filler->form == FillerForm::stick)
                 for (const WireSize& size : filler->sizes) {
                     INFO(filler->name);
-                    CHECK_THAT(size.piece.value().stub.value.value(), WithinRel(0.050, 1e-12));
+                    CHECK_THAT(size.stub.value.value(), WithinRel(0.050, 1e-12));
                 }
 }

@@ -63,7 +63,7 @@ TEST_CASE("cutting speeds on a diameter are those of printed examples") {
         INFO(row.source);
         const Speed speed = cutting_speed_at(rpm(row.rpm), row.diameter);
         CHECK_THAT(m_min(speed), WithinAbs(row.printed_m_min, row.tolerance));
-        CHECK_THAT(rev_min(turning_for(speed, row.diameter)), WithinAbs(row.rpm, 1e-9 * row.rpm));
+        CHECK_THAT(rev_min(bar_speed(speed, row.diameter, {}).computed), WithinAbs(row.rpm, 1e-9 * row.rpm));
     }
     CHECK_THAT(feet_a_minute(cutting_speed_at(rpm(700), inches(2))),
                WithinAbs(366.52, 0.005)); // with true pi
@@ -76,8 +76,8 @@ TEST_CASE("a printed row of spindle speeds spans its diameters, and one of it is
     std::vector<Turning> row;
     for (const double printed : {334.2, 441.0, 581.9, 767.9, 1013.2, 1336.9})
         row.push_back(rpm(printed));
-    CHECK_THAT(rev_min(turning_for(speed, millimetres(20))), WithinAbs(334.2, 0.05));
-    CHECK_THAT(rev_min(turning_for(speed, millimetres(5))), WithinAbs(1336.9, 0.05));
+    CHECK_THAT(rev_min(bar_speed(speed, millimetres(20), {}).computed), WithinAbs(334.2, 0.05));
+    CHECK_THAT(rev_min(bar_speed(speed, millimetres(5), {}).computed), WithinAbs(1336.9, 0.05));
     // US Army OD1645, lathe operations, read: where the exact speed is not there, the next lower one.
     const BarSpeed on_10 = bar_speed(speed, millimetres(10), row); // 668.5 by the formula
     CHECK_THAT(rev_min(on_10.used), WithinAbs(581.9, 1e-9));

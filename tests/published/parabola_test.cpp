@@ -3,7 +3,10 @@
 #include <ringfill/units/factor.hpp>
 #include <ringfill/weld/bead.hpp>
 
+#include "weld/parabola.hpp"
+
 using namespace ringfill;
+using namespace ringfill::testing;
 using Catch::WithinAbs;
 
 namespace {

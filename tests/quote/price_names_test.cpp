@@ -15,7 +15,7 @@ Need edges(NeedKind kind) {
 }
 
 Need wire(const std::string& filler, const std::string& spool) {
-    return need_of(NeedKind::wire, filler, 3.5, 5, {{spool, 1, 5}});
+    return need_of(kinds::wire, filler, 3.5, 5, {{spool, 1, 5}});
 }
 
 bool is_named(std::string_view name, const Need& need, UnitSystem units = UnitSystem::metric) {
@@ -26,18 +26,18 @@ bool is_named(std::string_view name, const Need& need, UnitSystem units = UnitSy
 
 TEST_CASE("a name names what has its words, whole and one after another") {
     const Need spool = wire("steel/ER70S-6", "5 kg spool");
-    CHECK(is_named("contact tips", need_of(NeedKind::contact_tip, "steel/ER70S-6", 1, 2)));
-    Need stick = need_of(NeedKind::temperature_stick, "", 1, 2);
+    CHECK(is_named("contact tips", need_of(kinds::contact_tip, "steel/ER70S-6", 1, 2)));
+    Need stick = need_of(kinds::temperature_stick, "", 1, 2);
     stick.name = "260 °C stick";
     CHECK(is_named("stick", stick));
     CHECK(is_named("5 kg spool", spool));
     CHECK(is_named("1.0 mm 5 kg", spool)); // commas part words, no more
-    CHECK(is_named(" boring  edges, rough ", edges(NeedKind::rough_edge)));
+    CHECK(is_named(" boring  edges, rough ", edges(kinds::rough_edge)));
     CHECK_FALSE(is_named("5 kg spool", wire("steel/ER70S-6", "15 kg spool")));
-    CHECK_FALSE(is_named("tip", need_of(NeedKind::contact_tip, "steel/ER70S-6", 1, 2)));
-    CHECK_FALSE(is_named("edges boring", edges(NeedKind::rough_edge)));
+    CHECK_FALSE(is_named("tip", need_of(kinds::contact_tip, "steel/ER70S-6", 1, 2)));
+    CHECK_FALSE(is_named("edges boring", edges(kinds::rough_edge)));
     CHECK_FALSE(
-        is_named("contact tips 1.0 mm ER70S-6 more", need_of(NeedKind::contact_tip, "steel/ER70S-6", 1, 2)));
+        is_named("contact tips 1.0 mm ER70S-6 more", need_of(kinds::contact_tip, "steel/ER70S-6", 1, 2)));
     CHECK_FALSE(is_named("", spool));
     CHECK_FALSE(is_named(" , ", spool));
 }
@@ -52,13 +52,13 @@ TEST_CASE("the name with the most words counts, of these the longest, wherever i
         const auto* found = price_by_name(prices, bought(need).front(), UnitSystem::metric);
         return found ? found->second.digits : -1;
     };
-    CHECK(price_of(edges(NeedKind::rough_edge)) == 8);
-    CHECK(price_of(edges(NeedKind::finish_edge)) == 9);
+    CHECK(price_of(edges(kinds::rough_edge)) == 8);
+    CHECK(price_of(edges(kinds::finish_edge)) == 9);
     CHECK(price_of(wire("steel/x", "5 kg spool")) == 21);
     CHECK(price_of(wire("steel/x", "15 kg spool")) == 1);
-    CHECK(price_of(edges(NeedKind::drill)) == -1);
+    CHECK(price_of(edges(kinds::drill)) == -1);
     const NamedPrices alike = {{"mixture", {1, 0}}, {"cylinder", {2, 0}}};
-    const Need gas = need_of(NeedKind::gas, "M21", 1, 2, {{"10 L mixture cylinder", 1}});
+    const Need gas = need_of(kinds::gas, "M21", 1, 2, {{"10 L mixture cylinder", 1}});
     CHECK(price_by_name(alike, bought(gas).front(), UnitSystem::metric)->second == Decimal{2, 0});
 }
 
@@ -73,14 +73,14 @@ TEST_CASE("a substance is named whole or not at all") {
 }
 
 TEST_CASE("what a thing only serves does not name it") {
-    const Need tips = need_of(NeedKind::contact_tip, "steel/ER70S-6 bare", 1, 2);
+    const Need tips = need_of(kinds::contact_tip, "steel/ER70S-6 bare", 1, 2);
     CHECK(is_named("contact tips 1.0 mm ER70S-6 bare", tips));
     CHECK_FALSE(is_named("ER70S-6 bare", tips));
     CHECK_FALSE(is_named("contact tips 1.0 mm ER70S-6", tips));
-    const Need oxygen = need_of(NeedKind::oxygen, "propane", 100, 200, {{"10 L oxygen cylinder", 1}});
+    const Need oxygen = need_of(kinds::oxygen, "propane", 100, 200, {{"10 L oxygen cylinder", 1}});
     CHECK_FALSE(is_named("propane", oxygen));
     CHECK(is_named("oxygen for propane, 10 L oxygen cylinder", oxygen));
-    CHECK(is_named("propane", need_of(NeedKind::fuel, "propane", 1, 2, {{"11 kg cylinder", 1}})));
+    CHECK(is_named("propane", need_of(kinds::fuel, "propane", 1, 2, {{"11 kg cylinder", 1}})));
 }
 
 // 1 in is 25.4 mm: 0.047 in are 1.1938 mm, and 1 mm is shown as 0.039 in.

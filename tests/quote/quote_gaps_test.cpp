@@ -20,11 +20,11 @@ SmallJob two_of_each() {
     SmallJob job;
     job.prices.wire_kg.clear();
     job.prices.packs.clear();
-    job.take = {need_of(NeedKind::wire, "steel/A", 3.5, 5, {{"5 kg spool", 1}}),
-                need_of(NeedKind::wire, "stainless/B", 3, 5, {{"5 kg spool", 1}}),
-                need_of(NeedKind::gas, "M21", 1'200, 2'242, {{"10 L mixture cylinder", 1}}),
-                need_of(NeedKind::gas, "M12", 900, 2'242, {{"10 L mixture cylinder", 1}}),
-                need_of(NeedKind::fuel, "propane", 9, 11, {{"11 kg propane cylinder", 1}})};
+    job.take = {need_of(kinds::wire, "steel/A", 3.5, 5, {{"5 kg spool", 1}}),
+                need_of(kinds::wire, "stainless/B", 3, 5, {{"5 kg spool", 1}}),
+                need_of(kinds::gas, "M21", 1'200, 2'242, {{"10 L mixture cylinder", 1}}),
+                need_of(kinds::gas, "M12", 900, 2'242, {{"10 L mixture cylinder", 1}}),
+                need_of(kinds::fuel, "propane", 9, 11, {{"11 kg propane cylinder", 1}})};
     return job;
 }
 
@@ -62,7 +62,7 @@ TEST_CASE("a name that prices more than one filler or gas is told") {
 // 92.00 20 kg are used, 73.60.
 TEST_CASE("a pack without a price of its own goes by the kilogram beside one that has its own") {
     SmallJob job;
-    job.take = {need_of(NeedKind::wire, "steel/A", 20, 25, {{"15 kg spool", 1, 15}, {"5 kg spool", 2, 5}})};
+    job.take = {need_of(kinds::wire, "steel/A", 20, 25, {{"15 kg spool", 1, 15}, {"5 kg spool", 2, 5}})};
     job.prices.packs = {{"15 kg spool", {50, 0}}};
     const Quote found = job.quoted();
     const auto& lines = section(found, QuotePart::packs).lines;

@@ -14,7 +14,7 @@ inline Need need_of(NeedKind kind, const std::string& substance, double need, do
     Need line;
     line.kind = kind;
     line.substance = substance;
-    if (is_filler(kind) || kind == NeedKind::contact_tip)
+    if (is_filler(kind) || kind == kinds::contact_tip)
         line.size = millimetres(1);
     line.need = need;
     line.supplied = supplied;
@@ -26,11 +26,10 @@ inline Need need_of(NeedKind kind, const std::string& substance, double need, do
 struct SmallJob {
     Prices prices;
     Currency currency{"EUR", {2, "ISO4217"}};
-    std::vector<Need> take{need_of(NeedKind::wire, "steel/A", 3.5, 5, {{"5 kg spool", 1}}),
-                           need_of(NeedKind::gas, "M21", 1'200, 4'000, {{"10 L mixture cylinder", 2}}),
-                           need_of(NeedKind::contact_tip, "steel/A", 1, 2),
-                           need_of(NeedKind::blanket, "", 1, 1),
-                           need_of(NeedKind::generator_fuel, "", 2.5, 3, {{"3 L in cans", 1}})};
+    std::vector<Need> take{need_of(kinds::wire, "steel/A", 3.5, 5, {{"5 kg spool", 1}}),
+                           need_of(kinds::gas, "M21", 1'200, 4'000, {{"10 L mixture cylinder", 2}}),
+                           need_of(kinds::contact_tip, "steel/A", 1, 2), need_of(kinds::blanket, "", 1, 1),
+                           need_of(kinds::generator_fuel, "", 2.5, 3, {{"3 L in cans", 1}})};
     std::optional<QuoteHours> hours = QuoteHours{{{Phase::set_up, 2}, {Phase::welding, 1.5}}, 4, 1, 2};
     std::optional<double> energy = 8;
     std::vector<Fault> faults;

@@ -37,7 +37,7 @@ TEST_CASE("an extreme on a reading that lies between the searched angles is that
 TEST_CASE("the working of a clock position divides the turn by what it was searched on") {
     WornBore bore;
     bore.length = millimetres(100);
-    bore.worn = WornRadii{{{millimetres(50), one_of_seven(3, 51)}}};
+    bore.worn.stations = {{millimetres(50), one_of_seven(3, 51)}};
     const Survey found = survey(bore.worn, bore.length);
     bool seen = false;
     for (const Working& work : survey_working(bore, found)) {

@@ -26,7 +26,7 @@ WornBore arm_root() {
     bore.finish_diameter = mm(90);
     bore.length = mm(100);
     bore.boss_diameter = mm(180);
-    bore.worn = WornDiameter{mm(93.4), mm(0.4), Angle()};
+    bore.worn = Worn{mm(93.4), mm(0.4), Angle()};
     bore.skim = mm(0.5);
     bore.stock = mm(2);
     bore.overhang = mm(3);
@@ -96,7 +96,7 @@ TEST_CASE("without a skim metal is counted from the mean radius") {
 TEST_CASE("without a skim the finished weld is negative where parent metal stands proud") {
     WornBore bore = arm_root();
     bore.skim.reset();
-    bore.worn = WornDiameter{mm(91), mm(0.8), Angle()};
+    bore.worn = Worn{mm(91), mm(0.8), Angle()};
     CHECK_THAT(as_mm(prepared(bore).finished_weld), WithinAbs(-0.3, 1e-12));
 }
 
@@ -114,7 +114,7 @@ TEST_CASE("the least wall is 6 mm or a fifth of the finish radius") {
 
 TEST_CASE("a bore that cleans up at its finish size is refused") {
     WornBore bore = arm_root();
-    bore.worn = WornDiameter{mm(88.6), Length(), Angle()};
+    bore.worn = Worn{mm(88.6), Length(), Angle()};
     CHECK(refusal(bore) ==
           "bores[0].worn: arm root cleans up at 89.6 mm (3.528 in), not over its finish diameter 90.0 mm "
           "(3.543 in): "
@@ -124,12 +124,12 @@ TEST_CASE("a bore that cleans up at its finish size is refused") {
 TEST_CASE("a bore that cleans up exactly at its finish size is refused too, and just over it is not") {
     WornBore bore = arm_root();
     bore.skim = Length();
-    bore.worn = WornDiameter{mm(90), Length(), Angle()};
+    bore.worn = Worn{mm(90), Length(), Angle()};
     CHECK(refusal(bore) ==
           "bores[0].worn: arm root cleans up at 90.0 mm (3.543 in), not over its finish diameter 90.0 mm "
           "(3.543 in): "
           "it needs no weld; check the readings and the finish diameter, or bore it to size without welding");
-    bore.worn = WornDiameter{mm(90.001), Length(), Angle()};
+    bore.worn = Worn{mm(90.001), Length(), Angle()};
     CHECK(refusal(bore) == "not refused");
 }
 

@@ -33,9 +33,9 @@ std::vector<WornStation> random_stations(std::size_t count, std::size_t readings
     std::vector<WornStation> stations;
     for (std::size_t s = 0; s < count; ++s) {
         const double share = (static_cast<double>(s) + between(0.1, 0.9)) / static_cast<double>(count);
-        WornStation station{mm(100 * share), {}};
+        WornStation station{mm(100 * share)};
         for (std::size_t i = 0; i < readings; ++i)
-            station.readings.push_back(mm(between(45, 47)));
+            station.radii.push_back(mm(between(45, 47)));
         stations.push_back(station);
     }
     return stations;
@@ -45,22 +45,22 @@ std::vector<WornStation> random_stations(std::size_t count, std::size_t readings
 /// beyond.
 double radius_at(const std::vector<WornStation>& stations, std::size_t reading, double z) {
     if (z <= as_mm(stations.front().depth))
-        return as_mm(stations.front().readings[reading]);
+        return as_mm(stations.front().radii[reading]);
     for (std::size_t s = 1; s < stations.size(); ++s) {
         const double from = as_mm(stations[s - 1].depth);
         const double to = as_mm(stations[s].depth);
         if (z <= to)
-            return std::lerp(as_mm(stations[s - 1].readings[reading]), as_mm(stations[s].readings[reading]),
+            return std::lerp(as_mm(stations[s - 1].radii[reading]), as_mm(stations[s].radii[reading]),
                              (z - from) / (to - from));
     }
-    return as_mm(stations.back().readings[reading]);
+    return as_mm(stations.back().radii[reading]);
 }
 
 /// Volume by GSL quadrature along the depth, knot to knot, of the mean square radius.
 double volume_by_quadrature(const std::vector<WornStation>& stations, double length) {
     const auto section_at = [&](double z) {
         double squares = 0;
-        const std::size_t n = stations.front().readings.size();
+        const std::size_t n = stations.front().radii.size();
         for (std::size_t i = 0; i < n; ++i)
             squares += std::pow(radius_at(stations, i, z), 2);
         return pi * squares / static_cast<double>(n);
@@ -126,7 +126,7 @@ TEST_CASE("round stations in a barrel fall short of it by the sagitta of their c
 // Closed forms for a circle of 51 mm, 0.6 mm off, over 80 mm: 25384.069 mm3 over a target of 50 mm;
 // thickest 1.6, thinnest 0.4 mm.
 TEST_CASE("one diameter with an offset is an eccentric cylinder") {
-    const Survey found = survey(WornDiameter{mm(102), mm(0.6), in_si<Angle>(turn / 3)}, mm(80));
+    const Survey found = survey(Worn{mm(102), mm(0.6), in_si<Angle>(turn / 3)}, mm(80));
     CHECK_THAT(as_mm3(found.worn_volume) - pi * 2500 * 80, WithinAbs(25384.069, 5e-4));
     CHECK_THAT(as_mm(found.largest.radius) - 50, WithinAbs(1.6, 1e-12));
     CHECK_THAT(found.largest.clock.value(), WithinRel(turn / 3, 1e-15));
@@ -143,8 +143,7 @@ TEST_CASE("one diameter with an offset is an eccentric cylinder") {
 
 TEST_CASE("the thin side lies opposite the offset on either half of the clock") {
     const auto clock = [](double share) {
-        return survey(WornDiameter{mm(102), mm(0.6), in_si<Angle>(turn * share)}, mm(80))
-                   .smallest.clock.value() /
+        return survey(Worn{mm(102), mm(0.6), in_si<Angle>(turn * share)}, mm(80)).smallest.clock.value() /
                turn;
     };
     CHECK_THAT(clock(0), WithinAbs(0.5, 1e-15));
@@ -154,16 +153,17 @@ TEST_CASE("the thin side lies opposite the offset on either half of the clock") 
 }
 
 TEST_CASE("a survey is the same all round only from one diameter on the axis") {
-    CHECK(is_same_all_round(survey(WornDiameter{mm(102), Length(), Angle()}, mm(80))));
-    CHECK_FALSE(is_same_all_round(survey(WornDiameter{mm(102), mm(0.6), Angle()}, mm(80))));
-    const WornRadii round{{{mm(10), std::vector<Length>(8, mm(51))}}}; // read round, and found round
+    CHECK(is_same_all_round(survey(Worn{mm(102), Length(), Angle()}, mm(80))));
+    CHECK_FALSE(is_same_all_round(survey(Worn{mm(102), mm(0.6), Angle()}, mm(80))));
+    const Worn round{.stations = {{mm(10), std::vector<Length>(8, mm(51))}}}; // read round, and found round
     CHECK_FALSE(is_same_all_round(survey(round, mm(80))));
 }
 
 TEST_CASE("the largest and smallest radius may stand at different stations") {
-    WornRadii worn{{{mm(10), std::vector<Length>(8, mm(46))}, {mm(90), std::vector<Length>(8, mm(46))}}};
-    worn.stations[1].readings[2] = mm(47);
-    worn.stations[0].readings[5] = mm(45);
+    Worn worn{
+        .stations = {{mm(10), std::vector<Length>(8, mm(46))}, {mm(90), std::vector<Length>(8, mm(46))}}};
+    worn.stations[1].radii[2] = mm(47);
+    worn.stations[0].radii[5] = mm(45);
     const Survey found = survey(worn, mm(100));
     CHECK(found.largest.radius >= mm(47));
     CHECK(found.smallest.radius <= mm(45));
@@ -176,7 +176,7 @@ TEST_CASE("the largest and smallest radius may stand at different stations") {
 }
 
 TEST_CASE("a survey of two-point diameters says so and counts both ends") {
-    const WornDiameters worn{{{mm(10), std::vector<Length>(4, mm(92))}}, Length(), Angle()};
+    const Worn worn{.stations = {{mm(10), {}, std::vector<Length>(4, mm(92))}}};
     const Survey found = survey(worn, mm(100));
     CHECK(found.readings == 8);
     CHECK(found.two_point);

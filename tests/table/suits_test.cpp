@@ -33,6 +33,13 @@ std::vector<Suit> suits_of(const std::vector<std::string>& files) {
     return read_suits(documents, known);
 }
 
+/// The name of the rule for a filler on a metal; empty without one.
+std::string found_in(const std::string& rules, const SuitName& filler, const SuitName& base) {
+    const std::vector<Suit> read = suits_of({rules});
+    const Suit* found = find_suit(SuitRules(read.begin(), read.end()), filler, base);
+    return found ? found->name : "";
+}
+
 std::string first_line(const std::string& rules) {
     const std::string whole = refusal(Origin::table, [&] { suits_of({rules}); });
     return whole.substr(0, whole.find('\n'));
@@ -48,19 +55,19 @@ TEST_CASE("a rule that names more closely goes first") {
     const std::string one = rule("one", "steel/W", "soft", "\"recommended\"");
     const std::string both =
         rule("both", "steel/W", "steel/M", R"("with_buffer", "buffer": ["nickel_filler"])");
-    CHECK(find_suit(suits_of({groups}), wire, metal)->name == "groups");
-    CHECK(find_suit(suits_of({groups + "," + one}), wire, metal)->name == "one");
-    CHECK(find_suit(suits_of({both + "," + groups + "," + one}), wire, metal)->name == "both");
-    CHECK(find_suit(suits_of({one}), {"steel/V", "steel_filler"}, metal) == nullptr);
-    CHECK(find_suit(suits_of({groups}), {"steel/W", ""}, metal) == nullptr);
+    CHECK(found_in(groups, wire, metal) == "groups");
+    CHECK(found_in(groups + "," + one, wire, metal) == "one");
+    CHECK(found_in(both + "," + groups + "," + one, wire, metal) == "both");
+    CHECK(found_in(one, {"steel/V", "steel_filler"}, metal).empty());
+    CHECK(found_in(groups, {"steel/W", ""}, metal).empty());
 }
 
 TEST_CASE("of equally close rules the most careful one rules, wherever it stands") {
     const std::string easy = rule("easy", "steel_filler", "soft", "\"recommended\"");
     const std::string middle = rule("middle", "steel_filler", "soft", R"("with_buffer", "buffer": ["a"])");
     const std::string hard = rule("hard", "steel_filler", "soft", "\"not_advised\"");
-    CHECK(find_suit(suits_of({easy + "," + middle}), wire, metal)->name == "middle");
-    CHECK(find_suit(suits_of({hard + "," + middle + "," + easy}), wire, metal)->name == "hard");
+    CHECK(found_in(easy + "," + middle, wire, metal) == "middle");
+    CHECK(found_in(hard + "," + middle + "," + easy, wire, metal) == "hard");
 }
 
 TEST_CASE("a later file corrects a rule by its name") {

@@ -8,7 +8,7 @@ namespace {
 
 /// Walks through every combination of counts and keeps what it is told to.
 template <class Keep>
-void try_all(std::int64_t need, const std::vector<PackSize>& packs, std::size_t next, Merit so_far,
+void try_all(std::int64_t need, const std::vector<Offer>& packs, std::size_t next, Merit so_far,
              const Keep& keep) {
     if (next == packs.size()) {
         if (so_far.left >= 0)
@@ -27,15 +27,13 @@ void try_all(std::int64_t need, const std::vector<PackSize>& packs, std::size_t 
 
 } // namespace
 
-bool all_priced(const std::vector<PackSize>& packs) {
-    return std::all_of(packs.begin(), packs.end(),
-                       [](const PackSize& pack) { return pack.price.has_value(); });
+bool all_priced(const std::vector<Offer>& packs) {
+    return std::all_of(packs.begin(), packs.end(), [](const Offer& pack) { return pack.price.has_value(); });
 }
 
-std::optional<Merit> best_by_trying(std::int64_t need, const std::vector<PackSize>& packs,
-                                    std::int64_t most) {
+std::optional<Merit> best_by_trying(std::int64_t need, const std::vector<Offer>& packs, std::int64_t most) {
     std::int64_t combinations = 1;
-    for (const PackSize& pack : packs)
+    for (const Offer& pack : packs)
         combinations *= (need + pack.content - 1) / pack.content + 1;
     if (combinations > most)
         return std::nullopt;
@@ -55,17 +53,17 @@ std::optional<Merit> best_by_trying(std::int64_t need, const std::vector<PackSiz
     return best;
 }
 
-Merit best_by_amounts(std::int64_t need, const std::vector<PackSize>& packs) {
+Merit best_by_amounts(std::int64_t need, const std::vector<Offer>& packs) {
     const bool priced = all_priced(packs);
     std::int64_t largest = 0;
-    for (const PackSize& pack : packs)
+    for (const Offer& pack : packs)
         largest = std::max(largest, pack.content);
     // Any amount of need + largest or more holds a pack too many.
     using Cell = std::optional<std::pair<std::int64_t, std::int64_t>>; // cost, packs
     std::vector<Cell> best(static_cast<std::size_t>(need + largest));
     best[0] = {0, 0};
     for (std::int64_t amount = 1; amount < need + largest; ++amount)
-        for (const PackSize& pack : packs)
+        for (const Offer& pack : packs)
             if (pack.content <= amount)
                 if (const Cell& before = best[static_cast<std::size_t>(amount - pack.content)]) {
                     const std::pair with{before->first + (priced ? *pack.price : 0), before->second + 1};
@@ -85,7 +83,7 @@ Merit best_by_amounts(std::int64_t need, const std::vector<PackSize>& packs) {
     return found.value();
 }
 
-Merit merit_of(const Cover& cover, std::int64_t need, const std::vector<PackSize>& packs) {
+Merit merit_of(const Cover& cover, std::int64_t need, const std::vector<Offer>& packs) {
     Merit merit{0, -need, 0};
     for (std::size_t i = 0; i < packs.size(); ++i) {
         merit.cost += all_priced(packs) ? cover.counts[i] * *packs[i].price : 0;

@@ -22,14 +22,14 @@ struct Merit {
 
 /// The best cover by trying every number of every pack, up to what that pack alone would need. Nothing when
 /// there are more than `most` combinations.
-std::optional<Merit> best_by_trying(std::int64_t need, const std::vector<PackSize>& packs, std::int64_t most);
+std::optional<Merit> best_by_trying(std::int64_t need, const std::vector<Offer>& packs, std::int64_t most);
 
 /// The best cover by plain dynamic programming over every amount from 0 on: slow, but simple.
-Merit best_by_amounts(std::int64_t need, const std::vector<PackSize>& packs);
+Merit best_by_amounts(std::int64_t need, const std::vector<Offer>& packs);
 
 /// The merit of a cover as it was found; its sums are worked out anew from its counts.
-Merit merit_of(const Cover& cover, std::int64_t need, const std::vector<PackSize>& packs);
+Merit merit_of(const Cover& cover, std::int64_t need, const std::vector<Offer>& packs);
 
-bool all_priced(const std::vector<PackSize>& packs);
+bool all_priced(const std::vector<Offer>& packs);
 
 } // namespace ringfill::testing

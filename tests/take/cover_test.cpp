@@ -26,10 +26,10 @@ class Draw {
 };
 
 /// Packs of contents 1 to 60 without prices, with, or priced in part; prices close to the contents make ties.
-std::vector<PackSize> random_packs(Draw& draw) {
-    std::vector<PackSize> packs(static_cast<std::size_t>(draw(1, 5)));
+std::vector<Offer> random_packs(Draw& draw) {
+    std::vector<Offer> packs(static_cast<std::size_t>(draw(1, 5)));
     const std::int64_t prices = draw(0, 3);
-    for (PackSize& pack : packs) {
+    for (Offer& pack : packs) {
         pack.content = draw(1, 60);
         if (prices == 1)
             pack.price = draw(0, 50);
@@ -41,15 +41,15 @@ std::vector<PackSize> random_packs(Draw& draw) {
     return packs;
 }
 
-std::string told(std::int64_t need, const std::vector<PackSize>& packs) {
+std::string told(std::int64_t need, const std::vector<Offer>& packs) {
     std::ostringstream text;
     text << "need " << need << ", packs";
-    for (const PackSize& pack : packs)
+    for (const Offer& pack : packs)
         text << ' ' << pack.content << " at " << pack.price.value_or(-1) << ',';
     return text.str();
 }
 
-void check_cover(std::int64_t need, const std::vector<PackSize>& packs, const Merit& expected) {
+void check_cover(std::int64_t need, const std::vector<Offer>& packs, const Merit& expected) {
     INFO(told(need, packs));
     const Cover found = cover(need, packs);
     REQUIRE(found.counts.size() == packs.size());
@@ -108,7 +108,7 @@ TEST_CASE("a large need of packs without a common measure is covered exactly") {
         {4535, 14968}, {997, 1009}, {5000, 15000}, {999, 1000, 1001}, {2057, 4124, 10315}, {7, 3001}, {1499}};
     for (const auto& sizes : contents)
         for (const std::int64_t need : {99'991, 250'001, 400'000}) {
-            std::vector<PackSize> packs;
+            std::vector<Offer> packs;
             for (const std::int64_t content : sizes)
                 packs.push_back({content, std::nullopt});
             check_cover(need, packs, best_by_amounts(need, packs));
@@ -123,9 +123,9 @@ TEST_CASE("a large need of packs without a common measure is covered exactly") {
 TEST_CASE("random large needs are covered exactly") {
     Draw draw(23);
     for (int done = 0; done < 60; ++done) {
-        std::vector<PackSize> packs(static_cast<std::size_t>(draw(1, 4)));
+        std::vector<Offer> packs(static_cast<std::size_t>(draw(1, 4)));
         const bool priced = draw(0, 1) == 1;
-        for (PackSize& pack : packs) {
+        for (Offer& pack : packs) {
             pack.content = draw(500, 3000);
             if (priced)
                 pack.price = pack.content * 10 + draw(-400, 400);
@@ -161,7 +161,7 @@ TEST_CASE("with prices the least cost comes before the least left over") {
 }
 
 TEST_CASE("a need priced in part counts as unpriced") {
-    const std::vector<PackSize> in_part = {{5, 1}, {15, {}}};
+    const std::vector<Offer> in_part = {{5, 1}, {15, {}}};
     CHECK(cover(30, in_part).counts == cover(30, {{5, {}}, {15, {}}}).counts);
     CHECK(cover(30, in_part).counts == std::vector<std::int64_t>{0, 2});
 }

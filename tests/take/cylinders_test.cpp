@@ -16,8 +16,8 @@ TEST_CASE("what a cylinder gives is rounded down to whole grams and what is need
 
 // By hand. One of each offer holds 10 and 4 kg and gives 2 and 1.5 kg an hour, in grams.
 TEST_CASE("cylinders that hold enough are joined by others until they give enough") {
-    const std::vector<Offer> offers = {{"large", 10'000, 2'000}, {"small", 4'000, 1'500}};
-    const Cover one = cover_by(10'000, offers, &Offer::content);
+    const std::vector<Offer> offers = {{10'000, {}, "large", 2'000}, {4'000, {}, "small", 1'500}};
+    const Cover one = cover(10'000, offers);
     CHECK(one.counts == std::vector<std::int64_t>{1, 0});
     CHECK(one.supplied == 10'000);
     CHECK(enough_for_both(one, 10'000, 2'000, offers).counts == one.counts);

@@ -49,34 +49,56 @@ bool is_stick(const std::string& id) {
 } // namespace
 
 TEST_CASE("an id is kind, substance and size, in millimetres and degrees Celsius") {
-    CHECK(need_id(need_for(NeedKind::wire, "steel/ER70S-6", millimetres(1))) == "wire:steel/ER70S-6:1.0 mm");
-    CHECK(need_id(need_for(NeedKind::electrode, "steel/E7018", millimetres(3.2))) ==
+    CHECK(need_id(need_for(kinds::wire, "steel/ER70S-6", millimetres(1))) == "wire:steel/ER70S-6:1.0 mm");
+    CHECK(need_id(need_for(kinds::electrode, "steel/E7018", millimetres(3.2))) ==
           "electrode:steel/E7018:3.2 mm");
-    CHECK(need_id(need_for(NeedKind::contact_tip, "steel/X", in_si<Length>(0.047 * factor::inch))) ==
+    CHECK(need_id(need_for(kinds::contact_tip, "steel/X", in_si<Length>(0.047 * factor::inch))) ==
           "contact_tip:steel/X:1.1938 mm");
-    CHECK(need_id(need_for(NeedKind::drill, "", millimetres(10))) == "drill::10.0 mm");
-    CHECK(need_id(need_for(NeedKind::gas, "M21")) == "gas:M21:");
-    CHECK(need_id(need_for(NeedKind::oxygen, "acetylene")) == "oxygen:acetylene:");
-    CHECK(need_id(need_for(NeedKind::temperature_stick, "", celsius(260))) == "temperature_stick::260 degC");
-    CHECK(need_id(need_for(NeedKind::temperature_stick, "", fahrenheit(500))) ==
+    CHECK(need_id(need_for(kinds::drill, "", millimetres(10))) == "drill::10.0 mm");
+    CHECK(need_id(need_for(kinds::gas, "M21")) == "gas:M21:");
+    CHECK(need_id(need_for(kinds::oxygen, "acetylene")) == "oxygen:acetylene:");
+    CHECK(need_id(need_for(kinds::temperature_stick, "", celsius(260))) == "temperature_stick::260 degC");
+    CHECK(need_id(need_for(kinds::temperature_stick, "", fahrenheit(500))) ==
           "temperature_stick::260 degC"); // (500 - 32)/1.8
-    CHECK(need_id(need_for(NeedKind::temperature_stick, "", fahrenheit(325))) ==
+    CHECK(need_id(need_for(kinds::temperature_stick, "", fahrenheit(325))) ==
           "temperature_stick::162.7778 degC");
-    CHECK(need_id(need_for(NeedKind::welding_set, "", SetRating{221, 100})) == "welding_set::221 A 100 %");
-    CHECK(need_id(need_for(NeedKind::fire_watch)) == "fire_watch::");
+    CHECK(need_id(need_for(kinds::welding_set, "", SetRating{221, 100})) == "welding_set::221 A 100 %");
+    CHECK(need_id(need_for(kinds::fire_watch)) == "fire_watch::");
 }
 
 TEST_CASE("every kind has an id, a unit and words of its own") {
     std::set<std::string> ids;
     std::set<std::string> items;
-    for (int kind = 0; kind <= static_cast<int>(NeedKind::extinguisher); ++kind) {
-        Need need = need_for(static_cast<NeedKind>(kind), "x/y");
+    const std::vector<NeedKind> all = {kinds::wire,
+                                       kinds::electrode,
+                                       kinds::rod,
+                                       kinds::gas,
+                                       kinds::contact_tip,
+                                       kinds::gas_nozzle,
+                                       kinds::liner,
+                                       kinds::temperature_stick,
+                                       kinds::thermometer,
+                                       kinds::fuel,
+                                       kinds::oxygen,
+                                       kinds::blanket,
+                                       kinds::welding_set,
+                                       kinds::power_supply,
+                                       kinds::generator_fuel,
+                                       kinds::plug_rod,
+                                       kinds::drill,
+                                       kinds::fitting,
+                                       kinds::rough_edge,
+                                       kinds::finish_edge,
+                                       kinds::fire_watch,
+                                       kinds::extinguisher};
+    for (const NeedKind& kind : all) {
+        Need need = need_for(kind, "x/y");
         need.name = "a stick";
         ids.insert(need_id(need));
         items.insert(item(need));
         CHECK_FALSE(unit(need).empty());
     }
-    CHECK(ids.size() == static_cast<std::size_t>(NeedKind::extinguisher) + 1);
+    CHECK(ids.size() == all.size());
     CHECK(items.size() == ids.size());
 }
 

@@ -92,7 +92,7 @@ inline std::string item(const Need& line, UnitSystem units = UnitSystem::metric)
 }
 
 inline std::string unit(const Need& line) {
-    return unit_of(line.kind);
+    return std::string(line.kind.unit);
 }
 
 /// A cover in words: "2 x 5 kg spool, 1 x 15 kg spool".

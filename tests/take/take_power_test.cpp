@@ -151,7 +151,7 @@ TEST_CASE("a small boring bar is told beside the arc") {
 TEST_CASE("what is drawn from the mains is arc, heating and boring") {
     MainsUse use = mains(8, 5);
     use.boring = in_si<Energy>(1e6);
-    CHECK_THAT(drawn(use).value(), WithinAbs(16e6, 1e-3));
+    CHECK_THAT(use.drawn().value(), WithinAbs(16e6, 1e-3));
 }
 
 // By hand: 10.8 MJ are 3 kWh, a litre.

@@ -11,19 +11,18 @@ using namespace ringfill::testing;
 TEST_CASE("wires come first, then gases, then what wears out, what heats, what bores, and the fire watch") {
     const Job job =
         job_from(read_whole(std::string(RINGFILL_ROOT) + "/cli/demo/every-field.json", job_file_limit));
-    std::vector<NeedKind> kinds;
+    std::vector<NeedKind> found;
     for (const Need& need : plan(job, shop()).take)
-        if (kinds.empty() || kinds.back() != need.kind)
-            kinds.push_back(need.kind);
-    using enum NeedKind;
-    CHECK(kinds == std::vector<NeedKind>{wire,         rod,
-                                         gas,          contact_tip,
-                                         gas_nozzle,   contact_tip,
-                                         gas_nozzle,   temperature_stick,
-                                         thermometer,  fuel,
-                                         blanket,      welding_set,
-                                         power_supply, generator_fuel,
-                                         plug_rod,     drill,
-                                         rough_edge,   finish_edge,
-                                         fire_watch,   extinguisher});
+        if (found.empty() || found.back() != need.kind)
+            found.push_back(need.kind);
+    CHECK(found == std::vector<NeedKind>{kinds::wire,         kinds::rod,
+                                         kinds::gas,          kinds::contact_tip,
+                                         kinds::gas_nozzle,   kinds::contact_tip,
+                                         kinds::gas_nozzle,   kinds::temperature_stick,
+                                         kinds::thermometer,  kinds::fuel,
+                                         kinds::blanket,      kinds::welding_set,
+                                         kinds::power_supply, kinds::generator_fuel,
+                                         kinds::plug_rod,     kinds::drill,
+                                         kinds::rough_edge,   kinds::finish_edge,
+                                         kinds::fire_watch,   kinds::extinguisher});
 }

@@ -15,7 +15,7 @@ namespace {
 
 Need need_of(double need, double reserve) {
     Need line;
-    line.kind = NeedKind::gas;
+    line.kind = kinds::gas;
     line.substance = "M21";
     line.need = need;
     line.reserve = reserve;

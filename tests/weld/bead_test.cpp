@@ -2,6 +2,7 @@
 
 #include <gsl/gsl_integration.h>
 
+#include "weld/parabola.hpp"
 #include "weld/sample.hpp"
 
 using namespace ringfill;

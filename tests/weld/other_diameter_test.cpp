@@ -14,9 +14,7 @@ WireSize row() {
     size.diameter = mm(1);
     size.linear_mass = {in_si<LinearMass>(0.006), "own"};
     size.melting = {{0.4, "own"}, {8e-5, "own"}};
-    Piece piece;
-    piece.mass = {in_si<Mass>(0.030), "own"};
-    size.piece = piece;
+    size.mass = {in_si<Mass>(0.030), "own"};
     return size;
 }
 
@@ -31,7 +29,7 @@ TEST_CASE("a row serves another diameter by its section") {
     CHECK_THAT(thick.linear_mass.value().value.value(), WithinRel(0.024, 1e-13));
     CHECK_THAT(thick.melting.value().a.value, WithinRel(0.1, 1e-13));
     CHECK_THAT(thick.melting.value().b.value, WithinRel(5e-6, 1e-13));
-    CHECK_THAT(thick.piece.value().mass.value().value.value(), WithinRel(0.120, 1e-13));
+    CHECK_THAT(thick.mass.value().value.value(), WithinRel(0.120, 1e-13));
 }
 
 TEST_CASE("two diameters are the same wire up to 0.02 mm apart") {

@@ -22,16 +22,14 @@ Filler filler(FillerForm form) {
     one.efficiency = {form == FillerForm::stick ? 1.1 : 0.95, "own"};
     WireSize size;
     size.diameter = mm(4);
-    Piece piece;
-    piece.length = {mm(450), "l"};
-    piece.stub = {mm(50), "s"};
+    size.length = {mm(450), "l"};
+    size.stub = {mm(50), "s"};
     if (form == FillerForm::stick) {
-        piece.mass = {in_si<Mass>(0.070), "m"};
-        piece.per_A = {0.010 * kg_an_hour, "k"};
+        size.mass = {in_si<Mass>(0.070), "m"};
+        size.per_A = {0.010 * kg_an_hour, "k"};
     } else {
-        piece.range = {{in_si<MassFlow>(0.6 * kg_an_hour), in_si<MassFlow>(1.5 * kg_an_hour)}, "r"};
+        size.range = {{in_si<MassFlow>(0.6 * kg_an_hour), in_si<MassFlow>(1.5 * kg_an_hour)}, "r"};
     }
-    size.piece = piece;
     one.sizes = {size};
     return one;
 }
@@ -91,10 +89,10 @@ TEST_CASE("pieces are rounded up, but not for a rounding error") {
 
 TEST_CASE("a table of rates is read between its points, and never beyond") {
     Filler tabulated = filler(FillerForm::stick);
-    Piece& piece = *tabulated.sizes[0].piece;
-    piece.per_A.reset();
-    piece.rates = {{{in_si<Current>(120), "a"}, {in_si<MassFlow>(1.0 * kg_an_hour), "a"}},
-                   {{in_si<Current>(160), "b"}, {in_si<MassFlow>(1.4 * kg_an_hour), "b"}}};
+    WireSize& size = tabulated.sizes[0];
+    size.per_A.reset();
+    size.rates = {{{in_si<Current>(120), "a"}, {in_si<MassFlow>(1.0 * kg_an_hour), "a"}},
+                  {{in_si<Current>(160), "b"}, {in_si<MassFlow>(1.4 * kg_an_hour), "b"}}};
     Procedure at = procedure();
     at.current = in_si<Current>(130);
     std::vector<Fault> faults;
@@ -119,7 +117,7 @@ TEST_CASE("a rod lays what the job says, else the low end of its range, else not
     CHECK_THAT(deposition(by_hand, filler(FillerForm::rod), faults).value().rate.value() * factor::hour,
                WithinRel(0.9, 1e-13));
     Filler bare = filler(FillerForm::rod);
-    bare.sizes[0].piece->range.reset();
+    bare.sizes[0].range.reset();
     CHECK_FALSE(deposition(procedure(), bare, faults));
     CHECK(
         lines(faults) ==

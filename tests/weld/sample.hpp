@@ -3,6 +3,8 @@
 #include <ringfill/units/factor.hpp>
 #include <ringfill/weld/bead.hpp>
 
+#include "weld/parabola.hpp"
+
 namespace ringfill::testing {
 
 inline Length mm(double value) {

@@ -18,16 +18,12 @@ BarSettings bar_settings(const BoringBar& bar, const Cutting& cutting) {
     return settings;
 }
 
-Turning turning_for(Speed cutting_speed, Length diameter) {
-    return cutting_speed / (std::numbers::pi * diameter);
-}
-
 Speed cutting_speed_at(Turning turning, Length diameter) {
     return std::numbers::pi * diameter * turning;
 }
 
 BarSpeed bar_speed(Speed cutting_speed, Length diameter, const std::vector<Turning>& listed) {
-    const Turning computed = turning_for(cutting_speed, diameter);
+    const Turning computed = cutting_speed / (std::numbers::pi * diameter);
     if (listed.empty())
         return {computed, computed};
     Turning used;

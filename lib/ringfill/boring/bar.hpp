@@ -19,15 +19,12 @@ BarSettings bar_settings(const BoringBar& bar, const Cutting& cutting);
 
 /// How fast the bar turns.
 struct BarSpeed {
-    Turning computed;      ///< v_c/(π D), by the cutting speed alone
+    Turning computed; ///< v_c/(π D), by the cutting speed alone; n = 1000 v/(π D) in rev/min of m/min and mm,
+                      ///< every machine shop book
     Turning used;          ///< the speed of the bar that is taken
     bool listed = false;   ///< the job lists the speeds of the bar
     bool too_fast = false; ///< its lowest speed passes the cutting speed
 };
-
-/// Turning that gives a cutting speed on a diameter, v_c/(π D) [rev/s]; n = 1000 v/(π D) in rev/min of m/min
-/// and mm, every machine shop book.
-Turning turning_for(Speed cutting_speed, Length diameter);
 
 /// Cutting speed on a diameter, π D n [m/s].
 Speed cutting_speed_at(Turning turning, Length diameter);

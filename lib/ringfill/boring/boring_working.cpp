@@ -99,13 +99,14 @@ std::vector<Working> cut_working(const BoringPlan& plan, std::size_t index,
     const std::string start = is_skim ? "r_min" : "r_c";
     const std::string from = depths.empty() ? "2*" + start : "2*(" + start + " + sum(a))";
     std::vector<Working> work =
-        worked(joined({{"k", alike}, {"a", depths, "mm"}}, common),
-               {depth_figure(plan, index), {"diameter_from_mm", from, in_mm(cut.from)}});
-    append(work, worked(joined({{"D", in_mm(cut.from)}, {"a", in_mm(cut.depth)}}, common),
+        worked({{"k", alike}, {"a", depths, "mm"}},
+               {depth_figure(plan, index), {"diameter_from_mm", from, in_mm(cut.from)}}, common);
+    append(work, worked({{"D", in_mm(cut.from)}, {"a", in_mm(cut.depth)}},
                         {{"diameter_to_mm", "D + 2*a", in_mm(cut.to)},
                          {"rpm", "1*n", in_rev_min(plan.bar.used)},
                          {"feed_mm", "1*f", in_mm(plan.settings.feed.value), plan.settings.feed.source},
-                         {"time_s", is_skim ? "60*L/(f*n)" : "60*(L + 2*o)/(f*n)", in_seconds(cut.time)}}));
+                         {"time_s", is_skim ? "60*L/(f*n)" : "60*(L + 2*o)/(f*n)", in_seconds(cut.time)}},
+                        common));
     return work;
 }
 
@@ -113,15 +114,18 @@ std::vector<Working> facing_working(const WornBore& bore, const FacePad& pad, co
                                     const Facing& facing, const BoringPlan& plan,
                                     const std::vector<Input>& common) {
     const std::vector<Input> inputs =
-        joined(inputs_of(in_mm("e", pad.extra_build), in_mm("delta", pad.bead.valley),
-                         in_mm("t", facing.depth), Input("k", facing.cuts), in_mm("D_o", face.outer),
-                         in_mm("D_i", face.inner), in_mm("f", facing.feed), in_rev_min("n", facing.bar.used)),
-               common);
-    std::vector<Working> work = worked(inputs, {{"depth_mm", "s + e + delta", in_mm(facing.depth)},
-                                                {"cuts", "ceil(t/a_r - 1e-9)", facing.cuts}});
+        inputs_of(in_mm("e", pad.extra_build), in_mm("delta", pad.bead.valley), in_mm("t", facing.depth),
+                  Input("k", facing.cuts), in_mm("D_o", face.outer), in_mm("D_i", face.inner),
+                  in_mm("f", facing.feed), in_rev_min("n", facing.bar.used));
+    std::vector<Working> work = worked(
+        inputs,
+        {{"depth_mm", "s + e + delta", in_mm(facing.depth)}, {"cuts", "ceil(t/a_r - 1e-9)", facing.cuts}},
+        common);
     work.push_back(rpm_working(plan.settings, facing.bar, face.outer + 2.0 * bore.overhang));
-    append(work, worked(inputs, {{"feed_mm", "1*f", in_mm(facing.feed), plan.settings.facing_feed.source},
-                                 {"time_s", "60*k*((D_o - D_i)/2 + 2*o)/(f*n)", in_seconds(facing.time)}}));
+    append(work, worked(inputs,
+                        {{"feed_mm", "1*f", in_mm(facing.feed), plan.settings.facing_feed.source},
+                         {"time_s", "60*k*((D_o - D_i)/2 + 2*o)/(f*n)", in_seconds(facing.time)}},
+                        common));
     return work;
 }
 
@@ -147,7 +151,7 @@ std::vector<Working> time_working(const BoringPlan& plan) {
                                     {"k_finish", plan.edges.finish}};
     std::vector<Working> work;
     const auto add = [&](const std::vector<double>& times, const WorkedFigure& figure) {
-        append(work, worked(joined({{"t", times, "s"}}, common), {figure}));
+        append(work, worked({{"t", times, "s"}}, {figure}, common));
     };
     add(skim, {"skim_s", "sum(t)", in_seconds(plan.skim_time)});
     add(all, {"cutting_s", "sum(t)", in_seconds(plan.cutting_time)});
@@ -189,9 +193,10 @@ std::vector<WorkedFigure> size_figures(const BoringPlan& plan) {
 std::vector<Working> gauge_working(const BoringPlan& plan, const GaugeReading& gauge,
                                    const std::vector<Input>& common) {
     std::vector<Working> work =
-        worked(joined({{"T", in_deg_c(gauge.at)}}, common),
+        worked({{"T", in_deg_c(gauge.at)}},
                {{"at_degC", "1*T", in_deg_c(gauge.at), gauge.source},
-                {"growth_mm", "alpha*D_b*(T - T_0)", in_mm(gauge.growth), plan.expansion.source}});
+                {"growth_mm", "alpha*D_b*(T - T_0)", in_mm(gauge.growth), plan.expansion.source}},
+               common);
     std::vector<std::pair<const char*, Length>> sizes{{"reading_mm", plan.final_diameter}};
     if (plan.limits)
         sizes.insert(sizes.end(), {{"low_mm", plan.limits->low}, {"high_mm", plan.limits->high}});
@@ -205,7 +210,9 @@ std::vector<Working> gauge_working(const BoringPlan& plan, const GaugeReading& g
 
 std::vector<Working> boring_working(const WornBore& bore, const BoreWeld& weld, const BoringPlan& plan) {
     const std::vector<Input> common = common_inputs(bore, weld, plan);
-    std::vector<Working> work{rpm_working(plan.settings, plan.bar, bore.finish_diameter)};
+    std::vector<Working> work;
+    work.reserve(100);
+    work.push_back(rpm_working(plan.settings, plan.bar, bore.finish_diameter));
     const auto add = [&](const char* list, std::size_t i, std::vector<Working> more) {
         append(work, under(element_path(list, i), std::move(more)));
     };
@@ -214,10 +221,11 @@ std::vector<Working> boring_working(const WornBore& bore, const BoreWeld& weld, 
         const auto& [groove, depth, weld_left] = plan.grooves[i];
         const Amount floor = in_mm(bore.grooves[groove].diameter);
         add("grooves", i,
-            worked(joined({{"D_g", floor}}, common),
+            worked({{"D_g", floor}},
                    {{"diameter_mm", "1*D_g", floor, "job"},
                     {"depth_mm", "D_g/2 - r_f", in_mm(depth)},
-                    {"weld_left_mm", "w - D_g/2 + r_f", in_mm(weld_left)}}));
+                    {"weld_left_mm", "w - D_g/2 + r_f", in_mm(weld_left)}},
+                   common));
     }
     for (std::size_t i = 0; i < plan.cuts.size(); ++i)
         add("cuts", i, cut_working(plan, i, common));

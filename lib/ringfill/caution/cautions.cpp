@@ -3,8 +3,8 @@
 #include <functional>
 #include <initializer_list>
 
-#include <range/v3/action/push_back.hpp>
 #include <range/v3/algorithm/any_of.hpp>
+#include <range/v3/algorithm/for_each.hpp>
 #include <range/v3/algorithm/none_of.hpp>
 #include <range/v3/algorithm/stable_sort.hpp>
 
@@ -75,22 +75,26 @@ std::vector<Caution> cautions(const PlannedWork& work, const Shop& shop) {
     cautions.about = {};
     hot_finish_rules(cautions, work.bores, shop.cutting);
     std::vector<Caution> found = std::move(cautions.found);
-    ranges::push_back(found, table_cautions(shop.cautions, work_facts(work, shop.fuels), work.fire_watch));
+    append(found, table_cautions(shop.cautions, work_facts(work, shop.fuels), work.fire_watch));
     ranges::stable_sort(found, std::less<>(), rank);
     return found;
 }
 
 Bibliography cited(const std::vector<Caution>& cautions, const Job& job, const Shop& shop) {
-    Bibliography known = shop.cautions.sources;
+    std::vector<const Bibliography*> known{&shop.cautions.sources};
     for (const Family& family : families_of(job, shop.registry))
-        known.insert(family.sources.begin(), family.sources.end());
+        known.push_back(&family.sources);
     Bibliography sources;
-    for (const Caution& caution : cautions) {
-        std::vector<std::string> keys = caution.more_sources;
-        keys.push_back(caution.source);
-        for (const std::string& key : keys)
-            if (const auto source = known.find(key); source != known.end())
+    const auto cite = [&](const std::string& key) {
+        for (const Bibliography* bibliography : known)
+            if (const auto source = bibliography->find(key); source != bibliography->end()) {
                 sources.insert(*source);
+                return;
+            }
+    };
+    for (const Caution& caution : cautions) {
+        ranges::for_each(caution.more_sources, cite);
+        cite(caution.source);
     }
     return sources;
 }

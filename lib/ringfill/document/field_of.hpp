@@ -209,7 +209,9 @@ struct FieldOf<std::vector<Row>> {
     static constexpr Shape shape = Shape::named;
     static constexpr bool has_name = requires(Row row) { row.name = std::string(); };
     static bool fill(const Entry& entry, const Field& field, std::vector<Row>& rows) {
-        for (const Entry& one : entry.objects(field))
+        const std::vector<Entry> objects = entry.objects(field);
+        rows.reserve(rows.size() + objects.size()); // a row with a quantity is copied when the list grows
+        for (const Entry& one : objects)
             if constexpr (has_name)
                 field.shape == Shape::named ? put_row(rows, read_record<Row>(one))
                                             : rows.push_back(read_record<Row>(one));

@@ -12,13 +12,13 @@ bool is_plain(const Value& value) {
 /// Writes values either laid out for people or all on one line.
 class Writer {
   public:
-    Writer(std::string& text, bool on_one_line) : out_(text), on_one_line_(on_one_line) {}
+    Writer(JsonText& text, bool on_one_line) : out_(text), on_one_line_(on_one_line) {}
 
     void write(const Value& value, std::size_t depth) {
         const auto element = [&](const Value& one) { write(one, depth + 1); };
         const auto member = [&](const Member& one) {
             append_text(out_, one.name);
-            out_ += on_one_line_ ? ":" : ": ";
+            put(on_one_line_ ? ":" : ": ");
             write(one.value, depth + 1);
         };
         if (const auto* list = value.list())
@@ -30,56 +30,57 @@ class Writer {
         else if (const auto* number = value.number())
             append_number(out_, *number);
         else if (const auto* flag = value.flag())
-            out_ += *flag ? "true" : "false";
+            put(*flag ? "true" : "false");
         else
-            out_ += "null";
+            put("null");
     }
 
   private:
     template <class All, class WriteOne>
     void write_all(char open, const All& all, char close, std::size_t depth, bool is_short,
                    WriteOne write_one) {
-        out_ += open;
+        out_.push_back(open);
         for (const auto& one : all) {
             if (&one != &all.front())
-                out_ += is_short && !on_one_line_ ? ", " : ",";
+                put(is_short && !on_one_line_ ? ", " : ",");
             if (!is_short)
                 break_line(depth + 1);
             write_one(one);
         }
         if (!is_short)
             break_line(depth);
-        out_ += close;
+        out_.push_back(close);
     }
 
-    void break_line(std::size_t depth) { out_.append(1, '\n').append(2 * depth, ' '); }
+    void put(std::string_view signs) { out_.append(signs); }
+    void break_line(std::size_t depth) { put('\n' + std::string(2 * depth, ' ')); }
 
-    std::string& out_;
+    JsonText& out_;
     bool on_one_line_;
 };
 
 } // namespace
 
 std::string write_number(double number) {
-    std::string text;
+    JsonText text;
     append_number(text, number);
-    return text;
+    return fmt::to_string(text);
 }
 
 std::string write_json(const Value& value) {
-    std::string text;
+    JsonText text;
     Writer(text, false).write(value, 0);
-    return text + '\n';
+    return fmt::to_string(text) + '\n';
 }
 
 std::string write_json_line(const Value& value) {
-    std::string text;
+    JsonText text;
     append_json(text, value);
-    return text + '\n';
+    return fmt::to_string(text) + '\n';
 }
 
-void append_json(std::string& text, const Value& value) {
-    Writer(text, true).write(value, 0);
+void append_json(JsonText& to, const Value& value) {
+    Writer(to, true).write(value, 0);
 }
 
 } // namespace ringfill

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <cstdint>
 #include <cstring>
+#include <iterator>
 #include <limits>
 #include <optional>
 #include <stdexcept>
@@ -25,6 +26,20 @@ constexpr std::array<bool, 256> stands_as_it_is = [] {
     return table;
 }();
 
+/// Whether eight bytes stand as they are, each bit by bit in one word: none is from 0x7F on, below 0x20, a
+/// quote or a backslash.
+bool eight_stand(const char* bytes) {
+    std::uint64_t word = 0;
+    std::memcpy(&word, bytes, sizeof word);
+    constexpr std::uint64_t ones = 0x0101'0101'0101'0101;
+    const auto below = [](std::uint64_t bytes_of, std::uint64_t limit) {
+        return (bytes_of - ones * limit) & ~bytes_of;
+    };
+    return ((word | (word + ones) | below(word, 0x20) | below(word ^ (ones * '"'), 1) |
+             below(word ^ (ones * '\\'), 1)) &
+            (ones * 0x80)) == 0;
+}
+
 /// A character as \uXXXX, in two halves where it needs them.
 std::string escaped(std::uint32_t code) {
     const std::uint32_t rest = code - 0x10000;
@@ -35,14 +50,18 @@ std::string escaped(std::uint32_t code) {
 
 /// A number whose scientific form has an exponent from -5 to 14 laid out without one. `digits` are those
 /// behind which nothing but zeros follows.
-void lay_out(std::string& out, std::string_view digits, int exponent) {
+void lay_out(JsonText& out, std::string_view digits, int exponent) {
+    constexpr std::string_view zeros = "0.00000000000000";
     const auto whole = static_cast<std::size_t>(std::max(0, exponent + 1));
     if (whole == 0)
-        out.append("0.").append(static_cast<std::size_t>(-exponent - 1), '0').append(digits);
-    else if (digits.size() <= whole)
-        out.append(digits).append(whole - digits.size(), '0');
-    else
-        out.append(digits.substr(0, whole)).append(1, '.').append(digits.substr(whole));
+        out.append(zeros.substr(0, static_cast<std::size_t>(1 - exponent)));
+    out.append(digits.substr(0, whole));
+    if (digits.size() < whole)
+        out.append(zeros.substr(2, whole - digits.size()));
+    if (whole > 0 && digits.size() > whole)
+        out.push_back('.');
+    if (digits.size() > whole)
+        out.append(digits.substr(whole));
 }
 
 /// Fifteen digits as one whole number, and the exponent of the first.
@@ -88,37 +107,46 @@ Fifteen fifteen_of(double number) {
 
 } // namespace
 
-void append_text(std::string& to, std::string_view text) {
-    to += '"';
-    while (!text.empty()) {
-        const auto* const end = std::find_if_not(
-            text.begin(), text.end(), [](char c) { return stands_as_it_is[static_cast<unsigned char>(c)]; });
-        to.append(text.begin(), end);
-        text.remove_prefix(static_cast<std::size_t>(end - text.begin()));
-        if (text.empty())
-            break;
-        const Character c = character_at(text, 0);
+void append_text(JsonText& to, std::string_view text) {
+    const std::size_t begin = to.size();
+    to.resize(begin + text.size() + 2);
+    char* out = to.data() + begin;
+    *out++ = '"';
+    std::size_t plain = 0;
+    for (constexpr std::size_t step = 8; plain + step <= text.size() && eight_stand(text.data() + plain);
+         plain += step)
+        out = std::copy_n(text.data() + plain, step, out);
+    for (; plain < text.size() && stands_as_it_is[static_cast<unsigned char>(text[plain])]; ++plain)
+        *out++ = text[plain];
+    *out = '"';
+    if (plain == text.size())
+        return;
+    to.resize(begin + 1 + plain);
+    while (plain < text.size()) {
+        if (stands_as_it_is[static_cast<unsigned char>(text[plain])]) {
+            to.push_back(text[plain++]);
+            continue;
+        }
+        const Character c = character_at(text, plain);
         if (c.code == '"' || c.code == '\\')
-            to += '\\';
-        if (c.code == '\n')
-            to += "\\n";
-        else if (c.code == '\t')
-            to += "\\t";
+            to.push_back('\\');
+        if (c.code == '\n' || c.code == '\t')
+            to.append(std::string_view(c.code == '\n' ? "\\n" : "\\t"));
         else if (disturbs(c.code))
-            to += escaped(c.code);
+            to.append(escaped(c.code));
         else
-            to += text.substr(0, c.bytes);
-        text.remove_prefix(c.bytes);
+            to.append(text.substr(plain, c.bytes));
+        plain += c.bytes;
     }
-    to += '"';
+    to.push_back('"');
 }
 
-void append_number(std::string& to, double number) {
+void append_number(JsonText& to, double number) {
     if (!std::isfinite(number))
         throw std::logic_error("a number that is not finite reached the result");
     if (std::fabs(number) < 1e15 && number == std::trunc(number)) {
         const fmt::format_int whole(static_cast<std::int64_t>(number));
-        to.append(whole.data(), whole.size());
+        to.append(std::string_view(whole.data(), whole.size()));
         return;
     }
     const double size = std::fabs(number);
@@ -127,12 +155,12 @@ void append_number(std::string& to, double number) {
     const fmt::format_int digits_of(fifteen.digits);
     const std::string_view digits(digits_of.data(), digits_of.size());
     if (number < 0)
-        to += '-';
+        to.push_back('-');
     if (fifteen.exponent >= -5 && fifteen.exponent <= 14)
         return lay_out(to, digits.substr(0, digits.find_last_not_of('0') + 1), fifteen.exponent);
     const double rounded = nearest_number(fmt::format("{}e{}", digits, fifteen.exponent - 14));
     // the largest of all, rounded up, would be past all numbers
-    to += fmt::format("{}", std::isfinite(rounded) ? rounded : size);
+    fmt::format_to(std::back_inserter(to), "{}", std::isfinite(rounded) ? rounded : size);
 }
 
 } // namespace ringfill

@@ -33,7 +33,9 @@ std::string to_string(const Place& place) {
 }
 
 std::string member_path(std::string_view parent, std::string_view name) {
-    return std::string(parent).append(parent.empty() ? "" : ".").append(name);
+    std::string path;
+    path.reserve(parent.size() + 1 + name.size());
+    return path.append(parent).append(parent.empty() ? "" : ".").append(name);
 }
 
 std::string element_path(std::string_view parent, std::size_t index) {

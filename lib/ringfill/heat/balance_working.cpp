@@ -30,20 +30,18 @@ std::vector<Working> boss_working(const HeatBalance& balance, const std::vector<
     const bool alone = plates.empty();
     const Boss& cold_boss = balance.cold().boss;
     const bool whole = cold_boss.part > Mass() && cold_boss.heated == cold_boss.part;
-    return worked(
-        joined(inputs_of(in_mm("z", warmed_ring), Input("t", plates, "mm"), in_kg("m_part", cold_boss.part),
-                         kelvin("T", balance.hot.settings.maximum)),
-               common),
-        {{"boss_kg", "rho*pi*((D/2)^2 - r_s^2)*L*1e-9", in_kg(balance.hot.boss.mass)},
-         {"heated_kg",
-          whole   ? "1*m_part"
-          : alone ? "1*m"
-                  : "m + sum(rho*pi*((D/2 + z)^2 - (D/2)^2)*t)*1e-9",
-          in_kg(balance.cold().boss.heated),
-          whole   ? "job"
-          : alone ? "own"
-                  : "ISO13916"},
-         {"biot", "(h_c + eps*sigma*(T^2 + T_a^2)*(T + T_a))*m/(rho*A*lambda)", balance.biot}});
+    const char* heated = whole   ? "1*m_part"
+                         : alone ? "1*m"
+                                 : "m + sum(rho*pi*((D/2 + z)^2 - (D/2)^2)*t)*1e-9";
+    return worked(inputs_of(in_mm("z", warmed_ring), Input("t", plates, "mm"),
+                            in_kg("m_part", cold_boss.part), kelvin("T", balance.hot.settings.maximum)),
+                  {{"boss_kg", "rho*pi*((D/2)^2 - r_s^2)*L*1e-9", in_kg(balance.hot.boss.mass)},
+                   {"heated_kg", heated, in_kg(cold_boss.heated),
+                    whole   ? "job"
+                    : alone ? "own"
+                            : "ISO13916"},
+                   {"biot", "(h_c + eps*sigma*(T^2 + T_a^2)*(T + T_a))*m/(rho*A*lambda)", balance.biot}},
+                  common);
 }
 
 std::vector<Working> heater_working(const HeatBalance& balance, const std::vector<Input>& common) {
@@ -53,17 +51,16 @@ std::vector<Working> heater_working(const HeatBalance& balance, const std::vecto
     for (const Energy& heat :
          {cold.run.warm_up_heat, cold.run.reheat_heat, cold.run.post_heat_heat, cold.run.slow_heat})
         parts.push_back(in_kj(heat).value);
-    return worked(
-        joined(inputs_of(Input("P", power), Input("eta", balance.heater.efficiency),
-                         Input("G", cold.boss.sink.value(), "W/K"), kelvin("T", hardest_to_hold(balance)),
-                         in_seconds("t", cold.run.warm_up), Input("E", parts, "kJ")),
-               common),
-        {{"heater_kw", "1*P", power},
-         {"heater_needed_kw",
-          "max((h_c*A + G)*(T - T_a) + eps*A*sigma*(T^4 - T_a^4), 0)/(1000*eta)",
-          {heater_needed(balance).value() / 1e3, "kW"}},
-         {"preheat_kj", balance.warms_up() ? "eta*P*t" : "", in_kj(cold.run.warm_up_heat)},
-         {"heater_kj", cold.is_whole() ? "sum(E)" : "", in_kj(balance.heater_heat())}});
+    return worked(inputs_of(Input("P", power), Input("eta", balance.heater.efficiency),
+                            Input("G", cold.boss.sink.value(), "W/K"), kelvin("T", hardest_to_hold(balance)),
+                            in_seconds("t", cold.run.warm_up), Input("E", parts, "kJ")),
+                  {{"heater_kw", "1*P", power},
+                   {"heater_needed_kw",
+                    "max((h_c*A + G)*(T - T_a) + eps*A*sigma*(T^4 - T_a^4), 0)/(1000*eta)",
+                    {heater_needed(balance).value() / 1e3, "kW"}},
+                   {"preheat_kj", balance.warms_up() ? "eta*P*t" : "", in_kj(cold.run.warm_up_heat)},
+                   {"heater_kj", cold.is_whole() ? "sum(E)" : "", in_kj(balance.heater_heat())}},
+                  common);
 }
 
 /// The lump takes one direction from one limit to the next, so that its peak lies where two steps meet.
@@ -83,14 +80,14 @@ std::vector<Working> curve_working(const BossRun& boss_run, const std::vector<In
     const Temperature at = std::max(boss_run.settings.minimum, lump.ambient);
     const double c = lump.metal.specific_heat(at).value();
     const Power gain = boss_run.settings.arc - heat_loss(lump, at);
-    return worked(joined(inputs_of(Input("P", boss_run.settings.arc.value(), "W"),
-                                   Input("G", boss_run.boss.sink.value(), "W/K"), kelvin("T", at),
-                                   Input("c", c, "J/(kg K)")),
-                         common),
+    return worked(inputs_of(Input("P", boss_run.settings.arc.value(), "W"),
+                            Input("G", boss_run.boss.sink.value(), "W/K"), kelvin("T", at),
+                            Input("c", c, "J/(kg K)")),
                   {{"curve",
                     "(P - (h_c*A + G)*(T - T_a) - eps*A*sigma*(T^4 - T_a^4))/(m*c)",
                     {gain.value() / (lump.mass.value() * c), "K/s"},
-                    lump.metal.source}});
+                    lump.metal.source}},
+                  common);
 }
 
 std::vector<double> step_times(const HeatRun& run, HeatStage stage) {

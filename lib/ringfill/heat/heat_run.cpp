@@ -5,6 +5,7 @@
 #include <tuple>
 
 #include <ringfill/heat/thermal_history.hpp>
+#include <ringfill/heat/warming_rate.hpp>
 #include <ringfill/units/factor.hpp>
 
 namespace ringfill {
@@ -44,34 +45,21 @@ class Follower {
             const auto warm = when_at(all, state_, settings_.heater, settings_.minimum);
             if (!warm)
                 return give_up(HeatEnd::heater_too_small, settings_.minimum);
-            run_.warm_up = warm->time; // the run begins here
-            run_.warm_up_heat = settings_.heater * run_.warm_up;
-            run_.lost_warming = warm->lost;
-            draw(all, settings_.heater, run_.warm_up);
+            const double rise_K = settings_.minimum.value() - settings_.boss.ambient.value();
+            const Warming slow = kept_to_rate({warm->time, settings_.heater * warm->time, warm->lost}, rise_K,
+                                              settings_.warming_max_K_per_h);
+            draw(all, settings_.heater, warm->time);
+            run_.warm_up = slow.time; // the run begins here
+            run_.warm_up_heat = slow.heat;
+            run_.lost_warming = slow.lost;
             ThermalState warmed = *warm;
-            keep_to_warming_rate(warmed);
+            warmed.time = slow.time;
+            warmed.lost = slow.lost;
             go({HeatStage::warm_up}, run_.warm_up, warmed);
         }
         run_.welding_begins = state_.temperature;
         state_.lost = Energy();
         return true;
-    }
-
-    /// Iron is warmed no faster than its rate: the warm-up takes as much longer, and loses as much more.
-    void keep_to_warming_rate(ThermalState& warmed) {
-        if (!settings_.warming_max_K_per_h)
-            return;
-        const double rise_K = settings_.minimum.value() - settings_.boss.ambient.value();
-        const Time slow = in_si<Time>(rise_K / *settings_.warming_max_K_per_h * factor::hour);
-        if (slow <= run_.warm_up)
-            return;
-        const double longer = slow.value() / run_.warm_up.value();
-        const Energy lost = longer * run_.lost_warming;
-        run_.warm_up_heat += lost - run_.lost_warming;
-        run_.lost_warming = lost;
-        run_.warm_up = slow;
-        warmed.time = slow;
-        warmed.lost = lost;
     }
 
     bool weld(const std::vector<RingPass>& passes) {

@@ -9,14 +9,6 @@
 
 namespace ringfill {
 
-const std::vector<std::string>& element_symbols() {
-    static const std::vector<std::string> symbols = {
-        "C",  "Si", "Mn", "P",  "S",  "Cr", "Ni", "Mo", "V",  "Cu", "Al", "Nb", "Ti",
-        "B",  "N",  "W",  "Co", "Sn", "As", "Sb", "Pb", "Bi", "Zr", "Ta", "Ca", "Mg",
-        "Ce", "Zn", "Se", "Te", "Fe", "H",  "O",  "La", "Y",  "Ag", "Be", "Cd", "Hf"};
-    return symbols;
-}
-
 const std::vector<Choice>& field_choices() {
     using enum Choice::How;
     static const std::vector<Choice> choices = {
@@ -33,9 +25,9 @@ void check_shares(const std::vector<std::pair<std::string, double>>& shares, con
     double sum = 0;
     for (const auto& [element, percent_by_mass] : shares) {
         sum += percent_by_mass;
-        if (!ranges::contains(element_symbols(), element))
+        if (!ranges::contains(element_symbols, element))
             entry.refuse(field, fmt::format("names {}, which is no symbol of an element", in_quotes(element)),
-                         suggest(element, element_symbols()));
+                         suggest(element, {std::begin(element_symbols), std::end(element_symbols)}));
     }
     if (sum > 100)
         entry.refuse(field, "adds up to more than 100 %",

@@ -11,7 +11,10 @@
 namespace ringfill {
 
 /// Symbols of the elements that certificates of steel and its fillers print, as they are written: "C", "Mn".
-const std::vector<std::string>& element_symbols();
+inline constexpr std::string_view element_symbols[] = {
+    "C",  "Si", "Mn", "P",  "S",  "Cr", "Ni", "Mo", "V",  "Cu", "Al", "Nb", "Ti",
+    "B",  "N",  "W",  "Co", "Sn", "As", "Sb", "Pb", "Bi", "Zr", "Ta", "Ca", "Mg",
+    "Ce", "Zn", "Se", "Te", "Fe", "H",  "O",  "La", "Y",  "Ag", "Be", "Cd", "Hf"};
 
 /// Refuses percent by mass of what is no element, and more than 100 % in all.
 void check_shares(const std::vector<std::pair<std::string, double>>& shares, const Entry& entry,

@@ -4,39 +4,28 @@
 #include <optional>
 #include <string>
 #include <utility>
-#include <variant>
 #include <vector>
 
 #include <ringfill/units/quantity.hpp>
 
 namespace ringfill {
 
-/// A round bore worn to one side: one diameter, and how far its centre lies off the target axis.
-struct WornDiameter {
-    Length diameter;
-    Length offset;
-    Angle offset_clock; ///< where the wear is deepest, clockwise from 12 o'clock
-};
-
-/// Readings round the bore at one depth from the near face, at equal clock steps from 12 o'clock: radii from
-/// the target axis over the whole turn, or two-point diameters over half a turn.
+/// Readings round the bore at one depth from the near face, at equal clock steps from 12 o'clock, in one of
+/// two forms: radii from the target axis over the whole turn, or two-point diameters over half a turn.
 struct WornStation {
     Length depth;
-    std::vector<Length> readings;
+    std::vector<Length> radii = {};
+    std::vector<Length> diameters = {};
 };
 
-struct WornRadii {
-    std::vector<WornStation> stations;
+/// The worn surface in the way the job gives it: one diameter for a round bore worn to one side, or stations,
+/// all in the same form. Radii have no offset.
+struct Worn {
+    std::optional<Length> diameter = {};
+    std::optional<Length> offset = {};      ///< of the worn centre from the target axis; nothing: 0
+    std::optional<Angle> offset_clock = {}; ///< where the wear is deepest, clockwise from 12 o'clock
+    std::vector<WornStation> stations = {};
 };
-
-struct WornDiameters {
-    std::vector<WornStation> stations;
-    Length offset;
-    Angle offset_clock;
-};
-
-/// The worn surface in the way the job gives it.
-using Worn = std::variant<WornDiameter, WornRadii, WornDiameters>;
 
 /// A worn boss face to be built up: a ring-shaped pad between two diameters.
 struct Face {

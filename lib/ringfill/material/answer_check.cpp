@@ -86,7 +86,7 @@ std::string checked_source(const rf_text& key, std::string_view whose, const Bib
     std::string source = checked_text(key, fmt::format("the source of {}", whose));
     refuse_if(source.empty(), "name a key of the bibliography", "gave {} without a source", whose);
     refuse_if(!sources.contains(source), "add it to the sources of the family's table",
-              "gave {} with the source {}, which is not in the bibliography", whose, in_quotes(source));
+              "gave {} with the source {}, which is not in the bibliography", whose, Quoted{source});
     return source;
 }
 
@@ -112,7 +112,7 @@ std::string checked_text(const rf_text& text, std::string_view what) {
     const auto byte = not_utf8_at(view);
     refuse_if(byte.has_value(), "give UTF-8", "gave {} that is not UTF-8 at byte {}", what, byte.value_or(0));
     refuse_if(!is_clean(view), "leave out control characters, line breaks and marks of direction",
-              "gave {} with characters that are not for people: {}", what, in_quotes(view));
+              "gave {} with characters that are not for people: {}", what, Quoted{view});
     return std::string(view);
 }
 
@@ -127,7 +127,7 @@ AnsweredFigure checked_value(const rf_figure* said, const Bibliography& sources)
     AnsweredFigure value;
     value.name = checked_name(figure.name, "the name of a value");
     refuse_if(!ranges::contains(value_names, value.name), "use a name of the list in abi.h",
-              "gave the value {}, which this program does not know", in_quotes(value.name));
+              "gave the value {}, which this program does not know", Quoted{value.name});
     const std::string whose = fmt::format("the value {}", value.name);
     refuse_if(figure.flags != 0, "set flags to 0 for a value", "gave {} with the flags {}", whose,
               figure.flags);

@@ -30,7 +30,7 @@ template <class Thing>
 void keep(std::vector<Thing>& all, Thing one, std::string_view kind) {
     if constexpr (requires { one.name; }) {
         const bool twin = ranges::contains(all, one.name, &Thing::name);
-        refuse_if(twin, "give each once", "gave the {} {} twice", kind, in_quotes(one.name));
+        refuse_if(twin, "give each once", "gave the {} {} twice", kind, Quoted{one.name});
     }
     refuse_if(all.size() == most_of_a_kind, "give fewer", "gave more than {} {}s", most_of_a_kind, kind);
     all.push_back(std::move(one));

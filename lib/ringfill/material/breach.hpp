@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include <ringfill/fault/fault.hpp>
+#include <ringfill/fault/printable.hpp>
 
 namespace ringfill {
 
@@ -15,6 +16,11 @@ struct Breach {
     std::string what; ///< as the rest of the sentence "NAME ..."
     std::string remedy;
     std::string words = {}; ///< the plugin's own
+};
+
+/// A text of a plugin that is put in quotes only where it is shown.
+struct Quoted {
+    std::string_view text;
 };
 
 /// Throws Breach if a rule is broken.
@@ -36,3 +42,10 @@ auto look_at(const std::string& file, const Look& look) {
 }
 
 } // namespace ringfill
+
+template <>
+struct fmt::formatter<ringfill::Quoted> : formatter<std::string> {
+    auto format(const ringfill::Quoted& quoted, format_context& context) const {
+        return formatter<std::string>::format(ringfill::in_quotes(quoted.text), context);
+    }
+};

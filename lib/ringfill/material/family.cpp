@@ -25,8 +25,8 @@ void check_base(Base& base, const Entry& entry) {
                   entry);
 }
 
-constexpr Field base_fields[] = {
-    must<&Base::standard>("standard", table_words, R"("EN ISO 683-1")"),
+constexpr auto base_record = table_record<Base, check_base>(
+    "a base metal", must<&Base::standard>("standard", table_words, R"("EN ISO 683-1")"),
     field<&Base::group>("group", group_name, R"("carbon_steel")"),
     must<&Base::density>("density_kg_m3", density, R"([7850, "EN1993-1-2"])"),
     field<&Base::composition>("composition_pct", percent, R"({ "C": [0.46, "ISO683-1"] })"),
@@ -58,9 +58,7 @@ constexpr Field base_fields[] = {
     field<&Base::heat_treatment>("heat_treatment", list_of(heat_treatment_record, 1, 10)),
     field<&Base::cool_to>("cool_to_degC", degC, R"([100, 150, "practice"])"),
     field<&Base::hold_is_ruled>("hold_is_ruled", "true"),
-    field<&Base::advice>("advice", list_of(advice_record, 1, 10)),
-};
-constexpr Record base_record = record_of<Base, check_base>("a base metal", "", base_fields);
+    field<&Base::advice>("advice", list_of(advice_record, 1, 10)));
 
 /// The names in a list that are among the rows of the family; of its own family only, so that a name that is
 /// not one cannot drop a row unseen.
@@ -164,20 +162,14 @@ constexpr Field rows_of(std::string_view name, const Record& record) {
     return bare_field(name, record, "{ ... }").holds(Kind::object, Shape::named);
 }
 
-constexpr Field family_fields[] = {
-    format_field<R"("ringfill-family/1")">(),
+constexpr auto family_record = table_record<Family, read_rows>(
+    "a material family", format_field<R"("ringfill-family/1")">(),
     must<&read_name>("family", table_words, R"("steel")"),
-    must<&Family::description>("description", table_words, R"("what it holds")"),
-    sources_field,
-    field<&Family::has_rules>("has_rules", "true"),
-    field<&check_usual>("usual", usual_record, "{ ... }"),
+    must<&Family::description>("description", table_words, R"("what it holds")"), sources_field,
+    field<&Family::has_rules>("has_rules", "true"), field<&check_usual>("usual", usual_record, "{ ... }"),
     rows_of("preheat_groups", preheat_group_record),
-    field<&Family::heat_groups>("heat_groups", heat_group_record, "{ ... }"),
-    rows_of("bases", base_record),
-    field<&Family::fillers>("fillers", filler_record, "{ ... }"),
-    rows_of("suits", suit_record),
-};
-constexpr Record family_record = record_of<Family, read_rows>("a material family", "", family_fields);
+    field<&Family::heat_groups>("heat_groups", heat_group_record, "{ ... }"), rows_of("bases", base_record),
+    field<&Family::fillers>("fillers", filler_record, "{ ... }"), rows_of("suits", suit_record));
 
 } // namespace
 

@@ -70,11 +70,11 @@ void check_laid(const Filler& filler, const Entry& entry) {
     if (!filler.efficiency_of_covered || filler.iron_powder || !filler.wire_density)
         return;
     for (const WireSize& size : filler.sizes) {
-        if (!size.piece || !size.piece->mass)
+        if (!size.mass)
             continue;
         const Mass core = std::numbers::pi / 4 * size.diameter * size.diameter * filler.wire_density->value *
-                          size.piece->length.value;
-        const Mass laid = size.piece->mass->value * filler.efficiency.value;
+                          size.length.value;
+        const Mass laid = size.mass->value * filler.efficiency.value;
         if (laid > core)
             entry.refuse("diameters_mm",
                          fmt::format("lets {} mm lay {:.1f} g of a core of {:.1f} g",
@@ -96,7 +96,9 @@ void read_covering(Filler& filler, const Entry& entry, const Field& field) {
 }
 
 void read_sizes(Filler& filler, const Entry& entry, const Field& field) {
-    for (const Entry& size : entry.objects(field))
+    const std::vector<Entry> sizes = entry.objects(field);
+    filler.sizes.reserve(sizes.size());
+    for (const Entry& size : sizes)
         filler.sizes.push_back(read_filler_size(size, filler.form));
     ranges::sort(filler.sizes, {}, &WireSize::diameter);
     for (std::size_t i = 1; i < filler.sizes.size(); ++i)

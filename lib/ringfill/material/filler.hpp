@@ -58,10 +58,10 @@ struct MeltingCurve {
 
 /// Settings at which a filler of one diameter welds well.
 struct Window {
-    std::optional<Sourced<std::pair<Speed, Speed>>> wire_feed;
-    std::optional<Sourced<std::pair<Current, Current>>> current;
-    std::optional<Sourced<std::pair<Voltage, Voltage>>> voltage;
-    std::optional<Sourced<std::pair<Speed, Speed>>> travel;
+    std::optional<SourcedRange<Speed>> wire_feed;
+    std::optional<SourcedRange<Current>> current;
+    std::optional<SourcedRange<Voltage>> voltage;
+    std::optional<SourcedRange<Speed>> travel;
     std::optional<Sourced<Current>> spray_from; ///< the least current that sprays, of the window for spray
 };
 
@@ -77,16 +77,6 @@ struct RatePoint {
     Sourced<MassFlow> rate;
 };
 
-/// One electrode or rod of one diameter, and how fast it is laid.
-struct Piece {
-    Sourced<Length> length;
-    Sourced<Length> stub;              ///< thrown away
-    std::optional<Sourced<Mass>> mass; ///< of the whole, with its covering; of a bare rod it may be left out
-    std::optional<Sourced<double>> per_A;                        ///< metal laid by current [kg/(s A)]
-    std::vector<RatePoint> rates;                                ///< rising; instead of the former
-    std::optional<Sourced<std::pair<MassFlow, MassFlow>>> range; ///< of a rod added by hand
-};
-
 /// What is known of a filler of one diameter.
 struct WireSize {
     std::string name; ///< the diameter as the table writes it, in mm
@@ -94,15 +84,23 @@ struct WireSize {
     std::optional<Sourced<LinearMass>> linear_mass; ///< of cored wire
     std::optional<MeltingCurve> melting;
     std::vector<FeedPoint> feed_table; ///< rising; instead of a melting curve
-    std::optional<Piece> piece;        ///< of an electrode or rod
     Window window;                     ///< whatever the transfer
     /// By transfer; what they leave out is in the former.
     std::vector<std::pair<std::string, Window>> windows;
+
+    // Of one electrode or rod.
+    Sourced<Length> length;
+    Sourced<Length> stub;              ///< thrown away
+    std::optional<Sourced<Mass>> mass; ///< of the whole, with its covering; of a bare rod it may be left out
+    std::optional<Sourced<double>> per_A;        ///< metal laid by current [kg/(s A)]
+    std::vector<RatePoint> rates;                ///< rising; instead of the former
+    std::optional<SourcedRange<MassFlow>> range; ///< of a rod added by hand
 };
 
 /// One thing to know of a filler or a base metal, in whole sentences.
 struct Advice {
-    std::string kind; ///< soak, slow_cooling, interpass, technique or post_heat; from a rule also crack_test
+    /// Soak, slow_cooling, interpass, technique or post_heat; from a rule also crack_test.
+    std::string kind;
     std::string text;
     std::string source;
 };
@@ -121,7 +119,7 @@ struct Filler {
     Sourced<double> efficiency;
     bool efficiency_of_covered = false; ///< of core and covering
     bool iron_powder = false;           ///< in the covering, so that it may lay more than its core holds
-    std::optional<Sourced<std::pair<double, double>>> efficiency_range;
+    std::optional<SourcedRange<double>> efficiency_range;
     std::vector<std::pair<std::string, Sourced<double>>> efficiency_by_gas;
     std::vector<std::pair<std::string, Sourced<double>>> efficiency_by_transfer;
     Sourced<double> bead_ratio;     ///< bead width over crown

@@ -17,20 +17,16 @@ constexpr Span stub_length{0, 500};
 constexpr Span piece_mass{0.1, 5'000};
 constexpr Span rate{0, 50, true};
 
-constexpr Field melting_fields[] = {
-    must<&MeltingCurve::a>("a_mm_per_A_s", positive, R"([0.3, "Norrish"])"),
-    must<&MeltingCurve::b>("b_per_A2_s", not_negative, R"([5e-5, "Norrish"])"),
-};
-constexpr Record melting_record = record_of<MeltingCurve>("a melting curve", "", melting_fields);
+constexpr auto melting_record = table_record<MeltingCurve>(
+    "a melting curve", must<&MeltingCurve::a>("a_mm_per_A_s", positive, R"([0.3, "Norrish"])"),
+    must<&MeltingCurve::b>("b_per_A2_s", not_negative, R"([5e-5, "Norrish"])"));
 
-constexpr Field window_fields[] = {
-    field<&Window::wire_feed>("wire_feed_m_min", positive, R"([2, 12, "practice"])"),
+constexpr auto window_record = table_record<Window>(
+    "a window of settings", field<&Window::wire_feed>("wire_feed_m_min", positive, R"([2, 12, "practice"])"),
     field<&Window::current>("current_A", positive, R"([70, 260, "practice"])"),
     field<&Window::voltage>("voltage_V", positive, R"([15, 22, "practice"])"),
     field<&Window::travel>("travel_mm_min", positive, R"([100, 1000, "practice"])"),
-    field<&Window::spray_from>("spray_from_A", positive, R"([220, "spray-currents"])"),
-};
-constexpr Record window_record = record_of<Window>("a window of settings", "", window_fields);
+    field<&Window::spray_from>("spray_from_A", positive, R"([220, "spray-currents"])"));
 
 constexpr Field window_of(std::string_view transfer) {
     return bare_field(transfer, window_record, "{ ... }");
@@ -46,16 +42,12 @@ void read_windows(WireSize& size, const Entry& entry, const Field& field) {
                 size.windows.emplace_back(transfer.name, read_record<Window>(*window));
 }
 
-constexpr Field feed_point_fields[] = {
-    must<&FeedPoint::feed>("wire_feed_m_min", positive, R"([8, "practice"])"),
-    must<&FeedPoint::current>("current_A", positive, R"([180, "practice"])"),
-};
-constexpr Field rate_point_fields[] = {
-    must<&RatePoint::current>("current_A", positive, R"([140, "practice"])"),
-    must<&RatePoint::rate>("rate_kg_h", rate, R"([1.2, "practice"])"),
-};
-constexpr Record feed_point_record = record_of<FeedPoint>("a point of the feed table", "", feed_point_fields);
-constexpr Record rate_point_record = record_of<RatePoint>("a point of the rate table", "", rate_point_fields);
+constexpr auto feed_point_record = table_record<FeedPoint>(
+    "a point of the feed table", must<&FeedPoint::feed>("wire_feed_m_min", positive, R"([8, "practice"])"),
+    must<&FeedPoint::current>("current_A", positive, R"([180, "practice"])"));
+constexpr auto rate_point_record = table_record<RatePoint>(
+    "a point of the rate table", must<&RatePoint::current>("current_A", positive, R"([140, "practice"])"),
+    must<&RatePoint::rate>("rate_kg_h", rate, R"([1.2, "practice"])"));
 
 /// Both figures of a table rise from point to point.
 template <class Point, class Value>
@@ -73,30 +65,18 @@ void check_rising(const std::vector<Point>& points, Sourced<Value> Point::*figur
     }
 }
 
-/// What an electrode or rod has and wire does not.
-template <auto Member>
-void of_piece(WireSize& size, const Entry& entry, const Field& field) {
-    if (size.piece)
-        FieldOf<typename Filled<decltype(Member)>::Type>::fill(entry, field, (*size.piece).*Member);
-}
-template <auto Member>
-constexpr MadeField piece_field(std::string_view name, Allowed allowed, std::string_view sample = {}) {
-    const MadeField filled = field<&of_piece<Member>>(name, allowed, sample);
-    return field<Member>(name, allowed, sample).with(&Field::fill, filled.fill).with(&Field::row, filled.row);
-}
-
 constexpr Field size_fields[] = {
     field<&WireSize::linear_mass>("linear_mass_kg_m", linear_mass, R"([0.0072, "practice"])"),
     field<&WireSize::melting>("melting", melting_record),
     field<&WireSize::feed_table>("feed_table", list_of(feed_point_record, 2, 100)),
     field<&WireSize::window>("window", window_record),
     field<&read_windows>("windows", windows_record),
-    piece_field<&Piece::length>("length_mm", piece_length, R"([350, "practice"])"),
-    piece_field<&Piece::stub>("stub_mm", stub_length, R"([50, "practice"])"),
-    piece_field<&Piece::mass>("mass_g", piece_mass, R"([36, "practice"])"),
-    piece_field<&Piece::per_A>("rate_kg_h_A", rate, R"([0.009, "practice"])").times(1 / factor::hour),
-    piece_field<&Piece::rates>("rate_table", list_of(rate_point_record, 2, 100)),
-    piece_field<&Piece::range>("rate_kg_h", rate, R"([0.5, 3, "practice"])"),
+    field<&WireSize::length>("length_mm", piece_length, R"([350, "practice"])"),
+    field<&WireSize::stub>("stub_mm", stub_length, R"([50, "practice"])"),
+    field<&WireSize::mass>("mass_g", piece_mass, R"([36, "practice"])"),
+    field<&WireSize::per_A>("rate_kg_h_A", rate, R"([0.009, "practice"])").times(1 / factor::hour),
+    field<&WireSize::rates>("rate_table", list_of(rate_point_record, 2, 100)),
+    field<&WireSize::range>("rate_kg_h", rate, R"([0.5, 3, "practice"])"),
 };
 
 /// What a size of a form must have, and what does not go with it.
@@ -135,11 +115,9 @@ void check_fields(const Entry& entry, FillerForm form) {
 void check_size(WireSize& size, const Entry& entry) {
     check_rising(size.feed_table, &FeedPoint::feed, entry, "feed_table",
                  "list the points with feed and current rising");
-    if (!size.piece)
-        return;
-    check_rising(size.piece->rates, &RatePoint::rate, entry, "rate_table",
+    check_rising(size.rates, &RatePoint::rate, entry, "rate_table",
                  "list the points with current and rate rising");
-    if (size.piece->stub.value >= size.piece->length.value && entry.has("length_mm"))
+    if (size.stub.value >= size.length.value && entry.has("length_mm"))
         entry.refuse("stub_mm", "is as long as the whole", "write the piece that is thrown away");
 }
 
@@ -157,8 +135,6 @@ WireSize read_filler_size(const Entry& entry, FillerForm form) {
         entry.refuse("does not stand under a diameter",
                      R"(write the diameter in mm as the name, such as "1.0")");
     check_fields(entry, form);
-    if (!is_wire(form))
-        size.piece.emplace();
     fill_record(size, entry);
     return size;
 }

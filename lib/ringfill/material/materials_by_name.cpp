@@ -95,7 +95,7 @@ std::vector<std::reference_wrapper<const Family>> families_of(const Job& job, co
 
 std::optional<Suit> suit_of(const Registry& registry, const std::vector<Suit>& common, const SuitName& filler,
                             const SuitName& base) {
-    std::vector<Suit> rules = common;
+    SuitRules rules(common.begin(), common.end());
     for (const Family& family :
          registry.has_own() ? registry.families()
                             : families_of({family_part(filler.name), family_part(base.name)}, registry))

@@ -152,9 +152,12 @@ std::optional<std::size_t> not_utf8_at(std::string_view text) {
 }
 
 bool is_clean(std::string_view text) {
-    for (std::size_t i = 0; i < text.size(); i += character_at(text, i).bytes)
-        if (disturbs(character_at(text, i).code))
+    for (std::size_t i = 0; i < text.size();) {
+        const Character c = character_at(text, i);
+        if (disturbs(c.code))
             return false;
+        i += c.bytes;
+    }
     return true;
 }
 

@@ -15,6 +15,7 @@
 #include <ringfill/document/parse.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/material/search.hpp>
+#include <ringfill/working/working.hpp>
 
 namespace ringfill {
 namespace {
@@ -136,10 +137,14 @@ class Registry::Reader {
     }
 
     std::optional<Family> family_of_plugin(Read& read, const Plugin& plugin) {
-        const auto carried = [&] { return parse(plugin.file + " (its table)", plugin.table, Origin::table); };
+        const auto carried = [&] {
+            std::vector<Document> tables; // a list in braces would copy the document
+            tables.push_back(parse(plugin.file + " (its table)", plugin.table, Origin::table));
+            return tables;
+        };
         Family family;
         try {
-            family = read_family(plugin.family, {carried()}, sources_);
+            family = read_family(plugin.family, carried(), sources_);
         } catch (const Faulty& faulty) {
             read.missing.push_back({plugin.family, faulty.faults().front()});
             return std::nullopt;
@@ -149,8 +154,9 @@ class Registry::Reader {
             if (table.text != plugin.table) // the very table that the plugin was built with adds nothing
                 more.push_back(parse(table.file, std::move(table.text), Origin::table));
         if (!more.empty()) {
-            more.insert(more.begin(), carried());
-            family = read_family(plugin.family, std::move(more), sources_);
+            std::vector<Document> tables = carried();
+            append(tables, std::move(more));
+            family = read_family(plugin.family, std::move(tables), sources_);
         }
         family.plugin = plugin;
         return family;

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include <range/v3/action/push_back.hpp>
+#include <range/v3/view/zip.hpp>
 
 #include <ringfill/boring/bore_boring.hpp>
 #include <ringfill/caution/rules.hpp>
@@ -39,13 +40,11 @@ std::vector<std::string> bore_notes(const WornBore& bore, const BorePlan& planne
                         show(extra, units), show(2.0 * planned.build.weld_to_radius, units)));
     if (!(planned.metal.kept > Mass()))
         add("boring takes away all that is welded on average; metal kept is left out");
-    for (std::size_t i = 0; i < planned.grooves.size(); ++i) {
-        const Length diameter = bore.grooves[i].diameter;
-        const GrooveFill& fill = planned.grooves[i];
-        const std::string what = "the groove of " + show(diameter, units);
+    for (const auto& [groove, fill] : ranges::views::zip(bore.grooves, planned.grooves)) {
+        const std::string what = "the groove of " + show(groove.diameter, units);
         if (!(fill.volume > Volume()))
             add(what + " lies inside the surface to be welded; nothing to fill");
-        else if (fill.path < ring_path(diameter / 2.0))
+        else if (fill.path < ring_path(groove.diameter / 2.0))
             add(what + " is so shallow that its metal is less than one ring; the first layer may fill it");
     }
     return notes;

@@ -74,7 +74,7 @@ Figures all_figures(const Job& job, const Shop& shop, const std::vector<Settings
 }
 
 /// Follows the heat of every bore, and counts its metal with the starts that this takes.
-std::vector<BorePlan> follow_bores(Figures figures, const Job& job, const Shop& shop,
+std::vector<BorePlan> follow_bores(Figures& figures, const Job& job, const Shop& shop,
                                    const Progress& progress) {
     std::vector<std::vector<RingPass>> passes;
     for (std::size_t i = 0; i < figures.bores.size(); ++i)
@@ -98,8 +98,10 @@ std::vector<BorePlan> follow_bores(Figures figures, const Job& job, const Shop& 
 
 /// How every figure of a plan was reached: bore by bore, then the totals, the day, what to take and the
 /// quote.
-std::vector<Working> plan_working(const Plan& plan, const std::vector<GivenBore>& given) {
+std::vector<Working> plan_working(const Plan& plan, const std::vector<GivenBore>& given,
+                                  std::vector<Working> of_take) {
     std::vector<Working> work;
+    work.reserve((plan.bores.size() + 1) * 250); // about as many as there are
     for (std::size_t i = 0; i < plan.bores.size(); ++i) {
         const auto add = [&](std::vector<Working> more) {
             append(work, under(element_path("bores", i), std::move(more)));
@@ -120,8 +122,7 @@ std::vector<Working> plan_working(const Plan& plan, const std::vector<GivenBore>
     if (plan.day)
         append(work, day_working(*plan.day));
     append(work, fire_watch_working(plan.fire_watch));
-    for (std::size_t i = 0; i < plan.take.size(); ++i)
-        append(work, under(element_path("take", i), plan.take[i].working));
+    append(work, std::move(of_take));
     if (plan.quote)
         append(work, quote_working(*plan.quote));
     return work;
@@ -143,14 +144,13 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     plan.title = job.title;
     plan.units = job.units;
     plan.reserve = job.reserve;
-    const std::vector<GivenBore> given = figures.given;
-    plan.bores = follow_bores(std::move(figures), job, shop, progress);
+    const std::vector<GivenBore>& given = figures.given;
+    plan.bores = follow_bores(figures, job, shop, progress);
     const PlannedDay day = plan_day(job, plan.bores, shop.standing_times);
     plan.day = day.day;
     plan.fire_watch = fire_watch(*rule, plan.day, plan.bores);
     const PlannedWork work{job, settings, given, plan.bores, plan.fire_watch};
-    const Taken taken = take(work, shop);
-    plan.take = taken.needs;
+    Taken taken = take(work, shop);
     plan.totals = totals(given, plan.bores, taken.gas);
     plan.cautions = cautions(work, shop);
     plan.sources = cited(plan.cautions, job, shop);
@@ -158,7 +158,8 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     plan.assumed = assumed(work, shop.cutting);
     plan.quote = quote(work, taken, day, shop.currencies, faults);
     refuse_if_any(Origin::job, faults);
-    plan.working = plan_working(plan, given);
+    plan.take = std::move(taken.needs);
+    plan.working = plan_working(plan, given, std::move(taken.working));
     return plan;
 }
 

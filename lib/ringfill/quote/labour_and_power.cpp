@@ -59,7 +59,7 @@ std::vector<QuoteLine> quote_labour(const QuoteFacts& facts, std::vector<Fault>&
 std::vector<QuoteLine> quote_power(const QuoteFacts& facts, std::vector<Fault>& faults) {
     const Prices& prices = facts.prices;
     const bool generator = prices.fuel_litre.has_value();
-    const auto fuel = ranges::find(facts.take, NeedKind::generator_fuel, &Need::kind);
+    const auto fuel = ranges::find(facts.take, kinds::generator_fuel, &Need::kind);
     QuoteLine line = !facts.energy_kwh || (generator && fuel == facts.take.end())
                          ? line_of("power", {}, generator ? "L" : "kWh",
                                    "energy: the job does not give current and voltage of every bore")

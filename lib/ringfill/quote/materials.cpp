@@ -40,9 +40,7 @@ std::string key_for(const Bought& thing, const QuoteFacts& facts) {
 /// The line of so many kilograms of a filler in some packs, at its price of a kilogram.
 QuoteLine kilogram_line(const Need& need, const std::vector<PackCount>& packs, double kg,
                         const NamedPrice& price, const QuoteFacts& facts, std::vector<Fault>& faults) {
-    std::string text = item_text(need, facts.units);
-    for (const PackCount& pack : packs)
-        text += fmt::format("{}{} × {}", &pack == &packs.front() ? ", " : " + ", pack.count, pack.pack);
+    const std::string text = fmt::format("{}, {}", item_text(need, facts.units), in_words(packs));
     return priced(line_of(text, kg, "kg"), {member_path("prices.wire_kg", price.first), price.second},
                   facts.currency, faults);
 }
@@ -79,7 +77,7 @@ std::vector<QuoteLine> pack_lines(const Need& need, const QuoteFacts& facts, std
     const bool any_by_name = ranges::any_of(
         things, [&](const Bought& thing) { return price_by_name(prices.packs, thing, facts.units); });
     if (by_kg && !any_by_name)
-        if (const auto kg = need.kind == NeedKind::wire ? need.supplied : packs_kg(need.cover))
+        if (const auto kg = need.kind == kinds::wire ? need.supplied : packs_kg(need.cover))
             return {kilogram_line(need, need.cover, *kg, *by_kg, facts, faults)};
     std::vector<QuoteLine> lines;
     for (const Bought& thing : things)
@@ -89,13 +87,13 @@ std::vector<QuoteLine> pack_lines(const Need& need, const QuoteFacts& facts, std
 
 /// A unit of a need as the user reads it, and how many of the need's own it is.
 std::pair<std::string, double> unit_for(const Need& need, UnitSystem units) {
-    const std::string unit = unit_of(need.kind);
+    const std::string_view unit = need.kind.unit;
     const bool inch = units == UnitSystem::inch;
     if (inch && unit == "kg")
         return {"lb", factor::pound};
     if (inch && unit == "L")
         return {"ft3", factor::cubic_foot / factor::litre};
-    return {unit, 1};
+    return {std::string(unit), 1};
 }
 
 /// What is used of the packs, at its share of their cost.

@@ -4,9 +4,6 @@
 #include <cmath>
 #include <tuple>
 
-#include <boost/algorithm/string/classification.hpp>
-#include <boost/algorithm/string/split.hpp>
-
 #include <fmt/format.h>
 
 #include <range/v3/algorithm/any_of.hpp>
@@ -19,16 +16,23 @@ namespace {
 /// Sizes that differ by less are one size that was written in two ways, m.
 constexpr double same_size_m = 1e-7;
 
-std::vector<std::string> words_of(std::string_view text) {
-    std::vector<std::string> words;
-    boost::split(words, text, boost::is_any_of(" ,"));
-    std::erase(words, "");
+/// Words of a text that must stay as long as they do.
+using Words = std::vector<std::string_view>;
+
+Words words_of(std::string_view text) {
+    Words words;
+    while (!text.empty()) {
+        const std::size_t end = std::min(text.find_first_of(" ,"), text.size());
+        if (end > 0)
+            words.push_back(text.substr(0, end));
+        text.remove_prefix(std::min(end + 1, text.size()));
+    }
     return words;
 }
 
 /// A word of what a thing is called, and the part that it belongs to.
 struct Word {
-    std::string text;
+    std::string_view text;
     const NamePart* part;
 };
 
@@ -47,12 +51,16 @@ bool is_a_name(const std::vector<Word>& words, std::size_t first, std::size_t la
                        [](const Word& word) { return word.part->of != Of::serves; });
 }
 
-bool name_in(const std::vector<std::string>& name, const std::vector<NamePart>& parts) {
+std::vector<Word> words_of(const std::vector<NamePart>& parts) {
     std::vector<Word> words;
     for (const NamePart& part : parts)
-        for (const std::string& word : words_of(part.text))
+        for (const std::string_view word : words_of(part.text))
             words.push_back({word, &part});
-    const auto is_same = [](const Word& word, const std::string& wanted) { return word.text == wanted; };
+    return words;
+}
+
+bool name_in(const Words& name, const std::vector<Word>& words) {
+    const auto is_same = [](const Word& word, std::string_view wanted) { return word.text == wanted; };
     for (auto at = words.begin(); !name.empty(); ++at) {
         at = std::search(at, words.end(), name.begin(), name.end(), is_same);
         if (at == words.end())
@@ -65,7 +73,7 @@ bool name_in(const std::vector<std::string>& name, const std::vector<NamePart>& 
 }
 
 /// The size of a thing as a name writes it, number and unit; empty: the name writes no such size.
-std::string written_size(const std::vector<std::string>& name, const NeedSize& size) {
+std::string written_size(const Words& name, const NeedSize& size) {
     const auto* diameter = std::get_if<Length>(&size);
     for (std::size_t i = 1; diameter && i < name.size(); ++i) {
         std::string text = fmt::format("{} {}", name[i - 1], name[i]);
@@ -75,6 +83,28 @@ std::string written_size(const std::vector<std::string>& name, const NeedSize& s
                 return text;
     }
     return {};
+}
+
+std::vector<NamePart> parts_of(const Bought& thing, UnitSystem units) {
+    std::vector<NamePart> parts = name_parts(thing.need, units);
+    if (thing.pack)
+        parts.push_back({NamePart::Of::pack, thing.pack->pack});
+    return parts;
+}
+
+/// @param words of the parts
+Named named(std::string_view name, const NeedSize& size, const std::vector<NamePart>& parts,
+            const std::vector<Word>& words) {
+    const Words wanted = words_of(name);
+    if (const std::string written = written_size(wanted, size); !written.empty()) {
+        std::vector<NamePart> as_written = parts;
+        for (NamePart& part : as_written)
+            if (part.of == NamePart::Of::size)
+                part.text = written;
+        if (name_in(wanted, words_of(as_written)))
+            return Named::with_its_size;
+    }
+    return name_in(wanted, words) ? Named::yes : Named::no;
 }
 
 } // namespace
@@ -93,19 +123,8 @@ std::string full_name(const Bought& thing, UnitSystem units) {
 }
 
 Named named(std::string_view name, const Bought& thing, UnitSystem units) {
-    const auto wanted = words_of(name);
-    std::vector<NamePart> parts = name_parts(thing.need, units);
-    if (thing.pack)
-        parts.push_back({NamePart::Of::pack, thing.pack->pack});
-    const bool as_shown = name_in(wanted, parts);
-    if (const std::string size = written_size(wanted, thing.need.size); !size.empty()) {
-        for (NamePart& part : parts)
-            if (part.of == NamePart::Of::size)
-                part.text = size;
-        if (name_in(wanted, parts))
-            return Named::with_its_size;
-    }
-    return as_shown ? Named::yes : Named::no;
+    const std::vector<NamePart> parts = parts_of(thing, units);
+    return named(name, thing.need.size, parts, words_of(parts));
 }
 
 bool names_any_of(std::string_view name, const Need& need, UnitSystem units) {
@@ -114,11 +133,14 @@ bool names_any_of(std::string_view name, const Need& need, UnitSystem units) {
 }
 
 const NamedPrice* price_by_name(const NamedPrices& prices, const Bought& thing, UnitSystem units) {
+    const std::vector<NamePart> parts = parts_of(thing, units);
+    const std::vector<Word> words = words_of(parts);
     const NamedPrice* best = nullptr;
     std::tuple<std::size_t, Named, std::size_t> most;
     for (const NamedPrice& price : prices) {
         const auto& name = price.first;
-        const std::tuple weight{words_of(name).size(), named(name, thing, units), name.size()};
+        const std::tuple weight{words_of(name).size(), named(name, thing.need.size, parts, words),
+                                name.size()};
         if (std::get<Named>(weight) != Named::no && (!best || weight > most))
             std::tie(best, most) = std::tuple{&price, weight};
     }
@@ -126,7 +148,7 @@ const NamedPrice* price_by_name(const NamedPrices& prices, const Bought& thing, 
 }
 
 bool is_material(const Need& need, const NamedPrices& prices, UnitSystem units) {
-    const Charge charge = charge_of(need.kind);
+    const Charge charge = need.kind.charge;
     return charge == Charge::used_up ||
            (charge == Charge::tool && ranges::any_of(prices, [&](const NamedPrice& price) {
                 return names_any_of(price.first, need, units);

@@ -17,12 +17,9 @@ Thousandths thousandths(double value) {
 }
 
 QuoteLine line_of(std::string item, std::optional<double> quantity, std::string unit, std::string missing) {
-    QuoteLine line;
-    line.item = std::move(item);
+    QuoteLine line{std::move(item), {}, quantity.value_or(0), std::move(unit)};
     if (quantity)
         line.quantity = thousandths(*quantity);
-    line.measured = quantity.value_or(0);
-    line.unit = std::move(unit);
     line.missing = std::move(missing);
     return line;
 }

@@ -15,10 +15,9 @@ namespace ringfill {
 namespace {
 
 /// What is charged by hours or energy, and the field that prices it.
-constexpr std::pair<NeedKind, const char*> priced_elsewhere[] = {
-    {NeedKind::generator_fuel, "prices.fuel_litre"},
-    {NeedKind::power_supply, "prices.power_kwh"},
-    {NeedKind::fire_watch, "prices.watch_hour"}};
+constexpr std::pair<NeedKind, const char*> priced_elsewhere[] = {{kinds::generator_fuel, "prices.fuel_litre"},
+                                                                 {kinds::power_supply, "prices.power_kwh"},
+                                                                 {kinds::fire_watch, "prices.watch_hour"}};
 
 /// The fillers, gases and fuels that a name is the price of, each once.
 std::vector<std::string> substances_priced(const QuoteFacts& facts, const std::string& name) {
@@ -28,8 +27,7 @@ std::vector<std::string> substances_priced(const QuoteFacts& facts, const std::s
             const auto* price = price_by_name(facts.prices.packs, {need, &pack}, facts.units);
             return price && price->first == name;
         };
-        const bool is_stuff =
-            is_filler(need.kind) || need.kind == NeedKind::gas || need.kind == NeedKind::fuel;
+        const bool is_stuff = is_filler(need.kind) || need.kind == kinds::gas || need.kind == kinds::fuel;
         if (is_stuff && !ranges::contains(found, need.substance) && ranges::any_of(need.cover, is_priced))
             found.push_back(need.substance);
     }
@@ -38,7 +36,7 @@ std::vector<std::string> substances_priced(const QuoteFacts& facts, const std::s
 
 std::string note_on(const QuoteFacts& facts, const std::string& name) {
     const bool is_used = ranges::any_of(facts.take, [&](const Need& need) {
-        return charge_of(need.kind) != Charge::by_hours && names_any_of(name, need, facts.units);
+        return need.kind.charge != Charge::by_hours && names_any_of(name, need, facts.units);
     });
     if (is_used) {
         const auto substances = substances_priced(facts, name);
@@ -47,19 +45,16 @@ std::string note_on(const QuoteFacts& facts, const std::string& name) {
                                                    "write the fuller names that the lines have.",
                                                    listed(substances, ", "));
     }
-    for (const auto& [kind, field] : priced_elsewhere) {
-        Need one;
-        one.kind = kind;
-        if (names_any_of(name, one, facts.units))
+    for (const auto& [kind, field] : priced_elsewhere)
+        if (names_any_of(name, Need{kind}, facts.units))
             return fmt::format("is not used: that is priced by {}.", field);
-    }
     return "names nothing that is taken; a filler is named in full, family/filler.";
 }
 
 std::vector<std::string> pack_notes(const QuoteFacts& facts) {
     std::vector<std::string> tools;
     for (const Need& need : facts.take)
-        if (charge_of(need.kind) == Charge::tool && !is_material(need, facts.prices.packs, facts.units))
+        if (need.kind.charge == Charge::tool && !is_material(need, facts.prices.packs, facts.units))
             tools.push_back(item_text(need, facts.units));
     std::vector<std::string> notes;
     if (!tools.empty())

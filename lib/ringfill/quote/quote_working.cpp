@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <range/v3/action/push_back.hpp>
+#include <range/v3/view/enumerate.hpp>
 
 #include <ringfill/quote/quote.hpp>
 
@@ -61,12 +62,10 @@ std::vector<Working> quote_working(const Quote& quote) {
     std::vector<Working> work{
         {"exponent", "1*e", {{"e", exponent}}, exponent, "", quote.currency.exponent.source}};
     std::vector<double> sums;
-    for (std::size_t i = 0; i < quote.sections.size(); ++i) {
-        const QuoteSection& section = quote.sections[i];
+    for (const auto& [i, section] : ranges::views::enumerate(quote.sections)) {
         const std::string path = element_path("sections", i);
         std::vector<double> amounts;
-        for (std::size_t j = 0; j < section.lines.size(); ++j) {
-            const QuoteLine& line = section.lines[j];
+        for (const auto& [j, line] : ranges::views::enumerate(section.lines)) {
             ranges::push_back(
                 work, under(element_path(path + ".lines", j), line_working(line, quote.currency, smallest)));
             if (line.amount)
@@ -81,8 +80,7 @@ std::vector<Working> quote_working(const Quote& quote) {
         return under("quote", std::move(work));
     work.push_back(sum_working("subtotal_minor", sums, *quote.subtotal, smallest));
     std::vector<double> all{as_number(*quote.subtotal)};
-    for (std::size_t i = 0; i < quote.on_top.size(); ++i) {
-        const OnTop& one = quote.on_top[i];
+    for (const auto& [i, one] : ranges::views::enumerate(quote.on_top)) {
         const std::string path = element_path("on_top", i);
         const double share = as_number(one.share);
         work.push_back({path + ".share", "s/100000", {{"s", share}}, share / whole_share, "", "job"});

@@ -4,12 +4,11 @@
 
 #include <range/v3/algorithm/contains.hpp>
 #include <range/v3/algorithm/copy_if.hpp>
-#include <range/v3/algorithm/find.hpp>
-#include <range/v3/algorithm/none_of.hpp>
 #include <range/v3/iterator/insert_iterators.hpp>
 
 #include <ringfill/day/calendar.hpp>
 #include <ringfill/fault/listed.hpp>
+#include <ringfill/take/group.hpp>
 
 namespace ringfill {
 namespace {
@@ -34,12 +33,9 @@ std::vector<OpenField> open_fields(const std::vector<Caution>& cautions) {
     for (const Caution& caution : cautions) {
         if (caution.applies == Applies::yes)
             continue;
-        auto known = ranges::find(fields, caution.field, &OpenField::field);
-        if (known == fields.end())
-            known = fields.insert(known, {caution.field, {}});
-        if (ranges::none_of(known->cautions,
-                            [&](const Caution* one) { return to_check(one) == to_check(&caution); }))
-            known->cautions.push_back(&caution);
+        auto& known = group_by(fields, &OpenField::field, caution.field).cautions;
+        if (!ranges::contains(known, to_check(&caution), to_check))
+            known.push_back(&caution);
     }
     return fields;
 }

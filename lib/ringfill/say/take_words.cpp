@@ -1,6 +1,10 @@
 #include <ringfill/say/take_words.hpp>
 
+#include <functional>
+
 #include <fmt/format.h>
+
+#include <range/v3/numeric/accumulate.hpp>
 
 #include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/printable.hpp>
@@ -11,8 +15,8 @@
 namespace ringfill {
 
 std::string amount(double value, const Need& need, UnitSystem units) {
-    const std::string unit = unit_of(need.kind);
-    if (need.kind == NeedKind::generator_fuel) // poured, in litres or gallons to a tenth
+    const std::string_view unit = need.kind.unit;
+    if (need.kind == kinds::generator_fuel) // poured, in litres or gallons to a tenth
         return units == UnitSystem::inch
                    ? fmt::format("{:.1f} gal", value * factor::litre / factor::gallon_us)
                    : fmt::format("{:.1f} L", value);
@@ -24,10 +28,7 @@ std::string amount(double value, const Need& need, UnitSystem units) {
 }
 
 std::string bores_in_all(const Plan& plan) {
-    int bores = 0;
-    for (const BorePlan& bore : plan.bores)
-        bores += bore.count;
-    return counted(bores, "bore");
+    return counted(ranges::accumulate(plan.bores, 0, std::plus(), &BorePlan::count), "bore");
 }
 
 std::string load(const Need& need) {

@@ -21,14 +21,14 @@ std::vector<double> all_mm(const std::vector<Length>& lengths) {
 /// the search: one of 720 equal angles, or of a reading.
 std::vector<Working> extreme_working(const std::string& figure, const WornStation& station,
                                      const ClockRadius& extreme) {
-    const Interpolant outline(station.readings);
+    const Interpolant outline(station.radii);
     std::vector<double> waves;
     for (std::size_t j = 1; j <= outline.cosines().size(); ++j)
         waves.push_back(static_cast<double>(j));
     const double share = extreme.clock.value() / (2 * std::numbers::pi);
     const double on_grid = share * search_angles;
     const bool is_on_grid = std::fabs(on_grid - std::round(on_grid)) < 1e-6;
-    const double count = is_on_grid ? search_angles : static_cast<double>(station.readings.size());
+    const double count = is_on_grid ? search_angles : static_cast<double>(station.radii.size());
     return {worked(figure + "_mm", "a_0 + sum(a*cos(j*theta*pi/180)) + sum(b*sin(j*theta*pi/180))",
                    inputs_of(in_mm("a_0", outline.mean()), Input("a", all_mm(outline.cosines()), "mm"),
                              Input("b", all_mm(outline.sines()), "mm"), Input("j", waves),
@@ -42,7 +42,7 @@ Working volume_of_stations(const std::vector<WornStation>& stations, const WornB
     Working work = worked("worn_volume_mm3", "pi*(mean(r_1^2)*z_1", {}, in_mm3(volume));
     for (std::size_t i = 0; i < stations.size(); ++i) {
         const std::size_t k = i + 1;
-        work.inputs.emplace_back(fmt::format("r_{}", k), all_mm(stations[i].readings), "mm");
+        work.inputs.emplace_back(fmt::format("r_{}", k), all_mm(stations[i].radii), "mm");
         work.inputs.emplace_back(fmt::format("z_{}", k), in_mm(stations[i].depth));
         if (i > 0)
             work.formula += fmt::format(" + (z_{0}-z_{1})/3*mean(r_{1}^2 + r_{1}*r_{0} + r_{0}^2)", k, i);
@@ -55,11 +55,12 @@ Working volume_of_stations(const std::vector<WornStation>& stations, const WornB
 } // namespace
 
 std::vector<Working> survey_working(const WornBore& bore, const Survey& survey) {
-    if (const auto* round = std::get_if<WornDiameter>(&bore.worn))
+    if (const Worn& worn = bore.worn; worn.diameter)
         return under(
             "survey",
-            worked(inputs_of(in_mm("D", round->diameter), in_mm("e", round->offset),
-                             in_degrees("phi_0", round->offset_clock), in_mm("L", bore.length)),
+            worked(inputs_of(in_mm("D", *worn.diameter), in_mm("e", worn.offset.value_or(Length())),
+                             in_degrees("phi_0", worn.offset_clock.value_or(Angle())),
+                             in_mm("L", bore.length)),
                    {{"largest_radius_mm", "D/2 + e", in_mm(survey.largest.radius)},
                     {"largest_radius_clock_deg", "mod(phi_0, 360)", in_degrees(survey.largest.clock)},
                     {"smallest_radius_mm", "D/2 - e", in_mm(survey.smallest.radius)},

@@ -19,16 +19,18 @@ Angle clock_of(std::size_t i, std::size_t count) {
 /// Mean over the clock readings of the frustums between two stations, without π [m³].
 Volume between(const WornStation& near, const WornStation& far) {
     Area sum;
-    for (const auto& [a, b] : ranges::views::zip(near.readings, far.readings))
+    for (const auto& [a, b] : ranges::views::zip(near.radii, far.radii))
         sum += a * a + a * b + b * b;
-    return (far.depth - near.depth) * sum / (3.0 * static_cast<double>(near.readings.size()));
+    return (far.depth - near.depth) * sum / (3.0 * static_cast<double>(near.radii.size()));
 }
 
-Survey survey_round(const WornDiameter& worn, Length length) {
-    const Length r = worn.diameter / 2.0;
+Survey survey_round(const Worn& worn, Length length) {
+    const Length r = *worn.diameter / 2.0;
+    const Length offset = worn.offset.value_or(Length());
+    const double clock = worn.offset_clock.value_or(Angle()).value();
     Survey result;
-    result.largest = {r + worn.offset, in_si<Angle>(std::fmod(worn.offset_clock.value(), turn))};
-    result.smallest = {r - worn.offset, in_si<Angle>(std::fmod(worn.offset_clock.value() + turn / 2, turn))};
+    result.largest = {r + offset, in_si<Angle>(std::fmod(clock, turn))};
+    result.smallest = {r - offset, in_si<Angle>(std::fmod(clock + turn / 2, turn))};
     result.worn_volume = std::numbers::pi * r * r * length;
     return result;
 }
@@ -58,11 +60,10 @@ Interpolant::Interpolant(const std::vector<Length>& radii)
     for (std::size_t j = 1; 2 * j <= n; ++j) {
         Length a;
         Length b;
-        std::size_t at = 0; // j k less whole turns, in integers: each angle is one of the n exact ones
         for (std::size_t k = 0; k < n; ++k) {
-            a += radii[k] * cosine[at];
-            b += radii[k] * sine[at];
-            at = at + j < n ? at + j : at + j - n;
+            // j k less whole turns, in integers: each angle is one of the n exact ones
+            a += radii[k] * cosine[j * k % n];
+            b += radii[k] * sine[j * k % n];
         }
         const bool nyquist = 2 * j == n;
         const double weight = (nyquist ? 1.0 : 2.0) / static_cast<double>(n);
@@ -105,25 +106,19 @@ Extremes extremes(const std::vector<Length>& radii) {
 }
 
 std::vector<WornStation> stations_of(const Worn& worn) {
-    if (const auto* radii = std::get_if<WornRadii>(&worn))
-        return radii->stations;
-    const auto* diameters = std::get_if<WornDiameters>(&worn);
-    if (!diameters)
-        return {};
-    std::vector<WornStation> stations;
-    for (const auto& [depth, read] : diameters->stations) {
-        WornStation& station = stations.emplace_back(WornStation{depth, {}});
-        for (std::size_t i = 0; i < 2 * read.size(); ++i)
-            station.readings.push_back(
-                eccentric_radius(read[i % read.size()] / 2.0, diameters->offset,
-                                 clock_of(i, 2 * read.size()) - diameters->offset_clock));
-    }
+    const Angle towards = worn.offset_clock.value_or(Angle());
+    std::vector<WornStation> stations = worn.stations;
+    for (auto& [depth, radii, diameters] : stations)
+        for (std::size_t i = 0; i < 2 * diameters.size(); ++i)
+            radii.push_back(eccentric_radius(diameters[i % diameters.size()] / 2.0,
+                                             worn.offset.value_or(Length()),
+                                             clock_of(i, 2 * diameters.size()) - towards));
     return stations;
 }
 
 Volume worn_volume(const std::vector<WornStation>& stations, Length length) {
-    Volume volume = section(stations.front().readings) * stations.front().depth +
-                    section(stations.back().readings) * (length - stations.back().depth);
+    Volume volume = section(stations.front().radii) * stations.front().depth +
+                    section(stations.back().radii) * (length - stations.back().depth);
     for (std::size_t i = 1; i < stations.size(); ++i)
         volume += std::numbers::pi * between(stations[i - 1], stations[i]);
     return volume;
@@ -134,15 +129,15 @@ bool is_same_all_round(const Survey& survey) {
 }
 
 Survey survey(const Worn& worn, Length length) {
-    if (const auto* round = std::get_if<WornDiameter>(&worn))
-        return survey_round(*round, length);
+    if (worn.diameter)
+        return survey_round(worn, length);
     const std::vector<WornStation> stations = stations_of(worn);
     Survey result;
     result.worn_volume = worn_volume(stations, length);
-    result.readings = stations.front().readings.size();
-    result.two_point = std::holds_alternative<WornDiameters>(worn);
+    result.readings = stations.front().radii.size();
+    result.two_point = !stations.front().diameters.empty();
     for (std::size_t i = 0; i < stations.size(); ++i) {
-        const auto [largest, smallest] = extremes(stations[i].readings);
+        const auto [largest, smallest] = extremes(stations[i].radii);
         if (i == 0 || largest.radius > result.largest.radius) {
             result.largest = largest;
             result.largest_station = i;

@@ -57,7 +57,7 @@ struct Extremes {
 /// Both from one search. At least one radius.
 Extremes extremes(const std::vector<Length>& radii);
 
-/// The stations of a worn surface, their readings as radii from the target axis at equal clock steps from 12
+/// The stations of a worn surface, all of them with radii from the target axis at equal clock steps from 12
 /// o'clock; none where one diameter stands for the bore. Of a two-point diameter half stands at its clock
 /// position and half at the one opposite, then moved by the offset, which is exact for a round outline.
 std::vector<WornStation> stations_of(const Worn& worn);

@@ -22,11 +22,9 @@ constexpr std::string_view matters[] = {"life", "fire", "burns_poison", "crackin
 constexpr Span any_figure{-1'000, 1e8};
 constexpr Span watch_minutes{0, 10'080, true}; // a week
 
-constexpr Field trigger_fields[] = {
-    field<&Trigger::from>("from", any_figure, R"([160, "key"])"),
-    field<&Trigger::under>("under", any_figure, R"([250, "key"])"),
-};
-constexpr Record trigger_record = record_of<Trigger>("a circumstance", "", trigger_fields);
+constexpr auto trigger_record =
+    table_record<Trigger>("a circumstance", field<&Trigger::from>("from", any_figure, R"([160, "key"])"),
+                          field<&Trigger::under>("under", any_figure, R"([250, "key"])"));
 
 /// Whether some figure can lie within the limits, and some outside them.
 void check_limits(const Trigger& trigger, const Circumstance& word, const Entry& entry) {
@@ -68,13 +66,11 @@ void read_triggers(CautionRow& row, const Entry& caution, const Field& field) {
                        "name a circumstance, or \"always\"");
 }
 
-constexpr Field limit_fields[] = {
-    must<&ExposureLimit::agency>("agency", table_words, R"("OSHA")"),
+constexpr auto limit_record = table_record<ExposureLimit>(
+    "an exposure limit", must<&ExposureLimit::agency>("agency", table_words, R"("OSHA")"),
     must<&ExposureLimit::year>("year", table_words, R"("2006")"),
     must<&ExposureLimit::mg_m3>("mg_m3", Span{0, 1'000, true}, R"([0.005, "key"])"),
-    must<&ExposureLimit::as>("as", table_words, R"("mean of 8 h")"),
-};
-constexpr Record limit_record = record_of<ExposureLimit>("an exposure limit", "", limit_fields);
+    must<&ExposureLimit::as>("as", table_words, R"("mean of 8 h")"));
 
 void check_caution(CautionRow& row, const Entry& entry) {
     for (const UnitSystem units : {UnitSystem::metric, UnitSystem::inch})
@@ -90,17 +86,15 @@ void check_caution(CautionRow& row, const Entry& entry) {
                      "write in a few words what to look for");
 }
 
-constexpr Field caution_fields[] = {
-    must<&CautionRow::when>("when", whens, R"("before")"),
+constexpr auto caution_record = table_record<CautionRow, check_caution>(
+    "a caution", must<&CautionRow::when>("when", whens, R"("before")"),
     field<&CautionRow::matter>("matter", matters, R"("life")"),
     must<&read_triggers>("if", trigger_record, R"({ "wet": {} })").holds(Kind::object, Shape::named),
     field<&CautionRow::check>("check", table_words, R"("rain or wet metal")"),
     must<&CautionRow::text>("text", table_words, R"("Keep the rain off.")"),
     field<&CautionRow::limits>("limits", list_of(limit_record, 1, 20)),
     source_field<&CautionRow::source>("source", R"("practice")").required(),
-    source_field<&CautionRow::second_source>("second_source"),
-};
-constexpr Record caution_record = record_of<CautionRow, check_caution>("a caution", "", caution_fields);
+    source_field<&CautionRow::second_source>("second_source"));
 
 void check_rule(FireRule& rule, const Entry& entry) {
     if (rule.checks_for.has_value() != rule.checks_every.has_value())
@@ -109,13 +103,11 @@ void check_rule(FireRule& rule, const Entry& entry) {
         entry.refuse("is the word for the longest of all", "name the document it comes from");
 }
 
-constexpr Field rule_fields[] = {
-    must<&FireRule::after>("after_min", watch_minutes, R"([60, "key"])"),
+constexpr auto rule_record = table_record<FireRule, check_rule>(
+    "a rule of the fire watch", must<&FireRule::after>("after_min", watch_minutes, R"([60, "key"])"),
     must<&FireRule::clear>("clear_m", Span{0, 1'000, true}, R"([10, "key"])"),
     field<&FireRule::checks_for>("checks_for_min", watch_minutes, R"([60, "key"])"),
-    field<&FireRule::checks_every>("checks_every_min", watch_minutes, R"([20, "key"])"),
-};
-constexpr Record rule_record = record_of<FireRule, check_rule>("a rule of the fire watch", "", rule_fields);
+    field<&FireRule::checks_every>("checks_every_min", watch_minutes, R"([20, "key"])"));
 
 bool is_for_every_job(const CautionRow& row) {
     return !row.triggers.empty() && row.triggers.front().circumstance == circumstance("always");
@@ -154,11 +146,6 @@ void read_rules_of(CautionTable& table, const Entry& file, const Field& field) {
     }
 }
 
-constexpr auto cautions_fields = table_fields<R"("ringfill-cautions/1")">(
-    field<&read_rules_of>("fire_rules", rule_record, "{ ... }").holds(Kind::object, Shape::named),
-    field<&read_cautions_of>("cautions", caution_record, "{ ... }").holds(Kind::object, Shape::named));
-constexpr Record cautions_record = record_of<CautionTable>("the table of cautions", "", cautions_fields);
-
 void check_table(const CautionTable& table, const Entry& last) {
     if (table.fire_rules.empty())
         last.refuse(last.value(), "fire_rules", "is missing: no rule of the fire watch is known",
@@ -172,7 +159,10 @@ std::string_view name_of(When when) {
 }
 
 CautionTable read_cautions(const std::vector<Document>& files, const Bibliography& sources) {
-    return read_table<CautionTable, check_table>(files, sources, cautions_record);
+    return read_table<CautionTable, R"("ringfill-cautions/1")", nullptr, check_table>(
+        files, sources, "the table of cautions",
+        field<&read_rules_of>("fire_rules", rule_record, "{ ... }").holds(Kind::object, Shape::named),
+        field<&read_cautions_of>("cautions", caution_record, "{ ... }").holds(Kind::object, Shape::named));
 }
 
 } // namespace ringfill

@@ -23,20 +23,15 @@ void check_code(Currency& currency, const Entry& row) {
         row.refuse("is no code of a currency", "write three capital letters, as ISO 4217 has them");
 }
 
-constexpr Field currency_fields[] = {
-    field<&read_exponent>("exponent", Span{0, 4}, R"([2, "ISO4217"])").holds(Kind::sourced).required(),
-};
-constexpr Record currency_record = record_of<Currency, check_code>("a currency", "", currency_fields);
-
-constexpr auto currencies_fields = table_fields<R"("ringfill-currencies/1")">(
-    field<&Rows<Currency>::rows>("currencies", currency_record, "{ ... }").required());
-constexpr Record currencies_record =
-    record_of<Rows<Currency>>("the table of currencies", "", currencies_fields);
+constexpr auto currency_record = table_record<Currency, check_code>(
+    "a currency",
+    field<&read_exponent>("exponent", Span{0, 4}, R"([2, "ISO4217"])").holds(Kind::sourced).required());
 
 } // namespace
 
 std::vector<Currency> read_currencies(const std::vector<Document>& files, const Bibliography& sources) {
-    return read_table<Rows<Currency>>(files, sources, currencies_record).rows;
+    return read_rows<Currency, R"("ringfill-currencies/1")">(files, sources, "the table of currencies",
+                                                             "currencies", currency_record);
 }
 
 } // namespace ringfill

@@ -10,7 +10,7 @@ namespace ringfill {
 /// How long the hands take for something beside the chips, and from how long to how long that is.
 struct StandingTime {
     Sourced<Time> usual;
-    Sourced<std::pair<Time, Time>> range;
+    SourcedRange<Time> range;
 };
 
 /// How a portable boring bar is run where the job does not say, and what such bars do.
@@ -27,12 +27,12 @@ struct Cutting {
     Sourced<Temperature> rough_below;
     Sourced<Temperature> finish_below; ///< also for measuring
 
-    Sourced<std::pair<Turning, Turning>> small_bar; ///< electric
-    Sourced<std::pair<Turning, Turning>> large_bar; ///< hydraulic
-    Sourced<std::pair<Speed, Speed>> axial_feed;
-    Sourced<std::pair<Length, Length>> bores; ///< diameters that portable bars serve
-    Sourced<Power> bar_drive;                 ///< what a usual drive draws
-    Sourced<Length> bit_step;                 ///< the tool bit is set in such steps, on the radius
+    SourcedRange<Turning> small_bar; ///< electric
+    SourcedRange<Turning> large_bar; ///< hydraulic
+    SourcedRange<Speed> axial_feed;
+    SourcedRange<Length> bores; ///< diameters that portable bars serve
+    Sourced<Power> bar_drive;   ///< what a usual drive draws
+    Sourced<Length> bit_step;   ///< the tool bit is set in such steps, on the radius
 
     StandingTime tool_set;    ///< the bit set and the bar run back, before each cut
     StandingTime trim;        ///< the weld past one face taken off flush

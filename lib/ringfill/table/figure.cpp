@@ -24,8 +24,8 @@ std::optional<std::string> key(const Entry& row, const Value& value, const Spot&
 
 } // namespace
 
-std::optional<SourcedRange> sourced_figures(const Entry& row, const Value& value, const Field& field,
-                                            const Spot& spot) {
+std::optional<SourcedRange<double>> sourced_figures(const Entry& row, const Value& value, const Field& field,
+                                                    const Spot& spot) {
     const bool is_range = field.kind == Kind::sourced_range;
     const Value::List* list = value.list();
     if (!list || list->size() != (is_range ? 3 : 2)) {
@@ -42,7 +42,7 @@ std::optional<SourcedRange> sourced_figures(const Entry& row, const Value& value
         row.refuse(value, spot.path(), "has its low end over its high end", "swap the two");
         return std::nullopt;
     }
-    return SourcedRange{{*low, *high}, std::move(*source)};
+    return SourcedRange<double>{{*low, *high}, std::move(*source)};
 }
 
 std::string source_key(const Entry& row, const Field& field) {

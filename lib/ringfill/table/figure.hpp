@@ -16,15 +16,14 @@
 namespace ringfill {
 
 using SourcedNumber = Sourced<double>;
-using SourcedRange = Sourced<std::pair<double, double>>;
 
 // Figures of a table, read against the bibliography of the Reading: a value without a known source is noted
 // as a fault.
 
 /// A value of a field of the kind Kind::sourced, [number, source key], as it stands, once as low and once as
 /// high; or of the kind Kind::sourced_range, [low, high, source key].
-std::optional<SourcedRange> sourced_figures(const Entry& row, const Value& value, const Field& field,
-                                            const Spot& spot);
+std::optional<SourcedRange<double>> sourced_figures(const Entry& row, const Value& value, const Field& field,
+                                                    const Spot& spot);
 /// A field that holds nothing but a source key; empty when absent or not known.
 std::string source_key(const Entry& row, const Field& field);
 

@@ -18,22 +18,20 @@ constexpr Span part_of_power{0, 1, true};
 // The words of the job's heater.kind, which stands in a later room; a test holds the two alike.
 const std::vector<std::string> heater_words = {"propane", "acetylene", "resistance", "induction"};
 
-constexpr Field heater_fields[] = {
+constexpr auto heater_record = table_record<HeaterKind>(
+    "a kind of heater",
     field<&HeaterKind::efficiency>("efficiency", part_of_power, R"([0.25, "practice"])").required(),
     field<&HeaterKind::range>("efficiency_range", part_of_power, R"([0.15, 0.40, "practice"])"),
     field<&HeaterKind::power>("power_kW", Span{0, 1'000, true}, R"([30, "practice"])").required(),
     field<&HeaterKind::fuel>("fuel", table_words, R"("propane")"),
-    field<&HeaterKind::note>("note", table_words),
-};
-constexpr Record heater_record = record_of<HeaterKind>("a kind of heater", "", heater_fields);
+    field<&HeaterKind::note>("note", table_words));
 
-constexpr Field fuel_fields[] = {
-    field<&Fuel::net_J_kg>("net_MJ_kg", Span{0, 200, true}, R"([46.35, "propane-LHV"])")
-        .times(mega)
-        .required(),
-    field<&Fuel::oxygen_m3_kg>("oxygen_m3_kg", Span{0, 10, true}, R"([1.0, "practice"])"),
-};
-constexpr Record fuel_record = record_of<Fuel>("a fuel", "", fuel_fields);
+constexpr auto fuel_record =
+    table_record<Fuel>("a fuel",
+                       field<&Fuel::net_J_kg>("net_MJ_kg", Span{0, 200, true}, R"([46.35, "propane-LHV"])")
+                           .times(mega)
+                           .required(),
+                       field<&Fuel::oxygen_m3_kg>("oxygen_m3_kg", Span{0, 10, true}, R"([1.0, "practice"])"));
 
 void check_heater(const HeaterKind& heater, const Entry& row, const std::vector<Fuel>& fuels) {
     if (!ranges::contains(heater_words, heater.name))
@@ -56,15 +54,12 @@ void check_heaters(Fuels& table, const Entry& file) {
                 check_heater(heater, row, table.fuels);
 }
 
-constexpr auto fuels_fields =
-    table_fields<R"("ringfill-fuels/1")">(field<&Fuels::heaters>("heaters", heater_record, "{ ... }"),
-                                          field<&Fuels::fuels>("fuels", fuel_record, "{ ... }"));
-constexpr Record fuels_record = record_of<Fuels, check_heaters>("the table of fuels", "", fuels_fields);
-
 } // namespace
 
 Fuels read_fuels(const std::vector<Document>& files, const Bibliography& sources) {
-    return read_table<Fuels>(files, sources, fuels_record);
+    return read_table<Fuels, R"("ringfill-fuels/1")", check_heaters>(
+        files, sources, "the table of fuels", field<&Fuels::heaters>("heaters", heater_record, "{ ... }"),
+        field<&Fuels::fuels>("fuels", fuel_record, "{ ... }"));
 }
 
 } // namespace ringfill

@@ -11,12 +11,12 @@ namespace ringfill {
 
 /// What heats a boss, and what it does where the job does not say.
 struct HeaterKind {
-    std::string name;                                        ///< the word of the job's heater.kind
-    Sourced<double> efficiency;                              ///< share of its power that reaches the metal
-    std::optional<Sourced<std::pair<double, double>>> range; ///< of the efficiency, low and high
-    Sourced<Power> power;                                    ///< given off by the source
-    std::string fuel;                                        ///< name of a fuel; empty: electric
-    std::string note;                                        ///< to the reader of the table
+    std::string name;                          ///< the word of the job's heater.kind
+    Sourced<double> efficiency;                ///< share of its power that reaches the metal
+    std::optional<SourcedRange<double>> range; ///< of the efficiency, low and high
+    Sourced<Power> power;                      ///< given off by the source
+    std::string fuel;                          ///< name of a fuel; empty: electric
+    std::string note;                          ///< to the reader of the table
 };
 
 /// A fuel that a torch burns.

@@ -17,8 +17,8 @@ struct Gas {
     std::string composition_source;    ///< key of the bibliography
     Sourced<double> flow_L_min_per_mm; ///< usual flow for solid wire, per millimetre of its diameter
     bool sprays = true;                ///< whether any wire sprays in it
-    std::optional<Sourced<std::pair<double, double>>>
-        spray_times;        ///< how many times the printed current it takes to spray in it; nothing: once
+    /// How many times the printed current it takes to spray in it; nothing: once.
+    std::optional<SourcedRange<double>> spray_times;
     std::string spray_note; ///< what else to know of spray in it; may be empty
 };
 

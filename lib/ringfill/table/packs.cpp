@@ -17,43 +17,36 @@ constexpr std::string_view fuel_words[] = {"propane", "acetylene"};
 
 /// What every pack has, around its own.
 template <class OnePack, class... Made>
-consteval auto pack_fields(const Made&... own) {
-    return std::array<Field, 3 + sizeof...(Made)>{
-        field<&OnePack::units>("units", unit_words, R"("mm")").required(), own...,
-        field<&OnePack::note>("note", table_words), field<&OnePack::stocked>("stocked", "true")};
+constexpr auto pack_record(std::string_view name, const Made&... own) {
+    return table_record<OnePack>(name, field<&OnePack::units>("units", unit_words, R"("mm")").required(),
+                                 own..., field<&OnePack::note>("note", table_words),
+                                 field<&OnePack::stocked>("stocked", "true"));
 }
 
-constexpr auto wire_pack_fields =
-    pack_fields<WirePack>(field<&WirePack::content>("content_kg", kilograms, R"([15, "ISO544"])").required());
-constexpr auto piece_pack_fields = pack_fields<PiecePack>(
-    field<&PiecePack::holds>("holds", piece_words, R"("electrodes")").required(),
+constexpr auto wire_pack_record = pack_record<WirePack>(
+    "a spool", field<&WirePack::content>("content_kg", kilograms, R"([15, "ISO544"])").required());
+constexpr auto piece_pack_record = pack_record<PiecePack>(
+    "a packet", field<&PiecePack::holds>("holds", piece_words, R"("electrodes")").required(),
     field<&PiecePack::content>("content_kg", kilograms, R"([4, "practice"])").required());
-constexpr auto gas_pack_fields = pack_fields<GasPack>(
-    field<&GasPack::holds>("holds", gas_words, R"("argon")").required(),
+constexpr auto gas_pack_record = pack_record<GasPack>(
+    "a cylinder", field<&GasPack::holds>("holds", gas_words, R"("argon")").required(),
     field<&GasPack::content>("content_L", gas_volume, R"([10580, "own"])").required(),
     field<&GasPack::usable_share>("usable_share", usable, R"([0.975, "practice"])").required(),
     field<&GasPack::draw>("draw_L_min", litres_a_minute, R"([10, "practice"])"));
-constexpr auto fuel_pack_fields = pack_fields<FuelPack>(
-    field<&FuelPack::holds>("holds", fuel_words, R"("propane")").required(),
+constexpr auto fuel_pack_record = pack_record<FuelPack>(
+    "a fuel cylinder", field<&FuelPack::holds>("holds", fuel_words, R"("propane")").required(),
     field<&FuelPack::content>("content_kg", kilograms, R"([11, "practice"])").required(),
     field<&FuelPack::usable_share>("usable_share", usable, R"([0.85, "practice"])").required(),
     field<&FuelPack::draw>("draw_kg_h", kilograms_an_hour, R"([0.8, "practice"])").required());
-constexpr Record wire_pack_record = record_of<WirePack>("a spool", "", wire_pack_fields);
-constexpr Record piece_pack_record = record_of<PiecePack>("a packet", "", piece_pack_fields);
-constexpr Record gas_pack_record = record_of<GasPack>("a cylinder", "", gas_pack_fields);
-constexpr Record fuel_pack_record = record_of<FuelPack>("a fuel cylinder", "", fuel_pack_fields);
-
-constexpr auto packs_fields =
-    table_fields<R"("ringfill-packs/1")">(field<&Packs::wire>("wire", wire_pack_record, "{ ... }"),
-                                          field<&Packs::pieces>("pieces", piece_pack_record, "{ ... }"),
-                                          field<&Packs::gas>("gas", gas_pack_record, "{ ... }"),
-                                          field<&Packs::fuel>("fuel", fuel_pack_record, "{ ... }"));
-constexpr Record packs_record = record_of<Packs>("the table of packs", "", packs_fields);
 
 } // namespace
 
 Packs read_packs(const std::vector<Document>& files, const Bibliography& sources) {
-    return read_table<Packs>(files, sources, packs_record);
+    return read_table<Packs, R"("ringfill-packs/1")">(
+        files, sources, "the table of packs", field<&Packs::wire>("wire", wire_pack_record, "{ ... }"),
+        field<&Packs::pieces>("pieces", piece_pack_record, "{ ... }"),
+        field<&Packs::gas>("gas", gas_pack_record, "{ ... }"),
+        field<&Packs::fuel>("fuel", fuel_pack_record, "{ ... }"));
 }
 
 } // namespace ringfill

@@ -1,5 +1,7 @@
 #include <ringfill/table/processes.hpp>
 
+#include <range/v3/algorithm/max_element.hpp>
+
 #include <ringfill/table/read_table.hpp>
 
 namespace ringfill {
@@ -19,26 +21,21 @@ void check_processes(Processes& table, const Entry& file) {
         file.refuse_missing("base_left", R"(write "base_left": [0.05, "practice"])");
 }
 
-constexpr Field process_fields[] = {
-    field<&ProcessRow::process>("process", process_words, R"("gas_metal_arc")").required(),
+constexpr auto process_record = table_record<ProcessRow, check_process>(
+    "a process", field<&ProcessRow::process>("process", process_words, R"("gas_metal_arc")").required(),
     field<&ProcessRow::transfer>("transfer", transfer_words, R"("short")"),
     field<&ProcessRow::gas>("gas", table_words, R"("C1")"),
     field<&ProcessRow::efficiency>("efficiency_range", recovery, R"([0.90, 0.93, "practice"])"),
     field<&ProcessRow::dilution>("dilution", dilution_share, R"([0.2, "practice"])"),
-    field<&ProcessRow::dilution_range>("dilution_range", dilution_share, R"([0.1, 0.3, "practice"])"),
-};
-constexpr Record process_record = record_of<ProcessRow, check_process>("a process", "", process_fields);
-
-constexpr auto processes_fields = table_fields<R"("ringfill-processes/1")">(
-    field<&Processes::base_left>("base_left", dilution_share, R"([0.05, "practice"])"),
-    field<&Processes::rows>("processes", process_record, "{ ... }"));
-constexpr Record processes_record =
-    record_of<Processes, check_processes>("the table of processes", "", processes_fields);
+    field<&ProcessRow::dilution_range>("dilution_range", dilution_share, R"([0.1, 0.3, "practice"])"));
 
 } // namespace
 
 Processes read_processes(const std::vector<Document>& files, const Bibliography& sources) {
-    return read_table<Processes>(files, sources, processes_record);
+    return read_table<Processes, R"("ringfill-processes/1")", check_processes>(
+        files, sources, "the table of processes",
+        field<&Processes::base_left>("base_left", dilution_share, R"([0.05, "practice"])"),
+        field<&Processes::rows>("processes", process_record, "{ ... }"));
 }
 
 const ProcessRow* closest_row(const Processes& table, std::string_view process, std::string_view transfer,
@@ -46,15 +43,14 @@ const ProcessRow* closest_row(const Processes& table, std::string_view process, 
     const auto fits = [](std::string_view known, std::string_view asked) {
         return known.empty() || known == asked;
     };
-    const auto rank = [](const ProcessRow& row) {
-        return (row.gas.empty() ? 0 : 2) + (row.transfer.empty() ? 0 : 1);
+    const auto rank = [&](const ProcessRow& row) {
+        const bool is_for_it = row.process == process && fits(row.transfer, transfer) && fits(row.gas, gas);
+        return !is_for_it || !has_figure(row)
+                   ? 0
+                   : 1 + (row.gas.empty() ? 0 : 2) + (row.transfer.empty() ? 0 : 1);
     };
-    const ProcessRow* best = nullptr;
-    for (const ProcessRow& row : table.rows)
-        if (row.process == process && fits(row.transfer, transfer) && fits(row.gas, gas) && has_figure(row) &&
-            (!best || rank(row) > rank(*best)))
-            best = &row;
-    return best;
+    const auto best = ranges::max_element(table.rows, {}, rank);
+    return best != table.rows.end() && rank(*best) > 0 ? &*best : nullptr;
 }
 
 } // namespace ringfill

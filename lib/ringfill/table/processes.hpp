@@ -19,20 +19,19 @@ inline constexpr std::array<std::string_view, 7> process_words = {
 /// What is usual of a process, or of it with one transfer or one gas.
 struct ProcessRow {
     std::string name;
-    std::string process;  ///< one of process_words
-    std::string transfer; ///< empty: any
-    std::string gas;      ///< empty: any
-    std::optional<Sourced<std::pair<double, double>>>
-        efficiency;                          ///< deposited share of the filler, its range
-    std::optional<Sourced<double>> dilution; ///< share of what lies under in the metal of a bead
-    std::optional<Sourced<std::pair<double, double>>> dilution_range;
+    std::string process;                            ///< one of process_words
+    std::string transfer;                           ///< empty: any
+    std::string gas;                                ///< empty: any
+    std::optional<SourcedRange<double>> efficiency; ///< deposited share of the filler, its range
+    std::optional<Sourced<double>> dilution;        ///< share of what lies under in the metal of a bead
+    std::optional<SourcedRange<double>> dilution_range;
 };
 
 /// Processes by their usual figures, and when a weld counts as the filler's own metal.
 struct Processes {
     std::vector<ProcessRow> rows;
-    Sourced<double>
-        base_left; ///< a layer with no more of the base metal than this share counts as the filler's own
+    /// A layer with no more of the base metal than this share counts as the filler's own.
+    Sourced<double> base_left;
 };
 
 /// Reads processes.json, file after file; a later file corrects or adds entry by entry. Throws Faulty

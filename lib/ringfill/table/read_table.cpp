@@ -25,13 +25,9 @@ constexpr Field source_fields[] = {
     field<&Source::seen>("seen", ways, R"("read")").required(),
 };
 
-constexpr auto sources_fields = [] {
-    auto fields = table_fields<R"("ringfill-sources/1")">();
-    fields.back().required = true;
-    fields.back().sample = "{ ... }";
-    return fields;
-}();
-constexpr Record sources_record{"the bibliography", "", sources_fields};
+constexpr auto sources_record = table_record<Source>(
+    "the bibliography", format_field<R"("ringfill-sources/1")">(), description_field,
+    MadeField{sources_field}.required().with(&Field::sample, std::string_view("{ ... }")));
 
 using Parts = std::vector<const Value*>;
 

@@ -11,13 +11,12 @@
 #include <ringfill/document/document.hpp>
 #include <ringfill/table/figure.hpp>
 
-// A table is a struct, a description of what its files hold, and read_table():
+// A table is a struct and a read_table() that describes what its files hold:
 //
 //     struct Packs { std::vector<WirePack> wire; ... };
-//     constexpr auto fields = table_fields<R"("ringfill-packs/1")">(field<&Packs::wire>("wire", wire_record,
-//     "{ ... }"),
-//     ...); constexpr Record packs_record = record_of<Packs>("the table of packs", "", fields); Packs packs =
-//     read_table<Packs>(files, sources, packs_record);
+//     constexpr auto wire_record = table_record<WirePack>("a spool", field<&WirePack::units>(...), ...);
+//     Packs packs = read_table<Packs, R"("ringfill-packs/1")">(files, sources, "the table of packs",
+//                                                              field<&Packs::wire>("wire", wire_record));
 //
 // A later file corrects or adds, row by row and figure by figure.
 
@@ -49,13 +48,31 @@ consteval Field format_field() {
 constexpr Field sources_field{
     .name = "sources", .kind = Kind::object, .shape = Shape::named, .record = &source_record};
 
-/// The fields of a table's file: its signature, its own sources, and what it holds.
-template <TableFormat Format, class... Made>
-consteval auto table_fields(const Made&... own) {
-    return std::array<Field, 3 + sizeof...(Made)>{
-        format_field<Format>(),
-        Field{.name = "description", .required = true, .span = table_words, .sample = R"("what it holds")"},
-        sources_field, own...};
+/// What a table says of itself.
+constexpr Field description_field{
+    .name = "description", .required = true, .span = table_words, .sample = R"("what it holds")"};
+
+/// The description of an object in a table, which holds its own fields.
+template <std::size_t Size>
+struct RecordOf : Record {
+    std::array<Field, Size> own;
+
+    constexpr RecordOf(const Record& record, const std::array<Field, Size>& described)
+        : Record(record), own(described) {
+        fields = own;
+    }
+    RecordOf(const RecordOf&) = delete;
+};
+
+/// Describes an object of a table by its fields, which fill a Row; Check as in record_of(). Does not compile
+/// with a field of another row.
+template <class Row, auto Check = nullptr, class... Made>
+constexpr RecordOf<sizeof...(Made)> table_record(std::string_view name, const Made&... made) {
+    if (((made.fill && made.row != &row_tag<Row>) || ...))
+        throw std::logic_error("a field of another row");
+    Record record = record_of<Row, Check>({}, {}, {});
+    record.name = name;
+    return {record, {made...}};
 }
 
 /// The words of UnitSystem, in its order.
@@ -69,7 +86,7 @@ struct Rows {
 
 /// Whether a figure lies outside the range that stands beside it.
 template <class T>
-bool is_outside(const Sourced<T>& figure, const Sourced<std::pair<T, T>>& range) {
+bool is_outside(const Sourced<T>& figure, const SourcedRange<T>& range) {
     return figure.value < range.value.first || figure.value > range.value.second;
 }
 
@@ -83,22 +100,34 @@ using CheckWhole = void (*)(const Entry& last, const void* table);
 void fill_table(void* table, const void* row, const std::vector<Document>& files, const Bibliography& sources,
                 Bibliography* kept, const Record& record, CheckWhole whole);
 
-/// Reads a table, file after file; Whole, a void(const Table&, const Entry& last), judges what all files must
-/// hold together. A member `sources` gets the sources given and the table's own. Throws Faulty
-/// (Origin::table).
-template <class Table, auto Whole = nullptr>
-Table read_table(const std::vector<Document>& files, const Bibliography& sources, const Record& record) {
-    Table table{};
+/// Reads a table, file after file: its signature, its own sources, and what it holds. EachFile, a
+/// void(Table&, const Entry&), judges what is read so far, Whole, a void(const Table&, const Entry& last),
+/// what all files must hold together. Throws Faulty (Origin::table).
+template <class Table, TableFormat Format, auto EachFile = nullptr, auto Whole = nullptr, class... Made>
+Table read_table(const std::vector<Document>& files, const Bibliography& sources, std::string_view name,
+                 const Made&... own) {
+    const auto record =
+        table_record<Table, EachFile>(name, format_field<Format>(), description_field, sources_field, own...);
     CheckWhole check = nullptr;
     if constexpr (!std::is_null_pointer_v<decltype(Whole)>)
         check = [](const Entry& last, const void* read) { Whole(*static_cast<const Table*>(read), last); };
+    Table table{};
     Bibliography* kept = nullptr;
     if constexpr (requires { table.sources = sources; }) {
-        table.sources = sources;
+        table.sources = sources; // with them go the table's own
         kept = &table.sources;
     }
     fill_table(&table, &row_tag<Table>, files, sources, kept, record, check);
     return table;
+}
+
+/// Reads a table that is nothing but rows under a name of their own, which must be there.
+template <class Row, TableFormat Format, auto Whole = nullptr>
+std::vector<Row> read_rows(const std::vector<Document>& files, const Bibliography& sources,
+                           std::string_view name, std::string_view rows, const Record& row_record) {
+    return read_table<Rows<Row>, Format, nullptr, Whole>(
+               files, sources, name, field<&Rows<Row>::rows>(rows, row_record, "{ ... }").required())
+        .rows;
 }
 
 } // namespace ringfill

@@ -14,8 +14,8 @@ struct SizeStep {
     Sourced<Length> over;                                           ///< the nominal size is over this
     Sourced<Length> to;                                             ///< and at most this
     std::vector<std::pair<std::string, Sourced<double>>> grades_um; ///< width of a grade, by its number
-    std::vector<std::pair<std::string, Sourced<double>>>
-        deviations_um; ///< lower deviation of a hole, by its letters; H and JS need none
+    /// Lower deviation of a hole, by its letters; H and JS need none.
+    std::vector<std::pair<std::string, Sourced<double>>> deviations_um;
 };
 
 /// Reads size_limits.json, file after file; a later file corrects or adds step by step. The steps rise.

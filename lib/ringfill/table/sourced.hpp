@@ -35,6 +35,10 @@ struct Sourced {
     std::string source;
 };
 
+/// A range of them, the lower end first.
+template <class T>
+using SourcedRange = Sourced<std::pair<T, T>>;
+
 /// The value under a name in a list of names with their values, such as an element's share; null: not listed.
 template <class Named>
 auto* value_named(Named& list, std::string_view wanted) {

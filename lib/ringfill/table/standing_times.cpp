@@ -23,15 +23,9 @@ void check_time(StepTime& step, const Entry& row) {
         row.refuse("minutes", "lies outside its own range_min", "put one of the two right");
 }
 
-constexpr Field step_fields[] = {
-    field<&StepTime::time>("minutes", step_minutes, R"([45, "practice"])").required(),
-    field<&StepTime::range>("range_min", step_minutes, R"([20, 90, "practice"])"),
-};
-constexpr Record step_record = record_of<StepTime, check_time>("a standing time", "", step_fields);
-
-constexpr auto steps_fields = table_fields<R"("ringfill-standing_times/1")">(
-    field<&Rows<StepTime>::rows>("times", step_record, "{ ... }").required());
-constexpr Record steps_record = record_of<Rows<StepTime>>("the table of standing times", "", steps_fields);
+constexpr auto step_record = table_record<StepTime, check_time>(
+    "a standing time", field<&StepTime::time>("minutes", step_minutes, R"([45, "practice"])").required(),
+    field<&StepTime::range>("range_min", step_minutes, R"([20, 90, "practice"])"));
 
 void check_steps(const Rows<StepTime>& table, const Entry& last) {
     for (const std::string_view step : standing_steps)
@@ -42,7 +36,8 @@ void check_steps(const Rows<StepTime>& table, const Entry& last) {
 } // namespace
 
 std::vector<StepTime> read_standing_times(const std::vector<Document>& files, const Bibliography& sources) {
-    return read_table<Rows<StepTime>, check_steps>(files, sources, steps_record).rows;
+    return read_rows<StepTime, R"("ringfill-standing_times/1")", check_steps>(
+        files, sources, "the table of standing times", "times", step_record);
 }
 
 const StepTime& step_time(const std::vector<StepTime>& times, std::string_view step) {

@@ -14,7 +14,7 @@ namespace ringfill {
 struct StepTime {
     std::string name; ///< "align", "clean a layer"
     Sourced<Time> time;
-    std::optional<Sourced<std::pair<Time, Time>>> range;
+    std::optional<SourcedRange<Time>> range;
 };
 
 /// The steps that a day is made of; a table holds them all.

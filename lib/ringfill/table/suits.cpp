@@ -3,6 +3,7 @@
 #include <utility>
 
 #include <range/v3/algorithm/contains.hpp>
+#include <range/v3/algorithm/max_element.hpp>
 
 #include <ringfill/table/read_table.hpp>
 
@@ -44,10 +45,6 @@ constexpr Field suit_fields[] = {
     source_field<&Suit::source>("source", R"("practice")").required(),
 };
 
-constexpr auto suits_fields =
-    table_fields<R"("ringfill-suits/1")">(field<&Rows<Suit>::rows>("suits", suit_record, "{ ... }"));
-constexpr Record suits_record = record_of<Rows<Suit>>("the table of what suits", "", suits_fields);
-
 /// 2 for its own name, 1 for its group, 0 when a rule does not know it.
 int closeness(const std::vector<std::string>& known, const SuitName& one) {
     if (ranges::contains(known, one.name))
@@ -60,23 +57,20 @@ int closeness(const std::vector<std::string>& known, const SuitName& one) {
 constinit const Record suit_record = record_of<Suit, check_suit>("what suits", "", suit_fields);
 
 std::vector<Suit> read_suits(const std::vector<Document>& files, const Bibliography& sources) {
-    return read_table<Rows<Suit>>(files, sources, suits_record).rows;
+    return read_table<Rows<Suit>, R"("ringfill-suits/1")">(
+               files, sources, "the table of what suits",
+               field<&Rows<Suit>::rows>("suits", suit_record, "{ ... }"))
+        .rows;
 }
 
-const Suit* find_suit(const std::vector<Suit>& rules, const SuitName& filler, const SuitName& base) {
-    const Suit* best = nullptr;
-    int best_rank = 0;
-    for (const Suit& rule : rules) {
+const Suit* find_suit(const SuitRules& rules, const SuitName& filler, const SuitName& base) {
+    const auto rank = [&](const Suit& rule) {
         const int of_filler = closeness(rule.fillers, filler);
         const int of_base = closeness(rule.bases, base);
-        const int rank = of_filler + of_base;
-        if (of_filler > 0 && of_base > 0 &&
-            (!best || std::pair(rank, rule.verdict) > std::pair(best_rank, best->verdict))) {
-            best = &rule;
-            best_rank = rank;
-        }
-    }
-    return best;
+        return std::pair(of_filler > 0 && of_base > 0 ? of_filler + of_base : 0, rule.verdict);
+    };
+    const auto best = ranges::max_element(rules, {}, rank);
+    return best != rules.end() && rank(*best).first > 0 ? &best->get() : nullptr;
 }
 
 } // namespace ringfill

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -18,11 +19,14 @@ struct Suit {
     std::vector<std::string> fillers;
     std::vector<std::string> bases;
     Verdict verdict = Verdict::not_advised;
-    std::vector<std::string>
-        buffer;      ///< fillers for the layers between, family/name; empty unless with_buffer
+    /// Fillers for the layers between, family/name; empty unless with_buffer.
+    std::vector<std::string> buffer;
     std::string why; ///< the end of a sentence
     std::string source;
 };
+
+/// Rules that stand elsewhere, in several tables.
+using SuitRules = std::vector<std::reference_wrapper<const Suit>>;
 
 /// A filler or a base metal as rules name it.
 struct SuitName {
@@ -41,6 +45,6 @@ std::vector<Suit> read_suits(const std::vector<Document>& files, const Bibliogra
 
 /// The rule for a filler on a base metal, or null. One that names both goes before one that names one of
 /// them, and that before one that knows both by their groups; of equals the most careful rules.
-const Suit* find_suit(const std::vector<Suit>& rules, const SuitName& filler, const SuitName& base);
+const Suit* find_suit(const SuitRules& rules, const SuitName& filler, const SuitName& base);
 
 } // namespace ringfill

@@ -20,29 +20,24 @@ constexpr MadeField into(const MadeField& part) {
     return field<Member>(part.name, part.span, part.sample);
 }
 
-constexpr Field tip_fields[] = {into<&WearParts::tip_life>(arc_life), wire_life, part_length};
-constexpr Field nozzle_fields[] = {into<&WearParts::nozzle_life>(arc_life), wire_life, part_length};
-constexpr Field liner_fields[] = {arc_life, into<&WearParts::liner_life>(wire_life),
-                                  into<&WearParts::liner_length>(part_length)};
-constexpr Record tip_record = record_of<WearParts>("a wear part", "", tip_fields);
-constexpr Record nozzle_record = record_of<WearParts>("a wear part", "", nozzle_fields);
-constexpr Record liner_record = record_of<WearParts>("a wear part", "", liner_fields);
+constexpr auto tip_record =
+    table_record<WearParts>("a wear part", into<&WearParts::tip_life>(arc_life), wire_life, part_length);
+constexpr auto nozzle_record =
+    table_record<WearParts>("a wear part", into<&WearParts::nozzle_life>(arc_life), wire_life, part_length);
+constexpr auto liner_record =
+    table_record<WearParts>("a wear part", arc_life, into<&WearParts::liner_life>(wire_life),
+                            into<&WearParts::liner_length>(part_length));
 
-constexpr Field part_fields[] = {
-    block<WearParts>("contact_tip", tip_record),
-    block<WearParts>("nozzle", nozzle_record),
-    block<WearParts>("liner", liner_record),
-};
-constexpr Record parts_record = record_of<WearParts>("parts", "", part_fields);
-
-constexpr auto wear_fields =
-    table_fields<R"("ringfill-wear_parts/1")">(block<WearParts>("parts", parts_record, "{ ... }").required());
-constexpr Record wear_record = record_of<WearParts>("the table of wear parts", "", wear_fields);
+constexpr auto parts_record = table_record<WearParts>("parts", block<WearParts>("contact_tip", tip_record),
+                                                      block<WearParts>("nozzle", nozzle_record),
+                                                      block<WearParts>("liner", liner_record));
 
 } // namespace
 
 WearParts read_wear_parts(const std::vector<Document>& files, const Bibliography& sources) {
-    return read_table<WearParts>(files, sources, wear_record);
+    return read_table<WearParts, R"("ringfill-wear_parts/1")">(
+        files, sources, "the table of wear parts",
+        block<WearParts>("parts", parts_record, "{ ... }").required());
 }
 
 } // namespace ringfill

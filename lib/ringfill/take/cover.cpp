@@ -10,6 +10,10 @@
 
 #include <range/v3/algorithm/all_of.hpp>
 #include <range/v3/algorithm/find.hpp>
+#include <range/v3/algorithm/max.hpp>
+#include <range/v3/algorithm/min.hpp>
+#include <range/v3/numeric/accumulate.hpp>
+#include <range/v3/numeric/inner_product.hpp>
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
@@ -18,53 +22,50 @@ namespace {
 
 constexpr std::int64_t most_cells = 4'000'000;
 
-/// The need and the packs (at least one) divided by the common divisor of the contents, the need rounded up.
+/// The need and the packs (at least one) divided by the common divisor of their figure, the need rounded up.
 struct Reduced {
     std::int64_t need;
     std::vector<std::int64_t> contents;
     std::int64_t largest;
 };
 
-Reduced reduce(std::int64_t need, const std::vector<PackSize>& packs) {
-    std::int64_t unit = packs.front().content;
-    for (const PackSize& pack : packs) {
-        if (pack.content < 1)
-            throw std::logic_error("a pack holds nothing");
-        unit = std::gcd(unit, pack.content);
-    }
-    auto contents = packs |
-                    ranges::views::transform([unit](const PackSize& pack) { return pack.content / unit; }) |
-                    ranges::to<std::vector>();
-    const std::int64_t largest = *std::max_element(contents.begin(), contents.end());
+Reduced reduce(std::int64_t need, const std::vector<Offer>& packs, std::int64_t Offer::*figure) {
+    auto contents = packs | ranges::views::transform(figure) | ranges::to<std::vector>();
+    if (ranges::min(contents) < 1)
+        throw std::logic_error("a pack holds nothing");
+    const std::int64_t unit =
+        ranges::accumulate(contents, std::int64_t{0}, std::gcd<std::int64_t, std::int64_t>);
+    for (std::int64_t& content : contents)
+        content /= unit;
+    const std::int64_t largest = ranges::max(contents);
     return {(need + unit - 1) / unit, std::move(contents), largest};
 }
 
-Cover counted(std::vector<std::int64_t> counts, const std::vector<PackSize>& packs) {
-    Cover result{std::move(counts), 0, 0};
-    for (std::uint32_t i = 0; i < packs.size(); ++i) {
-        result.supplied += result.counts[i] * packs[i].content;
-        result.packs += result.counts[i];
-    }
-    return result;
+/// What a pack takes away in the place of a largest one.
+std::size_t step_of(const Reduced& reduced, std::size_t pack) {
+    return static_cast<std::size_t>(reduced.largest - reduced.contents[pack]);
 }
 
-/// The best packs that make an exact amount: what they cost, how many they are, and one of them.
-struct Made {
-    std::int64_t cost = 9'000'000'000'000'000'000; ///< more than any: nothing makes the amount
-    std::int32_t packs = std::numeric_limits<std::int32_t>::max() / 2;
-    std::uint32_t last = 0;
+constexpr std::int32_t none_makes_it = std::numeric_limits<std::int32_t>::max() / 2;
+
+/// By shortfall, the fewest smaller packs that make it, and one of them.
+struct Shortfalls {
+    std::vector<std::int32_t> packs;
+    std::vector<std::uint32_t> last;
 };
 
-/// What smaller packs put in the place of largest ones take away: for each shortfall the fewest smaller packs
-/// that make it.
-std::vector<Made> shortfalls(const Reduced& reduced, std::size_t most) {
-    std::vector<Made> table(most + 1);
-    table[0] = {0, 0};
+/// What smaller packs put in the place of largest ones take away.
+Shortfalls shortfalls(const Reduced& reduced, std::size_t most) {
+    Shortfalls table{std::vector(most + 1, none_makes_it), std::vector<std::uint32_t>(most + 1)};
+    std::int32_t* const packs = table.packs.data();
+    packs[0] = 0;
     for (std::uint32_t i = 0; i < reduced.contents.size(); ++i) {
-        const auto step = static_cast<std::size_t>(reduced.largest - reduced.contents[i]);
+        const std::size_t step = step_of(reduced, i);
         for (std::size_t s = step; step > 0 && s <= most; ++s)
-            if (const std::int32_t packs = table[s - step].packs + 1; packs < table[s].packs)
-                table[s] = {0, packs, i};
+            if (packs[s - step] != none_makes_it && packs[s - step] + 1 < packs[s]) {
+                packs[s] = packs[s - step] + 1;
+                table.last[s] = i;
+            }
     }
     return table;
 }
@@ -76,25 +77,20 @@ std::vector<std::int64_t> least_left_over(const Reduced& reduced) {
     const auto shortfall_of = [&](std::int64_t packs) {
         return static_cast<std::size_t>(packs * reduced.largest - reduced.need);
     };
-    const std::vector<Made> table = shortfalls(reduced, shortfall_of(fewest + 1));
-    std::size_t least_left = std::numeric_limits<std::size_t>::max();
-    std::size_t shortfall = 0;
-    std::int64_t packs = fewest;
+    const Shortfalls table = shortfalls(reduced, shortfall_of(fewest + 1));
+    std::tuple best{std::numeric_limits<std::size_t>::max(), fewest, std::size_t{0}}; // least left over first
     for (const std::int64_t n : {fewest, fewest + 1}) {
         std::size_t s = shortfall_of(n);
-        while (table[s].packs > n) // 0 needs none
+        while (table.packs[s] > n) // 0 needs none
             --s;
-        if (shortfall_of(n) - s < least_left)
-            std::tie(least_left, shortfall, packs) = std::tuple(shortfall_of(n) - s, s, n);
+        best = std::min(best, std::tuple(shortfall_of(n) - s, n, s));
     }
+    auto [left, packs, shortfall] = best;
     std::vector<std::int64_t> counts(reduced.contents.size(), 0);
-    for (; shortfall > 0; --packs) {
-        const std::size_t pack = table[shortfall].last;
-        ++counts[pack];
-        shortfall -= static_cast<std::size_t>(reduced.largest - reduced.contents[pack]);
-    }
     const auto largest = ranges::find(reduced.contents, reduced.largest);
-    counts[static_cast<std::size_t>(largest - reduced.contents.begin())] += packs;
+    counts[static_cast<std::size_t>(largest - reduced.contents.begin())] += packs - table.packs[shortfall];
+    for (; shortfall > 0; shortfall -= step_of(reduced, table.last[shortfall]))
+        ++counts[table.last[shortfall]];
     return counts;
 }
 
@@ -102,7 +98,7 @@ std::vector<std::int64_t> least_left_over(const Reduced& reduced) {
 __extension__ using Wide = __int128;
 
 /// The pack of the lowest price for its content; of equals the largest.
-std::size_t cheapest(const Reduced& reduced, const std::vector<PackSize>& packs) {
+std::size_t cheapest(const Reduced& reduced, const std::vector<Offer>& packs) {
     std::size_t best = 0;
     for (std::size_t i = 1; i < packs.size(); ++i) {
         const auto left = static_cast<Wide>(*packs[i].price) * reduced.contents[best];
@@ -113,8 +109,15 @@ std::size_t cheapest(const Reduced& reduced, const std::vector<PackSize>& packs)
     return best;
 }
 
+/// The best packs that make an exact amount: what they cost, how many they are, and one of them.
+struct Made {
+    std::int64_t cost = 9'000'000'000'000'000'000; ///< more than any: nothing makes the amount
+    std::int32_t packs = none_makes_it;
+    std::uint32_t last = 0;
+};
+
 /// The cheapest packs for each amount, of these the fewest.
-std::vector<Made> costs(const Reduced& reduced, const std::vector<PackSize>& packs, std::size_t most) {
+std::vector<Made> costs(const Reduced& reduced, const std::vector<Offer>& packs, std::size_t most) {
     std::vector<Made> table(most + 1);
     table[0] = {0, 0};
     for (std::size_t amount = 1; amount <= most; ++amount)
@@ -133,7 +136,7 @@ std::vector<Made> costs(const Reduced& reduced, const std::vector<PackSize>& pac
 /// With prices. Fewer than c other packs stand beside the cheapest one of content c in some best cover (of c
 /// others a part sums to a multiple of c, and the cheapest pack does that no worse), so a large need starts
 /// with it.
-std::vector<std::int64_t> least_cost(Reduced reduced, const std::vector<PackSize>& packs) {
+std::vector<std::int64_t> least_cost(Reduced reduced, const std::vector<Offer>& packs) {
     const std::size_t best = cheapest(reduced, packs);
     const std::int64_t c = reduced.contents[best];
     const std::int64_t searched = std::min(c * reduced.largest, most_cells);
@@ -156,19 +159,27 @@ std::vector<std::int64_t> least_cost(Reduced reduced, const std::vector<PackSize
 
 } // namespace
 
+std::int64_t total(const Cover& packs, const std::vector<Offer>& offers, std::int64_t Offer::*figure) {
+    return ranges::inner_product(packs.counts, offers, std::int64_t{0}, {}, {}, {}, figure);
+}
+
 std::int64_t pack_price(double money) {
     constexpr double units = 1e4;
     constexpr double most = 1e12; // four million of them can be added up
     return std::llround(std::min(most, money * units));
 }
 
-Cover cover(std::int64_t need, const std::vector<PackSize>& packs) {
+Cover cover(std::int64_t need, const std::vector<Offer>& packs, std::int64_t Offer::*figure) {
+    Cover best{std::vector<std::int64_t>(packs.size(), 0), 0, 0};
     if (need <= 0 || packs.empty())
-        return counted(std::vector<std::int64_t>(packs.size(), 0), packs);
-    const Reduced reduced = reduce(need, packs);
+        return best;
+    const Reduced reduced = reduce(need, packs, figure);
     const bool priced =
-        packs.size() < 256 && ranges::all_of(packs, [](const PackSize& p) { return p.price.has_value(); });
-    return counted(priced ? least_cost(reduced, packs) : least_left_over(reduced), packs);
+        packs.size() < 256 && ranges::all_of(packs, [](const Offer& p) { return p.price.has_value(); });
+    best.counts = priced ? least_cost(reduced, packs) : least_left_over(reduced);
+    best.supplied = total(best, packs, &Offer::content);
+    best.packs = ranges::accumulate(best.counts, std::int64_t{0});
+    return best;
 }
 
 } // namespace ringfill

@@ -5,6 +5,7 @@
 
 #include <range/v3/algorithm/find.hpp>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/take/group.hpp>
 #include <ringfill/take/needs.hpp>
 #include <ringfill/take/offers.hpp>
@@ -18,7 +19,7 @@ const Mass same_spool = in_si<Mass>(2e-3);
 Offer filler_offer(const std::string& name, std::int64_t content, Mass filler,
                    const std::optional<double>& price_kg) {
     const double kg = filler.value();
-    return {name, content, 0, price_kg ? std::optional(pack_price(*price_kg * kg)) : std::nullopt, kg};
+    return {content, price_kg ? std::optional(pack_price(*price_kg * kg)) : std::nullopt, name, 0, kg};
 }
 
 /// The spools on offer: those the feeder takes, by their names in the table if they are there, or the table's
@@ -56,11 +57,10 @@ std::vector<Offer> packets_for(const FillerUse& use, const Packs& packs, UnitSys
 /// @param amount of a trial, in words.
 template <class Amount>
 std::string trial_rings(const std::vector<TrialRing>& trials, Amount amount) {
-    std::string text;
-    for (const TrialRing& trial : trials)
-        text += fmt::format(", {} for one trial ring the size of {} with {}", amount(trial), trial.bore,
-                            trial.procedure);
-    return text;
+    return listed(trials, "", [&](const TrialRing& trial) {
+        return fmt::format(", {} for one trial ring the size of {} with {}", amount(trial), trial.bore,
+                           trial.procedure);
+    });
 }
 
 Need worn_through(NeedKind kind, const FillerUse& use, const Sourced<Time>& life) {
@@ -81,7 +81,7 @@ Need wire_need(const FillerUse& use, double reserve, const Packs& packs, const W
         each(use.trials, [](const TrialRing& one) { return one.wire.value(); });
     const double on_top = sum(trials, (reserve * use.wire + liner).value());
     Need line = need_of(
-        NeedKind::wire, use.filler, use.diameter,
+        kinds::wire, use.filler, use.diameter,
         {{"n", use.counts},
          {"m", use.each, "kg"},
          {"share", reserve},
@@ -106,7 +106,7 @@ Need piece_need(const FillerUse& use, double reserve, const Packs& packs, UnitSy
     const double need = sum_of_products(use.counts, use.each);
     const std::vector<double> trials = each(use.trials, pieces);
     Need line = need_of(
-        use.piece->form == FillerForm::rod ? NeedKind::rod : NeedKind::electrode, use.filler, use.diameter,
+        use.piece->form == FillerForm::rod ? kinds::rod : kinds::electrode, use.filler, use.diameter,
         {{"n", use.counts}, {"k", use.each}, {"share", reserve}, {"k_trial", trials}},
         {need, "sum(n*k)", "own"},
         {sum(trials, std::ceil(reserve * need - 1e-9)), "ceil(share*need - 1e-9) + sum(k_trial)"},
@@ -120,12 +120,12 @@ Need piece_need(const FillerUse& use, double reserve, const Packs& packs, UnitSy
 }
 
 std::vector<Need> wear_part_needs(const FillerUse& use, const WearParts& wear, UnitSystem units) {
-    std::vector<Need> lines{worn_through(NeedKind::contact_tip, use, wear.tip_life),
-                            worn_through(NeedKind::gas_nozzle, use, wear.nozzle_life)};
+    std::vector<Need> lines{worn_through(kinds::contact_tip, use, wear.tip_life),
+                            worn_through(kinds::gas_nozzle, use, wear.nozzle_life)};
     const Sourced<Mass>& life = wear.liner_life;
     if (use.wire > life.value)
         lines.push_back(by_the_piece(need_of(
-            NeedKind::liner, use.filler, use.diameter, {{"m", in_kg(use.wire)}, {"life", in_kg(life.value)}},
+            kinds::liner, use.filler, use.diameter, {{"m", in_kg(use.wire)}, {"life", in_kg(life.value)}},
             {1, "max(min(floor(m/life), 1), 0)", life.source}, spares(0),
             fmt::format("{} of wire, one lasts {}", show(use.wire, units), show(life.value, units)),
             life.source)));

@@ -67,28 +67,20 @@ std::string share_in_words(const std::vector<FuelUse>& uses) {
     return (low < high ? fmt::format("{:.3g} to ", 100 * low) : "") + fmt::format("{:.3g} %", 100 * high);
 }
 
-/// "3 × 11 kg propane cylinder + 1 × 5 kg propane cylinder"
-std::string in_words(const Cover& packs, const std::vector<Offer>& offers) {
-    std::string text;
-    for (std::size_t i = 0; i < offers.size(); ++i)
-        if (packs.counts[i] > 0)
-            text += fmt::format("{}{} × {}", text.empty() ? "" : " + ", packs.counts[i], offers[i].name);
-    return text;
-}
-
 void load_fuel(Need& line, MassFlow flow, const Packs& packs, UnitSystem units,
                std::optional<Temperature> ambient) {
     const bool freezing = ambient && deg_c(*ambient) < 0;
     std::vector<Offer> offers;
     for (const FuelPack& pack : sold(packs.fuel, units, line.substance))
-        offers.push_back({pack.name, whole_down(pack.usable().value() * grams),
-                          whole_down((freezing ? 0.5 : 1.0) * kg_h(pack.draw->value) * grams)});
+        offers.push_back({.content = whole_down(pack.usable().value() * grams),
+                          .name = pack.name,
+                          .draw = whole_down((freezing ? 0.5 : 1.0) * kg_h(pack.draw->value) * grams)});
     if (!is_offered(line, offers, "cylinder of this fuel"))
         return;
     if (freezing)
         line.why += "; below freezing a cylinder frosts and counts with half its usual draw";
     const std::int64_t all = whole_amount(line, grams);
-    const Cover for_need = cover_by(all, offers, &Offer::content);
+    const Cover for_need = cover(all, offers);
     if (line.need + line.reserve < little_fuel_kg) {
         line.why +=
             "; so little is burned by a hand torch, whatever a cylinder gives in an hour: the smallest one";
@@ -97,9 +89,10 @@ void load_fuel(Need& line, MassFlow flow, const Packs& packs, UnitSystem units,
     }
     const Cover best = enough_for_both(for_need, all, whole_up(kg_h(flow) * grams), offers);
     if (best.counts != for_need.counts)
-        line.why += fmt::format("; {} would hold it but gives only {} steadily, {} gives {}",
-                                in_words(for_need, offers), show(steady_draw(for_need, offers), units),
-                                in_words(best, offers), show(steady_draw(best, offers), units));
+        line.why +=
+            fmt::format("; {} would hold it but gives only {} steadily, {} gives {}",
+                        in_words(packs_of(for_need, offers)), show(steady_draw(for_need, offers), units),
+                        in_words(packs_of(best, offers)), show(steady_draw(best, offers), units));
     load(line, best, offers, grams);
 }
 
@@ -113,7 +106,7 @@ Need fuel_need(const Fuel& fuel, const std::vector<FuelUse>& uses, double reserv
     const Power most = ranges::max(uses | ranges::views::transform(&FuelUse::source));
     const MassFlow flow = in_si<MassFlow>(most.value() / net_J_kg);
     Need line = need_of(
-        NeedKind::fuel, fuel.name, {},
+        kinds::fuel, fuel.name, {},
         {{"n", each(uses, &FuelUse::count)},
          {"q", each(uses, megajoules), "MJ"},
          {"e", each(uses, &FuelUse::efficiency)},
@@ -133,7 +126,7 @@ Need oxygen_need(const Fuel& fuel, double fuel_kg, double reserve, const Packs& 
     const auto& [to_a_kilogram, source] = *fuel.oxygen_m3_kg;
     const bool inch = units == UnitSystem::inch;
     const double need = litres(in_si<Volume>(to_a_kilogram * fuel_kg));
-    Need line = need_of(NeedKind::oxygen, fuel.name, {},
+    Need line = need_of(kinds::oxygen, fuel.name, {},
                         {{"v", to_a_kilogram, "m3/kg"}, {"m", fuel_kg, "kg"}, {"share", reserve}},
                         {need, "1000*v*m", source}, {reserve * need, "share*need"},
                         fmt::format("{} to a {} of {} for a neutral flame; on top {:.3g} %",

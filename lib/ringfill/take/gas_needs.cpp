@@ -38,7 +38,7 @@ void meet_flow(Need& line, Cover& best, const std::vector<GasPack>& cylinders,
 Need gas_need(const GasUse& use, double reserve, const Packs& packs, UnitSystem units) {
     const double need = litres(use.volume);
     Need line = need_of(
-        NeedKind::gas, use.gas, {}, {{"n", use.counts}, {"V", use.each, "L"}, {"share", reserve}},
+        kinds::gas, use.gas, {}, {{"n", use.counts}, {"V", use.each, "L"}, {"share", reserve}},
         {need, "sum(n*V)", "own"}, {reserve * need, "share*need"},
         fmt::format("up to {} over {} of arc and {} starts with gas before and after, {:.3g} "
                     "% for purging and leaks; on top {:.3g} %",
@@ -47,7 +47,7 @@ Need gas_need(const GasUse& use, double reserve, const Packs& packs, UnitSystem 
     const std::vector<Offer> offers = cylinders_of(cylinders);
     if (!is_offered(line, offers, "cylinder of this gas"))
         return line;
-    Cover best = cover_by(whole_amount(line, 1), offers, &Offer::content);
+    Cover best = cover(whole_amount(line, 1), offers);
     meet_flow(line, best, cylinders, offers, use.flow, units);
     load(line, best, offers, 1);
     return line;

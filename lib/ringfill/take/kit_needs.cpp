@@ -4,6 +4,7 @@
 
 #include <range/v3/algorithm/contains.hpp>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/take/group.hpp>
 #include <ringfill/take/needs.hpp>
 
@@ -44,22 +45,19 @@ Need hole_need(NeedKind kind, Length diameter, const std::vector<double>& holes,
 
 Need edges_of_kind(NeedKind kind, const std::vector<BorePlan>& bores, int Edges::*edges, Time Edges::*time,
                    const char* for_what, const std::string& source) {
-    double need = 0;
-    std::string where;
-    for (const BorePlan& bore : bores) {
-        need += bore.count * (bore.boring.edges.*edges);
-        where += fmt::format("{}{}{} {} ({})", where.empty() ? "" : "; ", bore.name,
-                             bore.count > 1 ? fmt::format(" × {}, each", bore.count) : "",
-                             bore.boring.edges.*edges, show(bore.boring.edges.*time));
-    }
-    return by_the_piece(need_of(
-        kind, {}, {},
-        {{"n", each(bores, &BorePlan::count)},
-         {"k", each(bores, [&](const BorePlan& bore) { return bore.boring.edges.*edges; }), "pieces"}},
-        {need, "sum(n*k)", source}, spares(1),
-        fmt::format("{}: {}; one edge lasts {}; and one spare", for_what, where,
-                    show(bores.front().boring.edges.life)),
-        source));
+    const auto in_words = [&](const BorePlan& bore) {
+        return fmt::format("{}{} {} ({})", bore.name,
+                           bore.count > 1 ? fmt::format(" × {}, each", bore.count) : "",
+                           bore.boring.edges.*edges, show(bore.boring.edges.*time));
+    };
+    const auto counts = each(bores, &BorePlan::count);
+    const auto of_each = each(bores, [&](const BorePlan& bore) { return bore.boring.edges.*edges; });
+    return by_the_piece(
+        need_of(kind, {}, {}, {{"n", counts}, {"k", of_each, "pieces"}},
+                {sum_of_products(counts, of_each), "sum(n*k)", source}, spares(1),
+                fmt::format("{}: {}; one edge lasts {}; and one spare", for_what,
+                            listed(bores, "; ", in_words), show(bores.front().boring.edges.life)),
+                source));
 }
 
 Need one_of(NeedKind kind, std::string why, const std::string& source) {
@@ -90,7 +88,7 @@ std::vector<Need> blanket_needs(const std::vector<BorePlan>& bores) {
     if (ones.empty())
         return {};
     return {by_the_piece(
-        need_of(NeedKind::blanket, {}, {}, {{"n", ones}}, {sum(ones), "sum(n)"}, spares(0),
+        need_of(kinds::blanket, {}, {}, {{"n", ones}}, {sum(ones), "sum(n)"}, spares(0),
                 fmt::format("keeps the heat in and evens it out, one for each bore of {}", where)))};
 }
 
@@ -98,14 +96,14 @@ std::vector<Need> hole_needs(const std::vector<WornBore>& bores) {
     std::vector<Need> lines;
     for (const auto& [diameter, holes, fittings, where] : by_diameter(bores)) {
         lines.push_back(hole_need(
-            NeedKind::plug_rod, diameter, holes, 1,
+            kinds::plug_rod, diameter, holes, 1,
             fmt::format("a piece of copper or carbon rod in each hole before welding ({}); and one spare",
                         where)));
         lines.push_back(
-            hole_need(NeedKind::drill, diameter, {1}, 0, "to reopen the plugged holes after boring"));
+            hole_need(kinds::drill, diameter, {1}, 0, "to reopen the plugged holes after boring"));
         if (sum(fittings) > 0)
-            lines.push_back(hole_need(NeedKind::fitting, diameter, fittings, 1,
-                                      "heat ruins the old ones; and one spare"));
+            lines.push_back(
+                hole_need(kinds::fitting, diameter, fittings, 1, "heat ruins the old ones; and one spare"));
     }
     return lines;
 }
@@ -113,9 +111,9 @@ std::vector<Need> hole_needs(const std::vector<WornBore>& bores) {
 std::vector<Need> insert_needs(const std::vector<BorePlan>& bores, const std::string& source) {
     if (bores.empty())
         return {};
-    return {edges_of_kind(NeedKind::rough_edge, bores, &Edges::rough, &Edges::rough_time,
+    return {edges_of_kind(kinds::rough_edge, bores, &Edges::rough, &Edges::rough_time,
                           "skim, rough and semi-finish cuts", source),
-            edges_of_kind(NeedKind::finish_edge, bores, &Edges::finish, &Edges::finish_time,
+            edges_of_kind(kinds::finish_edge, bores, &Edges::finish, &Edges::finish_time,
                           "a fresh one for each finish cut and its spring pass", source)};
 }
 
@@ -128,8 +126,8 @@ std::vector<Need> fire_watch_needs(const FireWatch& watch) {
         why += ": more than one can watch, so bring relief";
     if (watch.checks_for)
         why += fmt::format(", and looks for {} after that", show(watch.checks_for->value));
-    return {one_of(NeedKind::fire_watch, why, watch.after.source),
-            one_of(NeedKind::extinguisher, "in the hand of the fire watch, besides the one on the machine",
+    return {one_of(kinds::fire_watch, why, watch.after.source),
+            one_of(kinds::extinguisher, "in the hand of the fire watch, besides the one on the machine",
                    "practice")};
 }
 

@@ -4,51 +4,11 @@
 
 #include <fmt/format.h>
 
-#include <range/v3/algorithm/find.hpp>
-
 #include <ringfill/fault/listed.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {
 namespace {
-
-struct KindRow {
-    NeedKind kind;
-    std::string_view id;
-    const char* unit;
-    Charge charge;
-    std::string_view called; ///< words, and {name}, {substance}, {served} without its family, {size}
-};
-
-const KindRow& row_of(NeedKind kind) {
-    using enum NeedKind;
-    using enum Charge;
-    static constexpr KindRow kinds[] = {
-        {wire, "wire", "kg", used_up, "wire {substance} {size}"},
-        {electrode, "electrode", "pieces", used_up, "electrodes {substance} {size}"},
-        {rod, "rod", "pieces", used_up, "rods {substance} {size}"},
-        {gas, "gas", "L", used_up, "gas {substance}"},
-        {contact_tip, "contact_tip", "pieces", used_up, "contact tips {size} {served}"},
-        {gas_nozzle, "gas_nozzle", "pieces", used_up, "gas nozzles {size} {served}"},
-        {liner, "liner", "pieces", used_up, "liner {size} {served}"},
-        {temperature_stick, "temperature_stick", "pieces", used_up, "{name}"},
-        {thermometer, "thermometer", "pieces", tool, "contact thermometer"},
-        {fuel, "fuel", "kg", used_up, "fuel {substance}"},
-        {oxygen, "oxygen", "L", used_up, "oxygen for {served}"},
-        {blanket, "blanket", "pieces", tool, "insulating blanket"},
-        {welding_set, "welding_set", "pieces", tool, "welding set {size}"},
-        {power_supply, "power_supply", "kW", by_hours, "power supply"},
-        {generator_fuel, "generator_fuel", "L", by_hours, "generator fuel"},
-        {plug_rod, "plug_rod", "pieces", used_up, "plug rods {size}"},
-        {drill, "drill", "pieces", tool, "drill {size}"},
-        {fitting, "fitting", "pieces", used_up, "fittings, hole {size}"},
-        {rough_edge, "rough_edge", "pieces", used_up, "boring edges, rough"},
-        {finish_edge, "finish_edge", "pieces", used_up, "boring edges, finish"},
-        {fire_watch, "fire_watch", "pieces", by_hours, "fire watch, a second person"},
-        {extinguisher, "extinguisher", "pieces", tool, "extinguisher 2-A:20-B:C"},
-    };
-    return *ranges::find(kinds, kind, &KindRow::kind);
-}
 
 /// To a ten-thousandth at most; a size is written with as few digits as it has.
 std::string number_text(double value, std::size_t least_decimals) {
@@ -71,34 +31,23 @@ std::string size_text(const NeedSize& size, std::optional<UnitSystem> units) {
 
 } // namespace
 
-std::string unit_of(NeedKind kind) {
-    return row_of(kind).unit;
-}
-
-Charge charge_of(NeedKind kind) {
-    return row_of(kind).charge;
-}
-
-bool is_filler(NeedKind kind) {
-    return kind == NeedKind::wire || kind == NeedKind::electrode || kind == NeedKind::rod;
-}
-
-bool is_for_measuring(NeedKind kind) {
-    return kind == NeedKind::temperature_stick || kind == NeedKind::thermometer;
+std::string in_words(const std::vector<PackCount>& packs) {
+    return listed(packs, " + ",
+                  [](const PackCount& pack) { return fmt::format("{} × {}", pack.count, pack.pack); });
 }
 
 bool comes_singly(const Need& need) {
-    return unit_of(need.kind) == "pieces" && need.cover.empty() && need.pack_known;
+    return need.kind.unit == "pieces" && need.cover.empty() && need.pack_known;
 }
 
 std::string need_id(const Need& need) {
-    return fmt::format("{}:{}:{}", row_of(need.kind).id, need.substance, size_text(need.size, std::nullopt));
+    return fmt::format("{}:{}:{}", need.kind.id, need.substance, size_text(need.size, std::nullopt));
 }
 
 std::vector<NamePart> name_parts(const Need& need, UnitSystem units) {
     using Of = NamePart::Of;
     std::vector<NamePart> parts;
-    std::string_view rest = row_of(need.kind).called;
+    std::string_view rest = need.kind.called;
     while (!rest.empty()) {
         const std::string_view token = rest.substr(0, rest.find(' '));
         rest.remove_prefix(std::min(token.size() + 1, rest.size()));
@@ -124,7 +73,7 @@ NeedFigure spares(int count) {
 
 Need need_of(NeedKind kind, std::string substance, NeedSize size, std::vector<Input> inputs, NeedFigure need,
              NeedFigure reserve, std::string why, std::string source) {
-    const std::string unit = unit_of(kind);
+    const std::string unit(kind.unit);
     inputs.emplace_back("need", need.value, unit);
     Need line{kind, std::move(substance), size, {}, need.value, reserve.value};
     line.why = std::move(why);
@@ -141,7 +90,7 @@ Need by_the_piece(Need line) {
 }
 
 void work_supply(Need& line, std::string formula, std::vector<Input> inputs) {
-    const std::string unit = unit_of(line.kind);
+    const std::string unit(line.kind.unit);
     line.spare = line.supplied - (line.need + line.reserve);
     const std::vector<Input> figures = {
         {"supplied", line.supplied, unit}, {"need", line.need, unit}, {"reserve", line.reserve, unit}};

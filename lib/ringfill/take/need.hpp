@@ -12,32 +12,6 @@
 
 namespace ringfill {
 
-/// What kind of thing is needed.
-enum class NeedKind {
-    wire,
-    electrode,
-    rod,
-    gas,
-    contact_tip,
-    gas_nozzle,
-    liner,
-    temperature_stick,
-    thermometer,
-    fuel,
-    oxygen,
-    blanket,
-    welding_set,
-    power_supply,
-    generator_fuel,
-    plug_rod,
-    drill,
-    fitting,
-    rough_edge,
-    finish_edge,
-    fire_watch,
-    extinguisher,
-};
-
 /// How a kind comes into a quote.
 enum class Charge {
     used_up,  ///< among the materials
@@ -45,13 +19,47 @@ enum class Charge {
     by_hours, ///< with the hours or the energy, not by the piece
 };
 
-/// What an amount of a kind is counted in: "kg", "L", "kW" or "pieces".
-std::string unit_of(NeedKind kind);
-Charge charge_of(NeedKind kind);
+/// What kind of thing is needed.
+struct NeedKind {
+    std::string_view id;
+    std::string_view unit; ///< that an amount is counted in: kg, L, kW or pieces
+    Charge charge;
+    std::string_view called; ///< words, and {name}, {substance}, {served} without its family, {size}
+
+    constexpr bool operator==(const NeedKind& other) const { return id == other.id; }
+};
+
+/// Every kind there is.
+namespace kinds {
+inline constexpr NeedKind wire{"wire", "kg", Charge::used_up, "wire {substance} {size}"};
+inline constexpr NeedKind electrode{"electrode", "pieces", Charge::used_up, "electrodes {substance} {size}"};
+inline constexpr NeedKind rod{"rod", "pieces", Charge::used_up, "rods {substance} {size}"};
+inline constexpr NeedKind gas{"gas", "L", Charge::used_up, "gas {substance}"};
+inline constexpr NeedKind contact_tip{"contact_tip", "pieces", Charge::used_up,
+                                      "contact tips {size} {served}"};
+inline constexpr NeedKind gas_nozzle{"gas_nozzle", "pieces", Charge::used_up, "gas nozzles {size} {served}"};
+inline constexpr NeedKind liner{"liner", "pieces", Charge::used_up, "liner {size} {served}"};
+inline constexpr NeedKind temperature_stick{"temperature_stick", "pieces", Charge::used_up, "{name}"};
+inline constexpr NeedKind thermometer{"thermometer", "pieces", Charge::tool, "contact thermometer"};
+inline constexpr NeedKind fuel{"fuel", "kg", Charge::used_up, "fuel {substance}"};
+inline constexpr NeedKind oxygen{"oxygen", "L", Charge::used_up, "oxygen for {served}"};
+inline constexpr NeedKind blanket{"blanket", "pieces", Charge::tool, "insulating blanket"};
+inline constexpr NeedKind welding_set{"welding_set", "pieces", Charge::tool, "welding set {size}"};
+inline constexpr NeedKind power_supply{"power_supply", "kW", Charge::by_hours, "power supply"};
+inline constexpr NeedKind generator_fuel{"generator_fuel", "L", Charge::by_hours, "generator fuel"};
+inline constexpr NeedKind plug_rod{"plug_rod", "pieces", Charge::used_up, "plug rods {size}"};
+inline constexpr NeedKind drill{"drill", "pieces", Charge::tool, "drill {size}"};
+inline constexpr NeedKind fitting{"fitting", "pieces", Charge::used_up, "fittings, hole {size}"};
+inline constexpr NeedKind rough_edge{"rough_edge", "pieces", Charge::used_up, "boring edges, rough"};
+inline constexpr NeedKind finish_edge{"finish_edge", "pieces", Charge::used_up, "boring edges, finish"};
+inline constexpr NeedKind fire_watch{"fire_watch", "pieces", Charge::by_hours, "fire watch, a second person"};
+inline constexpr NeedKind extinguisher{"extinguisher", "pieces", Charge::tool, "extinguisher 2-A:20-B:C"};
+} // namespace kinds
+
 /// Wire, electrodes and rods: what a bore is filled with.
-bool is_filler(NeedKind kind);
-/// What the temperature is read with.
-bool is_for_measuring(NeedKind kind);
+constexpr bool is_filler(const NeedKind& kind) {
+    return kind == kinds::wire || kind == kinds::electrode || kind == kinds::rod;
+}
 
 /// What a welding set must bear at least.
 struct SetRating {
@@ -69,14 +77,17 @@ struct PackCount {
     std::optional<double> filler_kg = {}; ///< in one pack; nothing: not known, or it holds no filler
 };
 
+/// "3 × 11 kg propane cylinder + 1 × 5 kg propane cylinder"
+std::string in_words(const std::vector<PackCount>& packs);
+
 /// One line of what to take: how much, why, and by which rule.
 struct Need {
-    NeedKind kind = NeedKind::wire;
-    std::string substance; ///< filler "steel/ER70S-6", gas "M21" or fuel "propane" that it is of or for
-    NeedSize size;
-    std::string name;   ///< that the table of sticks gives a temperature stick
-    double need = 0;    ///< in the unit of the kind, without the reserve
-    double reserve = 0; ///< taken on top
+    NeedKind kind = kinds::wire;
+    std::string substance = {}; ///< filler "steel/ER70S-6", gas "M21" or fuel "propane" that it is of or for
+    NeedSize size = {};
+    std::string name = {}; ///< that the table of sticks gives a temperature stick
+    double need = 0;       ///< in the unit of the kind, without the reserve
+    double reserve = 0;    ///< taken on top
     std::vector<PackCount> cover = {};
     bool pack_known = true;  ///< false: no pack of the table holds it, and the next two mean nothing
     double supplied = 0;     ///< what the packs hold that can be used
@@ -90,8 +101,8 @@ struct Need {
 bool comes_singly(const Need& need);
 
 /// "wire:steel/ER70S-6:1.0 mm", "temperature_stick::260 degC": what a need is of, whatever units the job is
-/// told in. It is kind:substance:size and stays as it is from version to version: the kind is the name of its
-/// enumerator, the size stands in millimetres, degrees Celsius (degC) or amperes and per cent of duty
+/// told in. It is kind:substance:size and stays as it is from version to version: the kind by its own id, the
+/// size stands in millimetres, degrees Celsius (degC) or amperes and per cent of duty
 /// ("221 A 100 %"), and a part that does not apply is empty. No two needs of a plan share one.
 std::string need_id(const Need& need);
 

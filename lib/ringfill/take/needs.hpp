@@ -41,11 +41,11 @@ struct FillerUse : BoresUse {
     Length diameter;
     std::optional<PieceLaid> piece; ///< an electrode or a rod; nothing: it is wire
     LinearMass linear_mass;
-    Mass laid;
-    Mass wire;                     ///< laid over efficiency, and trims
-    std::vector<TrialRing> trials; ///< of electrodes and rods in whole pieces
-    std::optional<double> price_kg;
-    std::vector<Mass> spools; ///< what the feeder takes; empty: every spool of the table
+    Mass laid = {};
+    Mass wire = {};                     ///< laid over efficiency, and trims
+    std::vector<TrialRing> trials = {}; ///< of electrodes and rods in whole pieces
+    std::optional<double> price_kg = {};
+    std::vector<Mass> spools = {}; ///< what the feeder takes; empty: every spool of the table
 };
 
 /// What they use of one shielding gas.
@@ -82,6 +82,9 @@ struct PowerUse {
     Time busiest_arc; ///< the most arc in any 10 min
 };
 
+/// Share of what a welding set draws that reaches the arc [common practice, no source].
+inline constexpr double set_efficiency = 0.8;
+
 /// What the whole job draws, all bores, counts applied.
 struct MainsUse {
     std::optional<Power> electric_heater; ///< what it draws; nothing: none, or a flame
@@ -90,6 +93,9 @@ struct MainsUse {
     Power bar_drive;                      ///< of the boring bar
     Energy boring;                        ///< drawn by it
     bool is_whole = true;                 ///< else the arc or the heater of some bore is not known
+
+    /// In all: the arc through the set, the rest as it is.
+    Energy drawn() const { return arc / set_efficiency + heating + boring; }
 };
 
 /// The wire to take: what the bores need; on top the reserve, one liner full and a trial ring a procedure.
@@ -140,8 +146,6 @@ std::vector<Need> fuel_needs(const std::vector<FuelUse>& uses, const Fuels& fuel
 /// none on metal that it would harm.
 std::vector<Need> blanket_needs(const std::vector<BorePlan>& bores);
 
-/// Share of what a welding set draws that reaches the arc [common practice, no source].
-inline constexpr double set_efficiency = 0.8;
 /// The period in which the duty of a welding set is told, s [EN IEC 60974-1, from memory].
 inline constexpr double duty_period = 600;
 /// What a generator gives for a litre of its fuel, J/L: 3.0 kWh [common practice, no source].
@@ -150,9 +154,6 @@ inline constexpr double generator_J_L = 3.0 * 3.6e6;
 /// Duty that a welding set must bear: the most arc in any 10 min over 10 min, rounded up to 5 %, at least 5
 /// and at most 100 [%]. [EN IEC 60974-1, from memory]
 double duty_pct(Time busiest_arc);
-
-/// What is drawn from the mains for it, J: the arc through the set, the rest as it is.
-Energy drawn(const MainsUse& mains);
 
 /// One welding set with its rating, the power that must be there at once [kW], and the fuel of a generator
 /// where there are no mains [L] with its reserve, in cans of whole litres or US gallons. Peak = highest U I /

@@ -15,30 +15,14 @@ namespace ringfill {
 
 inline constexpr double grams = 1e3; ///< in a kilogram
 
-/// One kind of pack on offer, in whole small units: grams, litres or pieces, and grams an hour.
-struct Offer {
-    std::string name;
-    std::int64_t content;
-    std::int64_t draw = 0;                  ///< of a cylinder of fuel
-    std::optional<std::int64_t> price = {}; ///< in whole small units of money
-    std::optional<double> filler_kg = {};   ///< in one
-};
-
-/// The packs of a table that stand in the shop and are sold in these units.
+/// The packs of a table that stand in the shop, are sold in these units and hold one thing; those of wire
+/// name none.
 template <class Pack>
-std::vector<Pack> sold(const std::vector<Pack>& packs, UnitSystem units) {
+std::vector<Pack> sold(const std::vector<Pack>& packs, UnitSystem units, std::string_view holds = {}) {
     std::vector<Pack> found;
     for (const Pack& pack : packs)
-        if (pack.stocked && pack.units == units)
+        if (pack.stocked && pack.units == units && pack.holds == holds)
             found.push_back(pack);
-    return found;
-}
-
-/// Those of them that hold one thing.
-template <class Pack>
-std::vector<Pack> sold(const std::vector<Pack>& packs, UnitSystem units, std::string_view holds) {
-    std::vector<Pack> found = sold(packs, units);
-    std::erase_if(found, [&](const Pack& pack) { return pack.holds != holds; });
     return found;
 }
 
@@ -49,9 +33,6 @@ std::vector<Offer> cylinders_of(const std::vector<GasPack>& packs);
 std::int64_t whole_down(double value);
 /// Rounded up; a need past all reason is held at 10^15, where sums stay exact, and refused later.
 std::int64_t whole_up(double value);
-
-/// The cover of a need by one figure of what is on offer; supplied is the content.
-Cover cover_by(std::int64_t need, const std::vector<Offer>& offers, std::int64_t Offer::*figure);
 
 /// Cylinders that hold the need and give the flow. Where those for the need do not give it: the fewer of
 /// those that give it, if they hold the need, and of these with others beside them; of as many the lighter.
@@ -66,6 +47,9 @@ bool is_offered(Need& line, const std::vector<Offer>& offers, std::string_view w
 
 /// Need and reserve in whole small units. @param unit small units in one unit of the line.
 std::int64_t whole_amount(const Need& line, double unit);
+
+/// The packs of a cover, those that are taken.
+std::vector<PackCount> packs_of(const Cover& packs, const std::vector<Offer>& offers);
 
 /// Fills what the packs supply.
 void load(Need& line, const Cover& packs, const std::vector<Offer>& offers, double unit);

@@ -4,7 +4,6 @@
 
 #include <range/v3/algorithm/max.hpp>
 #include <range/v3/algorithm/max_element.hpp>
-#include <range/v3/view/transform.hpp>
 
 #include <ringfill/fault/listed.hpp>
 #include <ringfill/take/group.hpp>
@@ -27,16 +26,14 @@ std::string demand(const PowerUse& use) {
 
 /// One set that serves every procedure: the highest current at the highest duty.
 Need welding_set(const std::vector<PowerUse>& uses) {
-    using ranges::views::transform;
     const double amperes =
         std::ceil(ranges::max(each(uses, [](const PowerUse& use) { return use.current.value() - 1e-9; })));
     const double duty =
         ranges::max(each(uses, [](const PowerUse& use) { return duty_pct(use.busiest_arc); }));
     return by_the_piece(need_of(
-        NeedKind::welding_set, {}, SetRating{amperes, duty}, {{"n", std::vector<double>(uses.size(), 1)}},
+        kinds::welding_set, {}, SetRating{amperes, duty}, {{"n", std::vector<double>(uses.size(), 1)}},
         {1, "min(sum(n), 1)", "own"}, spares(0),
-        fmt::format("rated at least so in periods of 10 min: {}", listed(uses | transform(demand), "; ")),
-        "IEC60974-1"));
+        fmt::format("rated at least so in periods of 10 min: {}", listed(uses, "; ", demand)), "IEC60974-1"));
 }
 
 /// What stands there must give the line whole, in whole steps of a size; they count as one pack.
@@ -44,7 +41,7 @@ void supply_whole(Need& line, double step, std::string_view step_name, std::stri
     const double steps = std::ceil((line.need + line.reserve) / step - 1e-9);
     line.supplied = step * steps;
     line.cover = {{fmt::format("{:.0f} {} {}", steps, step_name, what), 1}};
-    const std::string unit = unit_of(line.kind);
+    const std::string unit(line.kind.unit);
     work_supply(line, "g*ceil((need + reserve)/g - 1e-9)",
                 {{"need", line.need, unit}, {"reserve", line.reserve, unit}, {"g", step, unit}});
 }
@@ -56,7 +53,7 @@ Need peak_power(const std::vector<PowerUse>& uses, const MainsUse& mains) {
     const double heater = mains.electric_heater.value_or(Power()).value() / kilo;
     const double bar = mains.bar_drive.value() / kilo;
     Need line = need_of(
-        NeedKind::power_supply, {}, {},
+        kinds::power_supply, {}, {},
         {{"U", each(uses, [](const PowerUse& use) { return use.voltage.value(); }), "V"},
          {"I", each(uses, [](const PowerUse& use) { return use.current.value(); }), "A"},
          {"e", set_efficiency},
@@ -82,7 +79,7 @@ Need generator_fuel(const MainsUse& mains, double reserve, UnitSystem units) {
     const double boring = mains.boring.value() / megajoule;
     const double drawn = arc / set_efficiency + heating + boring;
     const double need = drawn / per_litre;
-    Need line = need_of(NeedKind::generator_fuel, {}, {},
+    Need line = need_of(kinds::generator_fuel, {}, {},
                         {{"W_arc", arc, "MJ"},
                          {"e", set_efficiency},
                          {"W_heating", heating, "MJ"},
@@ -99,10 +96,6 @@ Need generator_fuel(const MainsUse& mains, double reserve, UnitSystem units) {
 }
 
 } // namespace
-
-Energy drawn(const MainsUse& mains) {
-    return mains.arc / set_efficiency + mains.heating + mains.boring;
-}
 
 double duty_pct(Time busiest_arc) {
     const double twentieths = std::ceil(20 * busiest_arc.value() / duty_period - 1e-9);

@@ -65,13 +65,13 @@ std::vector<Need> stick_needs(const std::vector<StickUse>& uses, const std::vect
     }
     std::vector<Need> lines;
     for (const auto& [stick, why] : reasons) {
-        lines.push_back(instrument(NeedKind::temperature_stick, stick->rating.value, 2,
+        lines.push_back(instrument(kinds::temperature_stick, stick->rating.value, 2,
                                    why + "; two of each, one breaks", stick->rating.source));
         lines.back().name = stick->name;
     }
     if (!reasons.empty() || !by_thermometer.empty())
         lines.push_back(
-            instrument(NeedKind::thermometer, {}, 1,
+            instrument(kinds::thermometer, {}, 1,
                        by_thermometer.empty()
                            ? "to check the sticks and to read between their ratings"
                            : fmt::format("no pair of sticks serves {}: measure there", by_thermometer),

@@ -2,14 +2,16 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include <fmt/format.h>
 
-#include <range/v3/action/push_back.hpp>
 #include <range/v3/algorithm/find.hpp>
+#include <range/v3/algorithm/stable_sort.hpp>
 #include <range/v3/view/zip.hpp>
 
 #include <ringfill/boring/bar.hpp>
+#include <ringfill/fault/place.hpp>
 #include <ringfill/take/group.hpp>
 #include <ringfill/units/metric.hpp>
 #include <ringfill/weld/gas.hpp>
@@ -46,15 +48,13 @@ void count_in(BoresUse& use, const BorePlan& bore, double one) {
     use.starts += std::int64_t{bore.count} * bore.metal.starts;
 }
 
+/// Wire stands first.
 std::vector<FillerUse> filler_uses(const PlannedWork& work) {
     std::vector<FillerUse> uses;
     for (const auto& [given, bore] : ranges::views::zip(work.given, work.bores)) {
         const Procedure& procedure = *given.settings.procedure;
-        FillerUse fresh;
-        fresh.filler = procedure.filler;
-        fresh.diameter = procedure.wire;
-        fresh.piece = bore.deposition.piece;
-        fresh.linear_mass = bore.deposition.linear_mass;
+        FillerUse fresh{
+            {}, procedure.filler, procedure.wire, bore.deposition.piece, bore.deposition.linear_mass};
         for (const auto& [filler, price] : work.job.prices.wire_kg)
             if (filler == procedure.filler)
                 fresh.price_kg = as_double(price);
@@ -69,6 +69,7 @@ std::vector<FillerUse> filler_uses(const PlannedWork& work) {
         add_trial(use.trials, bore);
         offer_spools(use.spools, procedure.spools);
     }
+    ranges::stable_sort(uses, {}, [](const FillerUse& use) { return use.piece.has_value(); });
     return uses;
 }
 
@@ -169,17 +170,15 @@ Taken take(const PlannedWork& work, const Shop& shop) {
     const UnitSystem units = job.units;
     const auto fillers = filler_uses(work);
     std::vector<Need> all;
-    const auto add = [&](std::vector<Need> more) { ranges::push_back(all, std::move(more)); };
+    all.reserve(64); // a need holds a quantity, and so is copied when the list grows
+    const auto add = [&](std::vector<Need> more) { append(all, std::move(more)); };
     for (const FillerUse& use : fillers)
-        if (!use.piece)
-            add({wire_need(use, job.reserve, shop.packs, shop.wear_parts, units)});
-    for (const FillerUse& use : fillers)
-        if (use.piece)
-            add({piece_need(use, job.reserve, shop.packs, units)});
+        all.push_back(use.piece ? piece_need(use, job.reserve, shop.packs, units)
+                                : wire_need(use, job.reserve, shop.packs, shop.wear_parts, units));
     Volume gas;
     for (const GasUse& use : gas_uses(work)) {
         gas += use.volume;
-        add({gas_need(use, job.reserve, shop.packs, units)});
+        all.push_back(gas_need(use, job.reserve, shop.packs, units));
     }
     for (const FillerUse& use : fillers)
         if (!use.piece)
@@ -193,7 +192,11 @@ Taken take(const PlannedWork& work, const Shop& shop) {
     add(insert_needs(work.bores, bar_settings(job.boring, shop.cutting).edge_life.source));
     add(fire_watch_needs(work.fire_watch));
     refuse_if_any(Origin::job, too_much(all, units));
-    return {std::move(all), gas, mains.is_whole ? std::optional(drawn(mains)) : std::nullopt};
+    std::vector<Working> working;
+    for (std::size_t i = 0; i < all.size(); ++i)
+        append(working, under(element_path("take", i), std::exchange(all[i].working, {})));
+    return {std::move(all), std::move(working), gas,
+            mains.is_whole ? std::optional(mains.drawn()) : std::nullopt};
 }
 
 std::vector<Fault> too_much(const std::vector<Need>& needs, UnitSystem units) {
@@ -203,7 +206,7 @@ std::vector<Fault> too_much(const std::vector<Need>& needs, UnitSystem units) {
             faults.push_back(
                 fault_at_path("bores", {},
                               fmt::format("need {:.3g} {} of {}, with the reserve", need.need + need.reserve,
-                                          unit_of(need.kind), item_text(need, units)),
+                                          need.kind.unit, item_text(need, units)),
                               "check counts, sizes, speeds, flow and reserve"));
     return faults;
 }

@@ -10,9 +10,10 @@ namespace ringfill {
 
 /// What is taken to a job, and what its work draws.
 struct Taken {
-    std::vector<Need> needs;
-    Volume gas;                  ///< of all bores, without the reserve
-    std::optional<Energy> drawn; ///< nothing: not known of the arc or the electric heater of some bore
+    std::vector<Need> needs;      ///< without their workings
+    std::vector<Working> working; ///< of all needs, each under "take[0]"
+    Volume gas;                   ///< of all bores, without the reserve
+    std::optional<Energy> drawn;  ///< nothing: not known of the arc or the electric heater of some bore
 };
 
 /// Everything to load for a job, in the order it is shown: wire, electrodes and rods, gas, tips, nozzles and

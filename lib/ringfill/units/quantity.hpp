@@ -44,7 +44,6 @@ using Power = units::quantity<si::power>;
 using Energy = units::quantity<si::energy>;
 using SpecificHeat = units::quantity<units::unit<units::specific_heat_capacity_dimension, si::system>>;
 using Conductivity = units::quantity<units::unit<units::thermal_conductivity_dimension, si::system>>;
-using TemperatureRise = units::quantity<si::temperature>; ///< a difference, never a point on the scale
 using Conductance = units::quantity<units::divide_typeof_helper<si::power, si::temperature>::type>;
 using EnergyPerLength = units::quantity<si::force>; ///< J/m, which is the newton
 using Angle = units::quantity<si::plane_angle>;

@@ -55,13 +55,6 @@ std::string show_degrees(double degrees, UnitSystem system, int decimals = 0) {
     return in_units(system, {degrees, decimals, " °C"}, {degrees, decimals, " °F"});
 }
 
-/// In the finest step that show_fine tells, away from the limit; a step but for rounding errors stays on it.
-std::string show_limit(Length length, UnitSystem system, bool up) {
-    const double step = system == UnitSystem::metric ? 1e-6 : 1e-4 * factor::inch;
-    const double steps = length.value() / step;
-    return show_fine(in_si<Length>(step * (up ? std::ceil(steps - 1e-6) : std::floor(steps + 1e-6))), system);
-}
-
 } // namespace
 
 std::string show(Length length, UnitSystem system) {
@@ -124,12 +117,12 @@ std::string show_fine(Length length, UnitSystem system) {
     return in_units(system, {length.value() * 1e3, 3, " mm"}, {length.value() / factor::inch, 4, " in"});
 }
 
-std::string show_fine_low(Length length, UnitSystem system) {
-    return show_limit(length, system, true);
-}
-
-std::string show_fine_high(Length length, UnitSystem system) {
-    return show_limit(length, system, false);
+std::string show_limit(Length limit, UnitSystem system, bool is_lower) {
+    const double step = system == UnitSystem::metric ? 1e-6 : 1e-4 * factor::inch;
+    const double steps = limit.value() / step;
+    // A step but for rounding errors stays on it.
+    return show_fine(in_si<Length>(step * (is_lower ? std::ceil(steps - 1e-6) : std::floor(steps + 1e-6))),
+                     system);
 }
 
 std::string show_micro(Length length, UnitSystem system) {

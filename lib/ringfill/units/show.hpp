@@ -22,9 +22,8 @@ std::string show(MassFlow flow, UnitSystem system);             ///< 2.81 kg/h, 
 std::string show(Speed speed, UnitSystem system);               ///< a travel: 350 mm/min, 13.8 in/min
 std::string show_feed(Speed speed, UnitSystem system);          ///< a wire feed: 8.0 m/min, 315 in/min
 std::string show_cutting_speed(Speed speed, UnitSystem system); ///< 60 m/min, 197 ft/min
-/// A lower limit of size, rounded up, and an upper one, rounded down, in the digits of show_fine.
-std::string show_fine_low(Length length, UnitSystem system);
-std::string show_fine_high(Length length, UnitSystem system);
+/// A limit of size in the digits of show_fine: a lower one rounded up, an upper one rounded down.
+std::string show_limit(Length limit, UnitSystem system, bool is_lower);
 std::string show_fine(Length length, UnitSystem system);  ///< a finished size: 90.087 mm, 3.5467 in
 std::string show_micro(Length length, UnitSystem system); ///< a roughness: 3.5 µm, 138 µin
 std::string show(VolumeFlow flow, UnitSystem system);     ///< 15 L/min, 32 ft³/h

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include <range/v3/algorithm/contains.hpp>
+
 #include <ringfill/units/factor.hpp>
 
 namespace ringfill {
@@ -73,11 +75,8 @@ std::span<const Unit> units_of(Kind kind) {
 
 const Unit* find_unit(std::string_view symbol, std::optional<Kind> kind) {
     for (const Unit& unit : kind ? units_of(*kind) : units_known)
-        for (const std::string_view spelling : unit.spellings)
-            if (spelling.empty())
-                break;
-            else if (spelling == symbol)
-                return &unit;
+        if (!symbol.empty() && ranges::contains(unit.spellings, symbol))
+            return &unit;
     return nullptr;
 }
 

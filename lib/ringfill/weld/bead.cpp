@@ -3,10 +3,6 @@
 #include <cmath>
 
 namespace ringfill {
-Area parabola_section(Length width, Length crown) {
-    return 2.0 / 3.0 * width * crown;
-}
-
 Bead bead(const Deposition& laid, Speed travel, double bead_ratio, double pitch_ratio) {
     const Area section = laid.rate / (laid.density * travel);
     const Length width = in_si<Length>(std::sqrt(1.5 * bead_ratio * section.value()));

@@ -30,9 +30,6 @@ inline constexpr double usual_pitch_ratio = 2.0 / 3.0;
 inline constexpr double lowest_usual_pitch_ratio = 0.55;
 inline constexpr double highest_usual_pitch_ratio = 0.738;
 
-/// Section of a parabolic bead, ⅔ w c [m²].
-Area parabola_section(Length width, Length crown);
-
 /// The bead at κ = 1: A₀ = ṁ/(ρ v₀), w₀ = √(1.5 α A₀), c₀ = w₀/α, p₀ = φ w₀.
 /// @param bead_ratio α, width over crown, over 0. @param pitch_ratio φ, pitch over width, over 0.
 Bead bead(const Deposition& laid, Speed travel, double bead_ratio, double pitch_ratio);

@@ -14,8 +14,7 @@ namespace ringfill {
 struct BoreMetals {
     std::optional<Suit> suit;        ///< the rule on filler and base metal; nothing: no table has one
     std::vector<std::string> buffer; ///< fillers of the buffer that it asks for, family/name
-    std::optional<Sourced<std::pair<double, double>>>
-        efficiency_range; ///< usual of the filler or its process
+    std::optional<SourcedRange<double>> efficiency_range; ///< usual of the filler or its process
     std::optional<Dilution> dilution;
     std::optional<LayerMetals> layer_metals; ///< of austenitic stainless layers
     /// Why nothing is said of the ferrite of stainless layers, the end of a sentence; empty: there is nothing

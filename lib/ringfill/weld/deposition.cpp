@@ -41,11 +41,6 @@ Deposition deposited(const Procedure& procedure, const Filler& filler) {
     return laid;
 }
 
-void take_share(Deposition& laid, const Sourced<double>& share) {
-    laid.efficiency = share.value;
-    laid.efficiency_source = share.source;
-}
-
 /// An electrode or rod; nothing after noting a fault.
 std::optional<Deposition> lay_pieces(const Procedure& procedure, const Filler& filler, const WireSize& size,
                                      std::vector<Fault>& faults) {
@@ -54,16 +49,15 @@ std::optional<Deposition> lay_pieces(const Procedure& procedure, const Filler& f
         return std::nullopt;
     Deposition laid = deposited(procedure, filler);
     laid.linear_mass = solid_wire_mass(size.diameter, filler.wire_density.value().value);
-    take_share(laid, efficiency_of(procedure, filler));
+    laid.efficiency = efficiency_of(procedure, filler).value;
     laid.rate = in_si<MassFlow>(rate->value / factor::hour);
-    const Piece& row = *size.piece;
-    const Length length = row.length.value;
+    const Length length = size.length.value;
     PieceLaid piece{.form = filler.form,
                     .length = length,
-                    .stub = row.stub.value,
-                    .mass = row.mass ? row.mass->value : laid.linear_mass * length,
+                    .stub = size.stub.value,
+                    .mass = size.mass ? size.mass->value : laid.linear_mass * length,
                     .of_covered = filler.efficiency_of_covered,
-                    .stub_source = row.stub.source,
+                    .stub_source = size.stub.source,
                     .rate = std::move(*rate)};
     piece.usable = usable_mass(piece, laid.linear_mass, laid.efficiency);
     laid.piece = std::move(piece);
@@ -101,7 +95,7 @@ std::optional<Deposition> deposition(const Procedure& procedure, const Filler& f
     if (!complete(laid, procedure, size, faults))
         return std::nullopt;
     laid.as_transferred = transfer_holds(procedure, size, gas, laid.current);
-    take_share(laid, efficiency_of(procedure, filler, laid.as_transferred));
+    laid.efficiency = efficiency_of(procedure, filler, laid.as_transferred).value;
     laid.rate = laid.linear_mass * laid.wire_feed * laid.efficiency;
     return laid;
 }

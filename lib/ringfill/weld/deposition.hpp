@@ -16,7 +16,6 @@ namespace ringfill {
 struct Deposition {
     LinearMass linear_mass;         ///< μ, of the wire, of an electrode's core or of a rod
     double efficiency = 0;          ///< η, deposited share of it
-    std::string efficiency_source;  ///< "job" when the job says so
     bool as_transferred = true;     ///< the transfer that the job names is the one there is
     Density density;                ///< ρ, of the deposit
     Speed wire_feed;                ///< f; 0 of an electrode or rod

@@ -40,7 +40,7 @@ int layers_to_reach(double dilution, double limit);
 /// How the metal of a bore's layers is thinned by what they are laid on.
 struct Dilution {
     Sourced<double> share; ///< D, of the job or the usual one of the process
-    std::optional<Sourced<std::pair<double, double>>> range;
+    std::optional<SourcedRange<double>> range;
     Sourced<double> limit;         ///< of base metal left in a layer that counts as the filler's own
     int needed = 0;                ///< layers until then
     std::vector<double> base_left; ///< in each layer of the bore

@@ -16,8 +16,8 @@ namespace ringfill {
 struct Layering {
     int layers = 0;   ///< n
     double scale = 1; ///< κ as laid
-    double even_scale =
-        1; ///< κ*, the scale that would end on r_t; the same unless the travel was too fast for it
+    /// κ*, the scale that would end on r_t; the same unless the travel was too fast for it.
+    double even_scale = 1;
     Length end_radius; ///< r_end; r_t unless the travel was too fast
 };
 

@@ -6,6 +6,7 @@
 
 #include <ringfill/units/metric.hpp>
 #include <ringfill/units/show.hpp>
+#include <ringfill/weld/wire.hpp>
 
 namespace ringfill {
 namespace {
@@ -15,28 +16,23 @@ Working rate_by(std::string formula, std::vector<Input> inputs, MassFlow rate, s
 }
 
 /// Between the two points of the table that the current lies between.
-std::optional<Working> rate_in_table(Current current, const Piece& piece, const Procedure& procedure,
+std::optional<Working> rate_in_table(Current current, const WireSize& size, const Procedure& procedure,
                                      std::vector<Fault>& faults) {
-    for (std::size_t i = 1; i < piece.rates.size(); ++i) {
-        const RatePoint& low = piece.rates[i - 1];
-        const RatePoint& high = piece.rates[i];
-        if (current < low.current.value || current > high.current.value)
-            continue;
-        const double share = (current - low.current.value) / (high.current.value - low.current.value);
-        return rate_by("D_1 + (D_2 - D_1)*(I - I_1)/(I_2 - I_1)",
-                       {{"D_1", in_kg_h(low.rate.value)},
-                        {"D_2", in_kg_h(high.rate.value)},
-                        {"I", current.value(), "A"},
-                        {"I_1", low.current.value.value(), "A"},
-                        {"I_2", high.current.value.value(), "A"}},
-                       low.rate.value + share * (high.rate.value - low.rate.value), low.rate.source);
-    }
-    faults.push_back(fault_at_path(procedure.path + ".current", show(current),
-                                   fmt::format("is outside the filler's table, {} to {}",
-                                               show(piece.rates.front().current.value),
-                                               show(piece.rates.back().current.value)),
-                                   "choose a current in the table or write \"deposition_rate\" too"));
-    return std::nullopt;
+    const RatePoint* low =
+        point_before(current, size.rates, &RatePoint::current, procedure.path + ".current",
+                     "choose a current in the table or write \"deposition_rate\" too", faults);
+    if (!low)
+        return std::nullopt;
+    const auto& [from, low_rate] = low[0];
+    const auto& [to, high_rate] = low[1];
+    const double share = (current - from.value) / (to.value - from.value);
+    return rate_by("D_1 + (D_2 - D_1)*(I - I_1)/(I_2 - I_1)",
+                   {{"D_1", in_kg_h(low_rate.value)},
+                    {"D_2", in_kg_h(high_rate.value)},
+                    {"I", current.value(), "A"},
+                    {"I_1", from.value.value(), "A"},
+                    {"I_2", to.value.value(), "A"}},
+                   low_rate.value + share * (high_rate.value - low_rate.value), low_rate.source);
 }
 
 Fault misplaced(const Procedure& procedure, std::string_view field, std::string reason, std::string remedy) {
@@ -57,7 +53,6 @@ int pieces_for(Mass laid, const PieceLaid& piece) {
 
 std::optional<Working> piece_rate(const Procedure& procedure, const Filler& filler, const WireSize& size,
                                   std::vector<Fault>& faults) {
-    const Piece& piece = *size.piece;
     const auto refuse = [&](const char* field, const char* reason, const char* remedy) {
         faults.push_back(misplaced(procedure, field, reason, remedy));
         return std::nullopt;
@@ -66,19 +61,19 @@ std::optional<Working> piece_rate(const Procedure& procedure, const Filler& fill
     if (given)
         return rate_by("60*d", {{"d", kg_h(*given) / 60, "kg/min"}}, *given, "job");
     if (filler.form == FillerForm::rod) {
-        if (!piece.range)
+        if (!size.range)
             return refuse("deposition_rate", "is missing, and the table has none of this rod",
                           R"(write "deposition_rate": "1.0 kg/h" from a trial weld)");
-        const MassFlow low = piece.range->value.first;
-        return rate_by("60*d_low", {{"d_low", kg_h(low) / 60, "kg/min"}}, low, piece.range->source);
+        const MassFlow low = size.range->value.first;
+        return rate_by("60*d_low", {{"d_low", kg_h(low) / 60, "kg/min"}}, low, size.range->source);
     }
     if (!procedure.current)
         return refuse("current", "is missing: it sets how fast an electrode melts",
                       R"(write "current": "130 A" or "deposition_rate": "1.2 kg/h")");
-    if (!piece.per_A)
-        return rate_in_table(*procedure.current, piece, procedure, faults);
+    if (!size.per_A)
+        return rate_in_table(*procedure.current, size, procedure, faults);
     const double amps = procedure.current->value();
-    const auto& [per_A, source] = *piece.per_A;
+    const auto& [per_A, source] = *size.per_A;
     return rate_by("k*I", {{"k", per_A * factor::hour, "kg/(h A)"}, {"I", amps, "A"}},
                    in_si<MassFlow>(per_A * amps), source);
 }

@@ -54,8 +54,7 @@ bool find_gas(Settings& found, const Shop& shop, std::vector<Fault>& faults) {
 
 /// What a filler or its process usually deposits of the wire, in the transfer that the job names where it is
 /// the one there is. The ranges of processes are of core and covering.
-std::optional<Sourced<std::pair<double, double>>> usual_efficiency(const Settings& found,
-                                                                   const Processes& processes) {
+std::optional<SourcedRange<double>> usual_efficiency(const Settings& found, const Processes& processes) {
     const Filler& filler = *found.filler;
     if (filler.efficiency_range || (filler.form == FillerForm::stick && !filler.efficiency_of_covered))
         return filler.efficiency_range;

@@ -24,8 +24,7 @@ struct Settings {
     Bead unscaled;      ///< the bead at κ = 1
     Speed travel_limit; ///< v_max
     VolumeFlow gas_flow;
-    std::optional<Sourced<std::pair<double, double>>>
-        efficiency_range; ///< usual of the filler or its process
+    std::optional<SourcedRange<double>> efficiency_range; ///< usual of the filler or its process
     std::vector<Assumed> assumed;
     std::vector<std::string> notes;
 };

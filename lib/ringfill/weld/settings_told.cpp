@@ -77,7 +77,7 @@ void note_windows(const Note& note, const Settings& found, UnitSystem units) {
     note_spray(note, found, units);
     in_window("a travel", procedure.travel, found.window.travel, in_units);
     if (found.filler->form == FillerForm::rod)
-        in_window("a deposition rate", laid.rate, found.size->piece->range, in_units);
+        in_window("a deposition rate", laid.rate, found.size->range, in_units);
     // A share of the wire that the job gives itself is held against what its process usually deposits.
     in_window("an efficiency", procedure.efficiency, found.efficiency_range,
               [](double share) { return fmt::format("{:.3g}", share); });
@@ -130,7 +130,8 @@ std::vector<Assumed> assumed_settings(const Settings& found, UnitSystem units) {
                                    : found.size->feed_table.front().feed.source;
     };
     if (!procedure.efficiency)
-        assume("efficiency", fmt::format("{:.3g}", laid.efficiency), laid.efficiency_source);
+        assume("efficiency", fmt::format("{:.3g}", laid.efficiency),
+               efficiency_of(procedure, filler, laid.as_transferred).source);
     if (!procedure.bead_ratio)
         assume("bead_ratio", fmt::format("{:.3g}", found.bead_ratio), filler.bead_ratio.source);
     if (!procedure.pitch_ratio)

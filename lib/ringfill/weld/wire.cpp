@@ -18,24 +18,12 @@ std::pair<double, double> terms_of(const MeltingCurve& curve, Length stick_out) 
     return {curve.a.value * 1e-3, curve.b.value * stick_out.value()};
 }
 
-/// y at x between the points of a rising table; outside it nothing, after noting the fault of a field.
-template <class X, class Y, class Show>
-std::optional<Y> between_points(X x, const std::vector<FeedPoint>& points, Sourced<X> FeedPoint::*xs,
-                                Sourced<Y> FeedPoint::*ys, const Show& shown, std::string field,
-                                std::string remedy, std::vector<Fault>& faults) {
-    const auto x_of = [xs](const FeedPoint& point) { return (point.*xs).value; };
-    const auto y_of = [ys](const FeedPoint& point) { return (point.*ys).value; };
-    for (std::size_t i = 1; i < points.size(); ++i) {
-        const FeedPoint& low = points[i - 1];
-        const FeedPoint& high = points[i];
-        if (x_of(low) <= x && x <= x_of(high))
-            return y_of(low) + (x - x_of(low)) / (x_of(high) - x_of(low)) * (y_of(high) - y_of(low));
-    }
-    faults.push_back(fault_at_path(std::move(field), shown(x),
-                                   fmt::format("is outside the filler's table, {} to {}",
-                                               shown(x_of(points.front())), shown(x_of(points.back()))),
-                                   std::move(remedy)));
-    return std::nullopt;
+/// y at x between two neighbours of a table.
+template <class X, class Y>
+Y between(X x, const FeedPoint* low, Sourced<X> FeedPoint::*xs, Sourced<Y> FeedPoint::*ys) {
+    const auto& [low_x, high_x] = std::pair((low->*xs).value, (low[1].*xs).value);
+    const auto& [low_y, high_y] = std::pair((low->*ys).value, (low[1].*ys).value);
+    return low_y + (x - low_x) / (high_x - low_x) * (high_y - low_y);
 }
 
 } // namespace
@@ -77,26 +65,24 @@ WireSize scaled_to(WireSize size, Length diameter) {
         size.melting->a.value /= sections;
         size.melting->b.value /= sections * sections;
     }
-    if (size.piece && size.piece->mass)
-        size.piece->mass->value *= sections;
+    if (size.mass)
+        size.mass->value *= sections;
     size.diameter = diameter;
     return size;
 }
 
 std::optional<Speed> feed_in_table(Current current, const WireSize& size, const std::string& path,
                                    std::vector<Fault>& faults) {
-    return between_points(
-        current, size.feed_table, &FeedPoint::current, &FeedPoint::feed,
-        [](Current one) { return show(one); }, path + ".current",
-        "choose a current in the table or write \"wire_feed\" too", faults);
+    const FeedPoint* low = point_before(current, size.feed_table, &FeedPoint::current, path + ".current",
+                                        "choose a current in the table or write \"wire_feed\" too", faults);
+    return low ? std::optional(between(current, low, &FeedPoint::current, &FeedPoint::feed)) : std::nullopt;
 }
 
 std::optional<Current> current_in_table(Speed feed, const WireSize& size, const std::string& path,
                                         std::vector<Fault>& faults) {
-    return between_points(
-        feed, size.feed_table, &FeedPoint::feed, &FeedPoint::current,
-        [](Speed speed) { return show_feed(speed, UnitSystem::metric); }, path + ".wire_feed",
-        "choose a feed in the table or write \"current\" too", faults);
+    const FeedPoint* low = point_before(feed, size.feed_table, &FeedPoint::feed, path + ".wire_feed",
+                                        "choose a feed in the table or write \"current\" too", faults);
+    return low ? std::optional(between(feed, low, &FeedPoint::feed, &FeedPoint::current)) : std::nullopt;
 }
 
 std::optional<SprayFrom> spray_from(const WireSize& size, const Gas* gas) {

@@ -2,13 +2,17 @@
 
 #include <optional>
 #include <string>
+#include <type_traits>
 #include <utility>
 #include <vector>
+
+#include <fmt/format.h>
 
 #include <ringfill/fault/fault.hpp>
 #include <ringfill/job/procedure.hpp>
 #include <ringfill/material/filler.hpp>
 #include <ringfill/table/gases.hpp>
+#include <ringfill/units/show.hpp>
 
 namespace ringfill {
 
@@ -32,6 +36,28 @@ bool is_same_wire(Length a, Length b);
 /// window stays as it is, and so does the rate of an electrode, whose mass goes with the section. Worked out
 /// here, no source.
 WireSize scaled_to(WireSize size, Length diameter);
+
+/// The point of a rising table that a figure lies behind, or on, with the next one not under it; outside the
+/// table null, after noting a fault of a field that prints the range.
+template <class Point, class X>
+const Point* point_before(X x, const std::vector<Point>& points, Sourced<X> Point::*figure, std::string field,
+                          std::string remedy, std::vector<Fault>& faults) {
+    for (std::size_t i = 1; i < points.size(); ++i)
+        if ((points[i - 1].*figure).value <= x && x <= (points[i].*figure).value)
+            return &points[i - 1];
+    const auto shown = [](X one) {
+        if constexpr (std::is_same_v<X, Speed>)
+            return show_feed(one, UnitSystem::metric);
+        else
+            return show(one);
+    };
+    faults.push_back(fault_at_path(std::move(field), shown(x),
+                                   fmt::format("is outside the filler's table, {} to {}",
+                                               shown((points.front().*figure).value),
+                                               shown((points.back().*figure).value)),
+                                   std::move(remedy)));
+    return nullptr;
+}
 
 /// Wire feed at a current by linear interpolation in the wire's table [m/s]; never extrapolated: outside it
 /// nothing comes back and a fault that prints the range is noted.

@@ -1,7 +1,9 @@
 #pragma once
 
 #include <concepts>
+#include <iterator>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -80,7 +82,10 @@ Input AmountIn<Quantity>::operator()(std::string symbol, Quantity quantity) cons
 /// Inputs in a row: inputs_of(in_mm("L", length), Input("eta", 0.95)).
 template <class... One>
 std::vector<Input> inputs_of(One... one) {
-    return {std::move(one)...};
+    std::vector<Input> all;
+    all.reserve(sizeof...(one));
+    (all.emplace_back(std::move(one)), ...); // a list in braces would be copied
+    return all;
 }
 
 /// How a figure was reached, so that it can be checked by hand.
@@ -102,23 +107,25 @@ Working worked(std::string figure, std::string formula, std::vector<Input> input
 
 /// One of several figures that are worked out from the same inputs.
 struct WorkedFigure {
-    std::string figure;
-    std::string formula; ///< empty: it is not told
+    std::string_view figure;
+    std::string_view formula; ///< empty: it is not told
     Amount value;
     std::string source = "own";
 };
 
-/// The workings of such figures: each takes the inputs that its formula names, in the order it names them.
-std::vector<Working> worked(const std::vector<Input>& inputs, std::vector<WorkedFigure> figures);
-
-/// Inputs of one's own, then those shared with others; where both have a symbol, one's own count.
-std::vector<Input> joined(std::vector<Input> own, const std::vector<Input>& shared);
+/// The workings of such figures: each takes the inputs that its formula names, in the order it names them,
+/// from its own, then from those shared with others.
+std::vector<Working> worked(const std::vector<Input>& own, std::vector<WorkedFigure> figures,
+                            const std::vector<Input>& shared = {});
 
 /// A figure that is taken as it is: the formula is 1 times the input.
 Working taken(std::string figure, Input input, std::string source = "own");
 
-/// Puts workings behind others.
-void append(std::vector<Working>& all, std::vector<Working> more);
+/// Moves values behind others.
+template <class T>
+void append(std::vector<T>& all, std::vector<T> more) {
+    all.insert(all.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+}
 
 /// Puts a path before the figures of workings: "bores[0]" and "bead.width_mm" give "bores[0].bead.width_mm".
 std::vector<Working> under(const std::string& path, std::vector<Working> workings);

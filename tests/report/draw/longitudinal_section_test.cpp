@@ -66,20 +66,21 @@ TEST_CASE("each ring of each layer is a bead where beads can be seen, at the rad
     const BorePlan& plan = drawn.plan.bores.front();
     const DrawnBore bore{drawn.job.bores.front(), plan, UnitSystem::metric};
     const RingRow& row = bore.row;
-    const LayerPaths paths = layer_paths({bore, 2, 10, 100}, row.end());
+    const std::string last = layer_path({bore, 2, 10, 100}, bore.layers(), row.end());
     const auto beads = [](const std::string& path) { return std::count(path.begin(), path.end(), 'q'); };
-    CHECK(beads(paths.last) == plan.layers.back().rings);
-    CHECK(beads(paths.between) == plan.layers.front().rings * static_cast<int>(plan.layers.size() - 1));
+    CHECK(beads(last) == plan.layers.back().rings);
+    for (std::size_t layer = 1; layer < plan.layers.size(); ++layer)
+        CHECK(beads(layer_path({bore, 2, 10, 100}, layer, row.end())) == plan.layers.front().rings);
     CHECK(row.begin == -3);
     CHECK(row.end() >= 103);
     CHECK(row.end() - row.pitch < 103);
     // A parabola from valley to valley is two thirds of its depth high on average: that is the radius.
-    const auto start = points_of(paths.last.substr(0, paths.last.find('q'))).front();
+    const auto start = points_of(last.substr(0, last.find('q'))).front();
     const double valley = 2 * row.valley;
     CHECK(std::fabs(start.y + 2.0 / 3 * valley - (100 - 2 * bore.end)) < 2e-3);
     CHECK(std::fabs(start.x - 4) < 1e-3);
     // Small beads are not drawn one by one.
-    CHECK(beads(layer_paths({bore, 0.1, 10, 100}, row.end()).last) == 0);
+    CHECK(beads(layer_path({bore, 0.1, 10, 100}, bore.layers(), row.end())) == 0);
 }
 
 TEST_CASE("lengths, faces and ring numbers stand in the section") {

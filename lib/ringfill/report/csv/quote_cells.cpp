@@ -42,28 +42,26 @@ WorkbookCell formula(std::string text, std::optional<double> now, CellStyle styl
 
 /// The sheet as it is filled, row after row. Columns: A item, B quantity or share, C unit, D price or what
 /// the packs hold, E amount, F what is missing, G and H the whole numbers whose quotient is rounded.
-class Filling {
-  public:
-    explicit Filling(const Quote& quote)
-        : exponent_(quote.currency.exponent.value), small_(power_of_ten(exponent_)) {}
+struct Filling {
+    int exponent;                                ///< of the currency
+    std::int64_t small = power_of_ten(exponent); ///< smallest units in one of the currency
+    std::vector<std::vector<WorkbookCell>> rows = {};
 
-    QuoteCells done() { return {std::move(rows_), exponent_}; }
-    std::size_t row() const { return rows_.size() + 1; }
+    std::size_t row() const { return rows.size() + 1; }
     void add_sum(const WorkbookCell& name, const WorkbookCell& sum, const WorkbookCell& unit = {}) {
         add(name, WorkbookCell{}, WorkbookCell{}, unit, sum);
     }
     template <class... Cells>
     void add(const Cells&... cells) {
-        rows_.push_back({cells...});
+        rows.push_back({cells...});
     }
 
-    std::int64_t small() const { return small_; }
-    int price_decimals() const { return exponent_ + price_decimals_more; }
+    int price_decimals() const { return exponent + price_decimals_more; }
 
     /// An amount, in units of the currency now.
     WorkbookCell amount(std::string text, std::optional<Minor> now, CellStyle style) const {
         const auto in_currency = [&](Minor minor) {
-            return static_cast<double>(minor) / static_cast<double>(small_);
+            return static_cast<double>(minor) / static_cast<double>(small);
         };
         return formula(std::move(text), given(now, in_currency), style, now ? "" : "missing");
     }
@@ -72,7 +70,7 @@ class Filling {
     WorkbookCell quotient(std::optional<Minor> now) const {
         return amount(fmt::format("IF(ISNUMBER(G{0}),(INT(G{0}/H{0})+MIN(1,MAX(0,2*(G{0}-H{0}*INT(G{0}/"
                                   "H{0}))-H{0}+MOD(INT(G{0}/H{0}),2))))/{1},\"missing\")",
-                                  row(), small_),
+                                  row(), small),
                       now, CellStyle::amount);
     }
 
@@ -97,14 +95,9 @@ class Filling {
     /// The sum of amounts, exact as whole small units, where anything is known.
     WorkbookCell sum(const std::string& known, const std::string& terms, std::optional<Minor> now,
                      CellStyle style = CellStyle::amount) const {
-        return amount(fmt::format("IF({},ROUND(({})*{},0)/{},\"missing\")", known, terms, small_, small_),
-                      now, style);
+        return amount(fmt::format("IF({},ROUND(({})*{},0)/{},\"missing\")", known, terms, small, small), now,
+                      style);
     }
-
-  private:
-    int exponent_;
-    std::int64_t small_;
-    std::vector<std::vector<WorkbookCell>> rows_;
 };
 
 void add_part_of_packs(Filling& sheet, const QuoteLine& line, std::size_t first_pack_row) {
@@ -113,7 +106,7 @@ void add_part_of_packs(Filling& sheet, const QuoteLine& line, std::size_t first_
     const std::string packs = fmt::format("E{}:E{}", first, first + part.lines - 1);
     sheet.add_line(line, number(given(part.supplied, in_units), CellStyle::quantity),
                    fmt::format("AND(COUNT({})={},N(D{})>0)", packs, part.lines, sheet.row()),
-                   fmt::format("ROUND(SUM({})*{},0)", packs, sheet.small()),
+                   fmt::format("ROUND(SUM({})*{},0)", packs, sheet.small),
                    static_cast<double>(part.cost.value_or(0)),
                    formula(fmt::format("ROUND(D{}*1000,0)", sheet.row()),
                            static_cast<double>(part.supplied.value_or(0)), CellStyle::whole));
@@ -165,7 +158,7 @@ void add_total(Filling& sheet, const Quote& quote, const std::map<QuotePart, std
         sheet.add(words(top.name), number(static_cast<double>(top.share) / whole_share, CellStyle::share),
                   words("of what stands above"), WorkbookCell{}, sheet.quotient(top.amount), WorkbookCell{},
                   sheet.product(fmt::format("AND({},ISNUMBER(B{}))", known, row),
-                                fmt::format("ROUND(({})*{},0)", all, sheet.small()),
+                                fmt::format("ROUND(({})*{},0)", all, sheet.small),
                                 fmt::format("ROUND(B{0}*H{0},0)", row),
                                 static_cast<double>(top.of) * static_cast<double>(parts)),
                   formula(fmt::format("{0}/GCD(ROUND(B{1}*{0},0),{0})", whole_share, row),
@@ -184,7 +177,7 @@ void add_total(Filling& sheet, const Quote& quote, const std::map<QuotePart, std
 } // namespace
 
 QuoteCells quote_cells(const std::string& title, const Quote& quote) {
-    Filling sheet(quote);
+    Filling sheet{quote.currency.exponent.value};
     const bool by_use = ranges::any_of(quote.sections, [](const QuoteSection& section) {
         return section.part == QuotePart::use && section.counts;
     });
@@ -204,7 +197,7 @@ QuoteCells quote_cells(const std::string& title, const Quote& quote) {
     sheet.add(words(fmt::format("A price may have {} decimals; what is typed beyond them is rounded.",
                                 sheet.price_decimals())));
     sheet.add(words(closing()));
-    return sheet.done();
+    return {std::move(sheet.rows), sheet.exponent};
 }
 
 } // namespace ringfill

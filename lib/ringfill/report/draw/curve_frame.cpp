@@ -9,6 +9,7 @@
 #include <range/v3/algorithm/max_element.hpp>
 #include <range/v3/algorithm/min_element.hpp>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/report/draw/labels.hpp>
 #include <ringfill/say/time_sentences.hpp>
 #include <ringfill/units/metric.hpp>
@@ -53,10 +54,8 @@ int draw_bars(Svg& svg, const CurveFrame& frame, const HeatRun& run, const Row& 
         else
             bars.emplace_back(from, to);
     }
-    std::string path;
-    for (const auto& [from, to] : bars)
-        path += open_path({{from, y}, {to, y}});
-    svg.path(path, {width, {}});
+    const auto line = [y](const auto& bar) { return open_path({{bar.first, y}, {bar.second, y}}); };
+    svg.path(listed(bars, "", line), {width, {}});
     return count;
 }
 

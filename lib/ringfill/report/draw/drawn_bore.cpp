@@ -26,11 +26,13 @@ constexpr double on_axis = 1e-6;
 
 WornOutline::WornOutline(const WornBore& bore, const Survey& survey)
     : largest_station_(survey.largest_station), readings_(survey.readings) {
-    if (const auto* round = std::get_if<WornDiameter>(&bore.worn))
-        round_ = *round;
+    if (const Worn& worn = bore.worn; worn.diameter) {
+        round_ = *worn.diameter / 2.0;
+        off_ = {worn.offset.value_or(Length()), worn.offset_clock.value_or(Angle())};
+    }
     for (const WornStation& station : stations_of(bore.worn)) {
         depths_.push_back(station.depth);
-        stations_.emplace_back(station.readings);
+        stations_.emplace_back(station.radii);
     }
 }
 
@@ -41,7 +43,7 @@ int WornOutline::steps() const {
 
 Length WornOutline::radius(Angle clock) const {
     if (stations_.empty())
-        return eccentric_radius(round_.diameter / 2.0, round_.offset, clock - round_.offset_clock);
+        return eccentric_radius(round_, off_.radius, clock - off_.clock);
     return stations_[largest_station_](clock);
 }
 
@@ -56,7 +58,7 @@ Length WornOutline::radius(Angle clock, Length depth) const {
 }
 
 std::optional<ClockRadius> WornOutline::centre() const {
-    ClockRadius off{round_.offset, round_.offset_clock};
+    ClockRadius off = off_;
     if (readings_ > 2) {
         const Interpolant& outline = stations_[largest_station_];
         const double a = outline.cosines().front().value();

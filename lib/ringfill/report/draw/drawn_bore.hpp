@@ -37,7 +37,8 @@ class WornOutline {
     std::vector<Interpolant> stations_;
     std::size_t largest_station_;
     std::size_t readings_;
-    WornDiameter round_; ///< when there is no station
+    Length round_;    ///< radius, when there is no station
+    ClockRadius off_; ///< its centre
 };
 
 /// The rings of each layer, from the near face on [mm].

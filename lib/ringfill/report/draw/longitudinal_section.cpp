@@ -5,8 +5,10 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/action/push_back.hpp>
 #include <range/v3/view/enumerate.hpp>
 
+#include <ringfill/fault/listed.hpp>
 #include <ringfill/report/draw/labels.hpp>
 #include <ringfill/report/draw/side_view.hpp>
 
@@ -137,8 +139,7 @@ double draw_side_detail(Svg& svg, const SideView& whole, double y) {
              {fmt::format("Detail B, near face, {:.3g} times the view above", scale / whole.scale)});
     const double inside = std::min(to, view.length());
     auto boss = view.wall_line(0, inside);
-    boss.push_back(view.at(inside, outer));
-    boss.push_back(view.at(0, outer));
+    ranges::push_back(boss, PaperPoints{view.at(inside, outer), view.at(0, outer)});
     svg.hatched({boss}, boss_hatching);
     for (const double face : {0.0, view.length()})
         if (face <= std::max(inside, 0.0))
@@ -160,36 +161,35 @@ std::vector<std::string> notes_of(const DrawnBore& drawn) {
     constexpr std::size_t most_holes = 6;
     const WornBore& bore = drawn.bore;
     const auto& holes = bore.holes;
-    const auto diameter = [&](Length across) { return drawn.diameter(across); };
-    const auto length = [&](Length along) { return drawn.length(along); };
     std::vector<std::string> notes;
-    const std::size_t listed = holes.size() <= most_holes ? holes.size() : most_holes - 1;
-    for (std::size_t i = 0; i < listed; ++i) {
+    const std::size_t shown = holes.size() <= most_holes ? holes.size() : most_holes - 1;
+    for (std::size_t i = 0; i < shown; ++i) {
         const std::string end = holes[i].other_end.value_or("other end not given");
         const bool plain = !holes[i].other_end || end == "open" || end == "blind";
         notes.push_back(fmt::format("Hole H{}: {}, {} from the near face, at {}, {}.", i + 1,
-                                    diameter(holes[i].diameter), length(holes[i].depth),
+                                    drawn.diameter(holes[i].diameter), drawn.length(holes[i].depth),
                                     clock_text(holes[i].clock), plain ? end : "with a fitting"));
     }
-    if (listed < holes.size())
-        notes.push_back(fmt::format("{} more holes are drawn; the job lists them.", holes.size() - listed));
+    if (shown < holes.size())
+        notes.push_back(fmt::format("{} more holes are drawn; the job lists them.", holes.size() - shown));
     if (!holes.empty())
         notes.emplace_back("Holes are turned into the section.");
     for (const auto& [i, groove] : ranges::views::enumerate(bore.grooves))
         notes.push_back(fmt::format(
             "Groove {}: {}, {} wide, {}{}. The job does not say where along the bore.", i + 1,
-            diameter(groove.diameter), length(groove.width),
+            drawn.diameter(groove.diameter), drawn.length(groove.width),
             drawn.plan.grooves[i].volume > Volume() ? "filled first" : "gone with the skim, nothing to fill",
             groove.diameter > bore.finish_diameter ? ", cut again after boring" : ""));
     for (const auto& [i, face] : ranges::views::enumerate(bore.faces))
         notes.push_back(fmt::format("Face {}: built up by {} and {} of stock, {} to {}. {}", i + 1,
-                                    length(face.build), length(bore.stock), diameter(face.inner),
-                                    diameter(face.outer),
+                                    drawn.length(face.build), drawn.length(bore.stock),
+                                    drawn.diameter(face.inner), drawn.diameter(face.outer),
                                     i == 0   ? "The job does not say which face; drawn at the near one."
                                     : i == 1 ? "The job does not say which face; drawn at the far one."
                                              : "Not drawn."));
     for (const Plate& plate : bore.attached)
-        notes.push_back(fmt::format("A plate of {} stands on the boss, not drawn.", length(plate.thickness)));
+        notes.push_back(
+            fmt::format("A plate of {} stands on the boss, not drawn.", drawn.length(plate.thickness)));
     if (!drawn.skimmed)
         notes.emplace_back(
             "Layers are counted from the mean radius of the worn surface: over the deepest wear "
@@ -203,14 +203,13 @@ std::string in_words(const DrawnBore& drawn, const std::vector<std::string>& not
     const WornBore& bore = drawn.bore;
     const std::string past =
         bore.overhang > Length() ? fmt::format(", {} past each face", drawn.length(bore.overhang)) : "";
-    std::string text = fmt::format(
-        "Length {} between the faces, weld over {}{}. {} rings a layer, {} apart, "
-        "numbered from the near face. {}",
-        drawn.length(bore.length), drawn.length(drawn.plan.build.welded_length), past, drawn.row.rings,
-        held_together(show_pitch(drawn.plan.bead.pitch, drawn.units)), drawn.sizes_in_words());
-    for (const std::string& note : notes)
-        text += " " + note;
-    return text + " Below, detail B: the first rings at the near face, enlarged.";
+    return fmt::format("Length {} between the faces, weld over {}{}. {} rings a layer, {} apart, numbered "
+                       "from the near face. "
+                       "{}{} Below, detail B: the first rings at the near face, enlarged.",
+                       drawn.length(bore.length), drawn.length(drawn.plan.build.welded_length), past,
+                       drawn.row.rings, held_together(show_pitch(drawn.plan.bead.pitch, drawn.units)),
+                       drawn.sizes_in_words(),
+                       listed(notes, "", [](const std::string& note) { return " " + note; }));
 }
 
 } // namespace

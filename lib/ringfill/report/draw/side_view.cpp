@@ -100,27 +100,20 @@ PaperPoints SideView::wall_line(double from, double to) const {
     });
 }
 
-LayerPaths layer_paths(const SideView& view, double to) {
+std::string layer_path(const SideView& view, std::size_t layer, double to) {
     const DrawnBore& drawn = view.drawn;
     const auto [begin, pitch, rings, valley] = drawn.row;
     const double scale = view.scale;
-    const bool beads = scale * pitch >= least_bead_width && scale * drawn.least_layer() >= least_bead_height;
+    const double radius = drawn.layer(layer);
+    if (scale * pitch < least_bead_width || scale * drawn.least_layer() < least_bead_height)
+        return open_path({view.at(begin, radius), view.at(std::min(to, drawn.row.end()), radius)});
     // A bead is a parabola from valley to valley. Relative commands: 40 layers of 100 rings stay small.
     const std::string bead = fmt::format("q{},{} {},0", svg_number(scale * pitch / 2, 4),
                                          svg_number(2 * scale * valley, 3), svg_number(scale * pitch, 4));
-    LayerPaths paths;
-    for (std::size_t n = 1; n <= drawn.layers(); ++n) {
-        const double radius = drawn.layer(n);
-        std::string& path = n < drawn.layers() ? paths.between : paths.last;
-        if (!beads) {
-            path += open_path({view.at(begin, radius), view.at(std::min(to, drawn.row.end()), radius)});
-            continue;
-        }
-        path += open_path({view.at(begin, radius + 2 * valley / 3)}); // on average the radius
-        for (int i = rings_before(drawn.row, to); i > 0; --i)
-            path += bead;
-    }
-    return paths;
+    std::string path = open_path({view.at(begin, radius + 2 * valley / 3)}); // on average the radius
+    for (int i = rings_before(drawn.row, to); i > 0; --i)
+        path += bead;
+    return path;
 }
 
 void draw_weld(Svg& svg, const SideView& view, double to) {
@@ -132,9 +125,11 @@ void draw_weld(Svg& svg, const SideView& view, double to) {
     const double spacing = view.scale * drawn.least_layer();
     svg.cover(shape, no_pen);
     svg.hatched({shape}, weld_hatching_between(spacing));
-    const LayerPaths layers = layer_paths(view, to);
-    svg.path(layers.between, layer_pen(spacing));
-    svg.path(layers.last, outline_pen);
+    std::string between;
+    for (std::size_t n = 1; n < drawn.layers(); ++n)
+        between += layer_path(view, n, to);
+    svg.path(between, layer_pen(spacing));
+    svg.path(layer_path(view, drawn.layers(), to), outline_pen);
     svg.path(open_path(wall), outline_pen);
     for (const double end : {begin, drawn.row.end()})
         if (end <= to)

@@ -27,13 +27,9 @@ struct SideView {
     PaperPoints wall_line(double from, double to) const;
 };
 
-/// The boundaries of the layers between the ring row's begin and a depth as one path each, scalloped by the
-/// beads where that can be seen; the last boundary apart. Nothing is drawn past `to`.
-struct LayerPaths {
-    std::string between;
-    std::string last;
-};
-LayerPaths layer_paths(const SideView& view, double to);
+/// The inner boundary of a layer between the ring row's begin and a depth, scalloped by the beads where that
+/// can be seen. Nothing is drawn past `to`.
+std::string layer_path(const SideView& view, std::size_t layer, double to);
 
 /// Draws weld, worn surface, wall and finish of a bore between the ring row's begin and a depth.
 void draw_weld(Svg& svg, const SideView& view, double to);

@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include <ringfill/document/value.hpp>
+#include <ringfill/document/write.hpp>
 #include <ringfill/plan/plan.hpp>
 
 namespace ringfill {
@@ -46,6 +46,6 @@ Value::Object inputs_object(const std::vector<Input>& inputs);
 Value::List working_list(const std::vector<Working>& workings);
 
 /// The same list put behind a text, without blanks.
-void put_working_list(std::string& line, const std::vector<Working>& workings);
+void put_working_list(JsonText& line, const std::vector<Working>& workings);
 
 } // namespace ringfill

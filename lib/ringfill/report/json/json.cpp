@@ -90,7 +90,7 @@ Value::Object need_object(const Need& need, UnitSystem units) {
         return object(member("pack", one.pack), member("count", one.count));
     };
     return object(member("item", item_text(need, units)), member("need", need.need),
-                  member("reserve", need.reserve), member("unit", unit_of(need.kind)),
+                  member("reserve", need.reserve), member("unit", need.kind.unit),
                   member("cover", list_of(need.cover, pack)),
                   member("supplied", when(need.pack_known, need.supplied)),
                   member("spare", when(need.pack_known, need.spare)), member("why", need.why),
@@ -102,13 +102,14 @@ Value plan_document(const Plan& plan) {
 }
 
 std::string plan_line(const Plan& plan) {
-    std::string line;
+    JsonText line;
+    line.reserve((plan.working.size() + 100) * 400); // about what it takes, so that it grows once
     append_json(line, plan_head(plan));
-    line.pop_back();                           // the bracket that ends it
-    constexpr std::size_t usual_working = 400; // bytes, so that the line grows but once
-    line.reserve(line.size() + plan.working.size() * usual_working);
-    put_working_list(line += ",\"working\":", plan.working);
-    return line += "}\n";
+    line.resize(line.size() - 1); // without the bracket that ends it
+    line.append(std::string_view(",\"working\":"));
+    put_working_list(line, plan.working);
+    line.append(std::string_view("}\n"));
+    return fmt::to_string(line);
 }
 
 } // namespace ringfill

@@ -125,22 +125,24 @@ Member member(Key<typename Bare<T>::type> key, T value) {
     return {std::string(key.name), written(key, std::move(value))};
 }
 
-inline void put_part(Value::Object& object, Member member) {
-    if (!std::holds_alternative<std::nullptr_t>(member.value.held))
-        object.push_back(std::move(member));
-}
-inline void put_part(Value::Object& object, std::optional<Value::Object> members) {
-    if (members)
+/// Puts a member behind others unless it is absent; of the members of an object each.
+template <class Part>
+void put_part(Value::Object& object, Part&& part) {
+    if constexpr (requires { part.value.held; }) {
+        if (!std::holds_alternative<std::nullptr_t>(part.value.held))
+            object.push_back(std::forward<Part>(part));
+    } else if (std::optional<Value::Object> members = std::forward<Part>(part)) {
         std::move(members->begin(), members->end(), std::back_inserter(object));
+    }
 }
 
 /// An object of members in their order; one that is absent leaves its key out, and the members of an object
 /// without a key stand in its place.
 template <class... Part>
-Value::Object object(Part... parts) {
+Value::Object object(Part&&... parts) {
     Value::Object members;
     members.reserve(sizeof...(parts));
-    (put_part(members, std::move(parts)), ...);
+    (put_part(members, std::forward<Part>(parts)), ...);
     return members;
 }
 
@@ -172,9 +174,9 @@ Value::List list_of(const Range& range, Make make) {
     list.reserve(range.size());
     for (const auto& element : range) {
         if constexpr (std::invocable<Make, decltype(element), std::size_t>)
-            list.push_back(make(element, list.size()));
+            list.emplace_back(make(element, list.size()));
         else
-            list.push_back(std::invoke(make, element));
+            list.emplace_back(std::invoke(make, element));
     }
     return list;
 }

@@ -13,7 +13,7 @@ namespace {
 /// a Value first. Begun when made; end() once, after its members.
 class LineObject {
   public:
-    explicit LineObject(std::string& out) : out_(out) { out_ += '{'; }
+    explicit LineObject(JsonText& out) : out_(out) { out_.push_back('{'); }
 
     void put(std::string_view name, std::string_view text) {
         begin(name);
@@ -27,10 +27,10 @@ class LineObject {
         begin(name);
         char before = '[';
         for (const double number : numbers) {
-            out_ += std::exchange(before, ',');
+            out_.push_back(std::exchange(before, ','));
             append_number(out_, number);
         }
-        out_ += numbers.empty() ? "[]" : "]";
+        out_.append(std::string_view(numbers.empty() ? "[]" : "]"));
     }
     /// An object within, which `fill` gives its members.
     template <class Fill>
@@ -40,17 +40,17 @@ class LineObject {
         fill(inner);
         inner.end();
     }
-    void end() { out_ += '}'; }
+    void end() { out_.push_back('}'); }
 
   private:
     void begin(std::string_view name) {
-        if (out_.back() != '{')
-            out_ += ',';
+        if (out_[out_.size() - 1] != '{')
+            out_.push_back(',');
         append_text(out_, name);
-        out_ += ':';
+        out_.push_back(':');
     }
 
-    std::string& out_;
+    JsonText& out_;
 };
 
 /// Takes members as LineObject does and keeps them as a Value.
@@ -105,14 +105,14 @@ Value::List working_list(const std::vector<Working>& workings) {
     });
 }
 
-void put_working_list(std::string& line, const std::vector<Working>& workings) {
+void put_working_list(JsonText& line, const std::vector<Working>& workings) {
     for (const Working& work : workings) {
-        line += &work == &workings.front() ? '[' : ',';
+        line.push_back(&work == &workings.front() ? '[' : ',');
         LineObject object(line);
         put_working(object, work);
         object.end();
     }
-    line += workings.empty() ? "[]" : "]";
+    line.append(std::string_view(workings.empty() ? "[]" : "]"));
 }
 
 } // namespace ringfill

@@ -24,11 +24,6 @@ Markup Part::figure(const std::string& name, const std::string& shown, Shown how
     return element("span", shown, attributes);
 }
 
-Markup Part::fine(const std::string& name, Length size, Shown how) const {
-    const auto show_size = how == Shown::up ? show_fine_low : how == Shown::down ? show_fine_high : show_fine;
-    return figure(name, show_size(size, units), how);
-}
-
 Markup paragraphs(const Sentences& sentences, const std::string& bore) {
     Markup all;
     Markup list;

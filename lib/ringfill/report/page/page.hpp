@@ -33,8 +33,16 @@ struct Part {
     Markup figure(const std::string& name, Value value) const {
         return figure(name, text_of(value));
     }
+    /// A radius of the result as its diameter.
+    Markup across(const std::string& name, Length radius) const {
+        return figure(name, show(2.0 * radius, units), Shown::twice);
+    }
     /// A finished size, to all its digits.
-    Markup fine(const std::string& name, Length size, Shown how = Shown::plainly) const;
+    Markup fine(const std::string& name, Length size) const { return figure(name, show_fine(size, units)); }
+    /// A limit of size, rounded as it is shown.
+    Markup limit(const std::string& name, Length size, Shown how) const {
+        return figure(name, show_limit(size, units, how == Shown::up), how);
+    }
     /// A figure as the job gives it.
     template <class Value>
     Markup given(const std::string& name, Value value) const {

@@ -33,8 +33,8 @@ Markup limits_fact(const SheetBore& bore) {
     if (!limits)
         return fact("limits", no_size_limits);
     const Part boring = bore.in("boring");
-    Markup shown = boring.fine("limits_mm[0]", limits->low, Shown::up) + " to " +
-                   boring.fine("limits_mm[1]", limits->high, Shown::down);
+    Markup shown = boring.limit("limits_mm[0]", limits->low, Shown::up) + " to " +
+                   boring.limit("limits_mm[1]", limits->high, Shown::down);
     if (!limits->size_class.empty())
         shown += ", class " + boring.text("size_class", limits->size_class);
     return fact("limits at 20 °C", shown);
@@ -152,8 +152,7 @@ Markup skim_figure(const Part& in, const BorePlan& bore, std::string_view none) 
 }
 
 Markup weld_figure(const Part& in, const BorePlan& bore) {
-    return in.in("layers", bore.layers.size() - 1)
-        .figure("radius_after_mm", show(2.0 * bore.layers.back().radius_after, in.units), Shown::twice);
+    return in.in("layers", bore.layers.size() - 1).across("radius_after_mm", bore.layers.back().radius_after);
 }
 
 Markup layers_figure(const Part& in, const BorePlan& bore) {

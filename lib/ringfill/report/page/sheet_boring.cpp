@@ -36,15 +36,15 @@ Markup gauge_table(const SheetBore& bore) {
     const std::string at_20 = show(celsius(reference_temperature_degC), bore.units);
     PageTable table = table_of("What the gauge must read, itself at " + at_20, "gauge",
                                {"bore at", "larger by", "from", "to"}, {1, 4});
-    table.rows = {boring.limits ? row(at_20, "–", result.fine("limits_mm[0]", boring.limits->low, Shown::up),
-                                      result.fine("limits_mm[1]", boring.limits->high, Shown::down))
+    table.rows = {boring.limits ? row(at_20, "–", result.limit("limits_mm[0]", boring.limits->low, Shown::up),
+                                      result.limit("limits_mm[1]", boring.limits->high, Shown::down))
                                 : row(at_20, "–", result.fine("final_diameter_mm", boring.final_diameter),
                                       "no limits given")};
     table.add_list(result, "gauge", boring.gauge, [](const Part& in, const GaugeReading& gauge, auto) {
         const Markup at = in.figure("at_degC", gauge.at);
         const Markup growth = in.fine("growth_mm", gauge.growth);
-        return gauge.limits ? row(at, growth, in.fine("low_mm", gauge.limits->first, Shown::up),
-                                  in.fine("high_mm", gauge.limits->second, Shown::down))
+        return gauge.limits ? row(at, growth, in.limit("low_mm", gauge.limits->first, Shown::up),
+                                  in.limit("high_mm", gauge.limits->second, Shown::down))
                             : row(at, growth, in.fine("reading_mm", gauge.reading), "no limits given");
     });
     return written(table);

@@ -19,8 +19,7 @@ Markup caution_item(const Caution& caution, std::size_t index, bool names_what) 
                              fmt::format(") {}", source_keys(caution)));
 }
 
-constexpr std::pair<When, std::string_view> headings[] = {
-    {When::before, "Before"}, {When::during, "During"}, {When::after, "After"}};
+constexpr std::string_view headings[] = {"Before", "During", "After"}; // as When
 
 /// The cautions that apply, to a bore or to none, under a heading for each time.
 Markup by_time(const Plan& plan, const BorePlan* bore) {
@@ -30,13 +29,14 @@ Markup by_time(const Plan& plan, const BorePlan* bore) {
                (bore ? is_about(*bore) : ranges::none_of(plan.bores, is_about));
     };
     Markup all;
-    for (const auto& [when, title] : headings) {
+    for (const When when : {When::before, When::during, When::after}) {
         Markup list;
         for (std::size_t i = 0; i < plan.cautions.size(); ++i)
             if (plan.cautions[i].when == when && is_wanted(plan.cautions[i]))
                 list += caution_item(plan.cautions[i], i, !bore);
         if (!list.empty())
-            all += element(bore ? "h4" : "h3", title) + element("ul", list, {{"class", "cautions"}});
+            all += element(bore ? "h4" : "h3", headings[static_cast<std::size_t>(when)]) +
+                   element("ul", list, {{"class", "cautions"}});
     }
     return all;
 }

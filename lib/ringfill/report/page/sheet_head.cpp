@@ -78,7 +78,7 @@ Markup sheet_take(const Plan& plan) {
         // The wire stands in kilograms or pounds, pieces as a number: the unit of the result's figure.
         const auto amount_of = [&](const std::string& name, double value) {
             return element("span", amount(value, need, plan.units),
-                           {{"data-figure", in.at(name)}, {"data-unit", unit_of(need.kind)}});
+                           {{"data-figure", in.at(name)}, {"data-unit", std::string(need.kind.unit)}});
         };
         return row(tick_box("box to tick: " + item) + in.text("item", item), amount_of("need", need.need),
                    amount_of("reserve", need.reserve),

@@ -8,12 +8,11 @@ namespace {
 Markup layer_table(const SheetBore& bore) {
     PageTable table = table_of("Layers in their order, diameters from and to", "wide",
                                {"pass", "from", "to", "rings", "torch", "metal", "arc"}, {1, 7});
-    const auto layer_row = [&](const Part& in, const Layer& layer, std::size_t i) {
-        return row("layer " + in.figure("layer", i + 1),
-                   in.figure("radius_before_mm", show(2.0 * layer.radius_before, bore.units), Shown::twice),
-                   in.figure("radius_after_mm", show(2.0 * layer.radius_after, bore.units), Shown::twice),
-                   in.figure("rings", layer.rings), in.figure("torch_rpm", show_turning(layer.torch)),
-                   in.figure("laid_kg", layer.laid), in.figure("arc_s", layer.arc));
+    const auto layer_row = [](const Part& in, const Layer& layer, std::size_t i) {
+        return row("layer " + in.figure("layer", i + 1), in.across("radius_before_mm", layer.radius_before),
+                   in.across("radius_after_mm", layer.radius_after), in.figure("rings", layer.rings),
+                   in.figure("torch_rpm", show_turning(layer.torch)), in.figure("laid_kg", layer.laid),
+                   in.figure("arc_s", layer.arc));
     };
     const auto left_out = [](std::size_t from, std::size_t before) {
         return row(fmt::format("… {} layers more, in the result file", before - from));

@@ -13,8 +13,8 @@
 namespace ringfill {
 namespace {
 
-std::vector<std::vector<std::string>> cut_rows(const BoringPlan& boring, UnitSystem units) {
-    std::vector<std::vector<std::string>> rows{{"cut", "per side", "from", "to", "time"}};
+Rows cut_rows(const BoringPlan& boring, UnitSystem units) {
+    Rows rows{{"cut", "per side", "from", "to", "time"}};
     for (const Cut& cut : boring.cuts) {
         const auto [from, to] = shown_diameters(cut, units);
         rows.push_back({std::string(words_for(name_of(cut.kind))), show_pitch(cut.depth, units), from, to,
@@ -26,12 +26,16 @@ std::vector<std::vector<std::string>> cut_rows(const BoringPlan& boring, UnitSys
     return rows;
 }
 
+std::string range_of(Length low, Length high, UnitSystem units) {
+    return fmt::format("{} to {}", show_limit(low, units, true), show_limit(high, units, false));
+}
+
 std::string size_line(const BoringPlan& boring, UnitSystem units) {
     if (!boring.limits)
         return fmt::format("size: {}.", no_size_limits);
     const SizeLimits& limits = *boring.limits;
-    return fmt::format("size at {}: {} to {}{}.", show(celsius(reference_temperature_degC), units),
-                       show_fine_low(limits.low, units), show_fine_high(limits.high, units),
+    return fmt::format("size at {}: {}{}.", show(celsius(reference_temperature_degC), units),
+                       range_of(limits.low, limits.high, units),
                        limits.size_class.empty() ? ""
                                                  : fmt::format(" ({})", printable(limits.size_class, 20)));
 }
@@ -40,8 +44,7 @@ std::string size_line(const BoringPlan& boring, UnitSystem units) {
 std::string gauge_line(const BoringPlan& boring, UnitSystem units) {
     const auto reading = [&](const GaugeReading& gauge) {
         return fmt::format("{} at {}",
-                           gauge.limits ? fmt::format("{} to {}", show_fine_low(gauge.limits->first, units),
-                                                      show_fine_high(gauge.limits->second, units))
+                           gauge.limits ? range_of(gauge.limits->first, gauge.limits->second, units)
                                         : show_fine(gauge.reading, units),
                            show(gauge.at, units));
     };

@@ -42,7 +42,7 @@ std::string curve_plot(const BossRun& boss_run, UnitSystem units) {
         const double share = std::clamp((high - kelvin) / (high - low), 0.0, 1.0);
         return static_cast<std::size_t>(std::lround(share * (down - 1)));
     };
-    std::vector<std::vector<std::string>> rows(down, {"", "|" + std::string(across, ' ')});
+    Rows rows(down, {"", "|" + std::string(across, ' ')});
     for (const Temperature& limit : {minimum, maximum})
         rows[row_of(limit.value())][1] = "|" + std::string(across, '-');
     // Each column shows every row the curve passes in its stretch of time, so that no peak is lost.

@@ -80,7 +80,7 @@ class EntryPage {
     }
 
   private:
-    std::vector<std::vector<std::string>> rows_;
+    Rows rows_;
     std::string said_;
     std::set<std::string> keys_;
 };

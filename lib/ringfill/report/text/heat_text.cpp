@@ -17,8 +17,10 @@ std::string heat_text(const Plan& plan, const Style& style) {
         return wrapped(heat_sentences(bore.heat, plan.units)) + time_text(bore, plan.units, true) +
                bore_clock(plan, bore);
     };
-    const auto with =
-        plan.take | ranges::views::filter(is_for_measuring, &Need::kind) | ranges::to<std::vector>();
+    const auto reads_heat = [](const NeedKind& kind) {
+        return kind == kinds::temperature_stick || kind == kinds::thermometer;
+    };
+    const auto with = plan.take | ranges::views::filter(reads_heat, &Need::kind) | ranges::to<std::vector>();
     const auto words = [&](const Need& need) {
         return fmt::format("{} × {}: {}.", need.supplied, item_text(need, plan.units), need.why);
     };

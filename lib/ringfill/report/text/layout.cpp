@@ -2,15 +2,11 @@
 
 #include <algorithm>
 
-#include <range/v3/range/conversion.hpp>
-#include <range/v3/view/split.hpp>
-
 #include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/printable.hpp>
 
 namespace ringfill {
-std::vector<std::string> columns(const std::vector<std::vector<std::string>>& rows,
-                                 const std::vector<bool>& right) {
+std::vector<std::string> columns(const Rows& rows, const std::vector<bool>& right) {
     std::vector<std::size_t> widths(right.size(), 0);
     for (const auto& row : rows)
         for (std::size_t c = 0; c < row.size(); ++c)
@@ -28,7 +24,7 @@ std::vector<std::string> columns(const std::vector<std::vector<std::string>>& ro
     return lines;
 }
 
-std::string table(const std::vector<std::vector<std::string>>& rows, const std::vector<bool>& right) {
+std::string table(const Rows& rows, const std::vector<bool>& right) {
     return listed(columns(rows, right), "", [](const std::string& line) { return "  " + line + '\n'; });
 }
 
@@ -36,18 +32,21 @@ std::string wrapped(std::string_view text, std::string_view first, std::size_t w
     const std::size_t indent = count_characters(first);
     std::string result;
     std::string line(first);
-    bool empty = true;
-    for (const auto& part : text | ranges::views::split(' ')) {
-        const std::string word = printable(part | ranges::to<std::string>(), width - indent - 1);
-        if (word.empty())
+    std::size_t length = indent; // of the line, in characters
+    while (!text.empty()) {
+        const std::string_view part = text.substr(0, text.find(' '));
+        text.remove_prefix(std::min(part.size() + 1, text.size()));
+        if (part.empty())
             continue;
-        if (!empty && count_characters(line) + 1 + count_characters(word) > width) {
+        const std::string word = printable(part, width - indent - 1);
+        const std::size_t letters = count_characters(word);
+        if (length > indent && length + 1 + letters > width) {
             result += line + '\n';
-            line = std::string(indent, ' ');
-            empty = true;
+            line.assign(indent, ' ');
+            length = indent;
         }
-        line += (empty ? "" : " ") + word;
-        empty = false;
+        line += (length > indent ? " " : "") + word;
+        length += letters + (length > indent ? 1 : 0);
     }
     line.erase(line.find_last_not_of(' ') + 1); // an empty text leaves the blanks of its beginning
     return result + line + '\n';

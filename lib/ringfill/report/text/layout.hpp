@@ -22,14 +22,16 @@ struct Style {
 /// No line is longer than this many characters.
 inline constexpr std::size_t page_width = 79;
 
+/// The cells of the rows of a table.
+using Rows = std::vector<std::vector<std::string>>;
+
 /// Rows of cells set in columns two blanks apart; numbers (columns marked right) end in line. Every character
 /// counts as one column and blanks at the end of a row are left out.
 /// @return one line a row, without its line break.
-std::vector<std::string> columns(const std::vector<std::vector<std::string>>& rows,
-                                 const std::vector<bool>& right);
+std::vector<std::string> columns(const Rows& rows, const std::vector<bool>& right);
 
 /// The same as lines of a text, two blanks before each.
-std::string table(const std::vector<std::vector<std::string>>& rows, const std::vector<bool>& right);
+std::string table(const Rows& rows, const std::vector<bool>& right);
 
 /// A text broken at blanks so that no line is longer than `width` characters; the first line begins with
 /// `first`, the others with as many blanks. Several blanks between words are one. A word that is too long

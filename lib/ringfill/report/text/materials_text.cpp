@@ -28,12 +28,8 @@ std::string efficiency_words(const Filler& filler) {
                                          : "efficiency, of core and covering";
 }
 
-std::string names_of(const auto& rows) {
-    return listed(rows, ", ", [](const auto& row) { return row.name; });
-}
-
 /// Length, stub, mass and rate of an electrode or rod.
-void write_piece(EntryPage& page, const std::string& size, const Piece& piece) {
+void write_piece(EntryPage& page, const std::string& size, const WireSize& piece) {
     page.row(size + "length", piece.length, metric);
     page.row(size + "stub", piece.stub, metric);
     page.row(size + "mass of one", piece.mass, metric);
@@ -61,8 +57,8 @@ void write_size(EntryPage& page, const WireSize& size) {
         page.row(wire + "melting a", size.melting->a, by("{:.4g} mm/(A s)"));
         page.row(wire + "melting b", size.melting->b, by("{:.4g} 1/(A² s)"));
     }
-    if (size.piece)
-        write_piece(page, wire, *size.piece);
+    if (!size.length.source.empty())
+        write_piece(page, wire, size);
     write_window(page, wire, size.window);
     for (const auto& [transfer, window] : size.windows)
         write_window(page, fmt::format("{}{}, ", wire, transfer), window);
@@ -109,9 +105,10 @@ std::string origin_of(const Family& family) {
 std::string families_text(const Registry& registry) {
     std::string text;
     for (const Family& family : registry.families())
-        text += family.name + "\n" + wrapped("from " + origin_of(family)) +
-                (family.bases.empty() ? "" : wrapped("base metals: " + names_of(family.bases))) +
-                wrapped("fillers: " + names_of(family.fillers));
+        text +=
+            family.name + "\n" + wrapped("from " + origin_of(family)) +
+            (family.bases.empty() ? "" : wrapped("base metals: " + listed(family.bases, ", ", &Base::name))) +
+            wrapped("fillers: " + listed(family.fillers, ", ", &Filler::name));
     if (!registry.missing().empty())
         text += "NOT LOADED\n";
     for (const MissingFamily& missing : registry.missing())
@@ -121,7 +118,7 @@ std::string families_text(const Registry& registry) {
 
 std::string family_text(const Family& family) {
     const std::string text = family.name + "\n" + wrapped(family.description);
-    std::vector<std::vector<std::string>> rows;
+    Rows rows;
     for (const Base& base : family.bases)
         rows.push_back({family.name + "/" + base.name, "base metal", base.standard});
     for (const Filler& filler : family.fillers)

@@ -20,7 +20,7 @@ std::string torch_range(Turning first, Turning last) {
 
 /// What is welded of a bore in the sequence of the work: grooves, bore, faces.
 std::string pass_table(const BorePlan& bore, UnitSystem units) {
-    std::vector<std::vector<std::string>> rows{{"pass", "from", "to", "rings", "torch", "metal", "arc"}};
+    Rows rows{{"pass", "from", "to", "rings", "torch", "metal", "arc"}};
     for (const auto& [i, fill] : ranges::views::enumerate(bore.grooves))
         if (fill.volume > Volume())
             rows.push_back({fmt::format("groove {}", i + 1), "", "", "fill",

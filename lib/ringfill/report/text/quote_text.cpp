@@ -2,8 +2,12 @@
 
 #include <algorithm>
 
+#include <boost/algorithm/string/case_conv.hpp>
+
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/all_of.hpp>
+#include <range/v3/algorithm/max.hpp>
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 #include <range/v3/view/zip.hpp>
@@ -26,13 +30,6 @@ struct PriceRow {
     bool heading = false;
 };
 
-std::string upper(std::string_view words) {
-    const auto upper_letter = [](char c) {
-        return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
-    };
-    return words | ranges::views::transform(upper_letter) | ranges::to<std::string>();
-}
-
 PriceRow line_row(const QuoteLine& line, int exponent) {
     const auto known = [](const auto& value, const auto& text) {
         return value ? text(*value) : std::string("?");
@@ -49,27 +46,25 @@ PriceRow line_row(const QuoteLine& line, int exponent) {
 
 void add_section(std::vector<PriceRow>& rows, const QuoteSection& section, int exponent) {
     const bool is_use = section.part == QuotePart::use;
-    rows.push_back({upper(in_words(section.part)) + (section.counts ? "" : ", for comparison"),
+    rows.push_back({boost::to_upper_copy(std::string(in_words(section.part)), std::locale::classic()) +
+                        (section.counts ? "" : ", for comparison"),
                     {"quantity", is_use ? "of packs" : "price", "amount"},
                     true,
                     true});
-    bool part_only = false;
-    for (const QuoteLine& line : section.lines) {
+    for (const QuoteLine& line : section.lines)
         rows.push_back(line_row(line, exponent));
-        part_only = part_only || !line.amount;
-    }
+    const bool is_whole =
+        ranges::all_of(section.lines, [](const QuoteLine& line) { return line.amount.has_value(); });
     if (section.sum && (section.lines.size() > 1 || is_use || section.part == QuotePart::packs))
         rows.push_back(
-            {part_only ? "sum of what is known" : "sum", {"", "", money_text(*section.sum, exponent)}});
+            {is_whole ? "sum" : "sum of what is known", {"", "", money_text(*section.sum, exponent)}});
 }
 
 /// The names stand before the cells, or above them where they are too long for that.
 std::string price_table(const std::vector<PriceRow>& rows, const Style& style) {
     const auto lines = columns(rows | ranges::views::transform(&PriceRow::cells) | ranges::to<std::vector>(),
                                {true, true, true});
-    std::size_t right = 0;
-    for (const std::string& line : lines)
-        right = std::max(right, count_characters(line));
+    const std::size_t right = ranges::max(lines | ranges::views::transform(count_characters));
     std::string text;
     for (const auto& [row, line] : ranges::views::zip(rows, lines)) {
         const std::string indent = row.heading ? "" : "  ";

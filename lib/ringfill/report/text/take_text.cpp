@@ -37,7 +37,7 @@ std::string filler_of(const Plan& plan) {
 /// What the bore is filled with stands out. The packs stand at the end of the line, or below it where they
 /// would run over the edge of the page.
 std::string take_table(const Plan& plan, const Style& style) {
-    std::vector<std::vector<std::string>> rows{{"", "need", "on top"}};
+    Rows rows{{"", "need", "on top"}};
     for (const Need& need : plan.take)
         rows.push_back({printable(item_text(need, plan.units), 40), amount(need.need, need, plan.units),
                         amount(need.reserve, need, plan.units)});
@@ -55,9 +55,8 @@ std::string take_table(const Plan& plan, const Style& style) {
 /// The names stand before the figures, or above them where they are too long for that.
 std::string bore_table(const Plan& plan, const Style& style) {
     std::vector<std::string> names{""};
-    std::vector<std::vector<std::string>> rows{{"skim to", "weld to", "layers × rings",
-                                                plan.totals.pieces > 0 ? "filler each" : "wire each",
-                                                "arc each"}};
+    Rows rows{{"skim to", "weld to", "layers × rings", plan.totals.pieces > 0 ? "filler each" : "wire each",
+               "arc each"}};
     for (const BorePlan& bore : plan.bores) {
         names.push_back(printable(bore.name) + (bore.count > 1 ? fmt::format(" × {}", bore.count) : ""));
         rows.push_back({bore.build.skimmed ? show(2.0 * bore.build.skim_radius, plan.units) : "none",
@@ -68,7 +67,7 @@ std::string bore_table(const Plan& plan, const Style& style) {
                         show(bore.metal.arc)});
     }
     const auto figures = columns(rows, {true, true, true, true, true});
-    std::vector<std::vector<std::string>> named;
+    Rows named;
     for (std::size_t i = 0; i < figures.size(); ++i)
         named.push_back({names[i], figures[i]});
     const auto beside = columns(named, {false, false});

@@ -17,7 +17,7 @@ constexpr std::size_t kept_at_end = 8;
 std::string step_list(const HeatRun& run, UnitSystem units) {
     if (run.steps.empty())
         return fmt::format("    nothing: it does not come to {}\n", show_minimum(run.end_at, units));
-    std::vector<std::vector<std::string>> rows;
+    Rows rows;
     for (const HeatStep& step : run.steps)
         rows.push_back(
             {std::string(step_name(step.stage)), place_of(step), show(step.time), show(step.from, units),

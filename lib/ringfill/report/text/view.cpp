@@ -13,9 +13,8 @@
 namespace ringfill {
 namespace {
 
-constexpr std::pair<When, std::string_view> caution_times[] = {{When::before, "CAUTIONS BEFORE THE WORK"},
-                                                               {When::during, "CAUTIONS DURING IT"},
-                                                               {When::after, "CAUTIONS AFTER IT"}};
+constexpr std::string_view caution_heads[] = {"CAUTIONS BEFORE THE WORK", "CAUTIONS DURING IT",
+                                              "CAUTIONS AFTER IT"}; // as When
 
 constexpr std::size_t longest_names_shown = 22; // of what a caution is about
 
@@ -34,17 +33,18 @@ std::string heat_head(const Plan& plan, const Style& style) {
 
 std::string caution_list(const Plan& plan, const Style& style, bool with_sources) {
     std::string text;
-    for (const auto& [when, heading] : caution_times) {
-        std::string list;
-        for (const Caution& caution : plan.cautions)
-            if (caution.applies == Applies::yes && caution.when == when)
-                list +=
-                    wrapped(fmt::format("{}: {} ({}){}",
-                                        printable(names_of(caution.about), longest_names_shown), caution.text,
-                                        caution.because, with_sources ? " " + source_keys(caution) : ""),
-                            "! ");
+    for (const When when : {When::before, When::during, When::after}) {
+        const std::string list = listed(plan.cautions, "", [&](const Caution& caution) {
+            if (caution.applies != Applies::yes || caution.when != when)
+                return std::string();
+            return wrapped(fmt::format("{}: {} ({}){}",
+                                       printable(names_of(caution.about), longest_names_shown), caution.text,
+                                       caution.because, with_sources ? " " + source_keys(caution) : ""),
+                           "! ");
+        });
+        const std::string_view head = caution_heads[static_cast<std::size_t>(when)];
         if (!list.empty())
-            text += fmt::format("{}{}\n{}", text.empty() ? "" : "\n", style.strong(heading), list);
+            text += fmt::format("{}{}\n{}", text.empty() ? "" : "\n", style.strong(head), list);
     }
     const std::string open = listed(not_stated(plan.cautions), "", [](const std::string& sentence) {
         return wrapped(printable(sentence, 500), "? ");
