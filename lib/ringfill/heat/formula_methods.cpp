@@ -73,7 +73,11 @@ void keep_to_the_plate(PreheatMethod& method, const HeatCase& heat_case) {
     if (!heat_case.is_quenched() || !method.counts ||
         !(heat_case.hydrogen_ml_100g->value <= low_hydrogen_ml_100g))
         return;
-    const auto most = group_maximum(heat_case);
+    HeatCase thickest = heat_case;
+    if (!heat_case
+             .wall) // what is not known is taken for the worst: the wall that bears, and is asked for, most
+        thickest.wall = thick_wall;
+    const auto most = group_maximum(thickest);
     if (!most)
         return;
     const Temperature bears =

@@ -52,10 +52,7 @@ class Follower {
             run_.warm_up = slow.time; // the run begins here
             run_.warm_up_heat = slow.heat;
             run_.lost_warming = slow.lost;
-            ThermalState warmed = *warm;
-            warmed.time = slow.time;
-            warmed.lost = slow.lost;
-            go({HeatStage::warm_up}, run_.warm_up, warmed);
+            go({HeatStage::warm_up}, slow.time, {warm->temperature, slow.lost, slow.time, warm->evaluations});
         }
         run_.welding_begins = state_.temperature;
         state_.lost = Energy();
@@ -64,7 +61,8 @@ class Follower {
 
     bool weld(const std::vector<RingPass>& passes) {
         for (const RingPass& pass : passes) {
-            take_limits(pass);
+            if (settings_.later && pass.layer > 1)
+                std::tie(limits_.minimum, limits_.maximum) = *settings_.later;
             for (std::size_t ring = 0; ring < pass.rings.size(); ++ring) {
                 if (!come_between(last_pass_ ? *last_pass_ : pass))
                     return false;
@@ -76,12 +74,6 @@ class Follower {
             }
         }
         return true;
-    }
-
-    /// What the rings of a pass are held between.
-    void take_limits(const RingPass& pass) {
-        if (settings_.later && pass.layer > 1)
-            std::tie(limits_.minimum, limits_.maximum) = *settings_.later;
     }
 
     /// Stops or reheats until a ring may begin. A break before the first ring of a layer comes after the last
@@ -247,10 +239,6 @@ class Follower {
 };
 
 } // namespace
-
-Temperature reheated_to(const HeatRunSettings& settings) {
-    return std::min(settings.maximum, in_si<Temperature>(settings.minimum.value() + reheat_depth_K));
-}
 
 HeatRun heat_run(const HeatRunSettings& settings, const std::vector<RingPass>& passes) {
     return Follower(settings).follow(passes);

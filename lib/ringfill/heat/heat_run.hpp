@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <utility>
@@ -95,7 +96,9 @@ inline constexpr double over_air_K = 5;
 inline constexpr double stitch_share = 2.0 / 3;
 
 /// What a reheat goes up to.
-Temperature reheated_to(const HeatRunSettings& settings);
+inline Temperature reheated_to(const HeatRunSettings& settings) {
+    return std::min(settings.maximum, in_si<Temperature>(settings.minimum.value() + reheat_depth_K));
+}
 
 /// Follows the boss ring by ring: a ring begins only between the limits, with a stop or a reheat before it
 /// where that is needed. The lump may pass the maximum within a ring.

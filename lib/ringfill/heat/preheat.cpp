@@ -172,7 +172,10 @@ AskedTemperature asked_by_family(const AnsweredFigure& value) {
             true};
 }
 
-Preheat preheat(const HeatCase& heat_case, const Approved* approved) {
+Preheat preheat(const HeatCase& given, const Approved* approved) {
+    HeatCase heat_case = given;
+    if (!heat_case.hydrogen_ml_100g) // what is not known is taken for the worst
+        heat_case.hydrogen_ml_100g = {most_hydrogen_ml_100g, "hydrogen-unclassed"};
     Preheat result;
     result.welding_rules = heat_case.rules.document;
     if (approved) {
