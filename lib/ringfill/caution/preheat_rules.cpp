@@ -95,6 +95,12 @@ void judge_rules(CautionList& cautions, const RuledBore& on) {
             "Ask when the metal was bought, and write it into bought_after: what it may hold is taken "
             "from the present edition of its standard.",
             "older metal of its name has no cap on its carbon equivalent");
+    if (on.plan.heat.structure == "cast_iron" && preheat.minimum && preheat.minimum->value > chill_off &&
+        !on.bore.part_mass)
+        cautions.before(
+            "Heat the whole casting, evenly and no faster than 60 K/h: time and fuel here are those of the "
+            "boss alone, the least that it takes. Write its mass into part_mass.",
+            "iron that is hotter in one place than in another cracks");
     if (preheat.later)
         cautions.before(
             "Keep two limits apart: the first layer has the preheat of the metal under it, the others "

@@ -160,7 +160,8 @@ BoreHeat bore_heat(const GivenBore& given, const BoreWeld& weld, const Site& sit
     heat.preheat = preheat(what, procedure.approved ? &*procedure.approved : nullptr);
     heat.cold_iron = is_cold_iron(base, heat.preheat);
     if (const auto least = heat.preheat.least();
-        heat.structure == "ferritic" && least && heat.lowest && heat.wall)
+        heat.structure == "ferritic" && least && heat.lowest && heat.wall &&
+        (heat.preheat.state == PreheatState::figure || heat.preheat.state == PreheatState::none))
         heat.cooling = cooling_time(*heat.lowest, *least, *heat.wall);
     heat.quenched = what.is_quenched();
     heat.t85_window_s = base.t85_s;

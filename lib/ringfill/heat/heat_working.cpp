@@ -92,7 +92,7 @@ std::vector<Working> preheat_working(const Preheat& preheat) {
         later("min_degC", preheat.later->minimum);
         later("max_degC", preheat.later->maximum);
     }
-    if (const auto& hold = preheat.post_heat) {
+    if (const auto& hold = preheat.post_heat; hold && acts) {
         add("post_heat_degC", hold->temperature);
         work.push_back(hold->is_approved ? taken("post_heat_s", {"t", in_seconds(hold->time)}, "approved")
                                          : value_working("post_heat_s", hold->time_working));

@@ -203,7 +203,9 @@ Preheat preheat(const HeatCase& given, const Approved* approved) {
     const double window_K = result.interpass_max
                                 ? result.interpass_max->value.value() - result.minimum->value.value() + 1e-6
                                 : narrow_window_K;
-    const bool closed = result.asked != PreheatState::needed_without_figure && window_K < least_window_K;
+    const bool both_are_told = result.asked != PreheatState::needed_without_figure ||
+                               (result.interpass_max && result.interpass_max->source == "approved");
+    const bool closed = both_are_told && window_K < least_window_K;
     result.narrow = !closed && window_K < narrow_window_K;
     result.state = closed ? PreheatState::contradictory : result.asked;
     return result;

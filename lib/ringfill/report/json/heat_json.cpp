@@ -61,6 +61,12 @@ Value::Object preheat_members(const Preheat& preheat) {
                   member("approved", unless_empty(preheat.approved)));
 }
 
+/// The hold after the last ring: nothing while the work is stopped.
+std::optional<PostHeat> when_it_acts(const Preheat& preheat) {
+    const bool acts = preheat.state == PreheatState::figure || preheat.state == PreheatState::none;
+    return acts ? preheat.post_heat : std::nullopt;
+}
+
 /// By their names, which the family gives.
 Value::Object values_object(const Preheat& preheat) {
     Value::Object members;
@@ -109,7 +115,7 @@ Value::Object heat_object(const BorePlan& bore) {
                   member("t85_transition_mm", given(heat.cooling, &CoolingTime::transition)),
                   member("hardness_HV", given(heat.hardness, &Hardness::vickers)),
                   member("methods", list_of(preheat.methods, method_object)),
-                  member("advice", list_of(preheat.advice, advice)), given(preheat.post_heat, hold),
+                  member("advice", list_of(preheat.advice, advice)), given(when_it_acts(preheat), hold),
                   member("values", unless_empty(values_object(preheat))),
                   member("hydrogen_ml_100g", heat.hydrogen_ml_100g), member("wall_mm", heat.wall),
                   member("measuring_distance_mm", given(heat.wall, measuring_distance)),
