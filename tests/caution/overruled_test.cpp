@@ -65,6 +65,7 @@ TEST_CASE("an approved hold of bronze, nickel and cast iron is questioned") {
           std::pair("cast_iron", "yet cast iron is cooled slowly and not held")}) {
         PreheatSample sample;
         sample.heat.structure = structure;
+        sample.bore.part_mass = in_si<Mass>(800); // else it is asked for
         sample.heat.preheat.approved = "P-12";
         CHECK(sample.cautions().empty());
         sample.heat.preheat.post_heat =
