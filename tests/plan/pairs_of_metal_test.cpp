@@ -66,7 +66,8 @@ TEST_CASE("of a hot filler's range no more than 300 degC counts, and the whole i
     CHECK(minimum(soft) < 330); // method B with hydrogen of no class may ask for more than the filler
     CHECK(minimum(soft) >= 300 - 1e-9);
     CHECK(warns(soft,
-                "the metal of hardfacing/E Co2 is laid at 300 °C to 600 °C, of which 300 °C counts here."));
+                "the metal of hardfacing/E Co2 is laid at 300 °C to 600 °C, of which 300 °C counts here; the "
+                "metal under it must not pass 315 °C."));
     const Plan hard = pair("steel/4140", "hardfacing/T Fe3", metal_cored);
     CHECK(minimum(hard) < 350);
     CHECK_THAT(most(hard), WithinAbs(350, 1e-9));
@@ -195,6 +196,7 @@ TEST_CASE("metal nobody can name is told that a magnet holds on cast iron too") 
 
 TEST_CASE(
     "an electrode of no hydrogen class on steel that hardens is told to give way to one of low hydrogen") {
-    CHECK(warns(pair("steel/A36", "steel/E6013", stick), "take one of low hydrogen"));
-    CHECK_FALSE(warns(pair("steel/A36", "steel/E7018-H8", stick), "take one of low hydrogen"));
+    CHECK(warns(pair("steel/A36", "steel/E6013", stick), "Use a low-hydrogen filler first"));
+    CHECK_FALSE(warns(pair("steel/A36", "steel/E7018-H8", stick), "low-hydrogen"));
+    CHECK(warns(pair("steel/4140", "hardfacing/E Fe1", stick), "or use a low-hydrogen one"));
 }

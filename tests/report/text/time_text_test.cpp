@@ -61,7 +61,8 @@ TEST_CASE("the timeline has every step with its ring, minutes and temperatures")
 
 TEST_CASE("a long timeline keeps its ends and counts the rest") {
     BalanceJob tight;
-    tight.maximum = tight.minimum;
+    tight.maximum = tight.minimum + 15; // less is no window
+    tight.boss = 125;
     const BorePlan bore = planned(tight);
     const HeatRun& run = bore.heat_balance->hot.run;
     REQUIRE(run.steps.size() > 40);
@@ -123,7 +124,8 @@ TEST_CASE("the plot has both limits and the curve between its first and last tem
 
 TEST_CASE("the result has the whole timeline and curve, and no total for a run that does not end well") {
     BalanceJob tight;
-    tight.maximum = tight.minimum;
+    tight.maximum = tight.minimum + 15; // less is no window
+    tight.boss = 125;
     const Plan plan = tight.plan();
     const Value result = plan_document(plan);
     const Value& time = *result.find("bores")->list()->front().find("time");
