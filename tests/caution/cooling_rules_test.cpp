@@ -48,3 +48,14 @@ TEST_CASE("quenched plate is kept within what its maker allows, always") {
     CHECK_THAT(sample.cautions()[0],
                Catch::Contains("Stay within the heat input that the maker of the steel allows"));
 }
+
+// P91 was sent from preheat to boring.
+TEST_CASE("metal that must be heat-treated is sent there before it is bored") {
+    PreheatSample sample;
+    sample.heat.preheat.heat_treatment = {{"ASME B31.3", "2012", 13, {704, 746}, 60, 120, "practice"},
+                                          {"ASME B31.3", "2016", 13, {650, 705}, 60, 15, "practice"}};
+    REQUIRE(sample.cautions().size() == 1);
+    CHECK_THAT(
+        sample.cautions()[0],
+        Catch::Contains("Send it to heat treatment before it is bored: 650 to 705 °C by ASME B31.3 (2016)"));
+}

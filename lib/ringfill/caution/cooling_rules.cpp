@@ -34,11 +34,26 @@ void judge_hardness(CautionList& cautions, const BoreHeat& heat) {
                                      : "more heat input or more preheat lowers it");
 }
 
+/// Metal that must be heat-treated goes there from the weld, never from the preheat to the boring bar.
+void judge_heat_treatment(CautionList& cautions, const BoreHeat& heat) {
+    if (heat.preheat.heat_treatment.empty())
+        return;
+    const HeatTreatment& newest = heat.preheat.heat_treatment.back();
+    Caution& caution = cautions.add(When::after, Matter::quality,
+                                    "Send it to heat treatment before it is bored: {:.0f} to {:.0f} °C by {} "
+                                    "({}). The hours of boring here begin "
+                                    "only after that; the heat view says what it must cool to before.",
+                                    "it is not fit for service as welded", newest.degC.first,
+                                    newest.degC.second, newest.document, newest.edition);
+    caution.source = newest.source;
+}
+
 } // namespace
 
 void cooling_rules(CautionList& cautions, const BoreHeat& heat) {
     judge_cooling_time(cautions, heat);
     judge_hardness(cautions, heat);
+    judge_heat_treatment(cautions, heat);
     if (heat.quenched)
         cautions.before("Stay within the heat input that the maker of the steel allows.",
                         "it is quenched: too much heat takes its strength away");
