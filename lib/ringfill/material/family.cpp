@@ -57,15 +57,14 @@ std::vector<std::string> names_among(const std::vector<Row>& rows, const Entry& 
                                      std::string_view what) {
     const auto known = rows | ranges::views::transform(&Row::name) | ranges::to<std::vector>();
     std::vector<std::string> names;
-    for (const auto& [spot, value] : entry.elements(entry.field(field)))
-        if (const std::string* name = value->text(); name && ranges::contains(known, *name))
+    for (const Spot& spot : entry.elements(entry.field(field)))
+        if (const std::string* name = spot.value->text(); name && ranges::contains(known, *name))
             names.push_back(*name);
         else if (!name && field == "preheat_groups")
-            entry.refuse(*value, spot.path(), "is not the name of a table of preheat",
-                         "write one of the family's preheat_groups in quotes");
+            spot.refuse("is not the name of a table of preheat",
+                        "write one of the family's preheat_groups in quotes");
         else
-            entry.refuse(*value, spot.path(), fmt::format("is not a {} of this family", what),
-                         suggest(name ? *name : "", known));
+            spot.refuse(fmt::format("is not a {} of this family", what), suggest(name ? *name : "", known));
     return names;
 }
 
