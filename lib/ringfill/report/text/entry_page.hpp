@@ -52,9 +52,8 @@ class EntryPage {
             row(std::move(name), *value, show_value);
     }
     /// One row an element, its name behind a word such as "usual "; the figure behind another.
-    void composition(const Composition& composition, std::string_view before = {},
-                     std::string_view least = {}) {
-        for (const auto& [element, percent] : composition)
+    void composition(const Composition& parts, std::string_view before = {}, std::string_view least = {}) {
+        for (const auto& [element, percent] : parts)
             row(fmt::format("{}{}", before, element), percent, by(fmt::format("{}{{:.4g}} %", least)));
     }
     /// Sentences under the rows.
