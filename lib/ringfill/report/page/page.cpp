@@ -59,13 +59,10 @@ Markup written(const PageTable& table) {
                                     {{"role", "cell"}, {"data-head", table.heads.at(i + 1)}});
                     }));
     });
-    Attributes attributes{{"role", "table"}};
-    if (!table.kind.empty())
-        attributes.emplace_back("class", table.kind);
     return element("table",
                    element("caption", table.caption) + element("thead", line(heads), {{"role", "rowgroup"}}) +
                        element("tbody", rows, {{"role", "rowgroup"}}),
-                   attributes);
+                   {{"role", "table"}, {"class", table.kind}});
 }
 
 } // namespace ringfill
