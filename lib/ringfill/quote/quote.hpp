@@ -61,13 +61,14 @@ struct OnTop {
 /// What a job costs. The total is the sum of its lines as printed, in the smallest unit of the currency.
 struct Quote {
     Currency currency;
-    std::vector<QuoteSection> sections;
-    std::optional<Minor> subtotal; ///< of the sections that count; nothing: no amount is known
-    std::vector<OnTop> on_top;
-    std::optional<Minor> total;
+    std::vector<QuoteSection> sections = {};
+    std::optional<Minor> subtotal = {}; ///< of the sections that count; nothing: no amount is known
+    std::vector<OnTop> on_top = {};
+    std::optional<Minor> total = {};
     bool taxed = false;
-    std::vector<std::string> missing; ///< what keeps it from being whole, line by line; of those that count
-    std::vector<std::string> notes;
+    std::vector<std::string> missing =
+        {}; ///< what keeps it from being whole, line by line; of those that count
+    std::vector<std::string> notes = {};
 
     bool is_whole() const { return missing.empty(); }
 };
