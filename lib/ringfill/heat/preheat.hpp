@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include <ringfill/document/word_of.hpp>
 #include <ringfill/heat/heat_case.hpp>
 
 namespace ringfill {
@@ -15,6 +16,10 @@ enum class Asks {
     unnamed, ///< preheat, without saying how much
     unknown, ///< nothing: it has no answer here
 };
+
+template <>
+inline constexpr std::string_view enum_words<Asks>[] = {"minimum", "none", "preheat without a figure",
+                                                        "no answer"};
 
 /// One method's view of how hot the metal must be.
 struct PreheatMethod {

@@ -76,12 +76,6 @@ void add_up(Quote& quote, const Prices& prices, std::vector<Fault>& faults) {
 
 } // namespace
 
-std::string_view in_words(QuotePart part) {
-    constexpr std::string_view words[] = {
-        "materials by pack", "materials by use", "labour", "power", "travel", "extras"};
-    return words[static_cast<std::size_t>(part)];
-}
-
 Quote quote(const QuoteFacts& facts, std::vector<Fault>& faults) {
     const Prices& prices = facts.prices;
     Quote result{.currency = facts.currency};
@@ -94,7 +88,7 @@ Quote quote(const QuoteFacts& facts, std::vector<Fault>& faults) {
                 result.missing.push_back(fmt::format("{}: {}", line.item, line.missing));
         const auto sum = amounts.empty() ? std::nullopt : sum_of(amounts);
         if (!amounts.empty() && !sum)
-            add_fault(faults, too_large("prices", fmt::format("the sum of {}", in_words(part))));
+            add_fault(faults, too_large("prices", fmt::format("the sum of {}", word_of(part))));
         if (!lines.empty())
             result.sections.push_back({part, std::move(lines), counts, sum});
     };

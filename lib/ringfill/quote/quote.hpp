@@ -9,6 +9,7 @@
 
 #include <ringfill/caution/cautions.hpp>
 #include <ringfill/day/day_plan.hpp>
+#include <ringfill/document/word_of.hpp>
 #include <ringfill/job/prices.hpp>
 #include <ringfill/quote/quote_line.hpp>
 #include <ringfill/take/take.hpp>
@@ -40,8 +41,9 @@ struct QuoteFacts {
 /// What the lines of a quote are gathered by.
 enum class QuotePart { packs, use, labour, power, travel, extras };
 
-/// "materials by pack"
-std::string_view in_words(QuotePart part);
+template <>
+inline constexpr std::string_view enum_words<QuotePart>[] = {
+    "materials by pack", "materials by use", "labour", "power", "travel", "extras"};
 
 struct QuoteSection {
     QuotePart part = QuotePart::packs;

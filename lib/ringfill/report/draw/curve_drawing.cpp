@@ -85,7 +85,7 @@ std::string plate_words(const HeatBalance& balance, UnitSystem units) {
 /// Empty when the balance comes to its end.
 std::string bad_end(const HeatBalance& balance) {
     const HeatEnd end = end_of(balance);
-    return end == HeatEnd::done ? "" : fmt::format("It does not end well: {}.", words_of(end));
+    return end == HeatEnd::done ? "" : fmt::format("It does not end well: {}.", word_of(end));
 }
 
 std::string in_words(const HeatBalance& balance, UnitSystem units) {
