@@ -48,7 +48,4 @@ struct Caution {
 /// The names of what a caution concerns, "fixed lug, moving lug", or "the job".
 std::string names_of(const std::vector<Subject>& about);
 
-/// Whether it is about one bore, this one, and nothing else.
-bool is_about_bore(const Caution& caution, std::string_view bore);
-
 } // namespace ringfill

@@ -141,11 +141,10 @@ std::vector<Working> fire_watch_working(const FireWatch& watch) {
     const Amount after = in_seconds(watch.after.value);
     std::vector<Working> work = {taken("after_s", {"t", after}, watch.after.source),
                                  taken("clear_m", {"t", in_metres(watch.clear.value)}, watch.clear.source)};
-    if (watch.checks_for)
-        append(work,
-               {taken("checks_for_s", {"t", in_seconds(watch.checks_for->value)}, watch.checks_for->source),
-                taken("checks_every_s", {"t", in_seconds(watch.checks_every->value)},
-                      watch.checks_every->source)});
+    for (const auto& [figure, time] :
+         {std::pair("checks_for_s", &watch.checks_for), std::pair("checks_every_s", &watch.checks_every)})
+        if (watch.checks_for)
+            work.push_back(taken(figure, {"t", in_seconds((*time)->value)}, (*time)->source));
     const auto& [looks, source] = watch.checks_for.value_or(Sourced<Time>{Time(), watch.after.source});
     std::vector<double> lengths;
     for (const WatchPeriod& period : watch.periods) {

@@ -95,26 +95,22 @@ bool Scanner::value(Value& to) {
 }
 
 bool Scanner::held(Value& to) {
-    switch (text_[at_]) {
-    case '{':
+    const char first = text_[at_];
+    if (first == '{')
         return object(to);
-    case '[':
+    if (first == '[')
         return list(to);
-    case '"':
+    if (first == '"')
         return text(to.held.emplace<std::string>(), longest_text) && count(at_ - 1);
-    case 't':
-        return literal(to, "true", Value(true));
-    case 'f':
-        return literal(to, "false", Value(false));
-    case 'n':
-        return literal(to, "null", Value());
-    default:
-        return text_[at_] == '-' || is_digit(text_[at_]) ? number(to) : stop(Broken::syntax, at_);
-    }
+    if (first == '-' || is_digit(first))
+        return number(to);
+    return first == 'n' ? literal(to, "null") : literal(to, first == 't' ? "true" : "false");
 }
 
-bool Scanner::literal(Value& to, std::string_view word, Value value) {
+bool Scanner::literal(Value& to, std::string_view word) {
     const std::string_view rest = text_.substr(at_);
+    if (rest.front() != word.front())
+        return stop(Broken::syntax, at_);
     if (!rest.starts_with(word)) {
         // A word as long as this one is wrong from its begin, a shorter one where it differs.
         const std::size_t end = std::min(rest.size(), rest.find_first_of(" \t\r\n:,{}[]\"/", 1));
@@ -127,7 +123,8 @@ bool Scanner::literal(Value& to, std::string_view word, Value value) {
     }
     if (!count(at_))
         return false;
-    to.held = std::move(value.held);
+    if (word != "null")
+        to.held = word == "true";
     at_ += word.size();
     return true;
 }

@@ -67,7 +67,7 @@ class Scanner {
     bool sign(char wanted);
     bool value(Value& to);
     bool held(Value& to);
-    bool literal(Value& to, std::string_view word, Value value);
+    bool literal(Value& to, std::string_view word);
     bool number(Value& to);
     bool digits(Broken at_end);
     bool list(Value& to);
