@@ -31,7 +31,7 @@ const std::vector<OptionRow>& option_rows() {
         {"--tables", "DIR", "your own tables; their entries add to or correct ours"},
         {"--plugins", "DIR", "your own plugins of material families, beside ours"},
         {"--check", "FILE", "try every rule of the plugin interface on one plugin"},
-        {"--schema", "", "print a JSON Schema of a job file; takes no JOB"},
+        {"--schema", "job|result", "print a JSON Schema of job files, or of what take --json prints; no JOB"},
         {"--fields", "", "list every field of a job file: kind, range, default, meaning"},
     };
     return rows;
@@ -138,10 +138,11 @@ const std::vector<CommandRow>& command_rows() {
          job_word,
          job_help,
          false,
-         "read and judge a job file only, or print the schema of one",
+         "read and judge a job file only, or print a schema",
          "Prints every fault of the file with its line, and exits with 1 if it cannot be\n"
-         "planned as written. With --schema it prints a JSON Schema (draft 2020-12) of job\n"
-         "files for editors and other programs instead; it cannot judge all that check does.\n\n"
+         "planned as written. With --schema it prints a JSON Schema (draft 2020-12) for\n"
+         "editors and other programs instead: of job files (it cannot judge all that check\n"
+         "does) or, after the word result, of what take --json prints.\n\n"
          "Example: ringfill check job.json && ringfill take job.json",
          {"--json", "--schema", "-o,--output", "--tables", "--plugins"}},
         {"materials",

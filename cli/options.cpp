@@ -23,6 +23,7 @@ std::string& text_of(std::string_view names, Request& request) {
     return names == "--tables"    ? request.tables
            : names == "--plugins" ? request.plugins
            : names == "--check"   ? request.check
+           : names == "--schema"  ? request.schema
                                   : request.output;
 }
 
@@ -37,8 +38,6 @@ void add_option(CLI::App& command, const OptionRow& row, Request& request) {
         command.add_flag(names, request.working, help);
     else if (row.names == "--fields")
         command.add_flag(names, request.fields, help);
-    else if (row.names == "--schema")
-        command.add_flag(names, request.schema, help);
     else if (row.names == "--units")
         command
             .add_option_function<std::string>(
@@ -51,10 +50,12 @@ void add_option(CLI::App& command, const OptionRow& row, Request& request) {
                 help)
             ->take_last()
             ->type_name(std::string(row.value));
-    else
-        command.add_option(names, text_of(row.names, request), help)
-            ->take_last()
-            ->type_name(std::string(row.value));
+    else {
+        CLI::Option* option = command.add_option(names, text_of(row.names, request), help);
+        option->take_last()->type_name(std::string(row.value));
+        if (row.names == "--schema")
+            option->expected(0, 1)->default_str("job");
+    }
 }
 
 void add_command(CLI::App& app, const CommandRow& row, Request& request) {

@@ -16,12 +16,12 @@ struct Request {
     std::string tables;  ///< a folder of the user's own tables; empty: none
     std::string plugins; ///< a folder of the user's own plugins; empty: none
     std::string check;   ///< a plugin to try every rule of the interface on; empty: none
+    std::string schema;  ///< of what to print one: "job" or "result"; empty: none
     std::optional<UnitSystem> units;
     bool json = false;
     bool csv = false;
     bool working = false;
     bool fields = false;
-    bool schema = false;
 };
 
 /// A text that answers the command line by itself: help or version.

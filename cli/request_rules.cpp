@@ -22,12 +22,14 @@ void check_words(const Request& request, bool has_no_job) {
         refuse("--working", "stands beside --csv", "leave one out; --json holds the workings");
     if (request.json && request.csv)
         refuse("--csv", "stands beside --json", "choose one of the two");
-    if (request.schema && !request.file.empty())
+    const bool asks_schema = !request.schema.empty();
+    if (asks_schema && request.schema != "job" && request.schema != "result")
+        refuse(in_quotes(request.schema), "names no schema", "write job or result");
+    if (asks_schema && !request.file.empty())
         refuse(in_quotes(request.file), "stands beside --schema", "leave one out");
-    if (has_no_job && !request.schema)
+    if (has_no_job && !asks_schema)
         refuse_without_job(request.command);
-    if (request.command != "start" && request.command != "materials" && !request.schema &&
-        request.file.empty())
+    if (request.command != "start" && request.command != "materials" && !asks_schema && request.file.empty())
         refuse("\"\"", "names no file", "write the name of the job file, or - for standard input");
     if (!request.check.empty() && !request.file.empty())
         refuse(in_quotes(request.file), "stands beside --check", "leave one out");

@@ -3,6 +3,7 @@
 #include <ringfill/document/write.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/job/format.hpp>
+#include <ringfill/report/json/json.hpp>
 
 #include "../terminal.hpp"
 #include "commands.hpp"
@@ -11,8 +12,8 @@
 namespace ringfill::cli {
 
 void check_command(const Request& request) {
-    if (request.schema)
-        return deliver(job_schema(), request.output);
+    if (!request.schema.empty())
+        return deliver(request.schema == "job" ? job_schema() : plan_schema(), request.output);
     const Plan plan = planned_job(request, FamiliesRead::all);
     const std::string name = request.file == "-" ? "standard input" : request.file;
     if (!request.json)

@@ -17,7 +17,7 @@ namespace {
 
 std::string rules_of(const Record& record) {
     std::string text;
-    for (const Choice& choice : field_choices())
+    for (const Choice& choice : field_choices)
         if (choice.record == &record)
             text += fmt::format("{} of {} is given. ",
                                 choice.how == Choice::How::exactly_one    ? "Exactly one"

@@ -1,4 +1,4 @@
-// Writes the manual pages, the completion and the schema into a folder. Arguments: the folder, the date of
+// Writes the manual pages, the completion and the schemas into a folder. Arguments: the folder, the date of
 // the pages, the sample job.
 #include <exception>
 #include <string>
@@ -8,6 +8,7 @@
 #include <ringfill/document/whole_file.hpp>
 #include <ringfill/job/format.hpp>
 #include <ringfill/job/read_job.hpp>
+#include <ringfill/report/json/json.hpp>
 
 #include "pages.hpp"
 
@@ -24,6 +25,7 @@ int main(int argc, char** argv) {
         write_whole(folder + "/ringfill-job.5", cli::job_page(date, read_whole(argv[3], job_file_limit)));
         write_whole(folder + "/ringfill.bash", cli::bash_completion());
         write_whole(folder + "/ringfill-job.schema.json", job_schema());
+        write_whole(folder + "/ringfill-plan.schema.json", plan_schema());
     } catch (const std::exception& error) {
         fmt::print(stderr, "write_pages: {}\n", error.what());
         return 1;

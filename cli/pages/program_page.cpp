@@ -107,6 +107,7 @@ std::vector<Example> examples() {
     all.push_back({"a job from a pipe", "ringfill start | ringfill take -"});
     all.push_back({"every field of a job", "ringfill start --fields"});
     all.push_back({"a schema for an editor", "ringfill check --schema -o ringfill-job.schema.json"});
+    all.push_back({"a schema of results", "ringfill check --schema result -o ringfill-plan.schema.json"});
     return all;
 }
 
@@ -134,11 +135,12 @@ std::string program_page(const std::string& date) {
     text += mdoc_prose("the folder for parts of a workbook while it is made; they have no name there.");
     text += ".It Ev NO_COLOR , TERM\n";
     text += mdoc_prose("no bold text where the first is set, nor on a terminal that is called dumb.");
-    text += fmt::format(".El\n.Sh FILES\nUnder the prefix of the program:\n.Bl -tag -width Ds\n.It Pa {}\n"
-                        "the tables\n.It Pa {}\nthe material families\n.It Pa {}\nsample jobs\n.It Pa {}\n"
-                        "the schema of a job\n.El\n",
-                        "share/ringfill/tables", RINGFILL_PLUGINS_UNDER_PREFIX, "share/doc/ringfill/examples",
-                        "share/ringfill/ringfill-job.schema.json");
+    text +=
+        fmt::format(".El\n.Sh FILES\nUnder the prefix of the program:\n.Bl -tag -width Ds\n.It Pa {}\n"
+                    "the tables\n.It Pa {}\nthe material families\n.It Pa {}\nsample jobs\n.It Pa {}\n"
+                    "the schema of a job\n.It Pa {}\nthe schema of a result\n.El\n",
+                    "share/ringfill/tables", RINGFILL_PLUGINS_UNDER_PREFIX, "share/doc/ringfill/examples",
+                    "share/ringfill/ringfill-job.schema.json", "share/ringfill/ringfill-plan.schema.json");
     text += ".Sh EXIT STATUS\n" + exit_status() + ".Sh EXAMPLES\n";
     for (const Example& example : examples())
         text += fmt::format("{}.Pp\n.Dl $ {}.Pp\n", mdoc_prose(fmt::format("{}:", example.what)),

@@ -22,7 +22,7 @@ const BarSettings usual = [] {
 std::vector<std::string> told(const std::vector<Cut>& cuts) {
     std::vector<std::string> lines;
     for (const Cut& cut : cuts)
-        lines.push_back(fmt::format("{} {:.3f} {:.3f} {:.3f}", name_of(cut.kind), mm(cut.depth), mm(cut.from),
+        lines.push_back(fmt::format("{} {:.3f} {:.3f} {:.3f}", word_of(cut.kind), mm(cut.depth), mm(cut.from),
                                     mm(cut.to)));
     return lines;
 }

@@ -3,6 +3,7 @@
 #include <ringfill/units/metric.hpp>
 
 #include "caution/told.hpp"
+#include "fahrenheit.hpp"
 
 using namespace ringfill;
 using namespace ringfill::testing;

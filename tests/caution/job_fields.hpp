@@ -78,7 +78,7 @@ inline std::string answer(const Plan& plan, const CautionRow& row) {
     for (const Caution& caution : plan.cautions)
         if (caution.text.starts_with(begins)) {
             CHECK(found == "no");
-            found = name_of(caution.applies);
+            found = word_of(caution.applies);
         }
     return found;
 }

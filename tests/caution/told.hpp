@@ -9,8 +9,8 @@ namespace ringfill::testing {
 
 /// A caution on one line, every part of it.
 inline std::string told(const Caution& caution) {
-    return names_of(caution.about) + " | " + std::string(name_of(caution.when)) + " | " +
-           std::string(name_of(caution.applies)) + " | " + caution.text + " | " + caution.because + " | " +
+    return names_of(caution.about) + " | " + std::string(word_of(caution.when)) + " | " +
+           std::string(word_of(caution.applies)) + " | " + caution.text + " | " + caution.because + " | " +
            caution.source;
 }
 

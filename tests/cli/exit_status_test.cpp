@@ -104,8 +104,9 @@ TEST_CASE("a missing word ends with status 2 and says what to write") {
                   "ringfill: check needs a job file; write ringfill check JOB, or - for standard input\n");
     check_refused({"check", ""}, 2,
                   "ringfill: \"\" names no file; write the name of the job file, or - for standard input\n");
-    check_refused({"check", "--schema", "job.json"}, 2,
-                  "ringfill: \"job.json\" stands beside --schema; leave one out\n");
+    for (const auto& words : {std::vector<std::string>{"check", "job.json", "--schema"},
+                              {"check", "--schema", "result", "job.json"}})
+        check_refused(words, 2, "ringfill: \"job.json\" stands beside --schema; leave one out\n");
     check_refused({"take", ""}, 2,
                   "ringfill: \"\" names no file; write the name of the job file, or - for standard input\n");
     check_refused({"job.json", "-o"}, 2, "ringfill: \"--output\" has no value; write --output FILE\n");
@@ -113,7 +114,11 @@ TEST_CASE("a missing word ends with status 2 and says what to write") {
     check_refused({"job.json", "--tables"}, 2, "ringfill: \"--tables\" has no value; write --tables DIR\n");
 }
 
-TEST_CASE("a word too many or a unit system that does not exist ends with status 2") {
+TEST_CASE("a word too many, a unit system or a schema that does not exist ends with status 2") {
+    check_refused({"check", "--schema", "job.json"}, 2,
+                  "ringfill: \"job.json\" names no schema; write job or result\n");
+    check_refused({"check", "--schema=Result"}, 2,
+                  "ringfill: \"Result\" names no schema; write job or result\n");
     check_refused({"take", "job.json", "job.json"}, 2,
                   "ringfill: \"job.json\" is one word too many; see ringfill take --help\n");
     check_refused({"job.json", "job.json"}, 2,

@@ -52,7 +52,7 @@ if(told)
   message(FATAL_ERROR "the installed program looks into the build: ${told}")
 endif()
 foreach(file bin/ringfill share/man/man1/ringfill.1 share/man/man5/ringfill-job.5 share/bash-completion/completions/ringfill
-    share/ringfill/ringfill-job.schema.json share/ringfill/tables/packs.json share/doc/ringfill/copyright
+    share/ringfill/ringfill-job.schema.json share/ringfill/ringfill-plan.schema.json share/ringfill/tables/packs.json share/doc/ringfill/copyright
     share/doc/ringfill/examples/dredger-pivots.json include/ringfill/ringfill.hpp include/ringfill/material/abi.h include/ringfill/version.hpp
     include/ringfill-plugin/support/sink.hpp)
   if(NOT EXISTS ${prefix}/${file})

@@ -45,7 +45,7 @@ TEST_CASE("a certificate lowers the answer, and the saving was told") {
     CHECK(known.minimum() < blind.minimum());
     const Preheat asked = blind.preheat();
     REQUIRE_FALSE(asked.lowered_by.empty());
-    CHECK(asked.lowered_by[0].by == Lowering::By::certificate);
+    CHECK(asked.lowered_by[0].by == LoweredBy::certificate);
     CHECK(asked.lowered_by[0].kelvin > blind.minimum() - known.minimum() - 10);
 }
 

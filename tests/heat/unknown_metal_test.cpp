@@ -85,6 +85,6 @@ TEST_CASE("a wet filler never lowers an answer, and says first what would") {
     CHECK_THAT(rutile.minimum(), WithinAbs(340, 1e-9)); // 260 and 62 (30^0.35 - 8^0.35)
     const auto lowered = rutile.preheat().lowered_by;
     REQUIRE_FALSE(lowered.empty());
-    CHECK(lowered[0].by == Lowering::By::drier_filler);
+    CHECK(lowered[0].by == LoweredBy::drier_filler);
     CHECK(lowered[0].kelvin > 70);
 }

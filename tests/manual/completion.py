@@ -54,6 +54,7 @@ class Completion(unittest.TestCase):
             self.assertEqual(offered("take", "-o", "a", folder=folder), ["a job.json"])
             self.assertEqual(offered("materials", "", folder=folder), [])
         self.assertEqual(offered("take", "--units", ""), ["mm", "inch"])
+        self.assertEqual(offered("check", "--schema", ""), ["job", "result"])
 
 
 if __name__ == "__main__":

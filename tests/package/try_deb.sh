@@ -74,6 +74,7 @@ there quote /tmp/dredger-pivots.json -o /tmp/other.xlsx >"$work/there.txt" 2>"$w
 mv "$root/tmp/ringfill_workbook.part" "$part"
 if ldd "$root/usr/bin/ringfill" | grep -E 'xlsxwriter|libzip'; then fail "every run loads what a workbook takes"; fi
 there check --schema | cmp - "$root/usr/share/ringfill/ringfill-job.schema.json" || fail "another schema is packed"
+there check --schema result | cmp - "$root/usr/share/ringfill/ringfill-plan.schema.json" || fail "another schema of results is packed"
 for file in share/man/man1/ringfill.1 share/man/man5/ringfill-job.5 share/bash-completion/completions/ringfill \
   include/ringfill/ringfill.hpp share/doc/ringfill/copyright; do
   [ -s "$root/usr/$file" ] || fail "/usr/$file is missing"

@@ -9,6 +9,7 @@
 #include <ringfill/document/whole_file.hpp>
 #include <ringfill/units/metric.hpp>
 
+#include "fahrenheit.hpp"
 #include "shop_for_tests.hpp"
 #include "take/sample.hpp"
 

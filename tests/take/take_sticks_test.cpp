@@ -3,6 +3,7 @@
 #include <ringfill/take/needs.hpp>
 #include <ringfill/units/metric.hpp>
 
+#include "fahrenheit.hpp"
 #include "shop_for_tests.hpp"
 #include "take/sample.hpp"
 

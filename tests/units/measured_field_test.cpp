@@ -56,7 +56,7 @@ struct Read {
     std::optional<double> si(std::string_view name) const {
         const Field& field = entry.field(name);
         const Value* value = entry.find(field);
-        return value ? measured_si(entry, *value, field, entry.spot(field)) : std::nullopt;
+        return value ? measured_si(entry.spot(field, *value), field) : std::nullopt;
     }
     std::vector<double> all_si(std::string_view name) const {
         std::vector<double> list;

@@ -28,9 +28,6 @@ std::vector<std::string> boring_notes(const WornBore& bore, const BoringPlan& bo
     const BarSettings& settings = boring.settings;
     const auto& [small, small_source] = settings.small_bar;
     const auto& large = settings.large_bar.value;
-    const auto& [feeds, feeds_source] = settings.axial_feed;
-    const auto& [sizes, sizes_source] = settings.bores;
-    const Speed feed = feed_rate(settings.feed.value, boring.bar.used);
     const Length step = 2.0 * settings.bit_step.value;
     std::vector<std::string> notes;
     const auto note = [&](const std::string& text) { notes.push_back(bore.name + ": " + text); };
@@ -40,14 +37,17 @@ std::vector<std::string> boring_notes(const WornBore& bore, const BoringPlan& bo
                          "hydraulic ones {} to {}) [{}].",
                          show_turning(boring.bar.used), show_turning(small.first), show_turning(small.second),
                          show_turning(large.first), show_turning(large.second), small_source));
-    if (outside(feed, feeds))
-        note(fmt::format("a feed of {} along the bore is outside what portable bars have, {} to {} [{}].",
-                         show(feed, units), show(feeds.first, units), show(feeds.second, units),
-                         feeds_source));
-    if (outside(boring.final_diameter, sizes))
-        note(fmt::format("a bore of {} is outside what portable bars serve, {} to {} [{}].",
-                         show(boring.final_diameter, units), show(sizes.first, units),
-                         show(sizes.second, units), sizes_source));
+    const auto judge = [&](auto value, const auto& usual, std::string_view what, std::string_view where,
+                           std::string_view does) {
+        const auto& [range, source] = usual;
+        if (outside(value, range))
+            note(fmt::format("a {} of {}{} is outside what portable bars {}, {} to {} [{}].", what,
+                             show(value, units), where, does, show(range.first, units),
+                             show(range.second, units), source));
+    };
+    judge(feed_rate(settings.feed.value, boring.bar.used), settings.axial_feed, "feed", " along the bore",
+          "have");
+    judge(boring.final_diameter, settings.bores, "bore", "", "serve");
     for (const Cut& cut : boring.cuts)
         if (stays_in_skin(boring, cut))
             note(fmt::format("the first cut after the weld takes only {} and stays in the skin, which dulls "

@@ -31,17 +31,14 @@ std::vector<Input> common_inputs(const WornBore& bore, const BoreWeld& weld, con
 }
 
 /// A speed of the bar on a diameter.
-Working rpm_working(const BarSettings& settings, const BarSpeed& bar, Length diameter) {
+std::vector<Working> rpm_working(const BarSettings& settings, const BarSpeed& bar, Length diameter) {
     const char* formula = !bar.listed    ? "1000*v_c/(pi*D)"
                           : bar.too_fast ? "lowest(n)"
                                          : "highest(n*floor(min(1000*v_c/(pi*D)/n, 1) + 1e-9))";
     const auto speeds = settings.bar_speeds | ranges::views::transform(rev_min) | ranges::to<std::vector>();
-    const Amount used = in_rev_min(bar.used);
-    const Sourced<Speed>& cutting = settings.cutting_speed;
-    return worked(
-               inputs_of(Input("n", speeds, "rev/min"), in_m_min("v_c", cutting.value), in_mm("D", diameter)),
-               {{"rpm", formula, used, bar.listed ? "job" : cutting.source}})
-        .front();
+    const auto& [speed, source] = settings.cutting_speed;
+    return worked({{"n", speeds, "rev/min"}, in_m_min("v_c", speed), in_mm("D", diameter)},
+                  {{"rpm", formula, in_rev_min(bar.used), bar.listed ? "job" : source}});
 }
 
 /// Speed, feed and stock.
@@ -62,26 +59,21 @@ std::vector<WorkedFigure> settings_figures(const WornBore& bore, const BoringPla
 /// cuts, the first of which would be no whole one, share it.
 WorkedFigure depth_figure(const BoringPlan& plan, std::size_t index) {
     const BarSettings& settings = plan.settings;
-    const CutKind kind = plan.cuts[index].kind;
-    const auto figure = [&](const char* formula, std::string source = "own") {
-        return WorkedFigure{"depth_mm", formula, in_mm(plan.cuts[index].depth), std::move(source)};
-    };
-    if (kind == CutKind::skim)
-        return figure("(r_s - r_min)/k");
-    if (kind == CutKind::semi_finish)
-        return figure("min(S - a_f, a_s)", settings.semi_finish_cut.source);
-    if (kind == CutKind::finish)
-        return figure("min(S, a_f)", settings.finish_cut.source);
-    if (kind == CutKind::spring)
-        return figure("0*a_f", "practice");
+    const Cut& cut = plan.cuts[index];
+    const std::string& rough = settings.rough_cut.source;
+    const std::pair<const char*, std::string> ways[] = {
+        {"(r_s - r_min)/k", "own"},
+        {"S - a_f - a_s - (k - 1)*a_r", rough},
+        {"1*a_r", rough},
+        {"min(S - a_f, a_s)", settings.semi_finish_cut.source},
+        {"min(S, a_f)", settings.finish_cut.source},
+        {"0*a_f", "practice"}}; // as CutKind
+    const auto& [formula, source] = ways[static_cast<std::size_t>(cut.kind)];
     const auto skin = ranges::find(plan.cuts, CutKind::skin, &Cut::kind);
-    const auto second = static_cast<std::size_t>(skin - plan.cuts.begin()) + 1;
-    const bool shares = index <= second && plan.cuts[second].kind == CutKind::rough &&
-                        plan.cuts[second].depth < settings.rough_cut.value;
-    return figure(shares                  ? "(S - a_f - a_s - (k - 2)*a_r)/2"
-                  : kind == CutKind::skin ? "S - a_f - a_s - (k - 1)*a_r"
-                                          : "1*a_r",
-                  settings.rough_cut.source);
+    const auto after_skin = static_cast<std::ptrdiff_t>(index) - (skin - plan.cuts.begin());
+    const bool shares = (after_skin == 0 || after_skin == 1) && skin[1].kind == CutKind::rough &&
+                        skin[1].depth < settings.rough_cut.value;
+    return {"depth_mm", shares ? "(S - a_f - a_s - (k - 2)*a_r)/2" : formula, in_mm(cut.depth), source};
 }
 
 /// One cut: its diameters begin where the cuts of its kind began, and those before it count.
@@ -121,7 +113,7 @@ std::vector<Working> facing_working(const WornBore& bore, const FacePad& pad, co
         inputs,
         {{"depth_mm", "s + e + delta", in_mm(facing.depth)}, {"cuts", "ceil(t/a_r - 1e-9)", facing.cuts}},
         common);
-    work.push_back(rpm_working(plan.settings, facing.bar, face.outer + 2.0 * bore.overhang));
+    append(work, rpm_working(plan.settings, facing.bar, face.outer + 2.0 * bore.overhang));
     append(work, worked(inputs,
                         {{"feed_mm", "1*f", in_mm(facing.feed), plan.settings.facing_feed.source},
                          {"time_s", "60*k*((D_o - D_i)/2 + 2*o)/(f*n)", in_seconds(facing.time)}},
@@ -210,9 +202,7 @@ std::vector<Working> gauge_working(const BoringPlan& plan, const GaugeReading& g
 
 std::vector<Working> boring_working(const WornBore& bore, const BoreWeld& weld, const BoringPlan& plan) {
     const std::vector<Input> common = common_inputs(bore, weld, plan);
-    std::vector<Working> work;
-    work.reserve(100);
-    work.push_back(rpm_working(plan.settings, plan.bar, bore.finish_diameter));
+    std::vector<Working> work = rpm_working(plan.settings, plan.bar, bore.finish_diameter);
     const auto add = [&](const char* list, std::size_t i, std::vector<Working> more) {
         append(work, under(element_path(list, i), std::move(more)));
     };

@@ -43,11 +43,6 @@ void add_rough_cuts(std::vector<Cut>& cuts, Length stock, Length rough_cut, Leng
 
 } // namespace
 
-std::string_view name_of(CutKind kind) {
-    constexpr std::string_view names[] = {"skim", "skin", "rough", "semi_finish", "finish", "spring"};
-    return names[static_cast<std::size_t>(kind)];
-}
-
 int rough_cuts(Length stock, Length rough_cut) {
     if (stock <= no_stock)
         return 0;

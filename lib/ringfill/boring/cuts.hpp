@@ -1,10 +1,10 @@
 #pragma once
 
 #include <optional>
-#include <string_view>
 #include <vector>
 
 #include <ringfill/boring/bar.hpp>
+#include <ringfill/document/word_of.hpp>
 #include <ringfill/job/worn_bore.hpp>
 #include <ringfill/units/quantity.hpp>
 #include <ringfill/weld/faces_and_grooves.hpp>
@@ -15,7 +15,9 @@ namespace ringfill {
 /// under the scale; the spring pass runs with the bit as it stands.
 enum class CutKind { skim, skin, rough, semi_finish, finish, spring };
 
-std::string_view name_of(CutKind kind);
+template <>
+inline constexpr std::string_view enum_words<CutKind>[] = {"skim",        "skin",   "rough",
+                                                           "semi_finish", "finish", "spring"};
 
 /// Whether a cut is one of the last two, which have an edge of their own.
 inline bool is_last(CutKind kind) {

@@ -44,11 +44,10 @@ void balance_rules(CautionList& cautions, const RuledBore& on) {
     const HeatRun& cold = balance.cold().run;
     const HeatRunSettings& settings = balance.hot.settings;
     const auto most = [&](Temperature maximum) { return show_exact(maximum, on.units); };
-    switch (end_of(balance)) {
-    case HeatEnd::heater_too_small:
+    const HeatEnd end = end_of(balance);
+    if (end == HeatEnd::heater_too_small)
         judge_heater(cautions, balance);
-        break;
-    case HeatEnd::never_cools:
+    else if (end == HeatEnd::never_cools)
         cautions
             .add(When::before, Matter::schedule,
                  "Cool the air round the boss, or wait for a colder day: it does not come down to {1}, where "
@@ -57,8 +56,7 @@ void balance_rules(CautionList& cautions, const RuledBore& on) {
                  "the air is at {}, or ten days are not enough", balance.ambient,
                  most((hot.end == HeatEnd::never_cools ? hot : cold).end_at))
             .source = "own";
-        break;
-    case HeatEnd::never_cold: {
+    else if (end == HeatEnd::never_cold) {
         const bool may_rough = (hot.cooling_to_finish ? cold : hot).cooling_to_rough.has_value();
         cautions.add(
             When::after, Matter::quality, "{1}: the boss does not cool to {2}.",
@@ -67,16 +65,12 @@ void balance_rules(CautionList& cautions, const RuledBore& on) {
                 ? "Correct the finish diameter for the temperature, or finish and measure on a colder day"
                 : "Do not bore yet",
             most(may_rough ? settings.finish_below : settings.rough_below));
-        break;
-    }
-    case HeatEnd::done:
-        if (balance.ring_peak().value() > settings.maximum.value() + far_over_K)
-            cautions.add(When::during, Matter::cracking,
-                         "Break within the ring, or lay it cooler: begun under the maximum, a ring still "
-                         "takes this boss to {}.",
-                         "no ring begins over {1}, yet one ring warms the boss by more than is left to it",
-                         balance.ring_peak(), most(settings.maximum));
-    }
+    } else if (balance.ring_peak().value() > settings.maximum.value() + far_over_K)
+        cautions.add(When::during, Matter::cracking,
+                     "Break within the ring, or lay it cooler: begun under the maximum, a ring still "
+                     "takes this boss to {}.",
+                     "no ring begins over {1}, yet one ring warms the boss by more than is left to it",
+                     balance.ring_peak(), most(settings.maximum));
 }
 
 std::vector<std::string> balance_notes(const std::string& bore, const HeatBalance& balance,

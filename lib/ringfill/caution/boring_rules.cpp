@@ -1,4 +1,6 @@
-#include <algorithm>
+#include <functional>
+
+#include <range/v3/algorithm/max_element.hpp>
 
 #include <ringfill/caution/rules.hpp>
 
@@ -31,12 +33,9 @@ void hot_finish_rules(CautionList& cautions, const std::vector<BorePlan>& bores,
     const auto growth = [](const BorePlan& bore) {
         return ten_kelvin * (bore.boring.expansion.value * bore.boring.final_diameter);
     };
-    const auto most =
-        std::max_element(bores.begin(), bores.end(), [&](const BorePlan& one, const BorePlan& other) {
-            return growth(one) < growth(other);
-        });
-    if (most == bores.end())
+    if (bores.empty())
         return;
+    const auto most = ranges::max_element(bores, std::less<>(), growth);
     const bool metric = cautions.units == UnitSystem::metric;
     cautions
         .add(When::after, Matter::quality,

@@ -8,12 +8,4 @@ std::string names_of(const std::vector<Subject>& about) {
     return about.empty() ? "the job" : listed(about, ", ", &Subject::name);
 }
 
-std::string_view name_of(Applies applies) {
-    return applies == Applies::yes ? "yes" : "unknown";
-}
-
-bool is_about_bore(const Caution& caution, std::string_view bore) {
-    return caution.about == std::vector<Subject>{{Concern::bore, std::string(bore)}};
-}
-
 } // namespace ringfill

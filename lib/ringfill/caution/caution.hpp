@@ -28,6 +28,9 @@ struct Subject {
 /// Whether a caution applies, or may because the job does not say.
 enum class Applies { yes, unknown };
 
+template <>
+inline constexpr std::string_view enum_words<Applies>[] = {"yes", "unknown"};
+
 /// Something that can go wrong or hurt, told before it does.
 struct Caution {
     std::vector<Subject> about; ///< what it concerns; empty: the whole job
@@ -44,11 +47,5 @@ struct Caution {
 
 /// The names of what a caution concerns, "fixed lug, moving lug", or "the job".
 std::string names_of(const std::vector<Subject>& about);
-
-/// In a word of the result file: "yes", "unknown".
-std::string_view name_of(Applies applies);
-
-/// Whether it is about one bore, this one, and nothing else.
-bool is_about_bore(const Caution& caution, std::string_view bore);
 
 } // namespace ringfill

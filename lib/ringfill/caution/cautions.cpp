@@ -87,10 +87,8 @@ Bibliography cited(const std::vector<Caution>& cautions, const Job& job, const S
     Bibliography sources;
     const auto cite = [&](const std::string& key) {
         for (const Bibliography* bibliography : known)
-            if (const auto source = bibliography->find(key); source != bibliography->end()) {
-                sources.insert(*source);
-                return;
-            }
+            if (const auto source = bibliography->find(key); source != bibliography->end())
+                sources.insert(*source); // the first one stays
     };
     for (const Caution& caution : cautions) {
         ranges::for_each(caution.more_sources, cite);

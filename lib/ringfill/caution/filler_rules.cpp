@@ -1,13 +1,12 @@
-#include <algorithm>
-#include <span>
-
 #include <range/v3/algorithm/find.hpp>
 
 #include <ringfill/caution/rules.hpp>
-#include <ringfill/fault/listed.hpp>
+#include <ringfill/fault/nearest.hpp>
 
 namespace ringfill {
 namespace {
+
+constexpr std::size_t most_named = 4; // fillers of a buffer
 
 std::string family_of(const std::string& name) {
     return name.substr(0, name.find('/'));
@@ -17,17 +16,11 @@ bool is_of_another_family(const RuledBore& on) {
     return family_of(on.bore.base) != family_of(on.procedure().filler);
 }
 
-/// The first few names, and how many more there are.
-std::string few_of(const std::vector<std::string>& names) {
-    const std::size_t named = std::min<std::size_t>(names.size(), 4);
-    return fmt::format("{}{}", listed(std::span(names).first(named), ", "),
-                       named < names.size() ? fmt::format(" or {} more", names.size() - named) : "");
-}
-
 /// "; or lay a buffer of … first": of fillers of other families; a buffer of its own kind is no other one.
 std::string or_another(std::vector<std::string> buffer, const std::string& filler) {
     std::erase_if(buffer, [&](const std::string& one) { return family_of(one) == family_of(filler); });
-    return buffer.empty() ? "" : fmt::format("; or lay a buffer of {} first", few_of(buffer));
+    return buffer.empty() ? ""
+                          : fmt::format("; or lay a buffer of {} first", few_of(buffer, most_named, "or"));
 }
 
 } // namespace
@@ -60,7 +53,7 @@ void suit_rules(CautionList& cautions, const RuledBore& on) {
         cautions.before_by(rule->source,
                            "Lay a buffer first, of {}, or have the approved procedure say otherwise; this "
                            "plan counts {} alone.",
-                           "{2}", few_of(buffer), filler, rule->why);
+                           "{2}", few_of(buffer, most_named, "or"), filler, rule->why);
 }
 
 void dilution_rules(CautionList& cautions, const RuledBore& on) {

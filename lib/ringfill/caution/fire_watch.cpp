@@ -38,32 +38,14 @@ WatchRule longest_of(const std::vector<FireRule>& rules) {
 }
 
 std::string more_than(const WatchRule& watch, const WatchRule& longest, UnitSystem units) {
-    std::string text;
-    const auto add = [&](const std::string& one) { text += (text.empty() ? "" : ", ") + one; };
+    std::vector<std::string> parts;
     if (longest.after.value > watch.after.value)
-        add(show(longest.after.value));
+        parts.push_back(show(longest.after.value));
     if (is_more(longest.checks_for, watch.checks_for))
-        add(fmt::format("looks for {} after that", show(longest.checks_for->value)));
+        parts.push_back(fmt::format("looks for {} after that", show(longest.checks_for->value)));
     if (longest.clear.value > watch.clear.value)
-        add(fmt::format("{} clear", show_clear(longest.clear.value, units)));
-    return text;
-}
-
-/// Each piece from its first flame to where nothing heats it any more.
-std::vector<HotSpan> hot_pieces(const Schedule& day, const std::vector<BorePlan>& bores) {
-    std::vector<HotSpan> pieces;
-    for (const BorePlan& bore : bores)
-        for (int piece = 1; piece <= bore.count; ++piece) {
-            HotSpan hot{{}, {}, slowed_by_heater(*bore.heat_balance), piece_name(bore, piece)};
-            for (const DayEntry& entry : day.entries)
-                if (entry.step.has_fire && entry.bore == hot.piece) {
-                    hot.from = hot.to > Time() ? hot.from : entry.from;
-                    hot.to = entry.to + hot.slowed;
-                }
-            if (hot.to > Time())
-                pieces.push_back(std::move(hot));
-        }
-    return pieces;
+        parts.push_back(fmt::format("{} clear", show_clear(longest.clear.value, units)));
+    return listed(parts, ", ");
 }
 
 } // namespace
@@ -80,7 +62,7 @@ std::optional<WatchRule> watch_rule(const std::vector<FireRule>& rules,
         std::vector<std::string> known = {std::string(longest_fire_rule)};
         for (const FireRule& one : rules)
             known.push_back(one.name);
-        const std::string name = asked.value_or(known.front());
+        const std::string& name = asked ? *asked : known.front();
         faults.push_back(fault_at_path("site.fire_rules", fmt::format("\"{}\"", name),
                                        "is no rule of the fire watch in the table of cautions",
                                        suggest(name, known)));
@@ -124,9 +106,20 @@ Time slowed_by_heater(const HeatBalance& balance) {
                     : Time();
 }
 
-FireWatch fire_watch(const WatchRule& rule, const std::optional<DayPlan>& day,
-                     const std::vector<BorePlan>& bores) {
-    return watch_over(rule, day ? hot_pieces(day->day, bores) : std::vector<HotSpan>());
+std::vector<HotSpan> hot_pieces(const Schedule& day, const std::vector<BorePlan>& bores) {
+    std::vector<HotSpan> pieces;
+    for (const BorePlan& bore : bores)
+        for (int piece = 1; piece <= bore.count; ++piece) {
+            HotSpan hot{{}, {}, slowed_by_heater(*bore.heat_balance), piece_name(bore, piece)};
+            for (const DayEntry& entry : day.entries)
+                if (entry.step.has_fire && entry.bore == hot.piece) {
+                    hot.from = hot.to > Time() ? hot.from : entry.from;
+                    hot.to = entry.to + hot.slowed;
+                }
+            if (hot.to > Time())
+                pieces.push_back(std::move(hot));
+        }
+    return pieces;
 }
 
 std::vector<std::string> fire_watch_notes(const FireWatch& watch, const DayPlan& day,
@@ -148,11 +141,10 @@ std::vector<Working> fire_watch_working(const FireWatch& watch) {
     const Amount after = in_seconds(watch.after.value);
     std::vector<Working> work = {taken("after_s", {"t", after}, watch.after.source),
                                  taken("clear_m", {"t", in_metres(watch.clear.value)}, watch.clear.source)};
-    if (watch.checks_for)
-        append(work,
-               {taken("checks_for_s", {"t", in_seconds(watch.checks_for->value)}, watch.checks_for->source),
-                taken("checks_every_s", {"t", in_seconds(watch.checks_every->value)},
-                      watch.checks_every->source)});
+    for (const auto& [figure, time] :
+         {std::pair("checks_for_s", &watch.checks_for), std::pair("checks_every_s", &watch.checks_every)})
+        if (watch.checks_for)
+            work.push_back(taken(figure, {"t", in_seconds((*time)->value)}, (*time)->source));
     const auto& [looks, source] = watch.checks_for.value_or(Sourced<Time>{Time(), watch.after.source});
     std::vector<double> lengths;
     for (const WatchPeriod& period : watch.periods) {

@@ -57,10 +57,8 @@ FireWatch watch_over(const WatchRule& rule, std::vector<HotSpan> spans);
 /// How long a heater slows the cooling of a bore after its last ring and hold; 0: none does.
 Time slowed_by_heater(const HeatBalance& balance);
 
-/// The watch of a day: from the first flame of each piece to its last ring or hold, and on while a flame
-/// slows its cooling. Without a day the rule alone.
-FireWatch fire_watch(const WatchRule& rule, const std::optional<DayPlan>& day,
-                     const std::vector<BorePlan>& bores);
+/// Each piece of a day from its first flame to its last ring or hold, and on while a flame slows its cooling.
+std::vector<HotSpan> hot_pieces(const Schedule& day, const std::vector<BorePlan>& bores);
 
 /// Who stays with a heater, and which watch goes on after the working day, in sentences.
 std::vector<std::string> fire_watch_notes(const FireWatch& watch, const DayPlan& day,

@@ -69,8 +69,10 @@ Judged answer_of(const CautionRow& row, const WorkFacts& facts) {
     return all;
 }
 
-Caution caution_of(const CautionRow& row, const WorkFacts& facts, const WatchRule& watch) {
-    Caution caution{{}, row.when, row.matter, Applies::yes, text_of(row, facts, watch), {}, row.source};
+Caution caution_of(const CautionRow& row, const Judged& answer, const WorkFacts& facts,
+                   const WatchRule& watch) {
+    Caution caution{answer.about,   row.when,  row.matter, Applies::yes, text_of(row, facts, watch),
+                    answer.because, row.source};
     if (!row.second_source.empty())
         caution.more_sources.push_back(row.second_source);
     for (const ExposureLimit& limit : row.limits)
@@ -96,18 +98,16 @@ std::vector<Caution> table_cautions(const CautionTable& table, const WorkFacts& 
         const Judged answer = answer_of(row, facts);
         if (answer.answer == Answer::no)
             continue;
-        Caution caution = caution_of(row, facts, watch);
-        caution.about = answer.about;
-        caution.because = answer.because;
+        Caution caution = caution_of(row, answer, facts, watch);
         if (answer.answer == Answer::yes) {
             cautions.push_back(caution);
             if (row.text.find("{watch}") != std::string::npos)
                 tell_rule(cautions.back(), watch);
+            if (answer.open.empty())
+                continue;
             caution.about = answer.open;
             caution.because = fmt::format("the job does not say: {}", answer.field);
         }
-        if (answer.answer == Answer::yes && answer.open.empty())
-            continue;
         caution.applies = Applies::unknown;
         caution.check = row.check;
         caution.field = answer.field;

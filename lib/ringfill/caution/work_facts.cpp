@@ -50,15 +50,6 @@ void add_element(WorkFacts& facts, const Circumstance* of, std::string_view elem
               !of_filler || (!of_base && bore.composition.empty()));
 }
 
-/// Whether a hole of a bore is shut at its far end too; nothing where the job does not say of one.
-std::optional<double> has_shut_hole(const WornBore& bore) {
-    const auto is_shut = [](const Hole& hole) { return hole.other_end && *hole.other_end != "open"; };
-    const auto is_open = [](const Hole& hole) { return hole.other_end == "open"; };
-    return ranges::any_of(bore.holes, is_shut)   ? std::optional(1.0)
-           : ranges::all_of(bore.holes, is_open) ? std::optional(0.0)
-                                                 : std::nullopt;
-}
-
 void add_bore(WorkFacts& facts, const BorePlan& planned, const GivenBore& given) {
     const Preheat& heat = planned.heat.preheat;
     const auto& balance = planned.heat_balance;
@@ -70,9 +61,13 @@ void add_bore(WorkFacts& facts, const BorePlan& planned, const GivenBore& given)
     facts.add(circumstance("delayed_cracks"),
               ranges::contains(heat.values, "crack_test_wait_s", &AnsweredFigure::name),
               "the rules of the metal ask for a wait");
-    const auto shut = has_shut_hole(given.bore);
-    facts.add(circumstance("plugged_passage"), shut,
-              shut ? "a hole that is plugged for the weld is shut at its far end too" : "");
+    const auto is_open = [](const Hole& hole) { return hole.other_end == "open"; };
+    const auto is_shut = [&](const Hole& hole) { return hole.other_end && !is_open(hole); };
+    if (ranges::any_of(given.bore.holes, is_shut))
+        facts.add(circumstance("plugged_passage"), 1,
+                  "a hole that is plugged for the weld is shut at its far end too");
+    else if (!ranges::all_of(given.bore.holes, is_open))
+        facts.add(circumstance("plugged_passage"), std::nullopt); // the job does not say of one
     add_element(facts, circumstance("manganese_pct"), "Mn", given);
     add_element(facts, circumstance("chromium_pct"), "Cr", given);
     add_element(facts, circumstance("nickel_pct"), "Ni", given);

@@ -27,8 +27,7 @@ Time bar_stands(const BoringPlan& boring, std::string_view step) {
 }
 
 /// Cutting time of some cuts, and their share of setting the bit.
-template <class Wanted>
-Time cutting(const BoringPlan& boring, Wanted wanted) {
+Time cutting(const BoringPlan& boring, bool (*wanted)(CutKind)) {
     Time sum;
     double count = 0;
     for (const Cut& cut : boring.cuts)
@@ -36,8 +35,7 @@ Time cutting(const BoringPlan& boring, Wanted wanted) {
             sum += cut.time;
             ++count;
         }
-    const double share = count > 0 ? count / static_cast<double>(boring.cuts.size()) : 0;
-    return sum + share * bar_stands(boring, "tool_set");
+    return sum + count / static_cast<double>(boring.cuts.size()) * bar_stands(boring, "tool_set");
 }
 
 bool is_skim(CutKind kind) {

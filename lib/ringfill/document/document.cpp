@@ -57,12 +57,8 @@ std::string as_written(const Document& document, const Value& value) {
 
 const Value& value_at(const Document& document, std::string_view path) {
     const Value* here = &document.root;
-    while (!path.empty()) {
-        const Value* next = take_step(*here, path);
-        if (!next)
-            break;
+    while (const Value* next = path.empty() ? nullptr : take_step(*here, path))
         here = next;
-    }
     return *here;
 }
 

@@ -23,12 +23,16 @@ std::string Spot::path() const {
     return name.data() ? member_path(text, name) : text;
 }
 
-Entry::Entry(Reading& reading, const Value& object, const Record& record, Spot spot, bool again)
-    : reading_(&reading), object_(&object), record_(&record), spot_(spot) {
-    if (!again && object.object())
+void Spot::refuse(std::string reason, std::string remedy, std::string by_hand) const {
+    entry->refuse(*value, path(), std::move(reason), std::move(remedy), std::move(by_hand));
+}
+
+Entry::Entry(Reading& reading, const Record& record, const Spot& object, bool again)
+    : reading_(&reading), record_(&record), spot_(object) {
+    if (!again && spot_.value->object())
         check_names();
     else if (!again)
-        refuse(fmt::format("is {}, not an object in braces", kind_in_words(object)),
+        refuse(fmt::format("is {}, not an object in braces", kind_in_words(*spot_.value)),
                fmt::format("write the fields of {} in braces", record.name));
 }
 
@@ -42,7 +46,7 @@ void Entry::check_names() const {
         }
         return false;
     };
-    for (const Member& member : *object_->object())
+    for (const Member& member : *spot_.value->object())
         if (!is_known(member.name) && reading_->faults.size() < most_faults) {
             const auto known = record_->fields | ranges::views::transform(&Field::name) |
                                ranges::to<std::vector<std::string>>();
@@ -62,7 +66,7 @@ const Field& Entry::field(std::string_view name) const {
 }
 
 const Value* Entry::find(const Field& field) const {
-    const Value::Object* members = object_->object();
+    const Value::Object* members = spot_.value->object();
     if (!members)
         return nullptr;
     for (std::size_t i = 0; i < members->size(); ++i) {
@@ -91,75 +95,78 @@ void Entry::refuse(const Value& value, std::string path, std::string reason, std
 }
 
 void Entry::refuse(std::string reason, std::string remedy) const {
-    refuse(*object_, path(), std::move(reason), std::move(remedy));
+    refuse(*spot_.value, path(), std::move(reason), std::move(remedy));
 }
 
 void Entry::refuse_missing(std::string_view name, std::string remedy) const {
-    refuse(*object_, path_of(name), "is missing", std::move(remedy));
+    refuse(*spot_.value, path_of(name), "is missing", std::move(remedy));
 }
 
 void Entry::refuse(std::string_view name, std::string reason, std::string remedy) const {
     const Value* value = find(field(name));
-    refuse(value ? *value : *object_, path_of(name), std::move(reason), std::move(remedy));
+    refuse(value ? *value : *spot_.value, path_of(name), std::move(reason), std::move(remedy));
 }
 
-void Entry::assume(const Field& field) const {
-    if (reading_->by_hand) // nothing is filled in there
-        return refuse_missing(field.name, fmt::format("write {}", field.sample));
-    reading_->assumed.push_back(
-        {path_of(field.name), std::string(field.fallback), std::string(field.fallback_source)});
+bool Entry::assume(const Field& field) const {
+    if (reading_->by_hand && !field.fallback.empty()) // nothing is filled in there
+        refuse_missing(field.name, fmt::format("write {}", field.sample));
+    else if (!field.fallback.empty())
+        reading_->assumed.push_back(
+            {path_of(field.name), std::string(field.fallback), std::string(field.fallback_source)});
+    return !field.fallback.empty();
 }
 
-const Value* Entry::of_kind(const Field& wanted, bool fits, const Value* value) const {
-    if (!value || fits)
-        return value;
-    refuse(*value, path_of(wanted.name),
-           fmt::format("is {}, not {}", kind_in_words(*value),
-                       wanted.shape == Shape::list    ? "a list"
-                       : wanted.shape == Shape::named ? kind_in_words(Kind::object)
-                                                      : kind_in_words(wanted.kind)),
-           fmt::format("write it like {}", wanted.sample));
-    return nullptr;
+void Entry::refuse_kind(const Field& field, const Value& value) const {
+    const std::string_view wanted = field.shape == Shape::list    ? "a list"
+                                    : field.shape == Shape::named ? kind_in_words(Kind::object)
+                                                                  : kind_in_words(field.kind);
+    spot(field, value)
+        .refuse(fmt::format("is {}, not {}", kind_in_words(value), wanted),
+                fmt::format("write it like {}", field.sample));
 }
 
 std::optional<Entry> Entry::object(const Field& wanted) const {
     const Value* value = find(wanted);
-    value = of_kind(wanted, value && value->object(), value);
-    return value ? std::optional<Entry>(std::in_place, *reading_, *value, *wanted.record, spot(wanted))
-                 : std::nullopt;
+    if (value && value->object())
+        return std::optional<Entry>(std::in_place, *reading_, *wanted.record, spot(wanted, *value));
+    if (value)
+        refuse_kind(wanted, *value);
+    return std::nullopt;
 }
 
-Entry::Parts Entry::elements(const Field& wanted, bool again) const {
+std::vector<Spot> Entry::elements(const Field& wanted, bool again) const {
+    std::vector<Spot> found;
     const Value* value = find(wanted);
-    const bool is_list = wanted.shape == Shape::list;
-    const auto* list = value && is_list ? value->list() : nullptr;
-    const auto* members = value && !is_list ? value->object() : nullptr;
-    if (!again)
-        of_kind(wanted, list || members, value);
-    Parts found;
-    if (list)
-        for (std::size_t i = 0; i < list->size(); ++i)
-            found.emplace_back(Spot{.entry = this, .field = wanted.name, .index = i}, &(*list)[i]);
-    if (members)
-        for (const Member& member : *members)
-            found.emplace_back(Spot{.entry = this, .field = wanted.name, .name = member.name}, &member.value);
-    if (again || (!list && !members))
+    if (!value)
         return found;
-    if (is_list && (found.size() < wanted.least || found.size() > wanted.most)) {
-        refuse(*value, path_of(wanted.name), fmt::format("has {} of them", found.size()),
-               wanted.least == wanted.most ? fmt::format("give {}", wanted.least)
-                                           : fmt::format("give {} to {}", wanted.least, wanted.most));
-        return {};
+    const bool is_list = wanted.shape == Shape::list;
+    if (const auto* list = value->list(); list && is_list) {
+        for (std::size_t i = 0; i < list->size(); ++i)
+            found.push_back({this, wanted.name, &(*list)[i], {}, i});
+    } else if (const auto* members = value->object(); members && !is_list) {
+        for (const Member& member : *members)
+            found.push_back({this, wanted.name, &member.value, member.name});
+    } else {
+        if (!again)
+            refuse_kind(wanted, *value);
+        return found;
     }
-    if (found.size() < wanted.least)
-        refuse(*value, path_of(wanted.name), "is empty", fmt::format("write {}", wanted.sample));
-    return found;
+    if (again || (found.size() >= wanted.least && (!is_list || found.size() <= wanted.most)))
+        return found;
+    if (!is_list) {
+        refuse(wanted.name, "is empty", fmt::format("write {}", wanted.sample));
+        return found;
+    }
+    refuse(wanted.name, fmt::format("has {} of them", found.size()),
+           wanted.least == wanted.most ? fmt::format("give {}", wanted.least)
+                                       : fmt::format("give {} to {}", wanted.least, wanted.most));
+    return {};
 }
 
 std::vector<Entry> Entry::objects(const Field& wanted, bool again) const {
     std::vector<Entry> found;
-    for (const auto& [spot, value] : elements(wanted, again))
-        found.emplace_back(*reading_, *value, *wanted.record, spot, again);
+    for (const Spot& object : elements(wanted, again))
+        found.emplace_back(*reading_, *wanted.record, object, again);
     return found;
 }
 

@@ -18,19 +18,16 @@ inline constexpr char row_tag = 0;
 /// description: quantities are numbers in SI.
 Value record_value(const Record& record, const void* row);
 
-/// One of a field's words; empty, which is none of them, when there are not so many.
-Value word_value(const Field& field, std::size_t place);
-
 inline bool is_absent(const Value& value) {
     return std::holds_alternative<std::nullptr_t>(value.held);
 }
 
-/// Moves what was found, if anything, into a member; whether there was.
+/// Moves what was found, an optional or a pointer to it, into a member; whether there was anything.
 template <class Found, class T>
-bool take(std::optional<Found> found, T& to) {
+bool take(Found found, T& to) {
     if (found)
-        to = std::move(*found);
-    return found.has_value();
+        to = static_cast<T>(std::move(*found));
+    return static_cast<bool>(found);
 }
 
 /// Fills a row from an entry whose record describes such rows; what is absent or faulty stays as it is.

@@ -14,8 +14,9 @@
 namespace ringfill {
 namespace {
 
-/// What a typist most likely meant by a sign that does not fit.
+/// What broke the reading, or what a typist most likely meant by a sign that does not fit.
 struct Hint {
+    Broken why;
     std::string_view sign;
     const char* reason;
     const char* remedy;
@@ -23,15 +24,22 @@ struct Hint {
 constexpr const char* curly_quote = "a curly quote stands here";
 constexpr const char* straight_quote = "type a straight one: \"";
 constexpr Hint hints[] = {
-    {"\u201C", curly_quote, straight_quote},
-    {"\u201D", curly_quote, straight_quote},
-    {"\u2018", curly_quote, straight_quote},
-    {"\u2019", curly_quote, straight_quote},
-    {"'", "a single quote stands here", "put texts in double quotes: \""},
-    {"#", "a comment does not begin with #", "write // before it"},
-    {".", "a number does not begin with a point", "write a 0 before it"},
-    {"\t", "a tab stands inside a text", "write a blank"},
-    {"", "this is not JSON here", "look for a missing comma, quote or bracket just before it"},
+    {Broken::too_many_members, "", "an object holds more than {members} fields", "split it"},
+    {Broken::too_many_values, "", "the file holds more than {values} values", "split the job"},
+    {Broken::too_deep, "", "brackets are nested deeper than {depth}", "take out the extra brackets"},
+    {Broken::ends_early, "", "the file ends too early", "close every bracket and quote"},
+    {Broken::goes_on, "", "something stands after the end of the job", "take it out"},
+    {Broken::too_long, "", "a text is too long", "shorten it"},
+    {Broken::syntax, "\u201C", curly_quote, straight_quote},
+    {Broken::syntax, "\u201D", curly_quote, straight_quote},
+    {Broken::syntax, "\u2018", curly_quote, straight_quote},
+    {Broken::syntax, "\u2019", curly_quote, straight_quote},
+    {Broken::syntax, "'", "a single quote stands here", "put texts in double quotes: \""},
+    {Broken::syntax, "#", "a comment does not begin with #", "write // before it"},
+    {Broken::syntax, ".", "a number does not begin with a point", "write a 0 before it"},
+    {Broken::syntax, "\t", "a tab stands inside a text", "write a blank"},
+    {Broken::syntax, "", "this is not JSON here",
+     "look for a missing comma, quote or bracket just before it"},
 };
 
 /// What broke the reading and what to do, in words for the person who typed the file.
@@ -40,26 +48,11 @@ std::pair<std::string, std::string> in_words(const Scanner& scanner, const Docum
     const std::string_view rest = text.substr(std::min(scanner.offset(), text.size()));
     if (rest.starts_with('\n') && scanner.is_in_text())
         return {"a text does not end on its line", "close it with a quote"};
-    switch (scanner.broken()) {
-    case Broken::too_many_members:
-        return {fmt::format("an object holds more than {} fields", Scanner::most_members), "split it"};
-    case Broken::too_many_values:
-        return {fmt::format("the file holds more than {} values", limits.values), "split the job"};
-    case Broken::too_deep:
-        return {fmt::format("brackets are nested deeper than {}", limits.depth),
-                "take out the extra brackets"};
-    case Broken::ends_early:
-        return {"the file ends too early", "close every bracket and quote"};
-    case Broken::goes_on:
-        return {"something stands after the end of the job", "take it out"};
-    case Broken::too_long:
-        return {"a text is too long", "shorten it"};
-    case Broken::syntax:
-    case Broken::nothing:
-        break;
-    }
-    const auto* hint = ranges::find_if(hints, [&](const Hint& one) { return rest.starts_with(one.sign); });
-    return {hint->reason, hint->remedy};
+    const auto* hint = ranges::find_if(
+        hints, [&](const Hint& one) { return one.why == scanner.broken() && rest.starts_with(one.sign); });
+    return {fmt::format(fmt::runtime(hint->reason), fmt::arg("members", Scanner::most_members),
+                        fmt::arg("values", limits.values), fmt::arg("depth", limits.depth)),
+            hint->remedy};
 }
 
 } // namespace

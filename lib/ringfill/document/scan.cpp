@@ -5,6 +5,8 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/find.hpp>
+
 #include <ringfill/document/number_text.hpp>
 
 namespace ringfill {
@@ -52,10 +54,10 @@ bool Scanner::skip_blanks() {
     for (;;) {
         while (at_ < text_.size() && is_blank(text_[at_]))
             ++at_;
-        const std::string_view sign = text_.substr(at_, 2);
-        if (sign == "//") {
+        const std::string_view two = text_.substr(at_, 2);
+        if (two == "//") {
             at_ = std::min(text_.size(), text_.find('\n', at_));
-        } else if (sign == "/*") {
+        } else if (two == "/*") {
             const std::size_t close = text_.find("*/", at_ + 2);
             if (close == std::string_view::npos)
                 return stop_at_end();
@@ -64,6 +66,16 @@ bool Scanner::skip_blanks() {
             return true;
         }
     }
+}
+
+/// Goes over a sign that must stand here.
+bool Scanner::sign(char wanted) {
+    if (at_ == text_.size())
+        return stop_at_end();
+    if (text_[at_] != wanted)
+        return stop(Broken::syntax, at_);
+    ++at_;
+    return true;
 }
 
 bool Scanner::count(std::size_t offset) {
@@ -77,37 +89,28 @@ bool Scanner::count(std::size_t offset) {
 
 bool Scanner::value(Value& to) {
     to.begin = at_;
-    bool is_read = false;
-    switch (text_[at_]) {
-    case '{':
-        is_read = object(to);
-        break;
-    case '[':
-        is_read = list(to);
-        break;
-    case '"':
-        is_read = text(to.held.emplace<std::string>(), longest_text) && count(at_ - 1);
-        break;
-    case 't':
-        is_read = literal(to, "true", Value(true));
-        break;
-    case 'f':
-        is_read = literal(to, "false", Value(false));
-        break;
-    case 'n':
-        is_read = literal(to, "null", Value());
-        break;
-    default:
-        if (text_[at_] != '-' && !is_digit(text_[at_]))
-            return stop(Broken::syntax, at_);
-        is_read = number(to);
-    }
+    const bool is_read = held(to);
     to.end = at_;
     return is_read;
 }
 
-bool Scanner::literal(Value& to, std::string_view word, Value value) {
+bool Scanner::held(Value& to) {
+    const char first = text_[at_];
+    if (first == '{')
+        return object(to);
+    if (first == '[')
+        return list(to);
+    if (first == '"')
+        return text(to.held.emplace<std::string>(), longest_text) && count(at_ - 1);
+    if (first == '-' || is_digit(first))
+        return number(to);
+    return first == 'n' ? literal(to, "null") : literal(to, first == 't' ? "true" : "false");
+}
+
+bool Scanner::literal(Value& to, std::string_view word) {
     const std::string_view rest = text_.substr(at_);
+    if (rest.front() != word.front())
+        return stop(Broken::syntax, at_);
     if (!rest.starts_with(word)) {
         // A word as long as this one is wrong from its begin, a shorter one where it differs.
         const std::size_t end = std::min(rest.size(), rest.find_first_of(" \t\r\n:,{}[]\"/", 1));
@@ -120,7 +123,8 @@ bool Scanner::literal(Value& to, std::string_view word, Value value) {
     }
     if (!count(at_))
         return false;
-    to.held = std::move(value.held);
+    if (word != "null")
+        to.held = word == "true";
     at_ += word.size();
     return true;
 }
@@ -142,9 +146,8 @@ bool Scanner::bracketed(Value& to, char close, ReadOne read_one) {
             return false;
         if (text_[at_] == close)
             break;
-        if (text_[at_] != ',')
-            return stop(Broken::syntax, at_);
-        ++at_;
+        if (!sign(','))
+            return false;
     }
     if (broken_ != Broken::nothing)
         return false;
@@ -175,12 +178,7 @@ bool Scanner::member(Value::Object& members, Places& places) {
     if (!text(read.name, longest_key))
         return false;
     open_.back().key = read.name;
-    if (!skip_blanks_before_more())
-        return false;
-    if (text_[at_] != ':')
-        return stop(Broken::syntax, at_);
-    ++at_;
-    if (!skip_blanks_before_more() || !value(read.value))
+    if (!skip_blanks_before_more() || !sign(':') || !skip_blanks_before_more() || !value(read.value))
         return false;
     const std::size_t before = first_place(members, places);
     const bool is_twice = before + 1 < members.size();
@@ -201,12 +199,9 @@ bool Scanner::member(Value::Object& members, Places& places) {
 std::size_t Scanner::first_place(const Value::Object& members, Places& places) {
     constexpr std::size_t few = 64; // are compared sooner than put in order
     const std::size_t last = members.size() - 1;
-    if (last < few) {
-        std::size_t place = 0;
-        while (members[place].name != members[last].name)
-            ++place;
-        return place;
-    }
+    if (last < few)
+        return static_cast<std::size_t>(ranges::find(members, members[last].name, &Member::name) -
+                                        members.begin());
     for (std::size_t i = places.size(); i < last; ++i)
         places.emplace(members[i].name, i);
     return places.emplace(members[last].name, last).first->second;

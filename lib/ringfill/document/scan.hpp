@@ -64,8 +64,10 @@ class Scanner {
     bool skip_blanks();
     bool skip_blanks_before_more() { return skip_blanks() && (at_ < text_.size() || stop_at_end()); }
     bool stop_at_end() { return stop(Broken::ends_early, text_.size()); }
+    bool sign(char wanted);
     bool value(Value& to);
-    bool literal(Value& to, std::string_view word, Value value);
+    bool held(Value& to);
+    bool literal(Value& to, std::string_view word);
     bool number(Value& to);
     bool digits(Broken at_end);
     bool list(Value& to);

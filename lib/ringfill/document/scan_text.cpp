@@ -36,21 +36,11 @@ int hex_digit(char c) {
 
 /// Puts a character into a text as UTF-8.
 void put_character(std::string& to, std::uint32_t code) {
-    const auto put = [&](std::uint32_t byte) { to += static_cast<char>(byte); };
-    if (code < 0x80)
-        return put(code);
-    if (code < 0x800) {
-        put(0xC0U | code >> 6U);
-    } else {
-        if (code < 0x10000) {
-            put(0xE0U | code >> 12U);
-        } else {
-            put(0xF0U | code >> 18U);
-            put(0x80U | (code >> 12U & 0x3FU));
-        }
-        put(0x80U | (code >> 6U & 0x3FU));
-    }
-    put(0x80U | (code & 0x3FU));
+    constexpr std::uint32_t lead[] = {0, 0xC0, 0xE0, 0xF0};
+    std::uint32_t more = code < 0x80 ? 0 : code < 0x800 ? 1 : code < 0x10000 ? 2 : 3; // bytes behind the lead
+    to += static_cast<char>(lead[more] | code >> 6 * more);
+    while (more-- > 0)
+        to += static_cast<char>(0x80U | (code >> 6 * more & 0x3FU));
 }
 
 } // namespace
@@ -144,13 +134,8 @@ bool Scanner::escape(std::string& to) {
     if (code >= 0xDC00 && code <= 0xDFFF)
         return stop(Broken::syntax, is_taken_at_once(u) ? u : at_);
     if (code >= 0xD800 && code <= 0xDBFF) {
-        for (const char sign : {'\\', 'u'}) {
-            if (at_ == text_.size())
-                return stop_at_end();
-            if (text_[at_] != sign)
-                return stop(Broken::syntax, at_);
-            ++at_;
-        }
+        if (!sign('\\') || !sign('u'))
+            return false;
         const std::size_t first = at_;
         std::uint32_t second = 0;
         if (!hex(u, second))

@@ -22,11 +22,11 @@ struct Value {
     std::size_t end = 0;
 
     Value() = default;
-    /// Of a flag, a number, a text, a list or an object.
+    /// Of a flag, a number, a text, a list or an object, or what is one of the last two.
     template <class Held>
     requires std::disjunction_v<std::is_same<Held, bool>, std::is_same<Held, double>,
-                                std::is_same<Held, std::string>, std::is_same<Held, List>,
-                                std::is_same<Held, Object>>
+                                std::is_same<Held, std::string>, std::is_base_of<List, Held>,
+                                std::is_base_of<Object, Held>>
     Value(Held value) : held(std::move(value)) {}
     Value(std::string_view text);
     Value(const char* text);

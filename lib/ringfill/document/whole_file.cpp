@@ -14,6 +14,8 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/contains.hpp>
+
 #include <ringfill/fault/fault.hpp>
 
 namespace ringfill {
@@ -23,32 +25,30 @@ namespace fs = std::filesystem;
 
 enum class Doing { reading, writing };
 
-std::string remedy_of(int error, Doing doing) {
-    switch (error) {
-    case ENOENT:
-        return doing == Doing::reading ? "check the name" : "check the name and make the folder first";
-    case EACCES:
-    case EPERM:
-    case EROFS:
-        return doing == Doing::reading ? "choose a file that you may read"
-                                       : "choose a place that you may use";
-    case ENOSPC:
-    case EDQUOT:
-    case EFBIG:
-        return "make room or choose another disk";
-    case EISDIR:
-        return "name a file, not a folder";
-    case ENOTDIR:
-        return "a part of the name is a file, not a folder";
-    default:
-        return {};
-    }
-}
+/// What to do about some errors of the system.
+struct Remedy {
+    std::array<int, 3> errors;
+    const char* reading;
+    const char* writing = reading;
+};
+constexpr Remedy remedies[] = {
+    {{ENOENT}, "check the name", "check the name and make the folder first"},
+    {{EACCES, EPERM, EROFS}, "choose a file that you may read", "choose a place that you may use"},
+    {{ENOSPC, EDQUOT, EFBIG}, "make room or choose another disk"},
+    {{EISDIR}, "name a file, not a folder"},
+    {{ENOTDIR}, "a part of the name is a file, not a folder"},
+};
 
 [[noreturn]] void fail(const std::string& name, Doing doing, int error) {
-    const std::string_view what = doing == Doing::reading ? "cannot be read" : "cannot be written";
-    throw Faulty(Origin::file, fault_in_file(name, fmt::format("{}: {}", what, std::strerror(error)),
-                                             remedy_of(error, doing)));
+    const bool reading = doing == Doing::reading;
+    std::string remedy;
+    for (const Remedy& one : remedies)
+        if (ranges::contains(one.errors, error))
+            remedy = reading ? one.reading : one.writing;
+    throw Faulty(Origin::file, fault_in_file(name,
+                                             fmt::format("cannot be {}: {}", reading ? "read" : "written",
+                                                         std::strerror(error)),
+                                             remedy));
 }
 
 /// The mode the target has, or the one a new file gets.

@@ -29,15 +29,13 @@ constexpr std::array<bool, 256> stands_as_it_is = [] {
 /// Whether eight bytes stand as they are, each bit by bit in one word: none is from 0x7F on, below 0x20, a
 /// quote or a backslash.
 bool eight_stand(const char* bytes) {
+    constexpr std::uint64_t ones = 0x0101'0101'0101'0101;
     std::uint64_t word = 0;
     std::memcpy(&word, bytes, sizeof word);
-    constexpr std::uint64_t ones = 0x0101'0101'0101'0101;
-    const auto below = [](std::uint64_t bytes_of, std::uint64_t limit) {
-        return (bytes_of - ones * limit) & ~bytes_of;
-    };
-    return ((word | (word + ones) | below(word, 0x20) | below(word ^ (ones * '"'), 1) |
-             below(word ^ (ones * '\\'), 1)) &
-            (ones * 0x80)) == 0;
+    const auto below = [](std::uint64_t all, std::uint64_t limit) { return (all - ones * limit) & ~all; };
+    const std::uint64_t wrong = word | (word + ones) | below(word, 0x20) | below(word ^ (ones * '"'), 1) |
+                                below(word ^ (ones * '\\'), 1);
+    return (wrong & (ones * 0x80)) == 0;
 }
 
 /// A character as \uXXXX, in two halves where it needs them.
@@ -113,9 +111,8 @@ void append_text(JsonText& to, std::string_view text) {
     char* out = to.data() + begin;
     *out++ = '"';
     std::size_t plain = 0;
-    for (constexpr std::size_t step = 8; plain + step <= text.size() && eight_stand(text.data() + plain);
-         plain += step)
-        out = std::copy_n(text.data() + plain, step, out);
+    for (; plain + 8 <= text.size() && eight_stand(text.data() + plain); plain += 8)
+        out = std::copy_n(text.data() + plain, 8, out);
     for (; plain < text.size() && stands_as_it_is[static_cast<unsigned char>(text[plain])]; ++plain)
         *out++ = text[plain];
     *out = '"';

@@ -23,11 +23,11 @@ std::string lower(std::string_view text) {
 std::size_t distance(const std::string& a, const std::string& b) {
     std::vector<std::vector<std::size_t>> d(a.size() + 1, std::vector<std::size_t>(b.size() + 1));
     for (std::size_t i = 0; i <= a.size(); ++i)
-        d[i][0] = i;
-    for (std::size_t j = 0; j <= b.size(); ++j)
-        d[0][j] = j;
-    for (std::size_t i = 1; i <= a.size(); ++i)
-        for (std::size_t j = 1; j <= b.size(); ++j) {
+        for (std::size_t j = 0; j <= b.size(); ++j) {
+            if (i == 0 || j == 0) {
+                d[i][j] = i + j;
+                continue;
+            }
             const std::size_t differs = a[i - 1] == b[j - 1] ? 0 : 1;
             d[i][j] = std::min({d[i - 1][j] + 1, d[i][j - 1] + 1, d[i - 1][j - 1] + differs});
             if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
@@ -63,16 +63,16 @@ std::optional<std::string> nearest(std::string_view typed, const std::vector<std
     return best;
 }
 
+std::string few_of(const std::vector<std::string>& names, std::size_t most, std::string_view word) {
+    const std::string first = listed(std::span(names).first(std::min(names.size(), most)), ", ");
+    return names.size() > most ? fmt::format("{} {} {} more", first, word, names.size() - most) : first;
+}
+
 std::string suggest(std::string_view typed, const std::vector<std::string>& known) {
+    constexpr std::size_t most_named = 40; // more are no help
     if (const auto near = nearest(typed, known))
         return fmt::format("did you mean \"{}\"?", *near);
-    if (known.empty())
-        return "none is known here";
-    constexpr std::size_t most_named = 40; // more are no help
-    if (known.size() > most_named)
-        return fmt::format("known here: {} and {} more", listed(std::span(known).first(most_named), ", "),
-                           known.size() - most_named);
-    return fmt::format("known here: {}", listed(known, ", "));
+    return known.empty() ? "none is known here" : "known here: " + few_of(known, most_named);
 }
 
 } // namespace ringfill

@@ -134,13 +134,6 @@ HeatEnd end_of(const HeatBalance& balance) {
     return HeatEnd::done;
 }
 
-std::string_view words_of(HeatEnd end) {
-    constexpr std::string_view words[] = {"done", "the heater is too small",
-                                          "the boss does not cool to where the work may go on",
-                                          "the boss does not cool to where boring or measuring may begin"};
-    return words[static_cast<std::size_t>(end)];
-}
-
 std::optional<Time> longest(const HeatBalance& balance, std::optional<Time> HeatRun::*stage) {
     const auto& hot = balance.hot.run.*stage;
     const auto& cold = balance.cold().run.*stage;

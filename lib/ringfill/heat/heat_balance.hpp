@@ -79,8 +79,6 @@ struct HeatBalance {
 
 /// How a balance ends, the worse of its runs.
 HeatEnd end_of(const HeatBalance& balance);
-/// In a few words of the result file.
-std::string_view words_of(HeatEnd end);
 
 /// The temperature that asks the most of the heater: what it could not reach, or else the highest it must
 /// hold.

@@ -6,6 +6,7 @@
 #include <utility>
 #include <vector>
 
+#include <ringfill/document/word_of.hpp>
 #include <ringfill/heat/ring_times.hpp>
 #include <ringfill/heat/thermal_history.hpp>
 
@@ -13,6 +14,10 @@ namespace ringfill {
 
 /// What happens to the boss for a while.
 enum class HeatStage { warm_up, weld, stop, reheat, post_heat, cool_to_rough, cool_to_finish };
+
+template <>
+inline constexpr std::string_view enum_words<HeatStage>[] = {
+    "warm-up", "weld", "stop", "reheat", "post-heat", "cool to rough", "cool to finish"};
 
 struct HeatStep {
     HeatStage stage = HeatStage::weld;
@@ -57,6 +62,11 @@ enum class HeatEnd {
     never_cools,      ///< the boss does not come down to where the arc, or the hold, may begin
     never_cold,       ///< it was welded, and does not come down to where boring or measuring may begin
 };
+
+template <>
+inline constexpr std::string_view enum_words<HeatEnd>[] = {
+    "done", "the heater is too small", "the boss does not cool to where the work may go on",
+    "the boss does not cool to where boring or measuring may begin"};
 
 /// The heat of one bore from the first flame to cold (section 9 of the computation).
 struct HeatRun {

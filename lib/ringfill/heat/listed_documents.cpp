@@ -11,7 +11,7 @@ namespace ringfill {
 namespace {
 
 /// A table of a document as a method, with what decides whether it rules.
-struct Listed {
+struct ListedBy {
     const PreheatGroup* group;
     PreheatMethod method;
     bool is_listed = false;
@@ -23,9 +23,9 @@ bool is_listed(const Base& base, const std::string& table) {
            ranges::any_of(*base.listed_in, [&](const auto& one) { return one.first == table; });
 }
 
-Listed listed(const PreheatGroup& group, const HeatCase& heat_case) {
+ListedBy listed(const PreheatGroup& group, const HeatCase& heat_case) {
     const auto row = look_up(group, heat_case);
-    Listed made{&group, row_method(group, row ? *row : hottest_row(group), heat_case)};
+    ListedBy made{&group, row_method(group, row ? *row : hottest_row(group), heat_case)};
     made.is_listed = is_listed(*heat_case.base, group.name);
     made.is_named = !heat_case.rules.document.empty() && group.document == heat_case.rules.document;
     PreheatMethod& method = made.method;
@@ -44,9 +44,9 @@ Listed listed(const PreheatGroup& group, const HeatCase& heat_case) {
 }
 
 /// Of two categories of one document that both hold the one for less hydrogen says it closer.
-void keep_the_closer_category(std::vector<Listed>& all) {
-    for (Listed& one : all)
-        for (const Listed& other : all)
+void keep_the_closer_category(std::vector<ListedBy>& all) {
+    for (ListedBy& one : all)
+        for (const ListedBy& other : all)
             if (one.method.applies && other.method.applies && one.method.in_range && other.method.in_range &&
                 one.group->document == other.group->document && one.group->hydrogen_up_to &&
                 other.group->hydrogen_up_to &&
@@ -59,7 +59,7 @@ void keep_the_closer_category(std::vector<Listed>& all) {
 } // namespace
 
 void add_documents(Gathering& gathering, const HeatCase& heat_case) {
-    std::vector<Listed> all;
+    std::vector<ListedBy> all;
     for (const std::string& name : heat_case.base->preheat_groups)
         for (const PreheatGroup& group : heat_case.family->preheat_groups) {
             const bool is_for_filler =
@@ -69,13 +69,13 @@ void add_documents(Gathering& gathering, const HeatCase& heat_case) {
                 all.push_back(listed(group, heat_case));
         }
     keep_the_closer_category(all);
-    const auto rules = [](const Listed& one) { return one.method.applies && one.method.in_range; };
+    const auto rules = [](const ListedBy& one) { return one.method.applies && one.method.in_range; };
     gathering.named_rules =
-        ranges::any_of(all, [&](const Listed& one) { return rules(one) && one.is_named; });
+        ranges::any_of(all, [&](const ListedBy& one) { return rules(one) && one.is_named; });
     gathering.structural_rules =
-        ranges::any_of(all, [&](const Listed& one) { return rules(one) && one.group->structural; });
+        ranges::any_of(all, [&](const ListedBy& one) { return rules(one) && one.group->structural; });
     gathering.found.unlisted_rules = !heat_case.rules.document.empty() && !gathering.named_rules;
-    for (Listed& one : all) {
+    for (ListedBy& one : all) {
         if (gathering.named_rules && !one.is_named && one.method.applies) {
             one.method.applies = false;
             one.method.note = "the job works by " + heat_case.rules.document;

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include <ringfill/document/word_of.hpp>
 #include <ringfill/heat/heat_case.hpp>
 
 namespace ringfill {
@@ -15,6 +16,10 @@ enum class Asks {
     unnamed, ///< preheat, without saying how much
     unknown, ///< nothing: it has no answer here
 };
+
+template <>
+inline constexpr std::string_view enum_words<Asks>[] = {"minimum", "none", "preheat without a figure",
+                                                        "no answer"};
 
 /// One method's view of how hot the metal must be.
 struct PreheatMethod {
@@ -74,9 +79,13 @@ struct FillerRange {
 };
 
 /// What would let a bore be welded with less preheat.
+enum class LoweredBy { certificate, drier_filler, more_heat_input };
+template <>
+inline constexpr std::string_view enum_words<LoweredBy>[] = {"certificate", "drier_filler",
+                                                             "more_heat_input"};
+
 struct Lowering {
-    enum class By { certificate, drier_filler, more_heat_input };
-    By by;
+    LoweredBy by;
     double kelvin; ///< by so much; of a certificate at most
     double
         figure; ///< with so much hydrogen [ml/100 g], or heat input [J/m]; of a certificate K for 0.01 % CET
@@ -104,6 +113,9 @@ enum class PreheatState {
     not_known,             ///< the metal must be identified first, or no method covers it
     contradictory,         ///< between the minimum and the interpass maximum no ring could begin
 };
+template <>
+inline constexpr std::string_view enum_words<PreheatState>[] = {"figure", "none", "needed_without_figure",
+                                                                "not_known", "contradictory"};
 
 /// The temperature at which a part is dry and hand-warm, and to which a cold one is brought before any weld
 /// [AWS D1.1, note to the preheat table: 70 °F (20 °C) below 32 °F; from memory, taken for all].

@@ -36,7 +36,7 @@ std::vector<Lowering> what_lowers(const Preheat& ruled, const HeatCase& heat_cas
         return {};
     const double now_K = highest_K(heat_case);
     std::vector<Lowering> all;
-    const auto add = [&](Lowering::By by, const HeatCase& other, double figure) {
+    const auto add = [&](LoweredBy by, const HeatCase& other, double figure) {
         if (const double less = now_K - highest_K(other); less > least_K)
             all.push_back({by, less, figure});
     };
@@ -45,19 +45,19 @@ std::vector<Lowering> what_lowers(const Preheat& ruled, const HeatCase& heat_cas
         HeatCase lean = heat_case;
         lean.reached.cet = least_cet_pct;
         lean.certified = true;
-        add(Lowering::By::certificate, lean, (697 + 53 * heat / 1e6) / 100);
+        add(LoweredBy::certificate, lean, (697 + 53 * heat / 1e6) / 100);
     }
     const double hydrogen = heat_case.hydrogen_ml_100g->value;
     const double drier = hydrogen > low_hydrogen_ml_100g ? low_hydrogen_ml_100g : very_low_hydrogen_ml_100g;
     if (hydrogen > drier) {
         HeatCase dry = heat_case;
         dry.hydrogen_ml_100g->value = drier;
-        add(Lowering::By::drier_filler, dry, drier);
+        add(LoweredBy::drier_filler, dry, drier);
     }
     if (heat_case.lowest_heat_input && heat * more_heat <= most_heat_J_m) {
         HeatCase hot = heat_case;
         hot.lowest_heat_input = *heat_case.lowest_heat_input * more_heat;
-        add(Lowering::By::more_heat_input, hot, heat * more_heat);
+        add(LoweredBy::more_heat_input, hot, heat * more_heat);
     }
     return all;
 }

@@ -9,16 +9,12 @@
 
 namespace ringfill {
 
-const std::vector<Choice>& field_choices() {
-    using enum Choice::How;
-    static const std::vector<Choice> choices = {
-        {&worn_record, exactly_one, {"diameter", "stations"}},
-        {&station_record, exactly_one, {"radii", "diameters"}},
-        {&procedure_record, at_least_one, {"wire_feed", "current", "deposition_rate"}},
-        {&bore_record, at_most_one, {"size_class", "size_limits"}},
-    };
-    return choices;
-}
+const std::vector<Choice> field_choices = {
+    {&worn_record, Choice::exactly_one, {"diameter", "stations"}},
+    {&station_record, Choice::exactly_one, {"radii", "diameters"}},
+    {&procedure_record, Choice::at_least_one, {"wire_feed", "current", "deposition_rate"}},
+    {&bore_record, Choice::at_most_one, {"size_class", "size_limits"}},
+};
 
 void check_shares(const std::vector<std::pair<std::string, double>>& shares, const Entry& entry,
                   std::string_view field) {

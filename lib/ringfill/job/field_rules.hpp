@@ -23,11 +23,11 @@ void check_shares(const std::vector<std::pair<std::string, double>>& shares, con
 /// What the reader asks of several fields of one object together, told for the schema and the manual. The
 /// reader has a message of its own for each.
 struct Choice {
-    enum class How { exactly_one, at_least_one, at_most_one };
+    enum How { exactly_one, at_least_one, at_most_one };
     const Record* record;
     How how;
     std::vector<std::string_view> fields;
 };
-const std::vector<Choice>& field_choices();
+extern const std::vector<Choice> field_choices;
 
 } // namespace ringfill

@@ -12,15 +12,15 @@
 namespace ringfill {
 
 /// The number as it is written in the text; of a job made by hand as it would be written.
-std::optional<Decimal> FieldOf<Decimal>::read(const Entry& entry, const Value& value, const Field& field,
-                                              const Spot& spot) {
+std::optional<Decimal> FieldOf<Decimal>::read(const Spot& spot, const Field& field) {
     if (field.shape == Shape::named && spot.name.find_first_not_of(" \t\r\n") == std::string_view::npos) {
-        entry.refuse(value, spot.path(), "is a price without a name", "name what it is for");
+        spot.refuse("is a price without a name", "name what it is for");
         return std::nullopt;
     }
-    if (!entry.number_in(value, field, spot))
+    if (!spot.number_in(field))
         return std::nullopt;
-    const Reading& reading = entry.reading();
+    const Reading& reading = spot.entry->reading();
+    const Value& value = *spot.value;
     std::string digits = reading.by_hand ? write_number(*value.number())
                                          : reading.document.text.substr(value.begin, value.end - value.begin);
     if (digits.starts_with('-')) // in range, so it is -0
@@ -28,7 +28,7 @@ std::optional<Decimal> FieldOf<Decimal>::read(const Entry& entry, const Value& v
     const auto number = decimal_of(digits);
     if (number && number->decimals <= field.decimals)
         return number;
-    entry.refuse(value, spot.path(), fmt::format("has more than {} decimals", field.decimals), "round it");
+    spot.refuse(fmt::format("has more than {} decimals", field.decimals), "round it");
     return std::nullopt;
 }
 

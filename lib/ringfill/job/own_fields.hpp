@@ -13,8 +13,7 @@ namespace ringfill {
 template <>
 struct FieldOf<Decimal> : FieldOfOne<Decimal> {
     static constexpr Kind kind = Kind::number;
-    static std::optional<Decimal> read(const Entry& entry, const Value& value, const Field& field,
-                                       const Spot& spot);
+    static std::optional<Decimal> read(const Spot& spot, const Field& field);
     static Value give(const Field& field, const Decimal& price);
 };
 

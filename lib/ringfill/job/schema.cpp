@@ -150,9 +150,9 @@ Object choice_schema(const Choice& choice) {
     List each;
     for (const std::string_view field : choice.fields)
         each.emplace_back(Object{{"required", List{field}}});
-    if (choice.how == Choice::How::at_most_one) // exactly one, or none at all
+    if (choice.how == Choice::at_most_one) // exactly one, or none at all
         each.emplace_back(Object{{"not", Object{{"anyOf", List(each)}}}});
-    return {{choice.how == Choice::How::at_least_one ? "anyOf" : "oneOf", std::move(each)}};
+    return {{choice.how == Choice::at_least_one ? "anyOf" : "oneOf", std::move(each)}};
 }
 
 Object record_schema(const Record& record, Quantities& met) {
@@ -170,7 +170,7 @@ Object record_schema(const Record& record, Quantities& met) {
     if (!required.empty())
         schema.push_back({"required", std::move(required)});
     List choices;
-    for (const Choice& choice : field_choices())
+    for (const Choice& choice : field_choices)
         if (choice.record == &record)
             choices.emplace_back(choice_schema(choice));
     if (!choices.empty())

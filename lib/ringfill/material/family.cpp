@@ -67,15 +67,14 @@ std::vector<std::string> names_among(const std::vector<Row>& rows, const Entry& 
                                      std::string_view what) {
     const auto known = rows | ranges::views::transform(&Row::name) | ranges::to<std::vector>();
     std::vector<std::string> names;
-    for (const auto& [spot, value] : entry.elements(entry.field(field)))
-        if (const std::string* name = value->text(); name && ranges::contains(known, *name))
+    for (const Spot& spot : entry.elements(entry.field(field)))
+        if (const std::string* name = spot.value->text(); name && ranges::contains(known, *name))
             names.push_back(*name);
         else if (!name && field == "preheat_groups")
-            entry.refuse(*value, spot.path(), "is not the name of a table of preheat",
-                         "write one of the family's preheat_groups in quotes");
+            spot.refuse("is not the name of a table of preheat",
+                        "write one of the family's preheat_groups in quotes");
         else
-            entry.refuse(*value, spot.path(), fmt::format("is not a {} of this family", what),
-                         suggest(name ? *name : "", known));
+            spot.refuse(fmt::format("is not a {} of this family", what), suggest(name ? *name : "", known));
     return names;
 }
 
@@ -84,16 +83,15 @@ std::optional<ListedIn> listed_in(const Entry& entry, const Family& family) {
     if (!entry.has("listed_in"))
         return std::nullopt;
     ListedIn listed;
-    for (const auto& [spot, value] : entry.elements(entry.field("listed_in"))) {
-        const auto* pair = value->list();
+    for (const Spot& spot : entry.elements(entry.field("listed_in"))) {
+        const auto* pair = spot.value->list();
         const std::string* name = pair && pair->size() == 2 ? pair->front().text() : nullptr;
         const std::string* source = name ? pair->back().text() : nullptr;
         if (!source || !ranges::contains(family.preheat_groups, *name, &PreheatGroup::name))
-            entry.refuse(*value, spot.path(), "is no table of preheat of this family with a source",
-                         R"(write ["the name of the table", "the source of the list"])");
+            spot.refuse("is no table of preheat of this family with a source",
+                        R"(write ["the name of the table", "the source of the list"])");
         else if (!family.sources.contains(*source))
-            entry.refuse(*value, spot.path(), "has a source that is not in the bibliography",
-                         "add it to the sources");
+            spot.refuse("has a source that is not in the bibliography", "add it to the sources");
         else
             listed.emplace_back(*name, *source);
     }

@@ -84,11 +84,11 @@ void check_laid(const Filler& filler, const Entry& entry) {
 }
 
 void read_gases(Filler& filler, const Entry& entry, const Field& field) {
-    for (const auto& [spot, gas] : entry.elements(field))
-        if (gas->text())
-            filler.gases.push_back(*gas->text());
+    for (const Spot& gas : entry.elements(field))
+        if (const std::string* text = gas.value->text())
+            filler.gases.push_back(*text);
         else
-            entry.refuse(*gas, spot.path(), "is not a gas", R"(write its designation, such as "M21")");
+            gas.refuse("is not a gas", R"(write its designation, such as "M21")");
 }
 
 void read_covering(Filler& filler, const Entry& entry, const Field& field) {

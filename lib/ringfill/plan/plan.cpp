@@ -148,7 +148,8 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     plan.bores = follow_bores(figures, job, shop, progress);
     const PlannedDay day = plan_day(job, plan.bores, shop.standing_times);
     plan.day = day.day;
-    plan.fire_watch = fire_watch(*rule, plan.day, plan.bores);
+    plan.fire_watch =
+        watch_over(*rule, plan.day ? hot_pieces(plan.day->day, plan.bores) : std::vector<HotSpan>());
     const PlannedWork work{job, settings, given, plan.bores, plan.fire_watch};
     Taken taken = take(work, shop);
     plan.totals = totals(given, plan.bores, taken.gas);

@@ -39,13 +39,16 @@ Totals totals(const std::vector<GivenBore>& given, const std::vector<BorePlan>& 
     work.push_back(
         worked("gas_l", "sum(n*Q*(t + k*(t_before + t_after))/60)*(1 + leaks)",
                {{"n", counts},
-                {"Q", of_gas([](const Settings& s) { return s.gas ? l_min(s.gas_flow) : 0.0; }), "L/min"},
+                {"Q", of_gas([](const Settings& s) {
+                     return s.gas ? s.gas_flow.value() / factor::litre * factor::minute : 0.0;
+                 }),
+                 "L/min"},
                 {"t", each(bores, arc_of), "s"},
                 {"k", each(bores, [](const BorePlan& bore) { return bore.metal.starts; })},
                 {"t_before", of_gas([](const Settings& s) { return s.procedure->gas_before.value(); }), "s"},
                 {"t_after", of_gas([](const Settings& s) { return s.procedure->gas_after.value(); }), "s"},
                 {"leaks", purge_and_leaks}},
-               in_litres(gas), "practice"));
+               {litres(gas), "L"}, "practice"));
     totals.working = under("totals", std::move(work));
     return totals;
 }

@@ -24,10 +24,8 @@ constexpr PhaseRow phases[] = {{Phase::set_up, "set_up", "set-up and checks"},
 } // namespace
 
 PriceAt hour_price(const Prices& prices, const std::string& field) {
-    for (const auto& [name, price] : prices.labour)
-        if (name == field)
-            return {"prices.labour." + field, price};
-    return {"prices.labour_hour", prices.labour_hour};
+    const Decimal* own = value_named(prices.labour, field);
+    return own ? PriceAt{"prices.labour." + field, *own} : PriceAt{"prices.labour_hour", prices.labour_hour};
 }
 
 std::vector<QuoteLine> quote_labour(const QuoteFacts& facts, std::vector<Fault>& faults) {

@@ -5,7 +5,6 @@
 #include <range/v3/action/push_back.hpp>
 #include <range/v3/algorithm/any_of.hpp>
 #include <range/v3/algorithm/contains.hpp>
-#include <range/v3/algorithm/find.hpp>
 #include <range/v3/algorithm/none_of.hpp>
 
 #include <ringfill/fault/listed.hpp>
@@ -37,23 +36,28 @@ std::string key_for(const Bought& thing, const QuoteFacts& facts) {
                                                                    : full_name(thing, facts.units);
 }
 
+/// The price of a kilogram of a need's filler; null when there is none.
+const Decimal* kilogram_price(const Need& need, const Prices& prices) {
+    return is_filler(need.kind) ? value_named(prices.wire_kg, need.substance) : nullptr;
+}
+
 /// The line of so many kilograms of a filler in some packs, at its price of a kilogram.
 QuoteLine kilogram_line(const Need& need, const std::vector<PackCount>& packs, double kg,
-                        const NamedPrice& price, const QuoteFacts& facts, std::vector<Fault>& faults) {
+                        const QuoteFacts& facts, std::vector<Fault>& faults) {
     const std::string text = fmt::format("{}, {}", item_text(need, facts.units), in_words(packs));
-    return priced(line_of(text, kg, "kg"), {member_path("prices.wire_kg", price.first), price.second},
+    return priced(line_of(text, kg, "kg"),
+                  {member_path("prices.wire_kg", need.substance), *kilogram_price(need, facts.prices)},
                   facts.currency, faults);
 }
 
 /// The line of a need's packs of one kind, or of what comes singly: by its own name's price, else by the
 /// kilogram, where it has one.
-QuoteLine line_by_name(const Bought& thing, const NamedPrice* by_kg, const QuoteFacts& facts,
-                       std::vector<Fault>& faults) {
+QuoteLine line_by_name(const Bought& thing, const QuoteFacts& facts, std::vector<Fault>& faults) {
     const auto& [need, pack] = thing;
     const auto* by_name = price_by_name(facts.prices.packs, thing, facts.units);
-    if (pack && by_kg && !by_name)
+    if (pack && kilogram_price(need, facts.prices) && !by_name)
         if (const auto kg = packs_kg({*pack}))
-            return kilogram_line(need, {*pack}, *kg, *by_kg, facts, faults);
+            return kilogram_line(need, {*pack}, *kg, facts, faults);
     const double count = pack ? static_cast<double>(pack->count) : need.supplied;
     const std::string key = by_name ? by_name->first : key_for(thing, facts);
     PriceAt at{member_path("prices.packs", key),
@@ -72,16 +76,14 @@ std::vector<QuoteLine> pack_lines(const Need& need, const QuoteFacts& facts, std
     if (!need.pack_known)
         return {line_of(item_text(need, facts.units), {}, "", "pack: none of the table of packs holds it")};
     const auto things = bought(need);
-    const auto priced = ranges::find(prices.wire_kg, need.substance, &NamedPrice::first);
-    const NamedPrice* by_kg = is_filler(need.kind) && priced != prices.wire_kg.end() ? &*priced : nullptr;
     const bool any_by_name = ranges::any_of(
         things, [&](const Bought& thing) { return price_by_name(prices.packs, thing, facts.units); });
-    if (by_kg && !any_by_name)
+    if (kilogram_price(need, prices) && !any_by_name)
         if (const auto kg = need.kind == kinds::wire ? need.supplied : packs_kg(need.cover))
-            return {kilogram_line(need, need.cover, *kg, *by_kg, facts, faults)};
+            return {kilogram_line(need, need.cover, *kg, facts, faults)};
     std::vector<QuoteLine> lines;
     for (const Bought& thing : things)
-        lines.push_back(line_by_name(thing, by_kg, facts, faults));
+        lines.push_back(line_by_name(thing, facts, faults));
     return lines;
 }
 
@@ -123,16 +125,17 @@ QuoteLine use_line(const Need& need, const std::vector<QuoteLine>& packs, std::s
 
 } // namespace
 
-QuotedMaterials quote_materials(const QuoteFacts& facts, std::vector<Fault>& faults) {
-    QuotedMaterials materials;
+std::pair<std::vector<QuoteLine>, std::vector<QuoteLine>> quote_materials(const QuoteFacts& facts,
+                                                                          std::vector<Fault>& faults) {
+    std::vector<QuoteLine> packs, use;
     for (const Need& need : facts.take) {
         if (!is_material(need, facts.prices.packs, facts.units))
             continue;
-        const std::size_t first = materials.packs.size();
-        ranges::push_back(materials.packs, pack_lines(need, facts, faults));
-        materials.use.push_back(use_line(need, materials.packs, first, facts.units, faults));
+        const std::size_t first = packs.size();
+        ranges::push_back(packs, pack_lines(need, facts, faults));
+        use.push_back(use_line(need, packs, first, facts.units, faults));
     }
-    return materials;
+    return {std::move(packs), std::move(use)};
 }
 
 } // namespace ringfill

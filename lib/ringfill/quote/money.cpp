@@ -21,8 +21,6 @@ std::optional<Minor> half_even(std::int64_t n, std::int64_t p, std::int64_t d) {
 }
 
 std::pair<std::int64_t, std::int64_t> lowest_terms(std::int64_t p, std::int64_t d) {
-    if (p < 0 || d < 1)
-        throw std::logic_error("a share is not negative, nor of nothing");
     const std::int64_t common = std::gcd(p, d);
     return {p / common, d / common};
 }

@@ -21,8 +21,8 @@ inline constexpr std::int64_t most_product = 9'000'000'000'000'000;
 /// under 1.
 std::optional<Minor> half_even(std::int64_t n, std::int64_t p, std::int64_t d);
 
-/// A share p/d in its lowest terms, so that a large amount's share is still an exact product. Throws
-/// std::logic_error for a negative p and a d under 1.
+/// A share p/d in its lowest terms, so that a large amount's share is still an exact product. p is not
+/// negative, d is over 0.
 std::pair<std::int64_t, std::int64_t> lowest_terms(std::int64_t p, std::int64_t d);
 
 /// The sum; nothing when it is over most_minor. Throws std::logic_error for what is negative.

@@ -85,26 +85,34 @@ std::string written_size(const Words& name, const NeedSize& size) {
     return {};
 }
 
-std::vector<NamePart> parts_of(const Bought& thing, UnitSystem units) {
-    std::vector<NamePart> parts = name_parts(thing.need, units);
-    if (thing.pack)
-        parts.push_back({NamePart::Of::pack, thing.pack->pack});
-    return parts;
-}
+/// Whether a name names a thing, and whether it writes its very size.
+enum class Named { no, yes, with_its_size };
 
-/// @param words of the parts
-Named named(std::string_view name, const NeedSize& size, const std::vector<NamePart>& parts,
-            const std::vector<Word>& words) {
+/// What a thing is called, part by part and word by word.
+struct Called {
+    Called(const Bought& thing, UnitSystem units)
+        : size(thing.need.size), parts(name_parts(thing.need, units)) {
+        if (thing.pack)
+            parts.push_back({NamePart::Of::pack, thing.pack->pack});
+        words = words_of(parts);
+    }
+
+    NeedSize size;
+    std::vector<NamePart> parts;
+    std::vector<Word> words;
+};
+
+Named named(std::string_view name, const Called& called) {
     const Words wanted = words_of(name);
-    if (const std::string written = written_size(wanted, size); !written.empty()) {
-        std::vector<NamePart> as_written = parts;
+    if (const std::string written = written_size(wanted, called.size); !written.empty()) {
+        std::vector<NamePart> as_written = called.parts;
         for (NamePart& part : as_written)
             if (part.of == NamePart::Of::size)
                 part.text = written;
         if (name_in(wanted, words_of(as_written)))
             return Named::with_its_size;
     }
-    return name_in(wanted, words) ? Named::yes : Named::no;
+    return name_in(wanted, called.words) ? Named::yes : Named::no;
 }
 
 } // namespace
@@ -122,25 +130,18 @@ std::string full_name(const Bought& thing, UnitSystem units) {
     return item_text(thing.need, units) + (thing.pack ? ", " + thing.pack->pack : "");
 }
 
-Named named(std::string_view name, const Bought& thing, UnitSystem units) {
-    const std::vector<NamePart> parts = parts_of(thing, units);
-    return named(name, thing.need.size, parts, words_of(parts));
-}
-
 bool names_any_of(std::string_view name, const Need& need, UnitSystem units) {
-    return ranges::any_of(bought(need),
-                          [&](const Bought& thing) { return named(name, thing, units) != Named::no; });
+    return ranges::any_of(
+        bought(need), [&](const Bought& thing) { return named(name, Called(thing, units)) != Named::no; });
 }
 
 const NamedPrice* price_by_name(const NamedPrices& prices, const Bought& thing, UnitSystem units) {
-    const std::vector<NamePart> parts = parts_of(thing, units);
-    const std::vector<Word> words = words_of(parts);
+    const Called called(thing, units);
     const NamedPrice* best = nullptr;
     std::tuple<std::size_t, Named, std::size_t> most;
     for (const NamedPrice& price : prices) {
         const auto& name = price.first;
-        const std::tuple weight{words_of(name).size(), named(name, thing.need.size, parts, words),
-                                name.size()};
+        const std::tuple weight{words_of(name).size(), named(name, called), name.size()};
         if (std::get<Named>(weight) != Named::no && (!best || weight > most))
             std::tie(best, most) = std::tuple{&price, weight};
     }

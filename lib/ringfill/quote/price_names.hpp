@@ -23,16 +23,10 @@ std::vector<Bought> bought(const Need& need);
 /// "wire steel/ER70S-6 1.0 mm, 5 kg spool": by its full name in the user's units.
 std::string full_name(const Bought& thing, UnitSystem units);
 
-/// Whether a name names a thing, and whether it writes its very size.
-enum class Named { no, yes, with_its_size };
-
-/// Whether a name names a thing: the name's words stand in what it is called in the user's units, whole and
-/// one after another; blanks and commas part words. A size may be written in any unit: it is the same where
-/// it is as large, so that "0.047 in" is not 1.2 mm. A substance is named whole or not at all, so that "T
-/// Fe1" is not "T Fe1 bare", and what a thing only serves does not name it.
-Named named(std::string_view name, const Bought& thing, UnitSystem units);
-
-/// Whether it names anything that is bought for a need.
+/// Whether a name names anything that is bought for a need: the name's words stand in what it is called in
+/// the user's units, whole and one after another; blanks and commas part words. A size may be written in any
+/// unit: it is the same where it is as large, so that "0.047 in" is not 1.2 mm. A substance is named whole or
+/// not at all, so that "T Fe1" is not "T Fe1 bare", and what a thing only serves does not name it.
 bool names_any_of(std::string_view name, const Need& need, UnitSystem units);
 
 using NamedPrice = NamedPrices::value_type;

@@ -48,29 +48,6 @@ QuoteHours hours_of(const DayPlan& day, const PlannedWork& work) {
     return hours;
 }
 
-std::vector<QuoteLine> extras(const QuoteFacts& facts, std::vector<Fault>& faults) {
-    std::vector<QuoteLine> lines;
-    for (const auto& [name, price] : facts.prices.extras)
-        lines.push_back(priced(line_of(name, 1, ""), {member_path("prices.extras", name), price},
-                               facts.currency, faults));
-    return lines;
-}
-
-void add_section(Quote& quote, QuotePart part, std::vector<QuoteLine> lines, bool counts,
-                 std::vector<Fault>& faults) {
-    std::vector<Minor> amounts;
-    for (const QuoteLine& line : lines)
-        if (line.amount)
-            amounts.push_back(*line.amount);
-        else if (counts)
-            quote.missing.push_back(fmt::format("{}: {}", line.item, line.missing));
-    const auto sum = amounts.empty() ? std::nullopt : sum_of(amounts);
-    if (!amounts.empty() && !sum)
-        add_fault(faults, too_large("prices", fmt::format("the sum of {}", in_words(part))));
-    if (!lines.empty())
-        quote.sections.push_back({part, std::move(lines), counts, sum});
-}
-
 /// Sum of the sections that count, then one share after the other on all that stands before it.
 void add_up(Quote& quote, const Prices& prices, std::vector<Fault>& faults) {
     std::vector<Minor> sums;
@@ -99,26 +76,34 @@ void add_up(Quote& quote, const Prices& prices, std::vector<Fault>& faults) {
 
 } // namespace
 
-std::string_view in_words(QuotePart part) {
-    constexpr std::string_view words[] = {
-        "materials by pack", "materials by use", "labour", "power", "travel", "extras"};
-    return words[static_cast<std::size_t>(part)];
-}
-
 Quote quote(const QuoteFacts& facts, std::vector<Fault>& faults) {
-    Quote result;
-    result.currency = facts.currency;
+    const Prices& prices = facts.prices;
+    Quote result{.currency = facts.currency};
     const auto add = [&](QuotePart part, std::vector<QuoteLine> lines, bool counts = true) {
-        add_section(result, part, std::move(lines), counts, faults);
+        std::vector<Minor> amounts;
+        for (const QuoteLine& line : lines)
+            if (line.amount)
+                amounts.push_back(*line.amount);
+            else if (counts)
+                result.missing.push_back(fmt::format("{}: {}", line.item, line.missing));
+        const auto sum = amounts.empty() ? std::nullopt : sum_of(amounts);
+        if (!amounts.empty() && !sum)
+            add_fault(faults, too_large("prices", fmt::format("the sum of {}", word_of(part))));
+        if (!lines.empty())
+            result.sections.push_back({part, std::move(lines), counts, sum});
     };
-    QuotedMaterials materials = quote_materials(facts, faults);
-    add(QuotePart::packs, std::move(materials.packs), !facts.prices.by_use);
-    add(QuotePart::use, std::move(materials.use), facts.prices.by_use);
+    auto [packs, use] = quote_materials(facts, faults);
+    add(QuotePart::packs, std::move(packs), !prices.by_use);
+    add(QuotePart::use, std::move(use), prices.by_use);
     add(QuotePart::labour, quote_labour(facts, faults));
     add(QuotePart::power, quote_power(facts, faults));
     add(QuotePart::travel, quote_travel(facts, faults));
-    add(QuotePart::extras, extras(facts, faults));
-    add_up(result, facts.prices, faults);
+    std::vector<QuoteLine> extras;
+    for (const auto& [name, price] : prices.extras)
+        extras.push_back(priced(line_of(name, 1, ""), {member_path("prices.extras", name), price},
+                                facts.currency, faults));
+    add(QuotePart::extras, std::move(extras));
+    add_up(result, prices, faults);
     result.notes = quote_notes(facts);
     return result;
 }

@@ -9,6 +9,7 @@
 
 #include <ringfill/caution/cautions.hpp>
 #include <ringfill/day/day_plan.hpp>
+#include <ringfill/document/word_of.hpp>
 #include <ringfill/job/prices.hpp>
 #include <ringfill/quote/quote_line.hpp>
 #include <ringfill/take/take.hpp>
@@ -40,8 +41,9 @@ struct QuoteFacts {
 /// What the lines of a quote are gathered by.
 enum class QuotePart { packs, use, labour, power, travel, extras };
 
-/// "materials by pack"
-std::string_view in_words(QuotePart part);
+template <>
+inline constexpr std::string_view enum_words<QuotePart>[] = {
+    "materials by pack", "materials by use", "labour", "power", "travel", "extras"};
 
 struct QuoteSection {
     QuotePart part = QuotePart::packs;
@@ -61,13 +63,14 @@ struct OnTop {
 /// What a job costs. The total is the sum of its lines as printed, in the smallest unit of the currency.
 struct Quote {
     Currency currency;
-    std::vector<QuoteSection> sections;
-    std::optional<Minor> subtotal; ///< of the sections that count; nothing: no amount is known
-    std::vector<OnTop> on_top;
-    std::optional<Minor> total;
+    std::vector<QuoteSection> sections = {};
+    std::optional<Minor> subtotal = {}; ///< of the sections that count; nothing: no amount is known
+    std::vector<OnTop> on_top = {};
+    std::optional<Minor> total = {};
     bool taxed = false;
-    std::vector<std::string> missing; ///< what keeps it from being whole, line by line; of those that count
-    std::vector<std::string> notes;
+    std::vector<std::string> missing =
+        {}; ///< what keeps it from being whole, line by line; of those that count
+    std::vector<std::string> notes = {};
 
     bool is_whole() const { return missing.empty(); }
 };

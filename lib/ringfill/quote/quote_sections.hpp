@@ -2,6 +2,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include <ringfill/quote/quote.hpp>
@@ -20,15 +21,11 @@ inline constexpr ShareOnTop shares_on_top[] = {{"contingency", "prices.contingen
                                                {"mark-up", "prices.markup", &Prices::markup},
                                                {"tax", "prices.tax", &Prices::tax}};
 
-/// The materials of a job, counted twice.
-struct QuotedMaterials {
-    std::vector<QuoteLine> packs; ///< whole, as they are bought
-    std::vector<QuoteLine> use;   ///< of their cost the share that is used, without the reserve
-};
-
-/// What is used up, and each tool that has a price of its own. A pack's price is the one its name has, else
-/// that of a kilogram of its filler.
-QuotedMaterials quote_materials(const QuoteFacts& facts, std::vector<Fault>& faults);
+/// The lines of what is used up, and of each tool that has a price of its own, counted twice: whole packs, as
+/// they are bought, and of their cost the share that is used, without the reserve. A pack's price is the one
+/// its name has, else that of a kilogram of its filler.
+std::pair<std::vector<QuoteLine>, std::vector<QuoteLine>> quote_materials(const QuoteFacts& facts,
+                                                                          std::vector<Fault>& faults);
 
 /// The price of an hour of something: its own, or the one of any hour.
 PriceAt hour_price(const Prices& prices, const std::string& field);

@@ -66,7 +66,6 @@ Sentence bar_sentence(const BorePlan& bore, UnitSystem units) {
                 show_cutting_speed(cutting_speed_at(boring.bar.used, 2.0 * bore.build.finish_radius), units),
                 show_pitch(feed, units), show(feed_rate(feed, boring.bar.used), units),
                 boring.set_ups > 1 ? fmt::format("; {} set-ups", boring.set_ups) : ""),
-            Stands::among,
             {"boring.rpm", "boring.cutting_speed_m_min", "boring.feed_mm", "boring.feed_mm_min"}};
 }
 
@@ -77,9 +76,8 @@ Sentences boring_sentences(const BoringPlan& boring, UnitSystem units) {
     const auto& [rt, ra] = boring.roughness;
     sentences.push_back({fmt::format("roughness by feed and nose radius alone: Rt {}, Ra {}; expect more.",
                                      show_micro(rt, units), show_micro(ra, units)),
-                         Stands::among,
                          {"boring.roughness.rt_um", "boring.roughness.ra_um"}});
-    sentences.push_back({time_line(boring), Stands::among, {"boring.time_s", "boring.cutting_s"}});
+    sentences.push_back({time_line(boring), {"boring.time_s", "boring.cutting_s"}});
     return sentences;
 }
 

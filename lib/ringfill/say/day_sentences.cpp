@@ -14,7 +14,7 @@ namespace ringfill {
 Sentences day_sentences(const DayPlan& plan) {
     const auto at = [&](Time time) { return day_and_clock(plan.calendar, time); };
     Sentences sentences;
-    const auto add = [&](std::string text) { sentences.push_back({std::move(text), Stands::head}); };
+    const auto add = [&](std::string text) { sentences.push_back({std::move(text), {}, Stands::head}); };
     add(fmt::format("Done {} after {} of work, the arc burns {:.0f} % of it.", at(plan.day.ends),
                     show(plan.worked), 100 * plan.arc_share()));
     add(plan.day.ends < plan.one_by_one

@@ -140,8 +140,8 @@ Sentences head_sentences(const Plan& plan) {
     ranges::stable_sort(all, {}, &HeadText::kind);
     Sentences sentences;
     for (const auto& [kind, text, bores, figures] : all)
-        sentences.push_back({fmt::format("{}: {}.", text, bores),
-                             kind == HeadKind::stop ? Stands::stop : Stands::head, figures});
+        sentences.push_back({fmt::format("{}: {}.", text, bores), figures,
+                             kind == HeadKind::stop ? Stands::stop : Stands::head});
     return sentences;
 }
 

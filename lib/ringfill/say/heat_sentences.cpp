@@ -1,6 +1,7 @@
 #include <ringfill/say/heat_sentences.hpp>
 
 #include <cmath>
+#include <map>
 
 #include <fmt/format.h>
 
@@ -56,14 +57,14 @@ std::string later_sentence(const LaterLayers& later, UnitSystem units) {
 
 std::string lowering_text(const Lowering& one) {
     switch (one.by) {
-    case Lowering::By::certificate:
+    case LoweredBy::certificate:
         return fmt::format(
             "a mill certificate that gives C, Mn, Cr, Mo, Ni, Cu and V, by {:.0f} K at most ({:.0f} K for "
             "each 0.01 % of CET)",
             one.kelvin, one.figure);
-    case Lowering::By::drier_filler:
+    case LoweredBy::drier_filler:
         return fmt::format("a filler of {:.3g} ml/100 g, by {:.0f} K", one.figure, one.kelvin);
-    case Lowering::By::more_heat_input:
+    case LoweredBy::more_heat_input:
         return fmt::format("{:.3g} kJ/mm of heat input, by {:.0f} K", one.figure / 1e6, one.kelvin);
     }
     return {};
@@ -77,33 +78,33 @@ std::string rival_text(const PreheatMethod& method, UnitSystem units) {
                        method.source);
 }
 
+/// How a method stands to the one that rules, in the order of the sentences.
+enum class Rival { higher, lower, without_figure, none, without_a_say, unusable };
+
+constexpr std::string_view rival_words[] = {
+    "Higher than what rules",      "Lower or equal", "Asks for preheat without a figure", "Asks for none",
+    "Beside these, without a say", "Not usable here"}; // as Rival
+
+Rival rival_of(const PreheatMethod& method, const Preheat& preheat) {
+    if (method.asks == Asks::minimum)
+        return !method.applies                    ? Rival::without_a_say
+               : method.minimum > preheat.least() ? Rival::higher
+                                                  : Rival::lower;
+    return method.asks == Asks::unnamed ? Rival::without_figure
+           : method.asks == Asks::none  ? Rival::none
+                                        : Rival::unusable;
+}
+
 /// "Lower: …", "Ask for none: …" and so on: the methods beside the one that rules, one sentence a kind.
 Sentences rivals(const Preheat& preheat, UnitSystem units) {
+    std::map<Rival, std::vector<std::string>> texts;
+    for (const PreheatMethod& method : preheat.methods)
+        if (!method.rules)
+            texts[rival_of(method, preheat)].push_back(rival_text(method, units));
     Sentences sentences;
-    const auto add = [&](std::string_view begin, auto belongs) {
-        std::vector<std::string> texts;
-        for (const PreheatMethod& method : preheat.methods)
-            if (!method.rules && belongs(method))
-                texts.push_back(rival_text(method, units));
-        if (!texts.empty())
-            sentences.push_back({fmt::format("{}: {}.", begin, listed(texts, "; "))});
-    };
-    const auto asks = [](Asks what) {
-        return [=](const PreheatMethod& method) { return method.asks == what; };
-    };
-    const auto counts = [&](bool is_higher) {
-        return [&, is_higher](const PreheatMethod& method) {
-            return method.asks == Asks::minimum && method.applies &&
-                   (method.counts > preheat.least()) == is_higher;
-        };
-    };
-    add("Higher than what rules", counts(true));
-    add("Lower or equal", counts(false));
-    add("Asks for preheat without a figure", asks(Asks::unnamed));
-    add("Asks for none", asks(Asks::none));
-    add("Beside these, without a say",
-        [](const PreheatMethod& method) { return method.asks == Asks::minimum && !method.applies; });
-    add("Not usable here", asks(Asks::unknown));
+    for (const auto& [rival, alike] : texts)
+        sentences.push_back(
+            {fmt::format("{}: {}.", rival_words[static_cast<std::size_t>(rival)], listed(alike, "; "))});
     return sentences;
 }
 
@@ -181,6 +182,7 @@ Sentences after_welding(const BoreHeat& heat, UnitSystem units) {
                                              ? "The family's own rules, beside the approved procedure: "
                                              : "",
                                          advice.text, advice.source),
+                             {},
                              Stands::item});
     if (!asked_for)
         return sentences;
@@ -190,7 +192,6 @@ Sentences after_welding(const BoreHeat& heat, UnitSystem units) {
                                   cools_first ? "Once it has cooled as said above," : "After the last ring",
                                   show_exact(hold->temperature.value, units), show(hold->time),
                                   hold->temperature.by, hold->temperature.source),
-                      Stands::among,
                       {"heat.post_heat_degC", "heat.post_heat_s"}});
     return sentences;
 }
@@ -205,7 +206,7 @@ Sentences heat_sentences(const BoreHeat& heat, UnitSystem units) {
         if (has_figure)
             sentences.back().figures = {figure};
     };
-    const auto stop = [&](std::string text) { sentences.push_back({std::move(text), Stands::stop}); };
+    const auto stop = [&](std::string text) { sentences.push_back({std::move(text), {}, Stands::stop}); };
     if (preheat.state == PreheatState::not_known)
         return {{fmt::format("Preheat: {}.", heat_limits(heat, units).text)}, {heat_inputs(heat, units)}};
     if (preheat.state == PreheatState::contradictory) {

@@ -17,8 +17,8 @@ enum class Stands {
 /// A sentence that several prints share, word for word.
 struct Sentence {
     std::string text;
-    Stands stands = Stands::among;
     std::vector<std::string> figures = {}; ///< of the result that it tells, as paths from its bore on
+    Stands stands = Stands::among;
 };
 
 using Sentences = std::vector<Sentence>;

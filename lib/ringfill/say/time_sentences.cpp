@@ -35,7 +35,7 @@ std::string sum_of_it(const HeatBalance& balance, Time arc, UnitSystem units) {
     const HeatRunSettings& settings = balance.hot.settings;
     if (!balance.hot.is_whole() || !balance.cold().is_whole())
         return fmt::format("No time can be given: {}. What follows is as far as it goes.",
-                           words_of(end_of(balance)));
+                           word_of(end_of(balance)));
     const Time hold = std::max(balance.hot.run.post_heating, cold.post_heating);
     const auto rough = longest(balance, &HeatRun::cooling_to_rough);
     const auto finish = longest(balance, &HeatRun::cooling_to_finish);
@@ -50,7 +50,7 @@ std::string sum_of_it(const HeatBalance& balance, Time arc, UnitSystem units) {
             ? fmt::format(", {} more to {} for finishing", show(*finish), show(settings.finish_below, units))
             : "",
         total ? fmt::format("{} in all", show(*total))
-              : fmt::format("it does not end well: {}", words_of(end_of(balance))));
+              : fmt::format("it does not end well: {}", word_of(end_of(balance))));
 }
 
 std::string heater_in_words(const HeatBalance& balance, UnitSystem units) {
@@ -71,12 +71,6 @@ std::string heater_in_words(const HeatBalance& balance, UnitSystem units) {
 
 std::string counted(std::int64_t count, std::string_view thing) {
     return fmt::format("{} {}{}", count, thing, count == 1 ? "" : "s");
-}
-
-std::string_view step_name(HeatStage stage) {
-    constexpr std::string_view names[] = {"warm-up",   "weld",          "stop",          "reheat",
-                                          "post-heat", "cool to rough", "cool to finish"}; // as HeatStage
-    return names[static_cast<std::size_t>(stage)];
 }
 
 std::string place_of(const HeatStep& step) {

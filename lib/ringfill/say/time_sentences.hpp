@@ -12,9 +12,6 @@ namespace ringfill {
 /// "1 stop", "3 stops".
 std::string counted(std::int64_t count, std::string_view thing);
 
-/// The name of a stage in the result and in the timeline of a person.
-std::string_view step_name(HeatStage stage);
-
 /// Where a step stands: "after bore layer 2 ring 14"; empty before the first ring and after the last.
 std::string place_of(const HeatStep& step);
 

@@ -20,10 +20,10 @@ std::string percent(double share) {
 }
 
 std::string suit_sentence(const BorePlan& bore) {
-    return fmt::format("{} on {}: {}.", bore.filler, bore.base,
-                       bore.suit ? fmt::format("{}; {} [{}]", in_words(bore.suit->verdict), bore.suit->why,
-                                               bore.suit->source)
-                                 : "no table says whether it suits");
+    return fmt::format(
+        "{} on {}: {}.", bore.filler, bore.base,
+        bore.suit ? fmt::format("{}; {} [{}]", word_of(bore.suit->verdict), bore.suit->why, bore.suit->source)
+                  : "no table says whether it suits");
 }
 
 std::string dilution_sentence(const Dilution& dilution) {
@@ -82,11 +82,6 @@ std::string settings_sentence(const BorePlan& bore, UnitSystem units) {
         bore.torch_path == TorchPath::helix
             ? "one helix a layer and a closing ring at the far end"
             : fmt::format("closed rings, {:.0f}° past their start", closing_overlap_deg));
-}
-
-std::string_view in_words(Verdict verdict) {
-    constexpr std::string_view words[] = {"recommended", "with a buffer", "not advised"}; // as Verdict
-    return words[static_cast<std::size_t>(verdict)];
 }
 
 Sentences metal_sentences(const BorePlan& bore) {

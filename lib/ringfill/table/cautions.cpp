@@ -15,9 +15,8 @@
 namespace ringfill {
 namespace {
 
-// The words of When and Matter, in their order.
-constexpr std::string_view whens[] = {"before", "during", "after"};
-constexpr std::string_view matters[] = {"life", "fire", "burns_poison", "cracking", "quality", "schedule"};
+constexpr std::string_view matters[] = {"life",     "fire",    "burns_poison",
+                                        "cracking", "quality", "schedule"}; // as Matter
 
 constexpr Span any_figure{-1'000, 1e8};
 constexpr Span watch_minutes{0, 10'080, true}; // a week
@@ -87,7 +86,7 @@ void check_caution(CautionRow& row, const Entry& entry) {
 }
 
 constexpr auto caution_record = table_record<CautionRow, check_caution>(
-    "a caution", must<&CautionRow::when>("when", whens, R"("before")"),
+    "a caution", must<&CautionRow::when>("when", enum_words<When>, R"("before")"),
     field<&CautionRow::matter>("matter", matters, R"("life")"),
     must<&read_triggers>("if", trigger_record, R"({ "wet": {} })").holds(Kind::object, Shape::named),
     field<&CautionRow::check>("check", table_words, R"("rain or wet metal")"),
@@ -153,10 +152,6 @@ void check_table(const CautionTable& table, const Entry& last) {
 }
 
 } // namespace
-
-std::string_view name_of(When when) {
-    return whens[static_cast<std::size_t>(when)];
-}
 
 CautionTable read_cautions(const std::vector<Document>& files, const Bibliography& sources) {
     return read_table<CautionTable, R"("ringfill-cautions/1")", nullptr, check_table>(

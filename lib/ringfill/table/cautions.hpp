@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include <ringfill/document/word_of.hpp>
 #include <ringfill/table/circumstance.hpp>
 #include <ringfill/table/sourced.hpp>
 #include <ringfill/units/show.hpp>
@@ -14,11 +15,11 @@ namespace ringfill {
 /// When a caution is to be minded.
 enum class When { before, during, after };
 
+template <>
+inline constexpr std::string_view enum_words<When>[] = {"before", "during", "after"};
+
 /// What a caution guards, what kills at once first.
 enum class Matter { life, fire, burns_poison, cracking, quality, schedule };
-
-/// "before", "during", "after" the work.
-std::string_view name_of(When when);
 
 /// One thing that makes a caution apply. A figure is compared with its limits: from ≤ figure < under, in the
 /// unit of the circumstance's name.

@@ -10,36 +10,36 @@
 namespace ringfill {
 namespace {
 
-std::optional<std::string> key(const Entry& row, const Value& value, const Spot& spot) {
-    const Bibliography& sources = *row.reading().sources;
-    if (!value.text())
-        row.refuse(value, spot.path(), "is not a source key", "write the key of a source in quotes");
-    else if (sources.find(*value.text()) != sources.end())
-        return *value.text();
+std::optional<std::string> key(const Spot& spot) {
+    const Bibliography& sources = *spot.entry->reading().sources;
+    const std::string* text = spot.value->text();
+    if (!text)
+        spot.refuse("is not a source key", "write the key of a source in quotes");
+    else if (sources.find(*text) != sources.end())
+        return *text;
     else
-        row.refuse(value, spot.path(), "is not a known source",
-                   suggest(*value.text(), sources | ranges::views::keys | ranges::to<std::vector>()));
+        spot.refuse("is not a known source",
+                    suggest(*text, sources | ranges::views::keys | ranges::to<std::vector>()));
     return std::nullopt;
 }
 
 } // namespace
 
-std::optional<SourcedRange<double>> sourced_figures(const Entry& row, const Value& value, const Field& field,
-                                                    const Spot& spot) {
+std::optional<SourcedRange<double>> sourced_figures(const Spot& spot, const Field& field) {
     const bool is_range = field.kind == Kind::sourced_range;
-    const Value::List* list = value.list();
+    const Value::List* list = spot.value->list();
     if (!list || list->size() != (is_range ? 3 : 2)) {
-        row.refuse(value, spot.path(), is_range ? "is not a range with its source" : "has no source",
-                   fmt::format("write {}", kind_in_words(is_range ? Kind::sourced_range : Kind::sourced)));
+        spot.refuse(is_range ? "is not a range with its source" : "has no source",
+                    fmt::format("write {}", kind_in_words(is_range ? Kind::sourced_range : Kind::sourced)));
         return std::nullopt;
     }
-    const auto low = row.number_in(list->front(), field, spot);
-    const auto high = is_range ? row.number_in((*list)[1], field, spot) : low;
-    auto source = key(row, list->back(), spot);
+    const auto low = spot.with(list->front()).number_in(field);
+    const auto high = is_range ? spot.with((*list)[1]).number_in(field) : low;
+    auto source = key(spot.with(list->back()));
     if (!low || !high || !source)
         return std::nullopt;
     if (*low > *high) {
-        row.refuse(value, spot.path(), "has its low end over its high end", "swap the two");
+        spot.refuse("has its low end over its high end", "swap the two");
         return std::nullopt;
     }
     return SourcedRange<double>{{*low, *high}, std::move(*source)};
@@ -47,7 +47,7 @@ std::optional<SourcedRange<double>> sourced_figures(const Entry& row, const Valu
 
 std::string source_key(const Entry& row, const Field& field) {
     const Value* value = row.find(field);
-    return value ? key(row, *value, row.spot(field)).value_or("") : "";
+    return value ? key(row.spot(field, *value)).value_or("") : "";
 }
 
 double si_of(double figure, const Field& field) {

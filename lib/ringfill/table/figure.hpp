@@ -22,8 +22,7 @@ using SourcedNumber = Sourced<double>;
 
 /// A value of a field of the kind Kind::sourced, [number, source key], as it stands, once as low and once as
 /// high; or of the kind Kind::sourced_range, [low, high, source key].
-std::optional<SourcedRange<double>> sourced_figures(const Entry& row, const Value& value, const Field& field,
-                                                    const Spot& spot);
+std::optional<SourcedRange<double>> sourced_figures(const Spot& spot, const Field& field);
 /// A field that holds nothing but a source key; empty when absent or not known.
 std::string source_key(const Entry& row, const Field& field);
 
@@ -114,9 +113,8 @@ template <class T>
 struct FieldOf<Sourced<T>> : FieldOfOne<Sourced<T>> {
     static constexpr Kind kind = Figure<T>::kind;
     static constexpr void complete(Field& field) { take_unit_from_name<typename Figure<T>::Quantity>(field); }
-    static std::optional<Sourced<T>> read(const Entry& entry, const Value& value, const Field& field,
-                                          const Spot& spot) {
-        auto found = sourced_figures(entry, value, field, spot);
+    static std::optional<Sourced<T>> read(const Spot& spot, const Field& field) {
+        auto found = sourced_figures(spot, field);
         if (!found)
             return std::nullopt;
         return Sourced<T>{Figure<T>::from(found->value, field), std::move(found->source)};

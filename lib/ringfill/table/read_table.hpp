@@ -9,6 +9,7 @@
 #include <vector>
 
 #include <ringfill/document/document.hpp>
+#include <ringfill/document/fixed_text.hpp>
 #include <ringfill/table/figure.hpp>
 
 // A table is a struct and a read_table() that describes what its files hold:
@@ -25,22 +26,17 @@ namespace ringfill {
 /// The description of a block of sources, for every table that has one.
 extern const Record source_record;
 
-/// The format of a table, "ringfill-NAME/1" in its quotes, as a template argument.
-template <std::size_t Size>
-struct TableFormat {
-    char quoted[Size];
-    constexpr TableFormat(const char (&text)[Size]) { std::copy_n(text, Size, quoted); }
-};
-template <TableFormat Format>
-inline constexpr std::string_view format_words[] = {{Format.quoted + 1, sizeof Format.quoted - 3}};
+/// The words of a table's format, "ringfill-NAME/1" in its quotes.
+template <FixedText Format>
+inline constexpr std::string_view format_words[] = {Format.view().substr(1, Format.view().size() - 2)};
 
 /// What a table opens with. An unknown version is refused rather than half understood.
-template <TableFormat Format>
+template <FixedText Format>
 consteval Field format_field() {
     return {.name = "format",
             .kind = Kind::word,
             .required = true,
-            .sample = Format.quoted,
+            .sample = Format.view(),
             .words = format_words<Format>};
 }
 /// A table's own sources, added to the bibliography. Noted: a key that is there already with another meaning,
@@ -103,7 +99,7 @@ void fill_table(void* table, const void* row, const std::vector<Document>& files
 /// Reads a table, file after file: its signature, its own sources, and what it holds. EachFile, a
 /// void(Table&, const Entry&), judges what is read so far, Whole, a void(const Table&, const Entry& last),
 /// what all files must hold together. Throws Faulty (Origin::table).
-template <class Table, TableFormat Format, auto EachFile = nullptr, auto Whole = nullptr, class... Made>
+template <class Table, FixedText Format, auto EachFile = nullptr, auto Whole = nullptr, class... Made>
 Table read_table(const std::vector<Document>& files, const Bibliography& sources, std::string_view name,
                  const Made&... own) {
     const auto record =
@@ -122,7 +118,7 @@ Table read_table(const std::vector<Document>& files, const Bibliography& sources
 }
 
 /// Reads a table that is nothing but rows under a name of their own, which must be there.
-template <class Row, TableFormat Format, auto Whole = nullptr>
+template <class Row, FixedText Format, auto Whole = nullptr>
 std::vector<Row> read_rows(const std::vector<Document>& files, const Bibliography& sources,
                            std::string_view name, std::string_view rows, const Record& row_record) {
     return read_table<Rows<Row>, Format, nullptr, Whole>(

@@ -14,12 +14,11 @@ constexpr std::string_view verdict_words[] = {"recommended", "with_buffer", "not
 
 template <std::vector<std::string> Suit::*Names>
 void read_names(Suit& suit, const Entry& entry, const Field& field) {
-    for (const auto& [spot, value] : entry.elements(field))
-        if (value->text() && !value->text()->empty())
-            (suit.*Names).push_back(*value->text());
+    for (const Spot& spot : entry.elements(field))
+        if (const std::string* text = spot.value->text(); text && !text->empty())
+            (suit.*Names).push_back(*text);
         else
-            entry.refuse(*value, spot.path(), "is not a name",
-                         R"(write a group, or a name such as "steel/C45")");
+            spot.refuse("is not a name", R"(write a group, or a name such as "steel/C45")");
 }
 
 template <std::vector<std::string> Suit::*Names>

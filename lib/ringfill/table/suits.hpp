@@ -6,12 +6,17 @@
 #include <vector>
 
 #include <ringfill/document/field.hpp>
+#include <ringfill/document/word_of.hpp>
 #include <ringfill/table/sourced.hpp>
 
 namespace ringfill {
 
-/// Whether a filler may go on a metal.
-enum class Verdict { recommended, with_buffer, not_advised };
+/// Whether a filler may go on a metal. No rule of a table is the last.
+enum class Verdict { recommended, with_buffer, not_advised, no_table_says };
+
+template <>
+inline constexpr std::string_view enum_words<Verdict>[] = {"recommended", "with a buffer", "not advised",
+                                                           "no table says"};
 
 /// One rule: some fillers on some base metals, each by its group or as family/name.
 struct Suit {

@@ -62,37 +62,35 @@ std::string span_told(const Span& span, Kind kind) {
                          unit.factor);
 }
 
-std::optional<double> in_range(const Entry& entry, const Value& value, const Field& field, const Spot& spot,
-                               double si) {
+std::optional<double> in_range(const Spot& spot, const Field& field, double si) {
     if (in_span(si, field.span))
         return si;
     const Unit& unit = range_unit(field.kind);
-    entry.refuse(value, spot.path(), "is out of range",
-                 fmt::format("give a value {}", span_told(field.span, field.kind)),
-                 fmt::format("{:.9g} {}", (si - unit.zero) / unit.factor, unit.symbol()));
+    spot.refuse("is out of range", fmt::format("give a value {}", span_told(field.span, field.kind)),
+                fmt::format("{:.9g} {}", (si - unit.zero) / unit.factor, unit.symbol()));
     return std::nullopt;
 }
 
 } // namespace
 
-std::optional<double> measured_si(const Entry& entry, const Value& value, const Field& field,
-                                  const Spot& spot) {
-    const double bare = entry.reading().bare_length;
-    if (const std::string* text = value.text()) {
+std::optional<double> measured_si(const Spot& spot, const Field& field) {
+    const Reading& reading = spot.entry->reading();
+    const double bare = reading.bare_length;
+    if (const std::string* text = spot.value->text()) {
         const auto result = measure(*text, field.kind);
         if (const auto* si = std::get_if<double>(&result))
-            return in_range(entry, value, field, spot, *si);
+            return in_range(spot, field, *si);
         const auto& fault = std::get<NotMeasured>(result);
-        entry.refuse(value, spot.path(), fault.reason, remedy_of(fault, *text, field, bare));
-    } else if (const double* number = value.number()) {
-        if (entry.reading().by_hand)
-            return in_range(entry, value, field, spot, *number);
+        spot.refuse(fault.reason, remedy_of(fault, *text, field, bare));
+    } else if (const double* number = spot.value->number()) {
+        if (reading.by_hand)
+            return in_range(spot, field, *number);
         if (field.kind == Kind::length && bare > 0)
-            return in_range(entry, value, field, spot, *number * bare);
-        entry.refuse(value, spot.path(), "has no unit", with_some_unit(write_number(*number), field.kind));
+            return in_range(spot, field, *number * bare);
+        spot.refuse("has no unit", with_some_unit(write_number(*number), field.kind));
     } else {
-        entry.refuse(value, spot.path(), fmt::format("is {}", kind_in_words(value)),
-                     fmt::format("write {}", kind_in_words(field.kind)));
+        spot.refuse(fmt::format("is {}", kind_in_words(*spot.value)),
+                    fmt::format("write {}", kind_in_words(field.kind)));
     }
     return std::nullopt;
 }

@@ -17,8 +17,7 @@ namespace ringfill {
 
 /// A value as a quantity in the SI unit of its field's kind, wherever it stands; nothing when it is faulty
 /// (then the fault is noted).
-std::optional<double> measured_si(const Entry& entry, const Value& value, const Field& field,
-                                  const Spot& spot);
+std::optional<double> measured_si(const Spot& spot, const Field& field);
 
 /// The quantities that fields hold, in the order of their kinds.
 using MeasuredQuantities =
@@ -35,9 +34,8 @@ template <class Unit>
 struct FieldOf<units::quantity<Unit>> : FieldOfOne<units::quantity<Unit>> {
     using Quantity = units::quantity<Unit>;
     static constexpr Kind kind = kind_of<Quantity>;
-    static std::optional<Quantity> read(const Entry& entry, const Value& value, const Field& field,
-                                        const Spot& spot) {
-        const auto si = measured_si(entry, value, field, spot);
+    static std::optional<Quantity> read(const Spot& spot, const Field& field) {
+        const auto si = measured_si(spot, field);
         return si ? std::optional(in_si<Quantity>(*si)) : std::nullopt;
     }
     static Value give(const Field&, const Quantity& quantity) { return quantity.value(); }

@@ -27,9 +27,6 @@ inline double mm_min(Speed speed) {
 inline double m_min(Speed speed) {
     return speed.value() * factor::minute;
 }
-inline double l_min(VolumeFlow flow) {
-    return flow.value() / factor::litre * factor::minute;
-}
 inline double rev_min(Turning turning) {
     return turning.value() * factor::minute;
 }
@@ -49,11 +46,6 @@ inline double degrees(Angle angle) {
 /// A temperature from its figure in degrees Celsius.
 inline Temperature celsius(double degrees) {
     return in_si<Temperature>(degrees + factor::celsius_zero);
-}
-/// A temperature from its figure in degrees Fahrenheit.
-inline Temperature fahrenheit(double degrees) {
-    return in_si<Temperature>(
-        factor::settled_kelvin(degrees * factor::kelvin_per_fahrenheit + factor::fahrenheit_zero));
 }
 
 } // namespace ringfill

@@ -44,16 +44,10 @@ std::vector<FacePad> lay_faces(const WornBore& bore, const Settings& settings) {
 } // namespace
 
 BoreWeld weld_bore(const WornBore& bore, const Settings& settings) {
-    BoreWeld weld;
-    weld.name = bore.name;
-    weld.count = bore.count;
-    weld.procedure = bore.procedure;
-    weld.base = bore.base;
-    weld.filler = settings.procedure->filler;
-    weld.torch_path = settings.procedure->torch_path;
-    weld.travel_set = settings.procedure->travel;
-    weld.deposition = settings.deposition;
-    weld.survey = survey(bore.worn, bore.length);
+    const Procedure& procedure = *settings.procedure;
+    BoreWeld weld{bore.name,        bore.procedure,      procedure.filler,
+                  bore.base,        bore.count,          procedure.torch_path,
+                  procedure.travel, settings.deposition, survey(bore.worn, bore.length)};
     if (weld.survey.smallest.radius <= Length()) // else the bore would be worn inside out
         refuse(bore.path + ".worn",
                fmt::format("has readings of {} so far apart that a smooth curve through them passes the "
@@ -76,7 +70,7 @@ BoreWeld weld_bore(const WornBore& bore, const Settings& settings) {
             fill_groove(groove, weld.build.mean_radius, settings.unscaled, settings.deposition));
     weld.metal = metal(bore, weld);
     if (weld.metal.pieces > most_pieces)
-        refuse(settings.procedure->path + ".wire",
+        refuse(procedure.path + ".wire",
                fmt::format("takes more than {} {} for {}", most_pieces,
                            settings.filler->form == FillerForm::stick ? "electrodes" : "rods", bore.name),
                "take thicker ones, and check the bore's size and wear");

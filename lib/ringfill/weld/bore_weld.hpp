@@ -33,15 +33,15 @@ struct BoreWeld {
     int count = 1;
     TorchPath torch_path = TorchPath::ring;
     Speed travel_set; ///< as the job gives it
-    Survey survey;
-    Build build;
     Deposition deposition;
-    Bead bead; ///< as laid
-    Layering layering;
-    std::vector<Layer> layers;
-    std::vector<FacePad> faces;
-    std::vector<GrooveFill> grooves;
-    Metal metal;
+    Survey survey;
+    Build build = {};
+    Bead bead = {}; ///< as laid
+    Layering layering = {};
+    std::vector<Layer> layers = {};
+    std::vector<FacePad> faces = {};
+    std::vector<GrooveFill> grooves = {};
+    Metal metal = {};
 };
 
 /// Lays a bore out, its metal without a break of the arc. Throws Faulty (Origin::job): readings too far apart

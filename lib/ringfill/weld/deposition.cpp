@@ -32,22 +32,12 @@ bool complete(Deposition& laid, const Procedure& procedure, const WireSize& size
     return faults.size() == before;
 }
 
-/// What is laid of any filler.
-Deposition deposited(const Procedure& procedure, const Filler& filler) {
-    Deposition laid;
-    laid.density = filler.deposit_density.value;
-    laid.current = procedure.current;
-    laid.current_given = procedure.current.has_value();
-    return laid;
-}
-
-/// An electrode or rod; nothing after noting a fault.
-std::optional<Deposition> lay_pieces(const Procedure& procedure, const Filler& filler, const WireSize& size,
-                                     std::vector<Fault>& faults) {
+/// An electrode or rod; false after noting a fault.
+bool lay_pieces(Deposition& laid, const Procedure& procedure, const Filler& filler, const WireSize& size,
+                std::vector<Fault>& faults) {
     auto rate = piece_rate(procedure, filler, size, faults);
     if (!rate)
-        return std::nullopt;
-    Deposition laid = deposited(procedure, filler);
+        return false;
     laid.linear_mass = solid_wire_mass(size.diameter, filler.wire_density.value().value);
     laid.efficiency = efficiency_of(procedure, filler).value;
     laid.rate = in_si<MassFlow>(rate->value / factor::hour);
@@ -61,7 +51,7 @@ std::optional<Deposition> lay_pieces(const Procedure& procedure, const Filler& f
                     .rate = std::move(*rate)};
     piece.usable = usable_mass(piece, laid.linear_mass, laid.efficiency);
     laid.piece = std::move(piece);
-    return laid;
+    return true;
 }
 
 } // namespace
@@ -69,14 +59,10 @@ std::optional<Deposition> lay_pieces(const Procedure& procedure, const Filler& f
 Sourced<double> efficiency_of(const Procedure& procedure, const Filler& filler, bool transfer_holds) {
     if (procedure.efficiency)
         return {*procedure.efficiency, "job"};
-    for (const auto& [gas, efficiency] : filler.efficiency_by_gas)
-        if (gas == procedure.gas)
-            return efficiency;
-    if (procedure.transfer_given && transfer_holds)
-        for (const auto& [transfer, efficiency] : filler.efficiency_by_transfer)
-            if (transfer == procedure.transfer)
-                return efficiency;
-    return filler.efficiency;
+    if (const auto* in_gas = value_named(filler.efficiency_by_gas, procedure.gas))
+        return *in_gas;
+    const auto* in_transfer = value_named(filler.efficiency_by_transfer, procedure.transfer);
+    return procedure.transfer_given && transfer_holds && in_transfer ? *in_transfer : filler.efficiency;
 }
 
 std::optional<Deposition> deposition(const Procedure& procedure, const Filler& filler,
@@ -86,9 +72,12 @@ std::optional<Deposition> deposition(const Procedure& procedure, const Filler& f
     if (!unfit.empty())
         return std::nullopt;
     const WireSize size = scaled_to(nearest_size(filler, procedure.wire), procedure.wire);
+    Deposition laid;
+    laid.density = filler.deposit_density.value;
+    laid.current = procedure.current;
+    laid.current_given = procedure.current.has_value();
     if (!is_wire(filler.form))
-        return lay_pieces(procedure, filler, size, faults);
-    Deposition laid = deposited(procedure, filler);
+        return lay_pieces(laid, procedure, filler, size, faults) ? std::optional(laid) : std::nullopt;
     laid.linear_mass = filler.cored() ? size.linear_mass.value().value
                                       : solid_wire_mass(procedure.wire, filler.wire_density.value().value);
     laid.stick_out = procedure.stick_out ? Sourced<Length>{*procedure.stick_out, ""} : filler.stick_out;

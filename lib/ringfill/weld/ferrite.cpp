@@ -87,12 +87,11 @@ std::string no_ferrite(const WornBore& bore, const Base& base, const Filler& fil
     const Shares under = base_shares(bore, base);
     if (base.structure == "copper" || share_of(under, "Cu") > most_copper)
         return fmt::format("the estimate knows no layer with much copper in it, and {} brings it", base.name);
-    for (const char* element : {"C", "Mn"})
-        if (!value_named(under, element) && base.structure != "nickel")
+    const std::vector<const char*> needed{"C", "Mn"};
+    for (const char* element : base.structure == "nickel" ? std::vector{"Ni"} : needed)
+        if (!value_named(under, element))
             return fmt::format("nothing here says how much {} is in {}; its mill certificate would", element,
                                base.name);
-    if (base.structure == "nickel" && !value_named(under, "Ni"))
-        return fmt::format("nothing here says how much Ni is in {}; its mill certificate would", base.name);
     return {};
 }
 

@@ -19,13 +19,6 @@ namespace {
 
 constexpr std::string_view no_gas = "none";
 
-/// The gases of the table with what they are.
-std::string known_gases(const Shop& shop) {
-    return "known here: " + listed(shop.gases, ", ", [](const Gas& gas) {
-               return fmt::format("{} ({})", gas.name, gas.words);
-           });
-}
-
 /// The gas of a procedure; null for none. False after noting that it is not known, left out where the filler
 /// needs one, or given to an electrode. The filler may be unknown.
 bool find_gas(Settings& found, const Shop& shop, std::vector<Fault>& faults) {
@@ -49,7 +42,10 @@ bool find_gas(Settings& found, const Shop& shop, std::vector<Fault>& faults) {
         return refuse(fmt::format("does not shield {}", found.procedure->filler),
                       fmt::format("use one of {}", listed(gases, ", ")));
     const auto names = shop.gases | ranges::views::transform(&Gas::name) | ranges::to<std::vector>();
-    return refuse("is not a known gas", nearest(name, names) ? suggest(name, names) : known_gases(shop));
+    const auto with_words = [](const Gas& gas) { return fmt::format("{} ({})", gas.name, gas.words); };
+    return refuse("is not a known gas", nearest(name, names)
+                                            ? suggest(name, names)
+                                            : "known here: " + listed(shop.gases, ", ", with_words));
 }
 
 /// What a filler or its process usually deposits of the wire, in the transfer that the job names where it is
@@ -76,22 +72,14 @@ Speed travel_limit(const Procedure& procedure, const Window& window) {
 
 /// The window of a diameter, for the transfer where the job names it.
 Window window_for(const Procedure& procedure, const WireSize& size) {
-    Window window = size.window;
-    if (!procedure.transfer_given)
-        return window;
-    const auto put = [](auto& to, const auto& from) {
-        if (from)
-            to = from;
-    };
-    for (const auto& [transfer, own] : size.windows)
-        if (transfer == procedure.transfer) {
-            put(window.wire_feed, own.wire_feed);
-            put(window.current, own.current);
-            put(window.voltage, own.voltage);
-            put(window.travel, own.travel);
-            put(window.spray_from, own.spray_from);
-        }
-    return window;
+    const Window& any = size.window;
+    const Window* own = procedure.transfer_given ? value_named(size.windows, procedure.transfer) : nullptr;
+    if (!own)
+        return any;
+    const auto first_of = [](const auto& one, const auto& other) { return one ? one : other; };
+    return {first_of(own->wire_feed, any.wire_feed), first_of(own->current, any.current),
+            first_of(own->voltage, any.voltage), first_of(own->travel, any.travel),
+            first_of(own->spray_from, any.spray_from)};
 }
 
 } // namespace

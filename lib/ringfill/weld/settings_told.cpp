@@ -1,6 +1,7 @@
 #include <ringfill/weld/settings_told.hpp>
 
 #include <functional>
+#include <tuple>
 
 #include <fmt/format.h>
 
@@ -122,39 +123,36 @@ std::vector<Assumed> assumed_settings(const Settings& found, UnitSystem units) {
     const Filler& filler = *found.filler;
     const Deposition& laid = found.deposition;
     std::vector<Assumed> assumed;
-    const auto assume = [&](std::string_view field, std::string value, std::string source) {
-        assumed.push_back({fmt::format("{}.{}", procedure.path, field), std::move(value), std::move(source)});
+    const bool is_wire = !laid.piece;
+    const auto assume = [&](bool is_left_out, std::string_view field, std::string value, std::string source) {
+        if (is_left_out)
+            assumed.push_back(
+                {fmt::format("{}.{}", procedure.path, field), std::move(value), std::move(source)});
     };
-    const auto from_table = [&] {
-        return found.size->melting ? found.size->melting->a.source
-                                   : found.size->feed_table.front().feed.source;
-    };
-    if (!procedure.efficiency)
-        assume("efficiency", fmt::format("{:.3g}", laid.efficiency),
-               efficiency_of(procedure, filler, laid.as_transferred).source);
-    if (!procedure.bead_ratio)
-        assume("bead_ratio", fmt::format("{:.3g}", found.bead_ratio), filler.bead_ratio.source);
-    if (!procedure.pitch_ratio)
-        assume("pitch_ratio", fmt::format("{:.3f}", found.pitch_ratio), "Suryakumar");
-    if (laid.piece && !procedure.deposition_rate)
-        assume("deposition_rate",
-               show(laid.rate, units) +
-                   (filler.form == FillerForm::stick ? " from the current" : " the low end of its range"),
-               laid.piece->rate.source);
-    if (!laid.piece && !procedure.stick_out && (!procedure.current || !procedure.wire_feed))
-        assume("stick_out", show(laid.stick_out.value, units), filler.stick_out.source);
-    if (!laid.piece && !procedure.wire_feed)
-        assume("wire_feed", show_feed(laid.wire_feed, units) + " from the current", from_table());
-    if (!laid.piece && !procedure.current && laid.current)
-        assume("current", show(*laid.current) + " from the wire feed", from_table());
-    if (!procedure.travel_max) {
-        const bool clipped = found.travel_limit < procedure.travel / least_heat_share;
-        assume("travel_max", show(found.travel_limit, units),
-               clipped ? found.window.travel->source : "ISO15614-1");
-    }
-    if (found.gas && !procedure.gas_flow)
-        assume("gas_flow", show(found.gas_flow, units),
-               filler.form != FillerForm::solid ? "practice" : found.gas->flow_L_min_per_mm.source);
+    const auto& [melting, feed_table] = std::tie(found.size->melting, found.size->feed_table);
+    const std::string from_table = melting              ? melting->a.source
+                                   : feed_table.empty() ? ""
+                                                        : feed_table.front().feed.source;
+    assume(!procedure.efficiency, "efficiency", fmt::format("{:.3g}", laid.efficiency),
+           efficiency_of(procedure, filler, laid.as_transferred).source);
+    assume(!procedure.bead_ratio, "bead_ratio", fmt::format("{:.3g}", found.bead_ratio),
+           filler.bead_ratio.source);
+    assume(!procedure.pitch_ratio, "pitch_ratio", fmt::format("{:.3f}", found.pitch_ratio), "Suryakumar");
+    assume(laid.piece && !procedure.deposition_rate, "deposition_rate",
+           show(laid.rate, units) +
+               (filler.form == FillerForm::stick ? " from the current" : " the low end of its range"),
+           laid.piece ? laid.piece->rate.source : "");
+    assume(is_wire && !procedure.stick_out && (!procedure.current || !procedure.wire_feed), "stick_out",
+           show(laid.stick_out.value, units), filler.stick_out.source);
+    assume(is_wire && !procedure.wire_feed, "wire_feed",
+           show_feed(laid.wire_feed, units) + " from the current", from_table);
+    assume(is_wire && !procedure.current && laid.current, "current",
+           show(laid.current.value_or(Current())) + " from the wire feed", from_table);
+    const bool clipped = !procedure.travel_max && found.travel_limit < procedure.travel / least_heat_share;
+    assume(!procedure.travel_max, "travel_max", show(found.travel_limit, units),
+           clipped ? found.window.travel->source : "ISO15614-1");
+    assume(found.gas && !procedure.gas_flow, "gas_flow", show(found.gas_flow, units),
+           filler.form == FillerForm::solid && found.gas ? found.gas->flow_L_min_per_mm.source : "practice");
     return assumed;
 }
 

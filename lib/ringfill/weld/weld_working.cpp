@@ -1,6 +1,7 @@
 #include <ringfill/weld/weld_working.hpp>
 
 #include <range/v3/algorithm/count_if.hpp>
+#include <range/v3/numeric/accumulate.hpp>
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
@@ -120,24 +121,21 @@ std::vector<Working> metal_working(const WornBore& bore, const BoreWeld& weld) {
     const Metal& metal = weld.metal;
     const Deposition& laid = weld.deposition;
     std::vector<Pass> passes(weld.layers.begin(), weld.layers.end());
-    const auto masses = [&] {
-        return passes | ranges::views::transform([](const Pass& pass) { return pass.laid.value(); }) |
+    const auto each = [&](auto figure) {
+        return passes | ranges::views::transform([=](const Pass& pass) { return (pass.*figure).value(); }) |
                ranges::to<std::vector>();
     };
-    const std::vector<double> layer_masses = masses();
+    const std::vector<double> layer_masses = each(&Pass::laid);
     passes.insert(passes.end(), weld.faces.begin(), weld.faces.end());
     passes.insert(passes.end(), weld.grooves.begin(), weld.grooves.end());
-    const auto times = passes | ranges::views::transform([](const Pass& one) { return one.arc.value(); }) |
-                       ranges::to<std::vector>();
-    int face_layers = 0;
-    for (const FacePad& face : weld.faces)
-        face_layers += face.layers;
+    const int face_layers = ranges::accumulate(weld.faces, 0, std::plus<>(), &FacePad::layers);
     const bool keeps = metal.kept > Mass();
-    std::vector<Working> work{worked("laid_kg", "sum(m)", {{"m", masses(), "kg"}}, in_kg(metal.laid))};
+    std::vector<Working> work{
+        worked("laid_kg", "sum(m)", {{"m", each(&Pass::laid), "kg"}}, in_kg(metal.laid))};
     append(work, worked(inputs_of(in_kg_m3("rho", laid.density), in_mm("r_m", weld.build.mean_radius),
                                   in_mm("r_f", weld.build.finish_radius), in_mm("L", bore.length),
                                   in_kg("m_kept", metal.kept), Input("m", layer_masses, "kg"),
-                                  Input("t", times, "s")),
+                                  Input("t", each(&Pass::arc), "s")),
                         {{"kept_kg", keeps ? "rho*pi*(r_m^2 - r_f^2)*L*1e-9" : "", in_kg(metal.kept)},
                          {"kept_share", keeps ? "m_kept/sum(m)" : "", metal.kept_share},
                          {"arc_s", "sum(t)", in_seconds(metal.arc)}}));

@@ -42,7 +42,6 @@ inline constexpr AmountIn<Length> in_mm{mm, "mm"};
 inline constexpr AmountIn<Length> in_metres{number_in_si, "m"};
 inline constexpr AmountIn<Area> in_mm2{mm2, "mm2"};
 inline constexpr AmountIn<Volume> in_mm3{mm3, "mm3"};
-inline constexpr AmountIn<Volume> in_litres{litres, "L"};
 inline constexpr AmountIn<Mass> in_kg{number_in_si, "kg"};
 inline constexpr AmountIn<Time> in_seconds{number_in_si, "s"};
 inline constexpr AmountIn<LinearMass> in_kg_m{number_in_si, "kg/m"};

@@ -7,8 +7,8 @@
 
 #include <ringfill/fault/listed.hpp>
 #include <ringfill/report/csv/csv.hpp>
-#include <ringfill/report/json/blocks.hpp>
 #include <ringfill/report/json/members.hpp>
+#include <ringfill/report/json/rows.hpp>
 #include <ringfill/say/quote_words.hpp>
 #include <ringfill/say/sentence.hpp>
 
@@ -29,26 +29,26 @@ std::string table_csv(const std::string& columns, const Value::List& rows) {
     return csv(cells);
 }
 
-Value::Object bore_members(const BorePlan& bore) {
-    return object(member("bore", bore.name), member("count", bore.count));
+auto bore_members(const BorePlan& bore) {
+    return object(member<"bore">(bore.name), member<"count">(bore.count));
 }
 
 void add_passes(Value::List& rows, const BorePlan& bore) {
     const auto add = [&](std::string_view pass, std::size_t i, Turning first_torch, Turning last_torch,
                          const auto&... figures) {
-        rows.push_back(object(bore_members(bore), member("pass", pass), member("number", i + 1),
-                              member("torch_first_rpm", first_torch), member("torch_last_rpm", last_torch),
-                              figures..., member("layers", 1)));
+        rows.push_back(object(bore_members(bore), member<"pass">(pass), member<"number">(i + 1),
+                              member<"torch_first_rpm">(first_torch), member<"torch_last_rpm">(last_torch),
+                              figures..., member<"layers">(1)));
     };
     const auto diameters = [](Length from, Length to) {
-        return object(member("from_diameter_mm", 2.0 * from), member("to_diameter_mm", 2.0 * to));
+        return object(member<"from_diameter_mm">(2.0 * from), member<"to_diameter_mm">(2.0 * to));
     };
     for (const auto& [i, fill] : ranges::views::enumerate(bore.grooves))
         if (fill.volume > Volume())
             add("groove", i, fill.torch, fill.torch, groove_object(fill, {}));
     for (const auto& [i, layer] : ranges::views::enumerate(bore.layers))
         add("layer", i, layer.torch, layer.torch, diameters(layer.radius_before, layer.radius_after),
-            member("pitch_mm", bore.bead.pitch), member("travel_mm_min", bore.bead.travel),
+            member<"pitch_mm">(bore.bead.pitch), member<"travel_mm_min">(bore.bead.travel),
             layer_object(layer, i));
     for (const auto& [i, face] : ranges::views::enumerate(bore.faces))
         add("face", i, face.first_torch(), face.last_torch(), diameters(face.first_radius, face.last_radius),
@@ -62,8 +62,8 @@ std::string take_csv(const Plan& plan) {
         const auto words = [](const PackCount& pack) {
             return fmt::format("{} x {}", pack.count, pack.pack);
         };
-        return object(member("load", listed(need.cover, " + ", words)), member("supplied", need.supplied),
-                      member("spare", need.spare), need_object(need, plan.units));
+        return object(member<"load">(listed(need.cover, " + ", words)), member<"supplied">(need.supplied),
+                      member<"spare">(need.spare), need_object(need, plan.units));
     };
     return table_csv("item,need,reserve,unit,load,supplied,spare,why,source", list_of(plan.take, row));
 }
@@ -82,10 +82,10 @@ std::string boring_csv(const Plan& plan) {
     for (const BorePlan& bore : plan.bores) {
         const auto add = [&](std::string_view step, int pieces, const auto&... figures) {
             rows.push_back(
-                object(bore_members(bore), member("step", step), member("pieces", pieces), figures...));
+                object(bore_members(bore), member<"step">(step), member<"pieces">(pieces), figures...));
         };
         for (const Cut& cut : bore.boring.cuts)
-            add(name_of(cut.kind), 1, member("from_diameter_mm", cut.from), member("to_diameter_mm", cut.to),
+            add(word_of(cut.kind), 1, member<"from_diameter_mm">(cut.from), member<"to_diameter_mm">(cut.to),
                 cut_object(cut, bore.boring));
         for (const Facing& face : bore.boring.facing)
             add("facing", face.cuts, facing_object(face));
@@ -102,21 +102,21 @@ std::string quote_csv(const Plan& plan) {
         const Quote& quote = *plan.quote;
         const int exponent = quote.currency.exponent.value;
         const auto add = [&](std::string_view part, bool counts, const auto&... figures) {
-            rows.push_back(object(member("part", part), member("counts", counts ? "yes" : "no"),
-                                  member("currency", quote.currency.name), figures...));
+            rows.push_back(object(member<"part">(part), member<"counts">(counts ? "yes" : "no"),
+                                  member<"currency">(quote.currency.name), figures...));
         };
         const auto money = [&](std::optional<Minor> amount) {
-            return member("amount", given(amount, [&](Minor minor) { return money_text(minor, exponent); }));
+            return member<"amount">(given(amount, [&](Minor minor) { return money_text(minor, exponent); }));
         };
         for (const QuoteSection& section : quote.sections)
             for (const QuoteLine& line : section.lines)
-                add(in_words(section.part), section.counts, line_object(line, exponent));
+                add(word_of(section.part), section.counts, line_object(line, exponent));
         if (quote.total)
             add("sum", true, money(quote.subtotal));
         for (const OnTop& top : quote.on_top)
-            add(top.name, true, member("price", share_text(top.share)), money(top.amount));
+            add(top.name, true, member<"price">(share_text(top.share)), money(top.amount));
         add("total", true, money(quote.total),
-            member("missing", when(!quote.is_whole(), total_name(quote) + incomplete_text(quote))));
+            member<"missing">(when(!quote.is_whole(), total_name(quote) + incomplete_text(quote))));
     }
     return table_csv("part,counts,item,quantity,unit,of,price,amount,currency,missing", rows);
 }

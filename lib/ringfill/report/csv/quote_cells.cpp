@@ -124,7 +124,7 @@ void add_priced(Filling& sheet, const QuoteLine& line) {
 /// The heading, the lines and the sum of a section; the row of the sum.
 std::size_t add_section(Filling& sheet, const QuoteSection& section, std::size_t first_pack_row) {
     sheet.add();
-    sheet.add(strong(in_words(section.part)), strong("quantity"), strong("unit"),
+    sheet.add(strong(word_of(section.part)), strong("quantity"), strong("unit"),
               strong(section.part == QuotePart::use ? "of packs" : "price"), strong("amount"),
               strong("missing when it was written"), strong("product"), strong("parts"));
     const std::size_t first = sheet.row();

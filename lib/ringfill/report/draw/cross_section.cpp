@@ -40,11 +40,10 @@ void draw_metal(Svg& svg, const EndView& view, const DrawnBore& drawn) {
     svg.hatched({circle(drawn.outside), wall}, boss_hatching);
     draw_holes(svg, view, drawn);
     svg.hatched({wall, circle(drawn.end)}, weld_hatching_between(view.scale * drawn.least_layer()));
-    for (std::size_t n = 1; n <= drawn.layers(); ++n)
-        draw_circle(drawn.layer(n),
-                    n == drawn.layers() ? outline_pen
-                                        : layer_pen(view.scale * (drawn.layer(n - 1) - drawn.layer(n))),
+    for (std::size_t n = 1; n < drawn.layers(); ++n)
+        draw_circle(drawn.layer(n), layer_pen(view.scale * (drawn.layer(n - 1) - drawn.layer(n))),
                     fmt::format("layer_{}", n));
+    draw_circle(drawn.end, outline_pen, fmt::format("layer_{}", drawn.layers()));
     draw_circle(drawn.target, removed_pen, "weld_to_diameter");
     svg.path(closed_path(worn), drawn.skimmed ? removed_pen : outline_pen, "worn_outline");
     if (drawn.skimmed)

@@ -66,14 +66,14 @@ std::string run_in_words(const BossRun& boss, UnitSystem units) {
     std::string text =
         fmt::format("warm-up {}, {}, {}, peak {}", show(run.warm_up), counted(run.stops, "stop"),
                     counted(run.reheats, "reheat"), show(run.peak, units));
+    const auto add_cooling = [&](const std::optional<Time>& time, std::string_view to, Temperature below) {
+        if (time)
+            text += fmt::format(", {} {} {}", show(*time), to, show(below, units));
+    };
     if (run.post_heating > Time())
         text += ", hold " + show(run.post_heating);
-    if (run.cooling_to_rough)
-        text +=
-            fmt::format(", {} to {}", show(*run.cooling_to_rough), show(boss.settings.rough_below, units));
-    if (run.cooling_to_finish)
-        text += fmt::format(", {} more to {}", show(*run.cooling_to_finish),
-                            show(boss.settings.finish_below, units));
+    add_cooling(run.cooling_to_rough, "to", boss.settings.rough_below);
+    add_cooling(run.cooling_to_finish, "more to", boss.settings.finish_below);
     return text + ". ";
 }
 
@@ -84,7 +84,7 @@ std::string plate_words(const HeatBalance& balance, UnitSystem units) {
 /// Empty when the balance comes to its end.
 std::string bad_end(const HeatBalance& balance) {
     const HeatEnd end = end_of(balance);
-    return end == HeatEnd::done ? std::string() : fmt::format("It does not end well: {}.", words_of(end));
+    return end == HeatEnd::done ? "" : fmt::format("It does not end well: {}.", word_of(end));
 }
 
 std::string in_words(const HeatBalance& balance, UnitSystem units) {

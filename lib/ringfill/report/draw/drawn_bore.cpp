@@ -42,9 +42,8 @@ int WornOutline::steps() const {
 }
 
 Length WornOutline::radius(Angle clock) const {
-    if (stations_.empty())
-        return eccentric_radius(round_, off_.radius, clock - off_.clock);
-    return stations_[largest_station_](clock);
+    return stations_.empty() ? eccentric_radius(round_, off_.radius, clock - off_.clock)
+                             : stations_[largest_station_](clock);
 }
 
 Length WornOutline::radius(Angle clock, Length depth) const {

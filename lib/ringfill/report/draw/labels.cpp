@@ -21,15 +21,11 @@ constexpr double gap = 0.5;
 
 /// Width in the widest of the common sans-serif faces [em].
 double width_of(std::uint32_t code) {
-    const auto is_one_of = [code](std::string_view letters) {
-        return code < 0x80 && letters.find(static_cast<char>(code)) != std::string_view::npos;
-    };
-    if (is_one_of(" .,:;ijl'|") || code == 0xA0)
-        return 0.36;
-    if (is_one_of("ftr-()"))
-        return 0.44;
-    if (is_one_of("mwMW%"))
-        return 1.0;
+    constexpr std::pair<std::u32string_view, double> widths[] = {
+        {U" .,:;ijl'|\u00A0", 0.36}, {U"ftr-()", 0.44}, {U"mwMW%", 1.0}};
+    for (const auto& [letters, width] : widths)
+        if (letters.find(static_cast<char32_t>(code)) != std::u32string_view::npos)
+            return width;
     return code >= 0x80 || (code >= 'A' && code <= 'Z') ? 0.8 : 0.65;
 }
 

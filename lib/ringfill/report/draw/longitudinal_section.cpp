@@ -191,9 +191,8 @@ std::vector<std::string> notes_of(const DrawnBore& drawn) {
         notes.push_back(
             fmt::format("A plate of {} stands on the boss, not drawn.", drawn.length(plate.thickness)));
     if (!drawn.skimmed)
-        notes.emplace_back(
-            "Layers are counted from the mean radius of the worn surface: over the deepest wear "
-            "the first is drawn thicker than it is laid.");
+        notes.emplace_back("Layers are counted from the mean radius of the worn surface: over the deepest "
+                           "wear the first is drawn thicker than it is laid.");
     if (!drawn.has_boss)
         notes.emplace_back("The boss is not given; its outline is broken.");
     return notes;
@@ -203,13 +202,12 @@ std::string in_words(const DrawnBore& drawn, const std::vector<std::string>& not
     const WornBore& bore = drawn.bore;
     const std::string past =
         bore.overhang > Length() ? fmt::format(", {} past each face", drawn.length(bore.overhang)) : "";
-    return fmt::format("Length {} between the faces, weld over {}{}. {} rings a layer, {} apart, numbered "
-                       "from the near face. "
-                       "{}{} Below, detail B: the first rings at the near face, enlarged.",
-                       drawn.length(bore.length), drawn.length(drawn.plan.build.welded_length), past,
-                       drawn.row.rings, held_together(show_pitch(drawn.plan.bead.pitch, drawn.units)),
-                       drawn.sizes_in_words(),
-                       listed(notes, "", [](const std::string& note) { return " " + note; }));
+    return fmt::format(
+        "Length {} between the faces, weld over {}{}. {} rings a layer, {} apart, numbered from "
+        "the near face. {}{} Below, detail B: the first rings at the near face, enlarged.",
+        drawn.length(bore.length), drawn.length(drawn.plan.build.welded_length), past, drawn.row.rings,
+        held_together(show_pitch(drawn.plan.bead.pitch, drawn.units)), drawn.sizes_in_words(),
+        listed(notes, "", [](const std::string& note) { return " " + note; }));
 }
 
 } // namespace

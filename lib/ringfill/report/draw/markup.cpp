@@ -1,21 +1,20 @@
 #include <ringfill/report/draw/markup.hpp>
 
-#include <fmt/format.h>
+#include <boost/algorithm/string/replace.hpp>
 
-#include <range/v3/algorithm/find.hpp>
+#include <fmt/format.h>
 
 #include <ringfill/fault/printable.hpp>
 
 namespace ringfill {
 
 std::string escape_markup(std::string_view utf8) {
-    constexpr std::pair<char, std::string_view> written_out[] = {
-        {'&', "&amp;"}, {'<', "&lt;"}, {'>', "&gt;"}, {'"', "&quot;"}, {'\'', "&#39;"}};
-    std::string safe;
-    for (const char c : printable(utf8, std::string::npos)) {
-        const auto* mark = ranges::find(written_out, c, &std::pair<char, std::string_view>::first);
-        safe += mark == std::end(written_out) ? std::string_view(&c, 1) : mark->second;
-    }
+    // & first: the others bring more of it.
+    constexpr std::pair<const char*, const char*> written_out[] = {
+        {"&", "&amp;"}, {"<", "&lt;"}, {">", "&gt;"}, {"\"", "&quot;"}, {"'", "&#39;"}};
+    std::string safe = printable(utf8, std::string::npos);
+    for (const auto& [mark, name] : written_out)
+        boost::replace_all(safe, mark, name);
     return safe;
 }
 

@@ -56,22 +56,20 @@ PaperPoints between(PaperPoints outer, const PaperPoints& inner) {
 
 std::vector<Label> labels_of(const Sector& sector, const DrawnBore& drawn, double worn_at_edge) {
     std::vector<Label> labels;
-    const auto add = [&](bool is_there, const std::string& text, double radius, int rank) {
+    const auto add = [&](bool is_there, std::string_view text, double radius, int rank) {
+        const std::string sized = fmt::format(fmt::runtime(text), drawn.diameter(radius));
         if (is_there)
-            labels.push_back({text, sector.edge(radius), rank});
-    };
-    const auto add_size = [&](bool is_there, const std::string& text, double radius, int rank) {
-        add(is_there, text + " " + drawn.diameter(radius), radius, rank);
+            labels.push_back({sized, sector.edge(radius), rank});
     };
     add(drawn.detail_has_boss(), "outside of the boss", drawn.outside, 6);
-    add_size(drawn.skimmed, "skim to", drawn.skim, 0);
+    add(drawn.skimmed, "skim to {}", drawn.skim, 0);
     add(true, drawn.skimmed ? "worn outline" : "worn, welded on as it is", worn_at_edge, 3);
-    add_size(true, "finish", drawn.finish, 1);
+    add(true, "finish {}", drawn.finish, 1);
     for (std::size_t n = 1; n < drawn.layers(); ++n)
-        add_size(drawn.is_labelled(n), fmt::format("layer {}", n), drawn.layer(n), static_cast<int>(10 + n));
-    add_size(true, "weld to", drawn.weld_to, 0);
-    add_size(drawn.is_average(), fmt::format("layer {}, on average", drawn.layers()), drawn.end, 2);
-    add_size(drawn.passes_target(), "asked for", drawn.target, 5);
+        add(drawn.is_labelled(n), fmt::format("layer {} {{}}", n), drawn.layer(n), static_cast<int>(10 + n));
+    add(true, "weld to {}", drawn.weld_to, 0);
+    add(drawn.is_average(), fmt::format("layer {}, on average {{}}", drawn.layers()), drawn.end, 2);
+    add(drawn.passes_target(), "asked for {}", drawn.target, 5);
     return labels;
 }
 

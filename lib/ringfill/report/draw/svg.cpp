@@ -3,11 +3,18 @@
 #include <algorithm>
 #include <cmath>
 #include <complex>
-#include <limits>
+#include <iterator>
+#include <map>
 #include <numbers>
+#include <set>
 #include <stdexcept>
 
+#include <boost/algorithm/string/classification.hpp>
+#include <boost/algorithm/string/trim.hpp>
+
 #include <fmt/format.h>
+
+#include <range/v3/view/chunk.hpp>
 
 namespace ringfill {
 namespace {
@@ -31,29 +38,15 @@ constexpr double least_length = 0.05;
 /// A point by how far it lies along the lines of a hatching and across them.
 using Slanted = std::complex<double>;
 
-/// Where the line of a hatching that lies so far across meets the edges, in order.
-std::vector<double> meetings(const std::vector<std::pair<Slanted, Slanted>>& edges, double across) {
-    std::vector<double> met;
-    for (const auto& [a, b] : edges) {
-        const double from = a.imag() - across;
-        const double to = b.imag() - across;
-        if ((from < 0) != (to < 0))
-            met.push_back(a.real() + (b.real() - a.real()) * from / (from - to));
-    }
-    std::sort(met.begin(), met.end());
-    return met;
-}
-
 } // namespace
 
 std::string svg_number(double value, int decimals) {
     if (!std::isfinite(value))
         throw std::logic_error("a number that is not finite reached a drawing");
     std::string text = fmt::format("{:.{}f}", value, decimals);
-    if (text.find('.') != std::string::npos)
-        text.erase(text.find_last_not_of('0') + 1);
-    if (text.ends_with('.'))
-        text.pop_back();
+    if (decimals > 0)
+        boost::trim_right_if(text, boost::is_any_of("0"));
+    boost::trim_right_if(text, boost::is_any_of("."));
     return text == "-0" ? "0" : text;
 }
 
@@ -66,30 +59,31 @@ std::string open_path(const PaperPoints& points) {
 
 std::string hatch(const std::vector<PaperPoints>& outlines, const Hatching& hatching) {
     const Slanted slant = std::polar(1.0, -hatching.degrees * std::numbers::pi / 180); // y runs down
-    std::vector<std::pair<Slanted, Slanted>> edges;
-    double low = std::numeric_limits<double>::max();
-    double high = std::numeric_limits<double>::lowest();
+    const auto slanted = [&](const PaperPoint& at) { return Slanted(at.x, at.y) * std::conj(slant); };
+    std::map<double, std::multiset<double>> lines; // where each meets the edges, by how far across it lies
     for (const PaperPoints& outline : outlines)
         for (std::size_t i = 0; i < outline.size(); ++i) {
-            const PaperPoint& next = outline[(i + 1) % outline.size()];
-            edges.emplace_back(Slanted(outline[i].x, outline[i].y) * std::conj(slant),
-                               Slanted(next.x, next.y) * std::conj(slant));
-            low = std::min(low, edges.back().first.imag());
-            high = std::max(high, edges.back().first.imag());
+            const Slanted a = slanted(outline[i]);
+            const Slanted b = slanted(outline[(i + 1) % outline.size()]);
+            const auto [low, high] = std::minmax({a.imag() / hatching.spacing, b.imag() / hatching.spacing});
+            for (double line = std::ceil(low); line <= std::floor(high);
+                 ++line) { // few: they are on the paper
+                const double across = line * hatching.spacing;
+                const double from = a.imag() - across;
+                const double to = b.imag() - across;
+                if ((from < 0) != (to < 0))
+                    lines[across].insert(a.real() + (b.real() - a.real()) * from / (from - to));
+            }
         }
     std::string commands;
-    const double first = std::ceil(low / hatching.spacing);
-    const double count = std::floor(high / hatching.spacing) - first + 1; // as many as fit on the paper
-    for (int line = 0; line < count; ++line) {
-        const double across = (first + line) * hatching.spacing;
-        const auto met = meetings(edges, across);
-        for (std::size_t i = 0; i + 1 < met.size(); i += 2)
-            if (met[i + 1] - met[i] > least_length) {
-                const Slanted from = Slanted(met[i], across) * slant;
-                const Slanted to = Slanted(met[i + 1], across) * slant;
+    for (const auto& [across, met] : lines)
+        for (const auto& ends : met | ranges::views::chunk(2)) {
+            const auto [low, high] = std::pair(*ends.begin(), *std::next(ends.begin()));
+            const Slanted from = Slanted(low, across) * slant;
+            const Slanted to = Slanted(high, across) * slant;
+            if (high - low > least_length)
                 commands += open_path({{from.real(), from.imag()}, {to.real(), to.imag()}});
-            }
-    }
+        }
     return commands;
 }
 

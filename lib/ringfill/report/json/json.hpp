@@ -15,6 +15,10 @@ namespace ringfill {
 /// members in a fixed order. What was not worked out is absent; the notes say why.
 Value plan_document(const Plan& plan);
 
+/// JSON Schema (draft 2020-12) of that document, made from the types that it is written from: every member,
+/// its kind, unit and words, and whether it is always there.
+std::string plan_schema();
+
 /// The same document as one line of text, its line break included. The workings, most of it, are printed one
 /// by one, so that no tree of them all is made.
 std::string plan_line(const Plan& plan);

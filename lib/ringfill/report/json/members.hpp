@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <concepts>
 #include <cstddef>
 #include <functional>
@@ -11,27 +12,29 @@
 #include <tuple>
 #include <type_traits>
 #include <utility>
-#include <vector>
 
+#include <ringfill/document/fixed_text.hpp>
 #include <ringfill/document/value.hpp>
-#include <ringfill/table/sourced.hpp>
+#include <ringfill/document/word_of.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {
 
-// An object of the result is the list of its members: object(member("radius_mm", radius), member("arc_s",
-// arc),
-// ...). The end of a key names the unit, the type of the value its kind; a pair that does not fit does not
-// compile.
+// An object of the result is the list of its members: object(member<"radius_mm">(radius),
+// member<"arc_s">(arc), ...). The end of a key names the unit, the type of the value its kind; a pair that
+// does not fit does not compile. Beside its value each part has, as its type, what is true of it in every
+// result: keys, kinds, units, words, and which members may be absent. The schema is made from these types
+// (schema_of.hpp), so there is no second list to keep.
 
-/// A unit at the end of a key, and the number that stands for a quantity in it.
+/// A unit at the end of a key, how people write it, and the number that stands for a quantity in it.
 template <class Quantity>
 struct KeyUnit {
     std::string_view name;
+    std::string_view sign;
     double (*number)(Quantity);
 };
-template <class Quantity>
-KeyUnit(std::string_view, double (*)(Quantity)) -> KeyUnit<Quantity>; // clang 14 asks for it
+template <class Quantity> // clang 14 asks for it
+KeyUnit(std::string_view, std::string_view, double (*)(Quantity))->KeyUnit<Quantity>;
 
 template <class Quantity>
 double in_si_unit(Quantity quantity) {
@@ -44,11 +47,13 @@ double in_thousands(Quantity quantity) {
 
 /// All units that keys end in. One is of one kind of quantity; a kind may have several.
 inline constexpr auto key_units = std::make_tuple(
-    KeyUnit{"mm", mm}, KeyUnit{"um", micrometres}, KeyUnit{"m", in_si_unit<Length>}, KeyUnit{"mm2", mm2},
-    KeyUnit{"mm3", mm3}, KeyUnit{"l", litres}, KeyUnit{"kg", in_si_unit<Mass>}, KeyUnit{"kg_h", kg_h},
-    KeyUnit{"s", in_si_unit<Time>}, KeyUnit{"mm_min", mm_min}, KeyUnit{"m_min", m_min},
-    KeyUnit{"rpm", rev_min}, KeyUnit{"deg", degrees}, KeyUnit{"degC", deg_c},
-    KeyUnit{"kj", in_thousands<Energy>}, KeyUnit{"kw", in_thousands<Power>}, KeyUnit{"kj_mm", kj_mm});
+    KeyUnit{"mm", "mm", mm}, KeyUnit{"um", "µm", micrometres}, KeyUnit{"m", "m", in_si_unit<Length>},
+    KeyUnit{"mm2", "mm²", mm2}, KeyUnit{"mm3", "mm³", mm3}, KeyUnit{"l", "L", litres},
+    KeyUnit{"kg", "kg", in_si_unit<Mass>}, KeyUnit{"kg_h", "kg/h", kg_h}, KeyUnit{"s", "s", in_si_unit<Time>},
+    KeyUnit{"mm_min", "mm/min", mm_min}, KeyUnit{"m_min", "m/min", m_min}, KeyUnit{"rpm", "rev/min", rev_min},
+    KeyUnit{"deg", "degrees", degrees}, KeyUnit{"degC", "°C", deg_c},
+    KeyUnit{"kj", "kJ", in_thousands<Energy>}, KeyUnit{"kw", "kW", in_thousands<Power>},
+    KeyUnit{"kj_mm", "kJ/mm", kj_mm});
 
 /// Whether a value is a quantity, which needs a unit.
 template <class T>
@@ -61,16 +66,6 @@ constexpr bool ends_in(std::string_view key, std::string_view unit) {
     return key == unit ||
            (key.ends_with(unit) && key.size() > unit.size() && key[key.size() - unit.size() - 1] == '_');
 }
-
-/// What a value is without its source and without the question whether it is there.
-template <class T>
-struct Bare {
-    using type = T;
-};
-template <class T>
-struct Bare<std::optional<T>> : Bare<T> {};
-template <class T>
-struct Bare<Sourced<T>> : Bare<T> {};
 
 /// The number that stands for a T under a key, by the unit that the key ends in; null for what is no
 /// quantity. Throws std::logic_error for a quantity under a key without a unit of its kind, and for a plain
@@ -92,45 +87,87 @@ constexpr auto number_under(std::string_view key) -> double (*)(T) {
     return number;
 }
 
-/// The key of a member whose value is a T. One that does not fit does not compile.
-template <class T>
-struct Key {
-    std::string_view name;
-    double (*number)(T);
-
-    consteval Key(const char* key)
-        : name(key), number(number_under<T>(key)) {} // implicit, as a text is written
+/// A text that is the same in every result.
+template <FixedText Said>
+struct Always : std::string_view {
+    constexpr Always() : std::string_view(Said.view()) {}
 };
 
-/// What stands in the result for a value; null for one that is absent.
-template <class B, class T>
-Value written(const Key<B>& key, T value) {
-    if constexpr (requires { value.source; })
-        return written(key, std::move(value.value));
-    else if constexpr (requires { value.has_value(); })
-        return value ? written(key, std::move(*value)) : Value();
-    else if constexpr (is_quantity<T>)
-        return key.number(value);
-    else if constexpr (std::is_arithmetic_v<T> && !std::same_as<T, bool>)
-        return static_cast<double>(value);
-    else if constexpr (std::same_as<T, std::vector<std::string>>)
-        return Value::List(value.begin(), value.end());
-    else
-        return value;
+/// A member of an object: a key, and a value of some kind, which may be absent.
+template <FixedText Name, class T>
+struct Keyed {
+    T value;
+
+    static constexpr auto name = Name;
+    static constexpr std::string_view key() { return Name.view(); }
+};
+/// An object of members.
+template <class... Part>
+struct Described : Value::Object {};
+/// An object whose keys are names that a job, a family or a table gives.
+template <class Each>
+struct ByName : Value::Object {};
+template <class Each>
+struct ListOf : Value::List {};
+
+/// What is made of each element, and where asked for of its number, counted from 0.
+template <class Range, class Make>
+auto list_of(const Range& range, Make make) {
+    const auto made = [&](const auto& element, std::size_t i) {
+        if constexpr (std::invocable<Make, decltype(element), std::size_t>)
+            return make(element, i);
+        else
+            return std::invoke(make, element);
+    };
+    ListOf<decltype(made(*range.begin(), 0))> list;
+    list.reserve(range.size());
+    for (const auto& element : range)
+        list.emplace_back(made(element, list.size()));
+    return list;
 }
 
-/// A key and its value, as the unit at the end of the key asks for.
-template <class T>
-Member member(Key<typename Bare<T>::type> key, T value) {
-    return {std::string(key.name), written(key, std::move(value))};
+/// What stands in the result for a value, as the unit at the end of its key asks for; null for one that is
+/// absent.
+template <FixedText Name, class T>
+Value written(T value) {
+    if constexpr (requires { value.source; }) {
+        return written<Name>(std::move(value.value));
+    } else if constexpr (requires { value.has_value(); }) {
+        return value ? written<Name>(*std::move(value)) : Value();
+    } else if constexpr (requires { value.index(); }) {
+        return std::visit([](auto one) { return written<Name>(one); }, value);
+    } else if constexpr (requires { value.part(); }) {
+        return value.part();
+    } else if constexpr (std::is_enum_v<T>) {
+        return word_of(value);
+    } else if constexpr (std::is_convertible_v<T, Value> && !std::is_arithmetic_v<T>) {
+        return value;
+    } else if constexpr (requires { value.begin(); }) {
+        return list_of(value, written<Name, typename T::value_type>);
+    } else {
+        constexpr auto number = number_under<T>(Name.view());
+        if constexpr (is_quantity<T>)
+            return number(value);
+        else if constexpr (std::same_as<T, bool>)
+            return value;
+        else
+            return static_cast<double>(value);
+    }
+}
+
+/// A key and its value.
+template <FixedText Name, class T>
+Keyed<Name, T> member(T value) {
+    return {std::move(value)};
 }
 
 /// Puts a member behind others unless it is absent; of the members of an object each.
 template <class Part>
 void put_part(Value::Object& object, Part&& part) {
-    if constexpr (requires { part.value.held; }) {
-        if (!std::holds_alternative<std::nullptr_t>(part.value.held))
-            object.push_back(std::forward<Part>(part));
+    if constexpr (requires { part.key(); }) {
+        Value value = written<std::decay_t<Part>::name>(std::forward<Part>(part).value);
+        if (!std::holds_alternative<std::nullptr_t>(value.held))
+            object.push_back({std::string(part.key()), std::move(value)});
     } else if (std::optional<Value::Object> members = std::forward<Part>(part)) {
         std::move(members->begin(), members->end(), std::back_inserter(object));
     }
@@ -139,8 +176,8 @@ void put_part(Value::Object& object, Part&& part) {
 /// An object of members in their order; one that is absent leaves its key out, and the members of an object
 /// without a key stand in its place.
 template <class... Part>
-Value::Object object(Part&&... parts) {
-    Value::Object members;
+Described<std::decay_t<Part>...> object(Part&&... parts) {
+    Described<std::decay_t<Part>...> members;
     members.reserve(sizeof...(parts));
     (put_part(members, std::forward<Part>(parts)), ...);
     return members;
@@ -167,18 +204,13 @@ auto given(const std::optional<T>& value, Make make) {
     return value ? std::optional(std::invoke(make, *value)) : std::nullopt;
 }
 
-/// What is made of each element, and where asked for of its number, counted from 0.
-template <class Range, class Make>
-Value::List list_of(const Range& range, Make make) {
-    Value::List list;
-    list.reserve(range.size());
-    for (const auto& element : range) {
-        if constexpr (std::invocable<Make, decltype(element), std::size_t>)
-            list.emplace_back(make(element, list.size()));
-        else
-            list.emplace_back(std::invoke(make, element));
-    }
-    return list;
+/// An object by the names of its elements, of what is made of each.
+template <class Range, class Name, class Make>
+auto by_name(const Range& range, Name name, Make make) {
+    ByName<std::decay_t<std::invoke_result_t<Make, decltype(*range.begin())>>> members;
+    for (const auto& element : range)
+        members.push_back({std::invoke(name, element), std::invoke(make, element)});
+    return members;
 }
 
 } // namespace ringfill

@@ -1,5 +1,9 @@
 #include <ringfill/report/page/page.hpp>
 
+#include <ringfill/fault/listed.hpp>
+
+#include <ringfill/fault/listed.hpp>
+
 namespace ringfill {
 namespace {
 
@@ -7,11 +11,9 @@ constexpr std::string_view shown_names[] = {"", "twice", "up", "down", "clock", 
 
 Markup written(const Sentence& sentence, const std::string& bore) {
     Attributes attributes{{"class", sentence.stands == Stands::stop ? "told stop" : "told"}};
-    std::string figures;
-    for (const std::string& path : sentence.figures)
-        figures += (figures.empty() ? "" : " ") + member_path(bore, path);
-    if (!figures.empty())
-        attributes.emplace_back("data-figures", figures);
+    const auto in_bore = [&](const std::string& path) { return member_path(bore, path); };
+    if (!sentence.figures.empty())
+        attributes.emplace_back("data-figures", listed(sentence.figures, " ", in_bore));
     return element(sentence.stands == Stands::item ? "li" : "p", sentence.text, attributes);
 }
 
@@ -57,13 +59,10 @@ Markup written(const PageTable& table) {
                                     {{"role", "cell"}, {"data-head", table.heads.at(i + 1)}});
                     }));
     });
-    Attributes attributes{{"role", "table"}};
-    if (!table.kind.empty())
-        attributes.emplace_back("class", table.kind);
     return element("table",
                    element("caption", table.caption) + element("thead", line(heads), {{"role", "rowgroup"}}) +
                        element("tbody", rows, {{"role", "rowgroup"}}),
-                   attributes);
+                   {{"role", "table"}, {"class", table.kind}});
 }
 
 } // namespace ringfill

@@ -45,12 +45,8 @@ std::string seen_of(const std::string& key, const Source& source) {
 /// Every text that stands in brackets: a long page is read once, not once a source.
 std::set<std::string_view> in_brackets(std::string_view printed) {
     std::set<std::string_view> texts;
-    for (std::size_t at = printed.find('['); at != std::string_view::npos; at = printed.find('[', at + 1)) {
-        const std::size_t end = printed.find(']', at);
-        if (end == std::string_view::npos)
-            break;
-        texts.insert(printed.substr(at + 1, end - at - 1));
-    }
+    for (std::size_t at = printed.find('['); at != std::string_view::npos; at = printed.find('[', at + 1))
+        texts.insert(printed.substr(at + 1, printed.find(']', at) - at - 1));
     return texts;
 }
 
@@ -75,8 +71,8 @@ Markup blank_lines_part() {
 /// The sources whose keys stand in brackets in what is printed, with how each is known.
 Markup sources_part(const Bibliography& sources, const std::string& printed) {
     PageTable table = table_of("Sources named in brackets. Known: read in the source, restated in another "
-                               "document that quotes it, or "
-                               "from memory and not looked up; common practice has no source",
+                               "document that quotes it, or from memory and not looked up; common practice "
+                               "has no source",
                                "small told wide", {"key", "title", "edition", "place", "known"});
     const std::set<std::string_view> named = in_brackets(printed);
     const auto unless_none = [](const std::string& text) { return text == "-" ? std::string() : text; };

@@ -12,7 +12,7 @@ Markup cut_table(const SheetBore& bore) {
     PageTable table = table_of("Cuts", "cuts", {"cut", "a side", "from", "to", "time"}, {1, 5});
     const auto cut_row = [&](const Part& in, const Cut& cut, auto) {
         const auto [from, to] = shown_diameters(cut, bore.units);
-        return row(words_for(name_of(cut.kind)), in.figure("depth_mm", show_pitch(cut.depth, bore.units)),
+        return row(words_for(word_of(cut.kind)), in.figure("depth_mm", show_pitch(cut.depth, bore.units)),
                    in.figure("diameter_from_mm", from), in.figure("diameter_to_mm", to),
                    in.figure("time_s", cut.time));
     };

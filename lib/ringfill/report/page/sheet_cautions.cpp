@@ -24,7 +24,9 @@ constexpr std::string_view headings[] = {"Before", "During", "After"}; // as Whe
 /// The cautions that apply, to a bore or to none, under a heading for each time.
 Markup by_time(const Plan& plan, const BorePlan* bore) {
     const auto is_wanted = [&](const Caution& caution) {
-        const auto is_about = [&](const BorePlan& one) { return is_about_bore(caution, one.name); };
+        const auto is_about = [&](const BorePlan& one) {
+            return caution.about == std::vector<Subject>{{Concern::bore, one.name}};
+        };
         return caution.applies == Applies::yes &&
                (bore ? is_about(*bore) : ranges::none_of(plan.bores, is_about));
     };

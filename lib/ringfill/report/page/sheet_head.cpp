@@ -12,7 +12,7 @@ namespace ringfill {
 namespace {
 
 /// More pieces than this are not all laid out by the clock on the first page.
-constexpr std::size_t most_pieces_listed = 24;
+constexpr std::size_t most_listed = 24;
 
 /// Wire by its mass, electrodes and rods by their number.
 Markup filler_in_all(const Plan& plan) {
@@ -105,10 +105,9 @@ Markup sheet_day(const Plan& plan) {
                                      at(piece.rough, "from_s", &DayEntry::from),
                                      at(piece.finish, "from_s", &DayEntry::from)));
     Markup more;
-    if (const std::size_t all = table.rows.size(); all > most_pieces_listed) {
-        table.rows.resize(most_pieces_listed);
-        more =
-            element("p", fmt::format("{} pieces more; the day view has them all.", all - most_pieces_listed));
+    if (const std::size_t all = table.rows.size(); all > most_listed) {
+        table.rows.resize(most_listed);
+        more = element("p", fmt::format("{} pieces more; the day view has them all.", all - most_listed));
     }
     return heading("day", "The day by the clock") + written(table) + more + paragraphs(day_sentences(day));
 }

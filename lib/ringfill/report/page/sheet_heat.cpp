@@ -15,7 +15,7 @@ Markup steps(const SheetBore& bore, const HeatRun& run, const std::string& capti
                                        show_minimum(run.end_at, bore.units)));
     PageTable table = table_of(caption, "steps", {"step", "where", "time", "from", "to"}, {2, 5});
     const auto step_row = [](const Part& in, const HeatStep& step, auto) {
-        return row(in.text("step", std::string(step_name(step.stage))), place_of(step),
+        return row(in.text("step", std::string(word_of(step.stage))), place_of(step),
                    in.figure("s", step.time), in.figure("from_degC", step.from),
                    step.stage == HeatStage::warm_up
                        ? in.figure("to_degC", show_minimum(step.to, in.units), Shown::up)

@@ -17,7 +17,7 @@ Rows cut_rows(const BoringPlan& boring, UnitSystem units) {
     Rows rows{{"cut", "per side", "from", "to", "time"}};
     for (const Cut& cut : boring.cuts) {
         const auto [from, to] = shown_diameters(cut, units);
-        rows.push_back({std::string(words_for(name_of(cut.kind))), show_pitch(cut.depth, units), from, to,
+        rows.push_back({std::string(words_for(word_of(cut.kind))), show_pitch(cut.depth, units), from, to,
                         show(cut.time)});
     }
     for (const auto& [i, face] : ranges::views::enumerate(boring.facing))

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <range/v3/algorithm/minmax_element.hpp>
+#include <range/v3/algorithm/upper_bound.hpp>
 
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/report/text/time_text.hpp>
@@ -16,15 +17,13 @@ constexpr std::size_t down = 12;
 
 /// The temperature of the curve at a time inside it.
 double temperature_at(const std::vector<CurvePoint>& curve, double seconds) {
-    const auto after =
-        std::upper_bound(curve.begin(), curve.end(), seconds,
-                         [](double time, const CurvePoint& point) { return time < point.time.value(); });
+    const auto time_of = [](const CurvePoint& point) { return point.time.value(); };
+    const auto after = ranges::upper_bound(curve, seconds, {}, time_of);
+    const double before = (after - 1)->temperature.value();
     if (after == curve.end())
-        return curve.back().temperature.value();
-    const CurvePoint& before = *(after - 1);
-    const double way = after->time.value() - before.time.value();
-    const double share = (seconds - before.time.value()) / way;
-    return before.temperature.value() + share * (after->temperature.value() - before.temperature.value());
+        return before;
+    const double share = (seconds - time_of(*(after - 1))) / (time_of(*after) - time_of(*(after - 1)));
+    return before + share * (after->temperature.value() - before);
 }
 
 } // namespace

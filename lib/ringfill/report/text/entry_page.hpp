@@ -52,9 +52,8 @@ class EntryPage {
             row(std::move(name), *value, show_value);
     }
     /// One row an element, its name behind a word such as "usual "; the figure behind another.
-    void composition(const Composition& composition, std::string_view before = {},
-                     std::string_view least = {}) {
-        for (const auto& [element, percent] : composition)
+    void composition(const Composition& parts, std::string_view before = {}, std::string_view least = {}) {
+        for (const auto& [element, percent] : parts)
             row(fmt::format("{}{}", before, element), percent, by(fmt::format("{}{{:.4g}} %", least)));
     }
     /// Sentences under the rows.
@@ -70,11 +69,10 @@ class EntryPage {
     /// The rows, then each source that they name.
     std::string text(const Bibliography& sources) const {
         std::string text = table(rows_, {false, false, false}) + said_ + "\nSOURCES\n";
-        for (const std::string& key : keys_)
-            if (const auto found = sources.find(key); found != sources.end())
-                text += wrapped(fmt::format("[{}] {}; edition {}; {}; kind: {}; known by: {}.", key,
-                                            found->second.title, found->second.edition, found->second.place,
-                                            found->second.kind, found->second.seen),
+        for (const auto& [key, at] : sources)
+            if (keys_.contains(key))
+                text += wrapped(fmt::format("[{}] {}; edition {}; {}; kind: {}; known by: {}.", key, at.title,
+                                            at.edition, at.place, at.kind, at.seen),
                                 "- ");
         return text;
     }

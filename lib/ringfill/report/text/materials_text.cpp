@@ -14,8 +14,8 @@ namespace ringfill {
 namespace {
 
 std::string_view form_words(FillerForm form) {
-    constexpr std::string_view words[] = {"solid wire", "cored wire", "covered electrode",
-                                          "rod"}; // as FillerForm
+    // In the order of FillerForm.
+    constexpr std::string_view words[] = {"solid wire", "cored wire", "covered electrode", "rod"};
     return words[static_cast<std::size_t>(form)];
 }
 

@@ -46,7 +46,7 @@ PriceRow line_row(const QuoteLine& line, int exponent) {
 
 void add_section(std::vector<PriceRow>& rows, const QuoteSection& section, int exponent) {
     const bool is_use = section.part == QuotePart::use;
-    rows.push_back({boost::to_upper_copy(std::string(in_words(section.part)), std::locale::classic()) +
+    rows.push_back({boost::to_upper_copy(std::string(word_of(section.part)), std::locale::classic()) +
                         (section.counts ? "" : ", for comparison"),
                     {"quantity", is_use ? "of packs" : "price", "amount"},
                     true,

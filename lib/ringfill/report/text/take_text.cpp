@@ -1,6 +1,7 @@
 #include <ringfill/report/text/take_text.hpp>
 
 #include <functional>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -54,28 +55,26 @@ std::string take_table(const Plan& plan, const Style& style) {
 
 /// The names stand before the figures, or above them where they are too long for that.
 std::string bore_table(const Plan& plan, const Style& style) {
-    std::vector<std::string> names{""};
-    Rows rows{{"skim to", "weld to", "layers × rings", plan.totals.pieces > 0 ? "filler each" : "wire each",
-               "arc each"}};
-    for (const BorePlan& bore : plan.bores) {
-        names.push_back(printable(bore.name) + (bore.count > 1 ? fmt::format(" × {}", bore.count) : ""));
-        rows.push_back({bore.build.skimmed ? show(2.0 * bore.build.skim_radius, plan.units) : "none",
+    Rows rows{{"", "skim to", "weld to", "layers × rings",
+               plan.totals.pieces > 0 ? "filler each" : "wire each", "arc each"}};
+    for (const BorePlan& bore : plan.bores)
+        rows.push_back({printable(bore.name) + (bore.count > 1 ? fmt::format(" × {}", bore.count) : ""),
+                        bore.build.skimmed ? show(2.0 * bore.build.skim_radius, plan.units) : "none",
                         show(2.0 * bore.layering.end_radius, plan.units),
                         fmt::format("{} × {}", bore.layering.layers, bore.layers.front().rings),
                         bore.deposition.piece ? fmt::format("{} pieces", bore.metal.pieces)
                                               : show(bore.metal.wire, plan.units),
                         show(bore.metal.arc)});
-    }
-    const auto figures = columns(rows, {true, true, true, true, true});
-    Rows named;
-    for (std::size_t i = 0; i < figures.size(); ++i)
-        named.push_back({names[i], figures[i]});
-    const auto beside = columns(named, {false, false});
+    const std::vector<bool> right{false, true, true, true, true, true};
     std::string text = style.strong("BORES") + "\n";
-    for (std::size_t i = 0; i < figures.size(); ++i)
-        text += count_characters(beside.front()) + 2 <= page_width
-                    ? fmt::format("  {}\n", beside[i])
-                    : fmt::format("{}    {}\n", i == 0 ? "" : wrapped(names[i]), figures[i]);
+    if (count_characters(columns(rows, right).front()) + 2 <= page_width)
+        return text + table(rows, right);
+    std::vector<std::string> names;
+    for (auto& row : rows)
+        names.push_back(std::exchange(row.front(), ""));
+    const auto lines = columns(rows, right);
+    for (const auto& [name, line] : ranges::views::zip(names, lines))
+        text += fmt::format("{}  {}\n", name.empty() ? "" : wrapped(name), line);
     return text;
 }
 

@@ -20,8 +20,8 @@ std::string step_list(const HeatRun& run, UnitSystem units) {
     Rows rows;
     for (const HeatStep& step : run.steps)
         rows.push_back(
-            {std::string(step_name(step.stage)), place_of(step), show(step.time), show(step.from, units),
-             "to", step.stage == HeatStage::warm_up ? show_minimum(step.to, units) : show(step.to, units)});
+            {std::string(word_of(step.stage)), place_of(step), show(step.time), show(step.from, units), "to",
+             step.stage == HeatStage::warm_up ? show_minimum(step.to, units) : show(step.to, units)});
     const auto lines = columns(rows, {false, false, true, true, false, true});
     std::string text;
     for (std::size_t i = 0; i < lines.size(); ++i) {

@@ -13,8 +13,7 @@
 namespace ringfill {
 namespace {
 
-constexpr std::string_view caution_heads[] = {"CAUTIONS BEFORE THE WORK", "CAUTIONS DURING IT",
-                                              "CAUTIONS AFTER IT"}; // as When
+constexpr std::string_view caution_times[] = {"BEFORE THE WORK", "DURING IT", "AFTER IT"}; // as When
 
 constexpr std::size_t longest_names_shown = 22; // of what a caution is about
 
@@ -42,7 +41,7 @@ std::string caution_list(const Plan& plan, const Style& style, bool with_sources
                                        caution.because, with_sources ? " " + source_keys(caution) : ""),
                            "! ");
         });
-        const std::string_view head = caution_heads[static_cast<std::size_t>(when)];
+        const auto head = fmt::format("CAUTIONS {}", caution_times[static_cast<std::size_t>(when)]);
         if (!list.empty())
             text += fmt::format("{}{}\n{}", text.empty() ? "" : "\n", style.strong(head), list);
     }
