@@ -110,21 +110,21 @@ void append_text(JsonText& to, std::string_view text) {
     to.resize(begin + text.size() + 2);
     char* out = to.data() + begin;
     *out++ = '"';
-    std::size_t plain = 0;
-    for (; plain + 8 <= text.size() && eight_stand(text.data() + plain); plain += 8)
-        out = std::copy_n(text.data() + plain, 8, out);
-    for (; plain < text.size() && stands_as_it_is[static_cast<unsigned char>(text[plain])]; ++plain)
-        *out++ = text[plain];
+    std::size_t put = 0;
+    for (; put + 8 <= text.size() && eight_stand(text.data() + put); put += 8)
+        out = std::copy_n(text.data() + put, 8, out);
+    for (; put < text.size() && stands_as_it_is[static_cast<unsigned char>(text[put])]; ++put)
+        *out++ = text[put];
     *out = '"';
-    if (plain == text.size())
+    if (put == text.size())
         return;
-    to.resize(begin + 1 + plain);
-    while (plain < text.size()) {
-        if (stands_as_it_is[static_cast<unsigned char>(text[plain])]) {
-            to.push_back(text[plain++]);
+    to.resize(begin + 1 + put);
+    while (put < text.size()) {
+        if (stands_as_it_is[static_cast<unsigned char>(text[put])]) {
+            to.push_back(text[put++]);
             continue;
         }
-        const Character c = character_at(text, plain);
+        const Character c = character_at(text, put);
         if (c.code == '"' || c.code == '\\')
             to.push_back('\\');
         if (c.code == '\n' || c.code == '\t')
@@ -132,8 +132,8 @@ void append_text(JsonText& to, std::string_view text) {
         else if (disturbs(c.code))
             to.append(escaped(c.code));
         else
-            to.append(text.substr(plain, c.bytes));
-        plain += c.bytes;
+            to.append(text.substr(put, c.bytes));
+        put += c.bytes;
     }
     to.push_back('"');
 }

@@ -98,7 +98,6 @@ template <FixedText Name, class T>
 struct Keyed {
     T value;
 
-    static constexpr auto name = Name;
     static constexpr std::string_view key() { return Name.view(); }
 };
 /// An object of members.
@@ -126,33 +125,41 @@ auto list_of(const Range& range, Make make) {
     return list;
 }
 
-/// What stands in the result for a value, as the unit at the end of its key asks for; null for one that is
-/// absent.
-template <FixedText Name, class T>
+/// The number that stands for each quantity in a T under a key; null where it holds none.
+template <class T>
+constexpr auto number_for(std::string_view key) {
+    if constexpr (requires(T value) { value.source; })
+        return number_for<decltype(T::value)>(key);
+    else if constexpr (is_quantity<T> || std::is_arithmetic_v<T>)
+        return number_under<T>(key);
+    else if constexpr (requires { typename T::value_type; } && !std::is_convertible_v<T, Value>)
+        return number_for<typename T::value_type>(key);
+    else
+        return nullptr;
+}
+
+/// What stands in the result for a value; null for one that is absent.
+/// @tparam Number stands for a quantity: not the key, so that values of one kind share their code
+template <auto Number, class T>
 Value written(T value) {
-    if constexpr (requires { value.source; }) {
-        return written<Name>(std::move(value.value));
-    } else if constexpr (requires { value.has_value(); }) {
-        return value ? written<Name>(*std::move(value)) : Value();
-    } else if constexpr (requires { value.index(); }) {
-        return std::visit([](auto one) { return written<Name>(one); }, value);
-    } else if constexpr (requires { value.part(); }) {
+    if constexpr (requires { value.source; })
+        return written<Number>(std::move(value.value));
+    else if constexpr (requires { value.has_value(); })
+        return value ? written<Number>(*std::move(value)) : Value();
+    else if constexpr (requires { value.index(); })
+        return std::visit([](auto one) { return written<nullptr>(one); }, value);
+    else if constexpr (requires { value.part(); })
         return value.part();
-    } else if constexpr (std::is_enum_v<T>) {
+    else if constexpr (std::is_enum_v<T>)
         return word_of(value);
-    } else if constexpr (std::is_convertible_v<T, Value> && !std::is_arithmetic_v<T>) {
+    else if constexpr (is_quantity<T>)
+        return Number(value);
+    else if constexpr (std::is_arithmetic_v<T> && !std::same_as<T, bool>)
+        return static_cast<double>(value);
+    else if constexpr (std::is_convertible_v<T, Value>)
         return value;
-    } else if constexpr (requires { value.begin(); }) {
-        return list_of(value, written<Name, typename T::value_type>);
-    } else {
-        constexpr auto number = number_under<T>(Name.view());
-        if constexpr (is_quantity<T>)
-            return number(value);
-        else if constexpr (std::same_as<T, bool>)
-            return value;
-        else
-            return static_cast<double>(value);
-    }
+    else
+        return list_of(value, written<Number, typename T::value_type>);
 }
 
 /// A key and its value.
@@ -161,16 +168,19 @@ Keyed<Name, T> member(T value) {
     return {std::move(value)};
 }
 
-/// Puts a member behind others unless it is absent; of the members of an object each.
-template <class Part>
-void put_part(Value::Object& object, Part&& part) {
-    if constexpr (requires { part.key(); }) {
-        Value value = written<std::decay_t<Part>::name>(std::forward<Part>(part).value);
-        if (!std::holds_alternative<std::nullptr_t>(value.held))
-            object.push_back({std::string(part.key()), std::move(value)});
-    } else if (std::optional<Value::Object> members = std::forward<Part>(part)) {
+/// Puts a member behind others unless it is absent.
+inline void put_member(Value::Object& object, std::string_view key, Value value) {
+    if (!std::holds_alternative<std::nullptr_t>(value.held))
+        object.push_back({std::string(key), std::move(value)});
+}
+template <FixedText Name, class T>
+void put_part(Value::Object& object, Keyed<Name, T> part) {
+    put_member(object, Name.view(), written<number_for<T>(Name.view())>(std::move(part.value)));
+}
+/// Of the members of an object each.
+inline void put_part(Value::Object& object, std::optional<Value::Object> members) {
+    if (members)
         std::move(members->begin(), members->end(), std::back_inserter(object));
-    }
 }
 
 /// An object of members in their order; one that is absent leaves its key out, and the members of an object

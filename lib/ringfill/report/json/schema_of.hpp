@@ -1,13 +1,13 @@
 #pragma once
 
+#include <array>
 #include <concepts>
 #include <iterator>
 #include <optional>
-#include <string>
+#include <span>
+#include <string_view>
 #include <type_traits>
 #include <variant>
-
-#include <fmt/format.h>
 
 #include <ringfill/report/json/members.hpp>
 #include <ringfill/table/sourced.hpp>
@@ -16,23 +16,37 @@ namespace ringfill {
 
 // The schema of a part of the result, made from its type (members.hpp): SchemaOf<T>::made().
 
+/// A member of an object, or members that stand in the place of an object without a key.
+struct SchemaRow {
+    std::string_view key;
+    bool may_be_absent = false;
+    Value::Object (*made)() = nullptr;
+    std::span<const SchemaRow> members = {};
+};
+
+Value::Object schema_of_type(const char* type);
+Value::Object schema_of_words(std::span<const std::string_view> words);
+Value::Object schema_of_list(Value::Object elements);
+Value::Object schema_of_names(Value::Object each);
+Value::Object schema_of_object(std::span<const SchemaRow> rows);
+
 template <class T>
 struct SchemaOf {
     static Value::Object made() {
         if constexpr (requires(T value) { value.part(); })
             return SchemaOf<decltype(std::declval<T>().part())>::made();
         else if constexpr (std::is_enum_v<T>)
-            return {{"enum", Value::List(std::begin(enum_words<T>), std::end(enum_words<T>))}};
+            return schema_of_words(enum_words<T>);
         else if constexpr (std::same_as<T, bool>)
-            return {{"type", "boolean"}};
+            return schema_of_type("boolean");
         else if constexpr (std::is_integral_v<T>)
-            return {{"type", "integer"}};
+            return schema_of_type("integer");
         else if constexpr (std::is_floating_point_v<T> || is_quantity<T>)
-            return {{"type", "number"}};
+            return schema_of_type("number");
         else if constexpr (std::is_convertible_v<T, std::string_view>)
-            return {{"type", "string"}};
+            return schema_of_type("string");
         else
-            return SchemaOf<ListOf<typename T::value_type>>::made();
+            return schema_of_list(SchemaOf<typename T::value_type>::made());
     }
 };
 template <class T>
@@ -49,52 +63,40 @@ struct SchemaOf<Always<Said>> {
 };
 template <class Each>
 struct SchemaOf<ListOf<Each>> {
-    static Value::Object made() { return {{"type", "array"}, {"items", SchemaOf<Each>::made()}}; }
+    static Value::Object made() { return schema_of_list(SchemaOf<Each>::made()); }
 };
 template <class Each>
 struct SchemaOf<ByName<Each>> {
-    static Value::Object made() {
-        return {{"type", "object"}, {"additionalProperties", SchemaOf<Each>::made()}};
-    }
+    static Value::Object made() { return schema_of_names(SchemaOf<Each>::made()); }
 };
 
-/// What a schema says of the members of an object.
-struct Properties {
-    Value::Object all;
-    Value::List required;
-
-    template <FixedText Name, class T>
-    void add(const Keyed<Name, T>*, bool always) {
-        Value::Object schema = SchemaOf<T>::made();
-        const auto describe = [&](const auto& unit) {
-            if (ends_in(Name.view(), unit.name))
-                schema.push_back({"description", fmt::format("in {}", unit.sign)});
-        };
-        std::apply([&](const auto&... unit) { (describe(unit), ...); }, key_units);
-        all.push_back({std::string(Name.view()), std::move(schema)});
-        if (always && !requires(T value) { value.has_value(); })
-            required.emplace_back(Name.view());
-    }
-    template <class... Part>
-    void add(const Described<Part...>*, bool always) {
-        (add(static_cast<const Part*>(nullptr), always), ...);
-    }
-    template <class... Part>
-    void add(const std::optional<Described<Part...>>*, bool) {
-        add(static_cast<const Described<Part...>*>(nullptr), false);
-    }
+template <class... Part>
+struct SchemaRows;
+template <class Part>
+struct RowOf;
+template <FixedText Name, class T>
+struct RowOf<Keyed<Name, T>> {
+    static constexpr SchemaRow row{Name.view(), requires(T value){value.has_value();
+}, SchemaOf<T>::made
+}; // namespace ringfill
+}
+;
+template <class... Part>
+struct RowOf<Described<Part...>> {
+    static constexpr SchemaRow row{{}, false, nullptr, SchemaRows<Part...>::all};
+};
+template <class... Part>
+struct RowOf<std::optional<Described<Part...>>> {
+    static constexpr SchemaRow row{{}, true, nullptr, SchemaRows<Part...>::all};
+};
+template <class... Part>
+struct SchemaRows {
+    static constexpr std::array<SchemaRow, sizeof...(Part)> all{RowOf<Part>::row...};
 };
 
 template <class... Part>
 struct SchemaOf<Described<Part...>> {
-    static Value::Object made() {
-        Properties properties;
-        properties.add(static_cast<const Described<Part...>*>(nullptr), true);
-        return {{"type", "object"},
-                {"properties", std::move(properties.all)},
-                {"required", std::move(properties.required)},
-                {"additionalProperties", false}};
-    }
+    static Value::Object made() { return schema_of_object(SchemaRows<Part...>::all); }
 };
 
 } // namespace ringfill
