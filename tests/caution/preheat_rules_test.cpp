@@ -65,7 +65,7 @@ TEST_CASE("unknown metal: a magnet first, then file, hardness, chemistry") {
     CHECK(sample.cautions() == Lines{judged});
 }
 
-TEST_CASE("a method without a say is told when it asks for more than 25 K more") {
+TEST_CASE("a second opinion is told when it asks for more than 25 K more") {
     PreheatSample sample;
     sample.method("a formula", 175, false);
     CHECK(sample.cautions().empty());
