@@ -7,6 +7,8 @@
 
 #include <ringfill/fault/fault.hpp>
 
+#include "product_folders.hpp"
+
 namespace ringfill::cli {
 namespace {
 
@@ -29,13 +31,13 @@ std::string own_place(const fs::path& under_prefix, std::string_view built) {
 } // namespace
 
 std::string table_folder() {
-    return own_place(fs::path("share") / "ringfill" / "tables", RINGFILL_TABLES);
+    return own_place(fs::path("share") / "ringfill" / "tables", built_tables);
 }
 
 std::string workbook_part() {
     const std::string file = "ringfill_workbook.part";
-    const fs::path families = RINGFILL_PLUGIN_FOLDER; // of a build, which makes the part beside them
-    return own_place(fs::path(RINGFILL_PARTS_UNDER_PREFIX) / file,
+    const fs::path families = built_plugins; // of a build, which makes the part beside them
+    return own_place(fs::path(parts_under_prefix) / file,
                      families.empty() ? std::string() : (families.parent_path() / file).string());
 }
 
@@ -59,7 +61,7 @@ std::vector<std::string> plugin_folders(const std::string& users_folder) {
     for (const std::string& folder : folders)
         if (!fs::is_directory(folder, ignored))
             throw Faulty(Origin::file, fault_in_file(folder, "is not a folder of plugins", "check the name"));
-    folders.push_back(own_place(RINGFILL_PLUGINS_UNDER_PREFIX, RINGFILL_PLUGIN_FOLDER));
+    folders.push_back(own_place(plugins_under_prefix, built_plugins));
     return folders;
 }
 

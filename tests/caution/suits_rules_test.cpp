@@ -149,7 +149,7 @@ TEST_CASE("electrodes with a limit of hydrogen are to be dry, wire and others ar
     CHECK(dry(electrode) ==
           Lines{"main | before | yes | Dry the electrodes as their maker says and take them from a "
                 "heated quiver: "
-                "preheat here is reckoned for dry ones. | the 8 ml/100 g of steel/E is the limit of its "
+                "preheat here is worked out for dry ones. | the 8 ml/100 g of steel/E is the limit of its "
                 "class for dry "
                 "electrodes | practice"});
     electrode.form = FillerForm::solid;

@@ -178,7 +178,7 @@ TEST_CASE("readings far from round or far over the finish size are doubted") {
         bore.stock = millimetres(2);
         bore.worn = Worn{millimetres(worn_mm), millimetres(offset_mm), Angle()};
         const Survey found = survey(bore.worn, bore.length);
-        const Lines lines = cautions(found, prepare(bore, found), bore);
+        const Lines lines = cautions(found, skim_and_size(bore, found), bore);
         return static_cast<int>(std::count_if(lines.begin(), lines.end(), [](const std::string& line) {
             return line.find(" | Check the readings and their units: a figure may be mistyped. | ") !=
                    std::string::npos;

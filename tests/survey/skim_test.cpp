@@ -34,7 +34,7 @@ WornBore arm_root() {
 }
 
 Build prepared(const WornBore& bore) {
-    return prepare(bore, survey(bore.worn, bore.length));
+    return skim_and_size(bore, survey(bore.worn, bore.length));
 }
 
 std::string refusal(const WornBore& bore) {

@@ -93,7 +93,7 @@ TEST_CASE("breaks of the arc add their starts and trims") {
     Metal sum = metal(sixty_long(), ring_of({layer_of(1, 60), layer_of(1, 50), layer_of(2, 40)}, laid));
     CHECK(sum.breaks == 0);
     CHECK(sum.starts == 3);
-    add_breaks(sum, 7, laid);
+    sum = with_breaks(sum, 7, laid);
     CHECK(sum.breaks == 7);
     CHECK(sum.starts == 10);
     CHECK_THAT(sum.wire.value(), WithinRel(4 / 0.8 + 10 * 0.1 * 0.006, 1e-12));

@@ -86,7 +86,7 @@ void ferrite_rules(CautionList& cautions, const RuledBore& on) {
 void form_rules(CautionList& cautions, const Procedure& procedure, const Filler& filler) {
     if (filler.form == FillerForm::stick && filler.hydrogen_ml_100g)
         cautions.before("Dry the electrodes as their maker says and take them from a heated quiver: preheat "
-                        "here is reckoned for dry ones.",
+                        "here is worked out for dry ones.",
                         "the {:.3g} ml/100 g {} {} {}",
                         procedure.hydrogen_ml_100g.value_or(filler.hydrogen_ml_100g->value),
                         procedure.hydrogen_ml_100g ? "measured for" : "of", procedure.filler,

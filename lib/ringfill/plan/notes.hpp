@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include <ringfill/caution/cautions.hpp>
+#include <ringfill/caution/planned_work.hpp>
 #include <ringfill/day/day_plan.hpp>
 #include <ringfill/document/assumed.hpp>
 #include <ringfill/material/shop.hpp>

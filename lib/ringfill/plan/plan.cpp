@@ -54,7 +54,7 @@ Figures all_figures(const Job& job, const Shop& shop, const std::vector<Settings
             settings, [&](const Settings& one) { return one.procedure->name == bore.procedure; });
         try {
             if (own == settings.end()) {
-                prepare(bore, survey(bore.worn, bore.length));
+                skim_and_size(bore, survey(bore.worn, bore.length));
                 continue;
             }
             BoreWeld weld = weld_bore(bore, *own);
@@ -90,7 +90,7 @@ std::vector<BorePlan> follow_bores(Figures& figures, const Job& job, const Shop&
         FollowedHeat heat =
             follow_heat({job.bores[i], bore.build, figures.given[i].base, bore.heat, passes[i], ambient,
                          heater, shop.cutting.rough_below.value, shop.cutting.finish_below.value});
-        add_breaks(bore.metal, heat.breaks(), bore.deposition);
+        bore.metal = with_breaks(bore.metal, heat.breaks(), bore.deposition);
         bores.push_back({std::move(bore), std::move(heat)});
     }
     return bores;

@@ -101,11 +101,11 @@ std::pair<std::string, double> unit_for(const Need& need, UnitSystem units) {
 /// What is used of the packs, at its share of their cost.
 QuoteLine use_line(const Need& need, const std::vector<QuoteLine>& packs, std::size_t first, UnitSystem units,
                    std::vector<Fault>& faults) {
-    const auto [unit, of_own] = unit_for(need, units);
-    QuoteLine line = line_of(item_text(need, units), need.need / of_own, unit);
-    PartOf part{first, packs.size() - first, Minor{0}, std::nullopt};
+    const auto [unit, own_per_shown] = unit_for(need, units);
+    QuoteLine line = line_of(item_text(need, units), need.need / own_per_shown, unit);
+    ShareOfPacks part{first, packs.size() - first, Minor{0}, std::nullopt};
     if (need.pack_known)
-        part.supplied = std::max<Thousandths>(1, thousandths(need.supplied / of_own));
+        part.supplied = std::max<Thousandths>(1, thousandths(need.supplied / own_per_shown));
     std::vector<std::string> missing;
     for (std::size_t i = first; i < packs.size(); ++i) {
         part.cost = part.cost && packs[i].amount ? sum_of({*part.cost, *packs[i].amount}) : std::nullopt;

@@ -7,7 +7,7 @@
 #include <utility>
 #include <vector>
 
-#include <ringfill/caution/cautions.hpp>
+#include <ringfill/caution/planned_work.hpp>
 #include <ringfill/day/day_plan.hpp>
 #include <ringfill/document/word_of.hpp>
 #include <ringfill/job/prices.hpp>

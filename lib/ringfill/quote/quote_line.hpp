@@ -17,7 +17,7 @@ namespace ringfill {
 using Thousandths = std::int64_t;
 
 /// What a part of some packs is worked out from.
-struct PartOf {
+struct ShareOfPacks {
     std::size_t first = 0; ///< of the lines of the packs
     std::size_t lines = 0;
     std::optional<Minor> cost;           ///< of the packs; nothing: a price is missing
@@ -30,11 +30,11 @@ struct QuoteLine {
     std::optional<Thousandths> quantity; ///< nothing: not known
     double measured = 0;                 ///< the quantity before it was rounded to thousandths
     std::string unit;
-    std::optional<Decimal> price = {}; ///< of one unit
-    std::optional<PartOf> part = {};   ///< instead of a price
-    std::optional<Minor> amount = {};  ///< nothing: something is missing
-    std::string missing = {};          ///< what, and where it is written; empty when there is an amount
-    std::string price_path = {};       ///< where in the job the price stands, or would
+    std::optional<Decimal> price = {};     ///< of one unit
+    std::optional<ShareOfPacks> part = {}; ///< instead of a price
+    std::optional<Minor> amount = {};      ///< nothing: something is missing
+    std::string missing = {};              ///< what, and where it is written; empty when there is an amount
+    std::string price_path = {};           ///< where in the job the price stands, or would
 };
 
 /// Rounded to the nearest, halves up.

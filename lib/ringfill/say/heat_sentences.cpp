@@ -79,15 +79,18 @@ std::string rival_text(const PreheatMethod& method, UnitSystem units) {
 }
 
 /// How a method stands to the one that rules, in the order of the sentences.
-enum class Rival { higher, lower, without_figure, none, without_a_say, unusable };
+enum class Rival { higher, lower, without_figure, none, second_opinion, unusable };
 
-constexpr std::string_view rival_words[] = {
-    "Higher than what rules",      "Lower or equal", "Asks for preheat without a figure", "Asks for none",
-    "Beside these, without a say", "Not usable here"}; // as Rival
+constexpr std::string_view rival_words[] = {"Higher than what rules",
+                                            "Lower or equal",
+                                            "Asks for preheat without a figure",
+                                            "Asks for none",
+                                            "Second opinions, which do not rule",
+                                            "Not usable here"}; // as Rival
 
 Rival rival_of(const PreheatMethod& method, const Preheat& preheat) {
     if (method.asks == Asks::minimum)
-        return !method.applies                    ? Rival::without_a_say
+        return !method.applies                    ? Rival::second_opinion
                : method.minimum > preheat.least() ? Rival::higher
                                                   : Rival::lower;
     return method.asks == Asks::unnamed ? Rival::without_figure
@@ -161,7 +164,7 @@ std::string inputs_sentence(const BoreHeat& heat, UnitSystem units) {
                                                      heat.wall_is_given ? " as the job says" : "")
                                        : "the thickest wall";
     const auto& hydrogen = heat.hydrogen_ml_100g;
-    return fmt::format("Reckoned with {}, {} restraint, {}.", wall,
+    return fmt::format("Worked out with {}, {} restraint, {}.", wall,
                        heat.restraint == Restraint::high ? "high" : "medium",
                        hydrogen ? fmt::format("hydrogen {} {:.3g} ml/100 g [{}]",
                                               heat.hydrogen_is_measured  ? "measured at"

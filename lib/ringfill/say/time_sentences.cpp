@@ -56,7 +56,7 @@ std::string sum_of_it(const HeatBalance& balance, Time arc, UnitSystem units) {
 std::string heater_in_words(const HeatBalance& balance, UnitSystem units) {
     const Boss& boss = balance.cold().boss;
     return fmt::format(
-        "Reckoned with a boss of {}{}; {} of {:.3g} kW, {:.3g} % of it into the metal (needs over {:.1f} "
+        "Worked out with a boss of {}{}; {} of {:.3g} kW, {:.3g} % of it into the metal (needs over {:.1f} "
         "kW); air of {}{}.",
         show(balance.hot.boss.mass, units),
         boss.heated > boss.mass

@@ -18,7 +18,7 @@ std::string place_of(const HeatStep& step);
 /// "… 212 steps more, 105 stops and 1 reheat among them": the steps from `begin` to before `end`.
 std::string left_out(const HeatRun& run, std::size_t begin, std::size_t end);
 
-/// What the heat of a bore takes in all, and what was reckoned with. @param arc that burns on it.
+/// What the heat of a bore takes in all, and what it was worked out with. @param arc that burns on it.
 Sentences time_sentences(const HeatBalance& balance, Time arc, UnitSystem units);
 
 } // namespace ringfill

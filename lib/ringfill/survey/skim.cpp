@@ -48,7 +48,7 @@ Length least_wall(Length finish_radius) {
     return std::max(millimetres(6), Length(finish_radius / 5.0));
 }
 
-Build prepare(const WornBore& bore, const Survey& survey) {
+Build skim_and_size(const WornBore& bore, const Survey& survey) {
     Build build;
     build.skimmed = bore.skim.has_value();
     build.skim_radius = survey.largest.radius + bore.skim.value_or(Length());

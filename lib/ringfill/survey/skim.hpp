@@ -32,6 +32,6 @@ Length least_wall(Length finish_radius);
 
 /// Works out skim, wall and ring of a bore. Throws Faulty (Origin::job) when the bore cleans up at its finish
 /// size without welding (r_s ≤ r_f), or when the skim leaves no wall.
-Build prepare(const WornBore& bore, const Survey& survey);
+Build skim_and_size(const WornBore& bore, const Survey& survey);
 
 } // namespace ringfill

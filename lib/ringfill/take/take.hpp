@@ -2,7 +2,7 @@
 
 #include <vector>
 
-#include <ringfill/caution/cautions.hpp>
+#include <ringfill/caution/planned_work.hpp>
 #include <ringfill/table/cutting.hpp>
 #include <ringfill/take/needs.hpp>
 

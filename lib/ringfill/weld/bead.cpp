@@ -16,8 +16,8 @@ Bead scaled(const Bead& bead, double scale) {
             bead.pitch * scale, bead.valley * scale,   bead.travel / square};
 }
 
-Pass pass_along(Length path, const Bead& bead, const Deposition& laid) {
-    return {path, laid.density * bead.section * path, path / bead.travel};
+Pass pass_along(Length path, const Bead& bead, const Deposition& deposition) {
+    return {path, deposition.density * bead.section * path, path / bead.travel};
 }
 
 } // namespace ringfill

@@ -45,6 +45,6 @@ struct Pass {
 };
 
 /// A bead laid along a way: m = ρ A × path, t_arc = path/v.
-Pass pass_along(Length path, const Bead& bead, const Deposition& laid);
+Pass pass_along(Length path, const Bead& bead, const Deposition& deposition);
 
 } // namespace ringfill

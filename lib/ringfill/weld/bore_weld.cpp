@@ -54,7 +54,7 @@ BoreWeld weld_bore(const WornBore& bore, const Settings& settings) {
                            "target axis",
                            bore.name),
                "check the readings for a slip");
-    weld.build = prepare(bore, weld.survey);
+    weld.build = skim_and_size(bore, weld.survey);
 
     const auto layering = lay_layers(weld.build.skim_radius, weld.build.weld_to_radius, settings.unscaled,
                                      settings.travel_limit);
@@ -132,14 +132,14 @@ Metal metal(const WornBore& bore, const BoreWeld& weld) {
         if (deposition.piece->form == FillerForm::stick)
             sum.starts = sum.pieces;
     }
-    add_breaks(sum, 0, deposition);
-    return sum;
+    return with_breaks(sum, 0, deposition);
 }
 
-void add_breaks(Metal& metal, int breaks, const Deposition& deposition) {
+Metal with_breaks(Metal metal, int breaks, const Deposition& deposition) {
     metal.breaks += breaks;
     metal.starts += breaks;
     metal.wire = wire_for(metal.laid, metal.starts, deposition);
+    return metal;
 }
 
 Mass wire_for(Mass laid, int starts, const Deposition& deposition) {

@@ -62,8 +62,8 @@ std::vector<Fault> torch_faults(const BoreWeld& weld, const Torch& torch, UnitSy
 /// be only without a skim.
 Metal metal(const WornBore& bore, const BoreWeld& weld);
 
-/// Counts breaks of the arc, for a stop or a reheat, each with a start after it.
-void add_breaks(Metal& metal, int breaks, const Deposition& deposition);
+/// The metal again with breaks of the arc, for a stop or a reheat, each with a start after it and its trim.
+Metal with_breaks(Metal metal, int breaks, const Deposition& deposition);
 
 /// Wire that lays a mass: the mass over the efficiency, and the trim of each start; of electrodes and rods
 /// whole pieces [kg].

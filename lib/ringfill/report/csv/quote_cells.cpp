@@ -101,7 +101,7 @@ struct Filling {
 };
 
 void add_part_of_packs(Filling& sheet, const QuoteLine& line, std::size_t first_pack_row) {
-    const PartOf& part = *line.part;
+    const ShareOfPacks& part = *line.part;
     const std::size_t first = first_pack_row + part.first;
     const std::string packs = fmt::format("E{}:E{}", first, first + part.lines - 1);
     sheet.add_line(line, number(given(part.supplied, in_units), CellStyle::quantity),

@@ -169,13 +169,20 @@ Keyed<Name, T> member(T value) {
 }
 
 /// Puts a member behind others unless it is absent.
-inline void put_member(Value::Object& object, std::string_view key, Value value) {
-    if (!std::holds_alternative<std::nullptr_t>(value.held))
-        object.push_back({std::string(key), std::move(value)});
+inline void put_member(Value::Object& object, std::string_view key, Value&& value) {
+    if (std::holds_alternative<std::nullptr_t>(value.held))
+        return;
+    Member& added = object.emplace_back();
+    added.name = key;
+    added.value.held = std::move(value.held);
 }
 template <FixedText Name, class T>
-void put_part(Value::Object& object, Keyed<Name, T> part) {
+void put_part(Value::Object& object, Keyed<Name, T>&& part) {
     put_member(object, Name.view(), written<number_for<T>(Name.view())>(std::move(part.value)));
+}
+template <FixedText Name, class T>
+void put_part(Value::Object& object, const Keyed<Name, T>& part) {
+    put_part(object, Keyed<Name, T>(part));
 }
 /// Of the members of an object each.
 inline void put_part(Value::Object& object, std::optional<Value::Object> members) {

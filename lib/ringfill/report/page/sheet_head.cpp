@@ -61,7 +61,7 @@ Markup sheet_head(const Plan& plan) {
     return element("h1", "Hot-work notes, not a permit") +
            element("p", job.text("title", plan.title), {{"class", "job"}}) +
            element("p",
-                   "Reckoned from one job file. These notes give nobody leave to begin hot work and are no "
+                   "Worked out from one job file. These notes give nobody leave to begin hot work and are no "
                    "welding procedure: the permit, the fire watch and the approved procedure come from those "
                    "who answer for the place and the part.") +
            element("p",
