@@ -154,7 +154,9 @@ Figure method_b(const Asked& asked) {
         add_note(taken.note, part);
     taken.cet = std::clamp(chosen.cet, least_cet, most_cet);
     if (chosen.cet > most_cet)
-        flags |= RF_OUT_OF_COMPOSITION | RF_AT_EDGE;
+        flags |= RF_AT_EDGE;
+    if (settled(cet_of(asked)) > most_cet)
+        flags |= RF_OUT_OF_COMPOSITION;
     if (chosen.cet != taken.cet)
         add_note(taken.note, fmt::format("CET of {} % is taken as the {} % it {} at", show_pct(chosen.cet),
                                          show_pct(taken.cet), chosen.cet < least_cet ? "begins" : "ends"));

@@ -3,6 +3,7 @@ import math
 
 import composition
 import grades
+import readings
 import shown
 from steel import listed_in_named
 
@@ -13,7 +14,8 @@ def group_maximum(steel, minimum):
     if own is not None and own[1] != "practice":
         return own[0]
     named = steel.case.welding_rules if listed_in_named(steel) else None
-    wall = 0.0 if steel.case.wall is None else steel.case.wall  # unknown: the lowest
+    unknown = math.inf if readings.UNKNOWN_WALL_IS_THICK else 0.0
+    wall = unknown if steel.case.wall is None else steel.case.wall
     for row in steel.group.get("interpass_max_degC", []):
         if wall > row.get("up_to_mm", math.inf) or row.get("document", named) != named:
             continue

@@ -57,16 +57,8 @@ def no_hold(_minimum, _maximum):
     return None
 
 
-def plate_limit(steel):
-    """The maximum that holds method B back."""
-    if steel.case.wall is None and not readings.UNKNOWN_WALL_HOLDS_METHOD_B_BY_THE_THIN_MAXIMUM:
-        thick = Steel(replace(steel.case, wall=math.inf))
-        return maximum_of(thick, None, [])
-    return maximum_of(steel, None, [])
-
-
 def plate_answer(steel, named):
-    limit = plate_limit(steel)
+    limit = maximum_of(steel, None, [])
     asked, cut = (asked_by_documents(steel, named), False) if named else asked_of_plate(steel, limit)
     if steel.foreign:
         on_it = composition.index(composition.CET, steel.metal(composition.CET, steel.case.certificate))

@@ -22,8 +22,8 @@ OWN_OF_STRUCTURAL_STEEL_IS_ITS_TABLE = True
 # "The grade's own" past the last row of its table is worked out from the grade alone.
 OWN_PAST_THE_TABLE_WITHOUT_CERTIFICATE = True
 
-# An unknown wall: the maximum of the thin row holds for method B as well.
-UNKNOWN_WALL_HOLDS_METHOD_B_BY_THE_THIN_MAXIMUM = True
+# "Neither known: the thickest row": the wall that is not known counts as thick for minimum and maximum alike.
+UNKNOWN_WALL_IS_THICK = True
 
 # A bronze wire on nodular iron: "how warm the iron is to be stands in no table".
 NODULAR_IRON_UNDER_BRONZE_HAS_NO_FIGURE = True

@@ -99,7 +99,7 @@ void heat_stops(CautionList& stops, const RuledBore& on) {
                         "Stop: {}, yet the approved procedure {} asks for {}. Ask its author before any "
                         "flame and any arc; nothing to heat it with is counted.",
                         "{3}", why.words, heat.preheat.approved, asked_against(heat, on.units), why.because);
-    if (heat.preheat.state == PreheatState::contradictory)
+    if (heat.preheat.closed)
         stop_contradiction(stops, on.bore, heat);
 }
 

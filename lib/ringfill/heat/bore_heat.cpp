@@ -159,6 +159,8 @@ BoreHeat bore_heat(const GivenBore& given, const BoreWeld& weld, const Site& sit
     heat.dirty_steel = dirty_steel(bore, base);
     heat.preheat = preheat(what, procedure.approved ? &*procedure.approved : nullptr);
     heat.cold_iron = is_cold_iron(base, heat.preheat);
+    if (is_heated_against_its_rules(heat))
+        heat.preheat.state = PreheatState::contradictory;
     if (const auto least = heat.preheat.least();
         heat.structure == "ferritic" && least && heat.lowest && heat.wall &&
         (heat.preheat.state == PreheatState::figure || heat.preheat.state == PreheatState::none))

@@ -7,7 +7,9 @@ namespace {
 
 constexpr double most_wire_carbon_pct = 0.12; // where makers hold the carbon of wire; memory
 constexpr double iron_carbon_pct = 1.2;       // tool steel and iron begin; likewise
-constexpr double most_alloy_pct = 10;       // of Cr, Ni or Mn: no ferritic steel [common practice, no source]
+constexpr double most_chromium_pct =
+    16; // over it austenitic; 13 % Cr hardens in air [common practice, no source]
+constexpr double most_alloy_pct = 10;       // of Ni or Mn: no ferritic steel; likewise
 constexpr double most_copper_metal_pct = 5; // of Al, Sn or Cu; likewise
 
 /// The share of its manganese that is left of a solid wire [memory].
@@ -33,7 +35,9 @@ std::string why_left_out(const Filler& filler, const Shares& shares) {
         return "its own metal asks for itself";
     if (const auto* carbon = value_named(filler.composition, "C"); carbon && carbon->value >= iron_carbon_pct)
         return "it is no ferritic metal";
-    for (const char* element : {"Cr", "Ni", "Mn"})
+    if (share_of(shares, "Cr") > most_chromium_pct)
+        return "it is no ferritic metal";
+    for (const char* element : {"Ni", "Mn"})
         if (share_of(shares, element) > most_alloy_pct)
             return "it is no ferritic metal";
     for (const char* element : {"Al", "Sn", "Cu"})

@@ -40,9 +40,8 @@ HeatCase as_usual(const HeatCase& heat_case) {
     HeatCase asked = heat_case;
     if (!heat_case.is_quenched() || heat_case.certified || heat_case.base->typical_cet.empty())
         return asked;
-    const ThicknessRow* row =
-        row_for(heat_case.base->typical_cet,
-                heat_case.wall ? std::optional(mm(*heat_case.wall)) : std::nullopt, heat_case.rules.document);
+    const ThicknessRow* row = row_for(heat_case.base->typical_cet,
+                                      heat_case.wall ? std::optional(mm(*heat_case.wall)) : std::nullopt);
     if (row)
         asked.reached.cet =
             std::max(row->value, heat_case.not_the_grade
@@ -73,11 +72,7 @@ void keep_to_the_plate(PreheatMethod& method, const HeatCase& heat_case) {
     if (!heat_case.is_quenched() || !method.counts ||
         !(heat_case.hydrogen_ml_100g->value <= low_hydrogen_ml_100g))
         return;
-    HeatCase thickest = heat_case;
-    if (!heat_case
-             .wall) // what is not known is taken for the worst: the wall that bears, and is asked for, most
-        thickest.wall = thick_wall;
-    const auto most = group_maximum(thickest);
+    const auto most = group_maximum(heat_case);
     if (!most)
         return;
     const Temperature bears =
@@ -104,7 +99,7 @@ void join_gradually(PreheatMethod& method, const Gathering& gathering, UnitSyste
 
 /// What the grade itself asks for, where the certificate is of another steel and no row says it.
 void add_grade_alone(Gathering& gathering, const HeatCase& heat_case) {
-    if (!heat_case.of_the_grade || gathering.structural_rules || heat_case.base->practice)
+    if (!heat_case.of_the_grade || gathering.says_of_grade)
         return;
     HeatCase grade = heat_case;
     grade.not_the_grade.reset();
@@ -153,9 +148,11 @@ void add_formula(Gathering& gathering, const HeatCase& heat_case) {
             keep_to_the_plate(method, heat_case);
             join_gradually(method, gathering, heat_case.rules.units);
         }
-        gathering.found.no_figure =
-            gathering.found.no_figure || (method.applies && method.asks == Asks::unnamed &&
-                                          heat_case.hydrogen_ml_100g->value > most_hydrogen_ml_100g);
+        // Of too much hydrogen, and of a filler that no practice for iron knows, a table's row says nothing.
+        const bool outweighs_rows = heat_case.hydrogen_ml_100g->value > most_hydrogen_ml_100g ||
+                                    heat_case.base->structure == "cast_iron";
+        gathering.found.no_figure = gathering.found.no_figure ||
+                                    (method.applies && method.asks == Asks::unnamed && outweighs_rows);
         gathering.found.methods.push_back(std::move(method));
     }
     gathering.found.values = answer.values;

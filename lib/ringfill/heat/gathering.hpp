@@ -13,9 +13,11 @@ struct Gathering {
     Preheat& found;
     bool row_rules = false;        ///< a row of practice holds for this metal, wall, hydrogen and heat
     bool named_rules = false;      ///< the document that the job works by holds, and it alone rules
-    bool structural_rules = false; ///< a document's table for structural steel holds
+    bool structural_lists = false; ///< a document's table for structural steel lists the grade
+    bool structural_rules = false; ///< and it holds for this metal
+    bool says_of_grade = false;    ///< a row, or such a table, says what the grade itself asks for
     /// The most that a formula may ask for close past the end of a row: from there on it joins gradually.
-    std::optional<Temperature> joins_up_to;
+    std::optional<Temperature> joins_up_to = {};
 };
 
 /// A row as a method that may rule: exact, and as every view shows it.
@@ -37,6 +39,9 @@ void add_own_row(Gathering& gathering, const HeatCase& heat_case);
 /// hydrogen there is, an older edition or an owner's procedure only where the job names it. The document that
 /// the job works by rules alone where its list names the grade. The others are told.
 void add_documents(Gathering& gathering, const HeatCase& heat_case);
+
+/// Whether a table of the document that the job works by lists the grade.
+bool is_listed_by_named(const HeatCase& heat_case);
 
 /// What the family's rules say: a formula rules where no row of practice and no table for structural steel
 /// does, at the edge of its range where it must; second opinions are told.

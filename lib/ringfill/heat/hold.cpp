@@ -64,7 +64,7 @@ Reason reason_for_hold(const HeatCase& heat_case, const Preheat& preheat) {
 bool may_be_held(const HeatCase& heat_case) {
     const Base& base = *heat_case.base;
     return (base.structure == "ferritic" || base.structure == "martensitic") && !base.hold_is_ruled &&
-           !heat_case.as_quenched && !heat_case.is_dissimilar();
+           !heat_case.as_quenched;
 }
 
 /// What a hold must not pass.

@@ -11,8 +11,8 @@ namespace ringfill {
 /// hardenable metal [practice]; plate that is only as hot as it bears. At 250 °C or the minimum, at most 50 K
 /// under the tempering, quenched and wear plate at 200 °C or the minimum, never over the maximum, for 2 h or
 /// 1 h for 25 mm of wall if that is more. Never on metal that has a rule of its own for what follows the last
-/// ring, on iron, on manganese, austenitic, nickel and copper metal, nor under a filler of another kind,
-/// which keeps its hydrogen.
+/// ring, nor on iron, manganese, austenitic, nickel and copper metal. A filler of another kind spares none:
+/// it is the base that hardens.
 /// @param preheat with its minimum, its maximum and the values of the family.
 std::optional<PostHeat> hydrogen_hold(const HeatCase& heat_case, const Preheat& preheat);
 

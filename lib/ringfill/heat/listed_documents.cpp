@@ -16,6 +16,7 @@ struct ListedBy {
     PreheatMethod method;
     bool is_listed = false;
     bool is_named = false;
+    bool holds = false; ///< for this wall and hydrogen
 };
 
 bool is_listed(const Base& base, const std::string& table) {
@@ -30,7 +31,8 @@ ListedBy listed(const PreheatGroup& group, const HeatCase& heat_case) {
     made.is_named = !heat_case.rules.document.empty() && group.document == heat_case.rules.document;
     PreheatMethod& method = made.method;
     const bool holds = holds_for_hydrogen(group, heat_case);
-    method.in_range = row && holds && !heat_case.not_the_grade;
+    made.holds = row && holds;
+    method.in_range = made.holds && !heat_case.not_the_grade;
     method.applies = made.is_listed && (made.is_named || !group.only_if_named);
     if (!made.is_listed)
         method.note = "its own list does not name this grade";
@@ -58,6 +60,15 @@ void keep_the_closer_category(std::vector<ListedBy>& all) {
 
 } // namespace
 
+bool is_listed_by_named(const HeatCase& heat_case) {
+    const Base& base = *heat_case.base;
+    return !heat_case.rules.document.empty() &&
+           ranges::any_of(heat_case.family->preheat_groups, [&](const PreheatGroup& group) {
+               return group.document == heat_case.rules.document &&
+                      ranges::contains(base.preheat_groups, group.name) && is_listed(base, group.name);
+           });
+}
+
 void add_documents(Gathering& gathering, const HeatCase& heat_case) {
     std::vector<ListedBy> all;
     for (const std::string& name : heat_case.base->preheat_groups)
@@ -72,8 +83,10 @@ void add_documents(Gathering& gathering, const HeatCase& heat_case) {
     const auto rules = [](const ListedBy& one) { return one.method.applies && one.method.in_range; };
     gathering.named_rules =
         ranges::any_of(all, [&](const ListedBy& one) { return rules(one) && one.is_named; });
-    gathering.structural_rules =
-        ranges::any_of(all, [&](const ListedBy& one) { return rules(one) && one.group->structural; });
+    gathering.structural_lists = ranges::any_of(
+        all, [](const ListedBy& one) { return one.method.applies && one.holds && one.group->structural; });
+    gathering.structural_rules = gathering.structural_lists && !heat_case.not_the_grade;
+    gathering.says_of_grade = gathering.structural_lists;
     gathering.found.unlisted_rules = !heat_case.rules.document.empty() && !gathering.named_rules;
     for (ListedBy& one : all) {
         if (gathering.named_rules && !one.is_named && one.method.applies) {

@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include <ringfill/heat/gathering.hpp>
 #include <ringfill/heat/shown_temperature.hpp>
 #include <ringfill/heat/unknown_metal.hpp>
 #include <ringfill/units/metric.hpp>
@@ -109,8 +110,9 @@ std::optional<GroupMaximum> group_maximum(const HeatCase& heat_case) {
     if (heat_case.group) {
         const auto wall = heat_case.wall ? std::optional(mm(*heat_case.wall)) : std::nullopt;
         const auto& rows = heat_case.group->interpass_max_degC;
-        // A wall that is not known is taken for the row that bears least.
-        const ThicknessRow* row = row_for(rows, wall ? wall : std::optional(0.0), heat_case.rules.document);
+        // A wall that is not known is taken for the thickest, by which the minimum goes too.
+        const ThicknessRow* row =
+            row_for(rows, wall, is_listed_by_named(heat_case) ? heat_case.rules.document : std::string());
         if (row) {
             const bool is_practice = row->source == "practice";
             GroupMaximum group{most_of(row->value,

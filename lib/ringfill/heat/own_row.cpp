@@ -95,6 +95,9 @@ std::optional<PreheatMethod> hottest_of_all(const HeatCase& heat_case) {
         const auto row = look_up(*base.practice, heat_case);
         PreheatMethod method =
             row_method(*base.practice, row ? *row : hottest_row(*base.practice), heat_case);
+        if (!holds_for_hydrogen(*base.practice, heat_case))
+            rise(method, base.practice->hydrogen_up_to->value, heat_case.hydrogen_ml_100g->value,
+                 heat_case.rules.units);
         if (!hottest || *method.minimum > *hottest->minimum)
             hottest = std::move(method);
     }
@@ -144,6 +147,7 @@ void add_own_row(Gathering& gathering, const HeatCase& heat_case) {
         if (practice && heat_case.is_unknown_metal())
             if (auto hottest = hottest_of_all(heat_case)) {
                 hottest->note = "no known grade holds so much, so the hottest row of this wall is taken";
+                hottest->applies = !heat_case.is_quenched(); // whose certificate takes its place
                 gathering.found.methods.push_back(std::move(*hottest));
             }
         return;
@@ -158,7 +162,9 @@ void add_own_row(Gathering& gathering, const HeatCase& heat_case) {
     if (heat_case.not_the_grade)
         method.note = fmt::format("the mill certificate is of another steel: {}", *heat_case.not_the_grade);
     method.in_range = holds.all() && !heat_case.not_the_grade;
-    const bool usable = !heat_case.not_the_grade && (quenched ? holds.all() : holds.wall);
+    const bool in_range = quenched ? holds.all() : holds.wall;
+    const bool usable = !heat_case.not_the_grade && in_range;
+    gathering.says_of_grade = gathering.says_of_grade || in_range;
     if (quenched && heat_case.certified && !heat_case.not_the_grade && !in_place) {
         method.applies = false;
         method.note = "a certificate that gives all elements takes its place";
@@ -167,7 +173,9 @@ void add_own_row(Gathering& gathering, const HeatCase& heat_case) {
         method.applies = false;
         method.note = "the job works by " + heat_case.rules.document;
     }
-    gathering.row_rules = usable && method.applies;
+    // The row for consumables of the plate's strength takes the place of a maker's row alone.
+    const bool formula_beside = in_place && (!practice || heat_case.certified);
+    gathering.row_rules = usable && method.applies && !formula_beside;
     if (!usable && method.applies)
         bound_the_formula(gathering, heat_case, *group, holds, *method.counts);
     gathering.found.methods.push_back(std::move(method));

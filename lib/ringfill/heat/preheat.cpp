@@ -84,7 +84,6 @@ bool says_how_much(const Preheat& found) {
     });
 }
 
-/// An approved minimum of hand-warm is a figure where a method asks for more.
 PreheatState asked_of(const Preheat& found) {
     const bool is_cold = found.minimum->value <= chill_off;
     const bool asks_unnamed = ranges::any_of(found.methods, [](const PreheatMethod& method) {
@@ -93,10 +92,7 @@ PreheatState asked_of(const Preheat& found) {
     const bool is_approved = found.minimum->source == "approved" && !is_cold;
     if (!is_approved && (found.no_figure || !says_how_much(found) || (is_cold && asks_unnamed)))
         return PreheatState::needed_without_figure;
-    const bool asks = ranges::any_of(found.methods, [](const PreheatMethod& method) {
-        return method.applies && method.counts && *method.counts > chill_off;
-    });
-    return asks || !is_cold ? PreheatState::figure : PreheatState::none;
+    return is_cold ? PreheatState::none : PreheatState::figure;
 }
 
 AskedTemperature by_approved(Temperature value, const Approved& approved) {
@@ -141,19 +137,22 @@ void let_approved_minimum_rule(Preheat& preheat, const Approved& approved) {
         method.rules = false;
 }
 
-void let_approved_rest_rule(Preheat& preheat, const HeatCase& heat_case, const Approved& approved) {
+void let_approved_maximum_rule(Preheat& preheat, const HeatCase& heat_case, const Approved& approved) {
     const auto softens = softening_stop(heat_case);
     if (softens && approved.preheat_min && *approved.preheat_min > softens->value)
         preheat.overruled.preheat_most = softens;
-    if (approved.interpass_max) {
-        AskedTemperature asked = by_approved(*approved.interpass_max, approved);
-        if (softens && softens->value < asked.value)
-            preheat.overruled.rings_most = softens;
-        if (preheat.interpass_max)
-            if (auto firm = firm_maximum(preheat, heat_case); firm.value < asked.value)
-                preheat.overruled.interpass_max = std::move(firm);
-        preheat.interpass_max = std::move(asked);
-    }
+    if (!approved.interpass_max)
+        return;
+    AskedTemperature asked = by_approved(*approved.interpass_max, approved);
+    if (softens && softens->value < asked.value)
+        preheat.overruled.rings_most = softens;
+    if (preheat.interpass_max)
+        if (auto firm = firm_maximum(preheat, heat_case); firm.value < asked.value)
+            preheat.overruled.interpass_max = std::move(firm);
+    preheat.interpass_max = std::move(asked);
+}
+
+void let_approved_hold_rule(Preheat& preheat, const HeatCase& heat_case, const Approved& approved) {
     if (approved.post_heat && approved.post_heat->temperature && approved.post_heat->time)
         hold_as_approved(
             preheat, heat_case,
@@ -194,10 +193,12 @@ Preheat preheat(const HeatCase& given, const Approved* approved) {
     take_advice(result, heat_case);
     let_the_family_hold(result, heat_case.rules.units);
     result.interpass_max = maximum_between_rings(heat_case, result);
+    if (approved)
+        let_approved_maximum_rule(result, heat_case, *approved);
     advise_after_welding(result, heat_case);
     take_table_advice(result, heat_case);
     if (approved)
-        let_approved_rest_rule(result, heat_case, *approved);
+        let_approved_hold_rule(result, heat_case, *approved);
     result.later = later_layers(heat_case, result);
     result.asked = asked_of(result);
     const double window_K = result.interpass_max
@@ -205,9 +206,9 @@ Preheat preheat(const HeatCase& given, const Approved* approved) {
                                 : narrow_window_K;
     const bool both_are_told = result.asked != PreheatState::needed_without_figure ||
                                (result.interpass_max && result.interpass_max->source == "approved");
-    const bool closed = both_are_told && window_K < least_window_K;
-    result.narrow = !closed && window_K < narrow_window_K;
-    result.state = closed ? PreheatState::contradictory : result.asked;
+    result.closed = both_are_told && window_K < least_window_K;
+    result.narrow = !result.closed && window_K < narrow_window_K;
+    result.state = result.closed ? PreheatState::contradictory : result.asked;
     return result;
 }
 

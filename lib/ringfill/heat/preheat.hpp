@@ -111,7 +111,7 @@ enum class PreheatState {
     none,                  ///< dry and hand-warm is enough: the minimum is the chill-off temperature
     needed_without_figure, ///< a method asks for preheat, and none says how much
     not_known,             ///< the metal must be identified first, or no method covers it
-    contradictory,         ///< between the minimum and the interpass maximum no ring could begin
+    contradictory, ///< no ring could begin between minimum and maximum, or an approved figure harms it
 };
 template <>
 inline constexpr std::string_view enum_words<PreheatState>[] = {"figure", "none", "needed_without_figure",
@@ -124,7 +124,7 @@ inline const Temperature chill_off = in_si<Temperature>(293.15);
 /// How hot a bore must be and may get (section 10 of the computation).
 struct Preheat {
     PreheatState state = PreheatState::not_known;
-    PreheatState asked = PreheatState::not_known; ///< the state but for a window that is closed
+    PreheatState asked = PreheatState::not_known; ///< the state but for what is contradictory
     std::optional<std::string> doubt;        ///< why the metal cannot be what the job calls it: not_known
     std::optional<AskedTemperature> minimum; ///< what no ring begins under, whatever the state; see figure()
     std::optional<AskedTemperature> interpass_max;
@@ -132,8 +132,9 @@ struct Preheat {
     bool approved_confirmed = false; ///< its author has confirmed what would be stopped
     std::string welding_rules;       ///< the document that the job works by; empty: it names none
     bool unlisted_rules = false;     ///< that document does not name the metal, and does not rule
-    bool no_figure = false;          ///< more hydrogen than the formula that would rule is for
-    bool narrow = false;             ///< the window is open, but under 25 K
+    bool no_figure = false;          ///< the family says that no figure holds, whatever a table has
+    bool closed = false;             ///< between its minimum and its maximum no ring could begin
+    bool narrow = false;             ///< it is open, but under 25 K
     std::vector<PreheatMethod> methods;
     std::vector<Lowering> lowered_by;
     std::optional<LaterLayers> later;

@@ -22,7 +22,7 @@ void add_least_at_low_heat(Gathering& gathering, const HeatCase& heat_case) {
     const auto& heat = heat_case.lowest_heat_input;
     const bool is_low = !heat || kj_mm(*heat) < low_heat_input_kj_mm;
     const bool is_thick = !heat_case.wall || mm(*heat_case.wall) > over_wall_mm * (1 + 1e-9);
-    if (!gathering.structural_rules || !is_low || !is_thick)
+    if (!gathering.structural_lists || !is_low || !is_thick)
         return;
     PreheatMethod method;
     method.name = "practice at a low heat input";
@@ -79,7 +79,7 @@ void add_filler_practice(Gathering& gathering, const HeatCase& heat_case) {
 } // namespace
 
 void gather_methods(Preheat& found, const HeatCase& heat_case) {
-    Gathering gathering{found, false, false, false, {}};
+    Gathering gathering{found};
     add_documents(gathering, heat_case);
     add_own_row(gathering, heat_case);
     add_formula(gathering, heat_case);

@@ -41,10 +41,9 @@ std::string stop_of(const BoreHeat& heat, UnitSystem units) {
         return "STOP: identify the metal before any heat";
     if (is_heated_against_its_rules(heat))
         return "STOP: " + never_heated(heat, units).words + ", ask the author of the approved procedure";
-    const bool contradictory = heat.preheat.state == PreheatState::contradictory;
-    return contradictory ? fmt::format("STOP: contradictory, {}{}", approved_window(heat.preheat, units),
-                                       who_settles(heat.preheat))
-                         : "";
+    return heat.preheat.closed ? fmt::format("STOP: contradictory, {}{}",
+                                             approved_window(heat.preheat, units), who_settles(heat.preheat))
+                               : "";
 }
 
 bool is_approved(const std::optional<AskedTemperature>& asked) {
@@ -89,7 +88,7 @@ Sentence heat_limits(const BoreHeat& heat, UnitSystem units) {
     if (preheat.state == PreheatState::not_known)
         return {preheat.doubt ? "no figure before the metal is known"
                               : "no figure can be given: take it from an approved procedure"};
-    if (preheat.state == PreheatState::contradictory)
+    if (preheat.closed)
         return {"no figure before the two limits are settled"};
     const ShownLimits shown = shown_limits(preheat, units);
     const bool has_figure = preheat.asked == PreheatState::figure;

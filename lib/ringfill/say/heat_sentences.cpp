@@ -212,7 +212,7 @@ Sentences heat_sentences(const BoreHeat& heat, UnitSystem units) {
     const auto stop = [&](std::string text) { sentences.push_back({std::move(text), {}, Stands::stop}); };
     if (preheat.state == PreheatState::not_known)
         return {{fmt::format("Preheat: {}.", heat_limits(heat, units).text)}, {heat_inputs(heat, units)}};
-    if (preheat.state == PreheatState::contradictory) {
+    if (preheat.closed) {
         stop(fmt::format("Contradictory: {}. No figure is given to act on; the methods are told below.",
                          who_settles(preheat)));
         ranges::push_back(sentences, rivals(preheat, units));

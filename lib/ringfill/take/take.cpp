@@ -150,7 +150,7 @@ std::vector<StickUse> stick_uses(const std::vector<BorePlan>& bores) {
     std::vector<StickUse> uses;
     for (const BorePlan& bore : bores) {
         const Preheat& preheat = bore.heat.preheat;
-        if (preheat.state == PreheatState::contradictory || preheat.state == PreheatState::not_known)
+        if (preheat.closed || preheat.state == PreheatState::not_known)
             continue;
         StickUse& use = uses.emplace_back(StickUse{bore.name, {}, {}});
         const bool never_heated = rings_are_heated_against_its_rules(bore.heat);
