@@ -11,7 +11,7 @@ using namespace ringfill::testing;
 
 TEST_CASE("with an approved procedure a contradiction goes to its author, with his figures as typed") {
     PreheatSample sample;
-    sample.heat.preheat.state = PreheatState::contradictory;
+    sample.heat.preheat.closed = true;
     sample.heat.preheat.approved = "P-12";
     sample.heat.preheat.minimum = asked(350, "the approved procedure P-12");
     sample.heat.preheat.minimum->source = "approved";
@@ -97,9 +97,9 @@ TEST_CASE("hardened steel stops the work where a hold softens it, until its auth
               "asks for a hold at 250 °C after welding. Ask its author before any flame and any arc; nothing "
               "to heat it with is counted. | what its hardness bears; hardness that is lost does not come "
               "back | practice"});
-    sample.heat.preheat.state = PreheatState::contradictory;
+    sample.heat.preheat.closed = true;
     CHECK(sample.stops().size() == 2);
-    sample.heat.preheat.state = PreheatState::figure;
+    sample.heat.preheat.closed = false;
     sample.heat.preheat.approved_confirmed = true;
     CHECK(sample.stops().empty());
 }

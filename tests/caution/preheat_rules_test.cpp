@@ -12,7 +12,7 @@ TEST_CASE("where everything is known and in order nothing is said") {
 
 TEST_CASE("a contradiction stops the work, and shows no figure to act on") {
     PreheatSample sample;
-    sample.heat.preheat.state = PreheatState::contradictory;
+    sample.heat.preheat.closed = true;
     sample.heat.preheat.minimum = asked(258, "a table");
     sample.heat.preheat.interpass_max = asked(224, "a document");
     CHECK(sample.stops() == Lines{"pin | before | yes | Contradictory: needs an approved procedure. Neither "
@@ -102,7 +102,7 @@ TEST_CASE("a second opinion is told only where nothing that applies and is told 
 
 TEST_CASE("a contradiction by the limits of the standard asks for the certificate") {
     PreheatSample sample;
-    sample.heat.preheat.state = PreheatState::contradictory;
+    sample.heat.preheat.closed = true;
     sample.method("a formula", 258, true);
     sample.heat.preheat.methods[0].rules = true;
     const auto asks = [&] { return sample.stops().at(0).find("bores[].composition") != std::string::npos; };

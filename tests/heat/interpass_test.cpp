@@ -84,7 +84,7 @@ TEST_CASE("a filler of another kind has its own limits from the second layer on,
     REQUIRE(shaft.later);
     CHECK_THAT(deg_c(shaft.later->minimum.value), WithinAbs(120, 1e-9));
     CHECK_THAT(deg_c(shaft.later->maximum.value), WithinAbs(177, 1e-9));
-    CHECK_FALSE(shaft.post_heat);
+    CHECK(shaft.post_heat); // the base hardens beside any filler
     const Preheat plate = AskedCase{.filler = "stainless/18 8 Mn"}.preheat();
     CHECK(plate.state == PreheatState::figure);
     REQUIRE(plate.later);

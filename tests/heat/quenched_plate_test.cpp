@@ -91,6 +91,30 @@ TEST_CASE("approved heat over what softens hardened steel is a stop until its au
     CHECK_FALSE(stops({.base = "steel/S355J2", .approved = approved(100, 400)})); // nothing in it softens
 }
 
+// 400HB approved to 160 °C was held at 204 °C.
+TEST_CASE("plate is never held over its approved maximum") {
+    const AskedCase plate{.base = "steel/S690QL", .wall_mm = 70, .approved = approved(100, 160)};
+    const Preheat asked = plate.preheat();
+    REQUIRE(asked.post_heat);
+    CHECK_THAT(deg_c(asked.post_heat->temperature.value), WithinAbs(160, 1e-9));
+}
+
+// S690QL of 64 mm was let to 230 °C under a document whose list does not name it.
+TEST_CASE("a document's maximum holds only for the plate that its list names") {
+    AskedCase plate{.base = "steel/S690QL", .wall_mm = 64, .document = "AWS D1.1"};
+    CHECK_THAT(plate.maximum(), WithinAbs(210, 1e-9));
+    plate.base = "steel/A514-B";
+    CHECK_THAT(plate.maximum(), WithinAbs(230, 1e-9));
+}
+
+TEST_CASE("a wall that is not known counts as thick for both limits, so that a window stays open") {
+    const AskedCase plate{.base = "steel/A514-Q", .wall_mm = {}};
+    const AskedCase thick{.base = "steel/A514-Q", .wall_mm = 120};
+    CHECK_THAT(plate.minimum(), WithinAbs(thick.minimum(), 1e-9));
+    CHECK_THAT(plate.maximum(), WithinAbs(thick.maximum(), 1e-9));
+    CHECK(plate.preheat().state == PreheatState::figure);
+}
+
 TEST_CASE("an approved window of nothing is contradictory, a narrow one is told") {
     CHECK((AskedCase{.approved = approved(350, 350)}.preheat().state) == PreheatState::contradictory);
     CHECK((AskedCase{.approved = approved(200, 214)}.preheat().state) == PreheatState::contradictory);

@@ -42,6 +42,13 @@ TEST_CASE("outside method B the row of the likest known grade stands beside it")
     CHECK_THAT(rich.minimum(), WithinAbs(315, 1e-9)); // the hottest row of that wall
 }
 
+TEST_CASE("the hottest row that stands for unknown metal rises with hydrogen too") {
+    AskedCase rich = unknown(certificate(0.60, 0.80, 1.0, 0.3, 0.2), 60);
+    rich.hydrogen = 30;
+    CHECK_THAT(rich.minimum(),
+               WithinAbs(std::ceil((315 + 62 * (std::pow(30, 0.35) - std::pow(8, 0.35))) / 5) * 5, 1e-9));
+}
+
 TEST_CASE("a certificate of quenched plate bounds the heat") {
     Certificate plate = certificate(0.16, 1.3, 0.5, 0.3, 0.4);
     const AskedCase asked = unknown(plate, 42);

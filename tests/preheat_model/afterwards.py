@@ -1,7 +1,6 @@
 """What follows the last ring: the hold that lets hydrogen out."""
 import composition
 import grades
-import readings
 import shown
 
 NO_HOLD_STRUCTURES = {"austenitic", "nickel", "copper", "cast_iron"}
@@ -27,8 +26,6 @@ def temperature(steel, minimum, maximum):
     """As shown in the job's scale: a least temperature, so rounded up, and never over the maximum of quenched metal."""
     inch = steel.case.inch
     if steel.group.get("quenched"):
-        if steel.case.approved and not readings.HOLD_NEVER_OVER_AN_APPROVED_MAXIMUM:
-            return max(shown.minimum(200, inch), minimum)
         return min(max(shown.minimum(200, inch), minimum), maximum)
     degrees = max(shown.minimum(250, inch), minimum)
     if "tempering_degC" in steel.grade:
@@ -43,8 +40,6 @@ def heat_treated_at_once(steel):
 
 
 def hold(steel, minimum, maximum, as_hot_as_allowed):
-    if not readings.HOLD_UNDER_A_FOREIGN_DEPOSIT and steel.filler["group"] in composition.AUSTENITIC_NICKEL_COPPER:
-        return None
     if not as_hot_as_allowed and not is_needed(steel):
         return None
     return temperature(steel, minimum, maximum), hours(steel.case.wall)

@@ -1,6 +1,5 @@
 """An approved procedure: it rules, and its figures are shown as typed."""
 import grades
-import readings
 from case import Answer
 from maximum import maximum_of
 from shown import DRY
@@ -14,7 +13,7 @@ def softening(steel):
         return grades.limit(steel.grade["softens_over_degC"])
     if "tempering_degC" in steel.grade:
         return grades.limit(steel.grade["tempering_degC"])
-    return maximum_of(steel, None, []) + 50 if steel.group.get("quenched") else None
+    return maximum_of(steel, None, []) + 50 if steel.group.get("quenched") or steel.group.get("as_quenched") else None
 
 
 def is_stopped(steel, approved):
@@ -32,7 +31,7 @@ def ruled(steel, asked, computed, rows, hold_for):
     if maximum is None:
         maximum = maximum_of(steel, minimum, rows)
     narrow = maximum is not None and maximum - minimum < NARROWEST - 1e-6
-    if readings.STOP_FOR_SOFTENING_SHOWS_NO_NUMBER and is_stopped(steel, approved) or narrow:
+    if is_stopped(steel, approved) or narrow:
         # The page gives the STOP over softening no state of its own; of the five only this one fits.
         return Answer("contradictory", None, None, ("approved", minimum, maximum))
     names = ("approved",)

@@ -2,7 +2,6 @@
 import math
 
 import grades
-import readings
 
 CE = {"C": 1, "Mn": 1 / 6, "Cr": 1 / 5, "Mo": 1 / 5, "V": 1 / 5, "Ni": 1 / 15, "Cu": 1 / 15}
 CET = {"C": 1, "Mn": 1 / 10, "Mo": 1 / 10, "Cr": 1 / 20, "Cu": 1 / 20, "Ni": 1 / 40}
@@ -103,8 +102,6 @@ MN_BURN_OFF = {"M20": 0.85, "M21": 0.85, "M12": 0.90, "M13": 0.90, "I1": 0.90, "
 def deposit(filler, gas, analysis):
     """The undiluted weld metal; None where method B leaves it out. What is not stated of it counts as 0."""
     if filler["group"] in LEFT_OUT_OF_METHOD_B or filler["family"] == "hardfacing":
-        return None
-    if filler["group"] == "martensitic_stainless_filler" and not readings.MARTENSITIC_STAINLESS_DEPOSIT_COUNTS:
         return None
     if analysis:
         return analysis

@@ -3,7 +3,6 @@ import math
 
 import composition
 import grades
-import readings
 import shown
 from steel import listed_in_named
 
@@ -14,8 +13,7 @@ def group_maximum(steel, minimum):
     if own is not None and own[1] != "practice":
         return own[0]
     named = steel.case.welding_rules if listed_in_named(steel) else None
-    unknown = math.inf if readings.UNKNOWN_WALL_IS_THICK else 0.0
-    wall = unknown if steel.case.wall is None else steel.case.wall
+    wall = math.inf if steel.case.wall is None else steel.case.wall  # "neither known: the thickest row"
     for row in steel.group.get("interpass_max_degC", []):
         if wall > row.get("up_to_mm", math.inf) or row.get("document", named) != named:
             continue

@@ -3,7 +3,6 @@ import math
 
 import composition
 import grades
-import readings
 import shown
 from rows import row_for, row_minimum
 from steel import METHOD_B, asked_by_documents
@@ -49,7 +48,7 @@ def asked_of_plate(steel, limit):
         name, table = matching
         asked.append((row_minimum(row_for(table["rows"], case.wall)[0], case.inch), name))
         over = steel.hydrogen > grades.limit(table["hydrogen_up_to_ml_100g"])
-        beside = readings.METHOD_B_BESIDE_THE_ROW_FOR_CONSUMABLES and (full or len(asked) > 1)
+        beside = full or len(asked) > 1  # it takes the place of a maker's row alone, and there is none
         return (asked + [by_b], cut) if over or beside else (asked, False)
     practice = grades.practice(steel.grade)
     if practice is None or full:

@@ -7,7 +7,6 @@ import approved
 import composition
 import grades
 import hardness
-import readings
 import shown
 from case import Answer
 from maximum import dissimilar, maximum_of
@@ -25,7 +24,7 @@ def unknown_group(certificate):
     if not composition.is_full(certificate):
         return None
     if counts_as_quenched(certificate):
-        return {"hardenable": True, "interpass_max_degC": [{"value": 200, "source": "quenched"}]}
+        return {"hardenable": True, "as_quenched": True, "interpass_max_degC": [{"value": 200, "source": "quenched"}]}
     return grades.family("steel")["heat_groups"]["low_carbon_steel" if certificate["C"] <= 0.25 else "low_alloy_steel"]
 
 
@@ -92,8 +91,6 @@ def iron_answer(case):
     """Nickel goes cold on grey iron, iron rods go hot, steel goes warm; nodular iron by its own table, at most 320."""
     grade, filler = grades.base(case.base), grades.filler(case.filler)
     if filler["family"] == "bronze":
-        if grade["group"] == "ductile_iron" and not readings.NODULAR_IRON_UNDER_BRONZE_HAS_NO_FIGURE:
-            return Answer("contradictory")
         return Answer("needed_without_figure")
     if grade["group"] == "ductile_iron":
         name, table = next(iter(grades.tables_of(grade).items()))

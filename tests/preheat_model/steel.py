@@ -4,7 +4,6 @@ import math
 import composition
 import grades
 import methods
-import readings
 import shown
 from rows import rise_over, row_for, row_minimum
 
@@ -95,9 +94,7 @@ def asked_by_practice(steel, practice):
     row, past = row_for(practice["rows"], case.wall)
     asked = [(row_minimum(row, case.inch, rise_over(practice, steel.hydrogen)), f"practice for {case.base}")]
     if past:
-        whole = steel.foreign and not readings.OWN_PAST_THE_TABLE_WITHOUT_CERTIFICATE
-        figure = steel.method_b_on(case.certificate if whole else None)
-        asked.append((shown.minimum(figure, case.inch), METHOD_B))
+        asked.append((shown.minimum(steel.method_b_on(), case.inch), METHOD_B))
     return asked
 
 
@@ -138,7 +135,4 @@ def demand_of_filler(steel):
 def own_and_certificate(steel, asked):
     """Not this grade: the higher of the grade's own answer and method B on the certificate, at its edge."""
     by_b = shown.minimum(steel.method_b_on(steel.case.certificate), steel.case.inch)
-    asked = asked + [(by_b, f"{METHOD_B} on the certificate")]
-    if not readings.OWN_OF_STRUCTURAL_STEEL_IS_ITS_TABLE and grades.practice(steel.grade) is None:
-        asked.append((shown.minimum(steel.method_b_on(), steel.case.inch), f"{METHOD_B}, for the grade itself"))
-    return asked
+    return asked + [(by_b, f"{METHOD_B} on the certificate")]

@@ -2,7 +2,6 @@
 import composition
 import grades
 import methods
-import readings
 import shown
 from plate import capped_b
 from rows import rise_over, row_for, row_minimum
@@ -34,7 +33,7 @@ def hottest_row(steel):
         practice = grades.practice({**row, "family": "steel"})
         if practice is not None:
             at_wall = row_for(practice["rows"], steel.case.wall)[0]
-            rise = rise_over(practice, steel.hydrogen) if readings.HOTTEST_ROW_RISES_WITH_HYDROGEN else 0.0
+            rise = rise_over(practice, steel.hydrogen)
             figure = row_minimum(at_wall, steel.case.inch, rise)
             hottest.append((figure, f"hottest row, {name}"))
     return max(hottest)
@@ -55,8 +54,7 @@ def asked_of_unknown(steel, limit):
     by_b = (shown.minimum(steel.method_b(cet), case.inch), METHOD_B)
     if limit is not None:
         return [capped_b(steel, cet, limit)[0]]  # treated as quenched: a full certificate takes the place of any row
-    judged = cet if readings.RANGE_IS_OF_THE_CERTIFICATE_ALONE else steel.with_deposit(cet)
-    if not methods.out_of_range(metal) and judged <= 0.50:
+    if not methods.out_of_range(metal) and cet <= 0.50:  # of the certificate, whatever the weld metal
         return [by_b]
     grade = nearest_grade(case.certificate)
     if grade is None:
