@@ -18,9 +18,9 @@ std::string shown_degC(double degC) {
 }
 
 std::string treatment_text(const HeatTreatment& one, double wall_mm) {
-    const double minutes = std::max(one.at_least_min, one.min_per_25mm * wall_mm / 25);
     return fmt::format("{} ({}) {} to {} for {:.3g} h or more", one.document, one.edition,
-                       shown_degC(one.degC.first), shown_degC(one.degC.second), minutes / 60);
+                       shown_degC(one.degC.first), shown_degC(one.degC.second),
+                       treatment_hold(one, wall_mm).value() / 3600);
 }
 
 void say_treatment(Preheat& preheat, const HeatCase& heat_case) {

@@ -114,10 +114,6 @@ bool is_heated_against_its_rules(const BoreHeat& heat) {
     return heated_against(heat) != HeatedAgainst::nothing;
 }
 
-bool rings_are_heated_against_its_rules(const BoreHeat& heat) {
-    return rings_against(heat) != HeatedAgainst::nothing;
-}
-
 std::vector<Fault> band_faults(const std::string& bore, const Procedure& procedure,
                                const std::vector<LaidHeat>& laid) {
     std::vector<Fault> faults;

@@ -89,9 +89,6 @@ HeatedAgainst heated_against(const BoreHeat& heat);
 /// Whether it is one of them. Its author must confirm that before anything of it is done.
 bool is_heated_against_its_rules(const BoreHeat& heat);
 
-/// Whether the rings themselves are, by the approved preheat or interpass maximum, and not the hold alone.
-bool rings_are_heated_against_its_rules(const BoreHeat& heat);
-
 /// Works out the heat input of every pass as laid, then preheat and interpass temperature; an approved
 /// procedure rules. Throws Faulty: Origin::job when a heat input lies outside the approved band or the
 /// certificate cannot be one, Origin::table when the family's plugin breaks a rule.

@@ -151,8 +151,8 @@ void add_formula(Gathering& gathering, const HeatCase& heat_case) {
         // Of too much hydrogen, and of a filler that no practice for iron knows, a table's row says nothing.
         const bool outweighs_rows = heat_case.hydrogen_ml_100g->value > most_hydrogen_ml_100g ||
                                     heat_case.base->structure == "cast_iron";
-        gathering.found.no_figure = gathering.found.no_figure ||
-                                    (method.applies && method.asks == Asks::unnamed && outweighs_rows);
+        gathering.found.no_figure =
+            gathering.found.no_figure || (method.applies && method.asks == Asks::unnamed && outweighs_rows);
         gathering.found.methods.push_back(std::move(method));
     }
     gathering.found.values = answer.values;

@@ -137,6 +137,10 @@ std::optional<CoolingRate> slow_cooling(const HeatCase& heat_case, const Preheat
     return std::nullopt;
 }
 
+Time treatment_hold(const HeatTreatment& treatment, double wall_mm) {
+    return in_si<Time>(60 * std::max(treatment.at_least_min, treatment.min_per_25mm * wall_mm / mm_per_h));
+}
+
 std::vector<HeatTreatment> heat_treatment_after(const HeatCase& heat_case) {
     std::vector<HeatTreatment> asked;
     for (const HeatTreatment& one : heat_case.base->heat_treatment)

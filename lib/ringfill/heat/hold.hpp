@@ -25,6 +25,9 @@ std::optional<CoolingRate> slow_cooling(const HeatCase& heat_case, const Preheat
 /// over.
 std::vector<HeatTreatment> heat_treatment_after(const HeatCase& heat_case);
 
+/// How long a heat treatment holds this wall at its temperature.
+Time treatment_hold(const HeatTreatment& treatment, double wall_mm);
+
 /// What is told of holding and cooling, with the sentences of the rules above.
 void advise_after_welding(Preheat& preheat, const HeatCase& heat_case);
 

@@ -91,6 +91,9 @@ Sentence heat_limits(const BoreHeat& heat, UnitSystem units) {
     if (preheat.closed)
         return {"no figure before the two limits are settled"};
     const ShownLimits shown = shown_limits(preheat, units);
+    if (preheat.state == PreheatState::contradictory)
+        return {fmt::format("none before its author confirms it; the approved procedure says at least {}{}",
+                            shown.minimum, preheat.interpass_max ? ", no ring over " + shown.maximum : "")};
     const bool has_figure = preheat.asked == PreheatState::figure;
     const bool lacks_figure = preheat.asked == PreheatState::needed_without_figure;
     Sentence limits{has_figure     ? least_text(preheat, shown, units)
@@ -107,10 +110,6 @@ Sentence heat_limits(const BoreHeat& heat, UnitSystem units) {
         limits.text += fmt::format("; from the second layer on at least {}, no ring over {}",
                                    show_exact(preheat.later->minimum.value, units),
                                    show_exact(preheat.later->maximum.value, units));
-    if (rings_are_heated_against_its_rules(heat))
-        limits.text = fmt::format("none before its author confirms it; the approved procedure says at least "
-                                  "{}, no ring over {}",
-                                  shown.minimum, shown.maximum);
     return limits;
 }
 

@@ -22,7 +22,7 @@ std::string noted(const PreheatMethod& method) {
 }
 
 /// @param waits nothing of it is done before the author of the approved procedure has confirmed it.
-std::string minimum_sentence(const Preheat& preheat, bool waits, UnitSystem units) {
+std::string minimum_sentence(const Preheat& preheat, UnitSystem units) {
     if (preheat.asked == PreheatState::needed_without_figure)
         return "Preheat: needed, and no method here says how much. It is never left out: take the "
                "figure from an approved procedure.";
@@ -30,9 +30,6 @@ std::string minimum_sentence(const Preheat& preheat, bool waits, UnitSystem unit
     if (preheat.asked == PreheatState::none)
         return fmt::format("Preheat: none, dry and hand-warm; no method here asks for more than {} [{}].",
                            show_exact(chill_off, units), asked.source);
-    if (waits)
-        return fmt::format("Asked by {} [{}], and not done before that: preheat to at least {}.", asked.by,
-                           asked.source, shown_limits(preheat, units).minimum);
     const auto rule = ranges::find(preheat.methods, true, &PreheatMethod::rules);
     return fmt::format("Preheat to at least {} before the first ring and hold it: asked by {} [{}]{}.",
                        shown_limits(preheat, units).minimum, asked.by, asked.source,
@@ -212,20 +209,19 @@ Sentences heat_sentences(const BoreHeat& heat, UnitSystem units) {
     const auto stop = [&](std::string text) { sentences.push_back({std::move(text), {}, Stands::stop}); };
     if (preheat.state == PreheatState::not_known)
         return {{fmt::format("Preheat: {}.", heat_limits(heat, units).text)}, {heat_inputs(heat, units)}};
-    if (preheat.closed) {
-        stop(fmt::format("Contradictory: {}. No figure is given to act on; the methods are told below.",
-                         who_settles(preheat)));
+    if (preheat.state == PreheatState::contradictory) {
+        stop(preheat.closed
+                 ? fmt::format("Contradictory: {}. No figure is given to act on; the methods are told below.",
+                               who_settles(preheat))
+                 : fmt::format("Stop: {}. No figure is given to act on before the author of the approved "
+                               "procedure has confirmed it; the methods are told below.",
+                               never_heated(heat, units).words));
         ranges::push_back(sentences, rivals(preheat, units));
         add(inputs_sentence(heat, units), heat.wall.has_value(), "heat.wall_mm");
         add(heat_inputs(heat, units), heat.bore.has_value(), "heat.heat_input_kj_mm.bore");
         return sentences;
     }
-    if (is_heated_against_its_rules(heat))
-        stop(fmt::format("Stop: {}. What the approved procedure asks for below waits until its author has "
-                         "confirmed it.",
-                         never_heated(heat, units).words));
-    add(minimum_sentence(preheat, rings_are_heated_against_its_rules(heat), units),
-        preheat.asked == PreheatState::figure, "heat.preheat_min_degC");
+    add(minimum_sentence(preheat, units), preheat.asked == PreheatState::figure, "heat.preheat_min_degC");
     const bool told = preheat.asked != PreheatState::needed_without_figure;
     if (preheat.interpass_max && (told || preheat.interpass_max->source == "approved"))
         add(maximum_sentence(preheat, units), true, "heat.interpass_max_degC");

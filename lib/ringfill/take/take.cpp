@@ -150,15 +150,13 @@ std::vector<StickUse> stick_uses(const std::vector<BorePlan>& bores) {
     std::vector<StickUse> uses;
     for (const BorePlan& bore : bores) {
         const Preheat& preheat = bore.heat.preheat;
-        if (preheat.closed || preheat.state == PreheatState::not_known)
+        if (preheat.state == PreheatState::contradictory || preheat.state == PreheatState::not_known)
             continue;
         StickUse& use = uses.emplace_back(StickUse{bore.name, {}, {}});
-        const bool never_heated = rings_are_heated_against_its_rules(bore.heat);
-        if (const auto figure = preheat.figure(); figure && figure->value > chill_off && !never_heated)
+        if (const auto figure = preheat.figure(); figure && figure->value > chill_off)
             use.minimum = figure->value;
-        const auto& own_most = preheat.overruled.interpass_max;
-        if (const auto& most = never_heated && own_most ? own_most : preheat.interpass_max)
-            use.maximum = most->value;
+        if (preheat.interpass_max)
+            use.maximum = preheat.interpass_max->value;
     }
     return uses;
 }
