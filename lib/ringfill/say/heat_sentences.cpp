@@ -37,11 +37,9 @@ std::string minimum_sentence(const Preheat& preheat, UnitSystem units) {
 }
 
 std::string maximum_sentence(const Preheat& preheat, UnitSystem units) {
-    std::string text = fmt::format("No ring begins over {}: {} [{}].", shown_limits(preheat, units).maximum,
-                                   preheat.interpass_max->by, preheat.interpass_max->source);
-    if (preheat.narrow)
-        text += " The window is narrow: read both with a contact thermometer.";
-    return text;
+    return fmt::format("No ring begins over {}: {} [{}].{}", shown_limits(preheat, units).maximum,
+                       preheat.interpass_max->by, preheat.interpass_max->source,
+                       preheat.narrow ? " The window is narrow: read both with a contact thermometer." : "");
 }
 
 std::string later_sentence(const LaterLayers& later, UnitSystem units) {
