@@ -14,40 +14,44 @@ using namespace ringfill;
 
 namespace {
 
-const Family& steel() {
-    return family_of(testing::shop().registry, "steel/C45");
-}
+using Certificate = std::vector<std::pair<std::string, double>>;
 
-/// The answer for a grade of the product's table as it stands.
+/// The answer for a grade of the product's tables as it stands, with the first filler of its family.
 struct Situation {
+    const Family* family = nullptr;
     std::string grade;
     std::optional<double> wall_mm;
     std::optional<double> hydrogen;
     bool measured = false;
     std::optional<double> heat_input_kj_mm;
-    std::vector<std::pair<std::string, double>> certificate = {};
+    Certificate certificate = {};
 
-    double minimum() const {
+    const Base& base() const {
+        return *std::find_if(family->bases.begin(), family->bases.end(),
+                             [&](const Base& one) { return one.name == grade; });
+    }
+
+    HeatCase what(const Filler& filler) const {
         WornBore bore;
         bore.composition = certificate;
         if (wall_mm)
             bore.heat_wall = millimetres(*wall_mm);
         Procedure procedure;
-        procedure.filler = "steel/ER70S-6";
-        Filler filler = *std::find_if(steel().fillers.begin(), steel().fillers.end(),
-                                      [](const Filler& one) { return one.name == "ER70S-6"; });
-        filler.hydrogen_ml_100g.reset();
+        procedure.filler = family->name + "/" + filler.name;
         if (hydrogen && measured)
             procedure.hydrogen_ml_100g = hydrogen;
-        else if (hydrogen)
-            filler.hydrogen_ml_100g = Sourced<double>{*hydrogen, "practice"};
-        const Base& base = *std::find_if(steel().bases.begin(), steel().bases.end(),
-                                         [&](const Base& one) { return one.name == grade; });
         std::optional<EnergyPerLength> heat;
         if (heat_input_kj_mm)
             heat = in_si<EnergyPerLength>(*heat_input_kj_mm * 1e6);
-        const HeatCase what = heat_case(bore, procedure, Site(), steel(), base, filler, std::nullopt, heat);
-        return deg_c(preheat(what).minimum.value().value);
+        return heat_case(bore, procedure, Site(), *family, base(), filler, std::nullopt, heat);
+    }
+
+    double minimum() const {
+        Filler filler = family->fillers.front();
+        filler.hydrogen_ml_100g.reset();
+        if (hydrogen && !measured)
+            filler.hydrogen_ml_100g = Sourced<double>{*hydrogen, "practice"};
+        return deg_c(preheat(what(filler)).minimum.value().value);
     }
 };
 
@@ -57,9 +61,19 @@ Situation random_situation(std::mt19937_64& random) {
     const auto between = [&](double low, double high) {
         return std::uniform_real_distribution<double>(low, high)(random);
     };
-    const auto& bases = steel().bases;
-    return {bases[std::uniform_int_distribution<std::size_t>(0, bases.size() - 1)(random)].name,
-            between(3, 150), between(0.5, 20), std::bernoulli_distribution(0.3)(random), between(0.1, 5)};
+    static const Registry::Families families = testing::shop().registry.families();
+    static const std::vector<std::pair<const Family*, std::string>> grades = [] {
+        std::vector<std::pair<const Family*, std::string>> all;
+        for (const Family& family : families)
+            for (const Base& base : family.bases)
+                all.emplace_back(&family, base.name);
+        return all;
+    }();
+    const auto& [family, grade] =
+        grades[std::uniform_int_distribution<std::size_t>(0, grades.size() - 1)(random)];
+    return {
+        family,         grade, between(3, 150), between(0.5, 30), std::bernoulli_distribution(0.3)(random),
+        between(0.1, 5)};
 }
 
 void never_lower(const Situation& known, const Situation& less_known, const std::string& what) {
@@ -70,9 +84,18 @@ void never_lower(const Situation& known, const Situation& less_known, const std:
     REQUIRE(after >= before - 1e-9);
 }
 
+/// The most of an element that the grade may hold [%]; what its standard leaves out as low-alloy steel has
+/// it.
+double most_of(const Base& base, const std::string& element) {
+    for (const auto& [name, percent] : base.composition)
+        if (name == element)
+            return percent.value;
+    return element == "Mn" ? 1.65 : 0.30;
+}
+
 } // namespace
 
-TEST_CASE("what is not known never lowers the answer for a grade of the table") {
+TEST_CASE("what is not known never lowers the answer for a grade of the tables") {
     std::mt19937_64 random(4140);
     for (int i = 0; i < situations; ++i) {
         const Situation known = random_situation(random);
@@ -92,7 +115,7 @@ TEST_CASE("what is not known never lowers the answer for a grade of the table") 
     }
 }
 
-TEST_CASE("for a grade of the table the answer rises with wall and hydrogen, whatever path it takes") {
+TEST_CASE("for a grade of the tables the answer rises with wall and hydrogen, whatever path it takes") {
     std::mt19937_64 random(77);
     for (int i = 0; i < situations; ++i) {
         const Situation before = random_situation(random);
@@ -101,7 +124,7 @@ TEST_CASE("for a grade of the table the answer rises with wall and hydrogen, wha
         never_lower(before, after, fmt::format("a wall of {} mm", *after.wall_mm));
         after = before;
         after.hydrogen =
-            std::min(20.0, *before.hydrogen + std::uniform_real_distribution<double>(0, 8)(random));
+            std::min(30.0, *before.hydrogen + std::uniform_real_distribution<double>(0, 8)(random));
         never_lower(before, after, fmt::format("hydrogen {}", *after.hydrogen));
     }
 }
@@ -110,15 +133,12 @@ TEST_CASE("a certificate that denies the grade never asks for less than the grad
     std::mt19937_64 random(2'01);
     for (int i = 0; i < situations; ++i) {
         const Situation before = random_situation(random);
+        if (before.base().structure != "ferritic")
+            continue;
         Situation after = before;
         const char* elements[] = {"C", "Mn", "Cr", "Ni", "Mo"};
         const std::string element = elements[std::uniform_int_distribution<int>(0, 4)(random)];
-        const Base& base = *std::find_if(steel().bases.begin(), steel().bases.end(),
-                                         [&](const Base& one) { return one.name == before.grade; });
-        double limit = element == "Mn" ? 1.65 : 0.30;
-        for (const auto& [name, percent] : base.composition)
-            if (name == element)
-                limit = percent.value;
+        const double limit = most_of(before.base(), element);
         const double tolerated =
             element == "C" ? limit + 0.02 : 1.1 * limit; // within that it is of the grade
         after.certificate = {{element, tolerated + std::uniform_real_distribution<double>(
