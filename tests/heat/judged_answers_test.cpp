@@ -21,10 +21,10 @@ struct Judged {
     std::string filler = "steel/ER70S-6";
 };
 
-// Worked by hand from the printed rows and, where none rules, from the equation of EN 1011-2 method B with
-// CET = C + (Mn + Mo)/10 + (Cr + Cu)/20 + Ni/40, not under that of the deposit with 0.03 on top, 0.23;
-// quenched plate no more than 25 K under its maximum of 200 to 40 mm and 210 over that. Compositions: common
-// practice, no source.
+// Worked by hand from the printed rows, of a grade that takes another's from those, and, where none rules,
+// from the equation of EN 1011-2 method B with CET = C + (Mn + Mo)/10 + (Cr + Cu)/20 + Ni/40, not under that
+// of the deposit with 0.03 on top, 0.23; quenched plate no more than 25 K under its maximum of 200 to 40 mm
+// and 210 over that. Compositions: common practice, no source.
 const Judged judged[] = {
     {"steel/unknown", certificate(0.15, 0.9), {20, 35, 73, 94}},
     {"steel/C45", certificate(0.46, 0.65, 0.1, 0.02, 0.1), {150, 200, 260, 315}},
@@ -51,18 +51,18 @@ const Judged judged[] = {
     {"steel/A572-60", certificate(0.18, 1.2, 0.05, 0.01, 0.05, 0.1, 0.06), {20, 65, 110, 150}},
     {"steel/A913-65", certificate(0.08, 1.4, 0.05, 0.01, 0.05, 0.1, 0.04), {20, 20, 20, 20}},
     {"steel/A27 70-36", certificate(0.28, 0.7, 0.1, 0.02, 0.1), {95, 95, 150, 150}},
-    {"steel/A27 70-40", certificate(0.2, 1.1, 0.1, 0.02, 0.1), {48, 90, 129, 150}},
-    {"steel/A27 65-35", certificate(0.24, 0.7, 0.1, 0.02, 0.1), {48, 90, 129, 150}},
+    {"steel/A27 70-40", certificate(0.2, 1.1, 0.1, 0.02, 0.1), {95, 95, 150, 150}},
+    {"steel/A27 65-35", certificate(0.24, 0.7, 0.1, 0.02, 0.1), {95, 95, 150, 150}},
     {"steel/4130", certificate(0.3, 0.5, 0.95, 0.2, 0.1), {150, 205, 230, 230}},
     {"steel/4140", certificate(0.4, 0.9, 0.95, 0.2, 0.1), {175, 230, 260, 315}},
-    {"steel/4140H", certificate(0.4, 0.9, 0.95, 0.2, 0.1), {178, 220, 258, 279}},
-    {"steel/42CrMo4", certificate(0.42, 0.75, 1.05, 0.22, 0.1), {178, 220, 258, 279}},
-    {"steel/34CrNiMo6", certificate(0.34, 0.65, 1.5, 0.22, 1.5), {178, 220, 258, 279}},
+    {"steel/4140H", certificate(0.4, 0.9, 0.95, 0.2, 0.1), {175, 230, 260, 315}},
+    {"steel/42CrMo4", certificate(0.42, 0.75, 1.05, 0.22, 0.1), {175, 230, 260, 315}},
+    {"steel/34CrNiMo6", certificate(0.34, 0.65, 1.5, 0.22, 1.5), {290, 315, 315, 315}},
     {"steel/4340", certificate(0.4, 0.7, 0.8, 0.25, 1.8), {290, 315, 315, 315}},
     {"steel/8620", certificate(0.2, 0.8, 0.5, 0.2, 0.55), {95, 120, 175, 175}},
-    {"steel/A148 105-85", certificate(0.3, 0.8, 0.5, 0.2, 0.6), {137, 180, 218, 239}},
-    {"steel/A958 SC 4330", certificate(0.3, 0.75, 0.8, 0.25, 1.8), {170, 213, 251, 272}},
-    {"steel/A958 SC 4340", certificate(0.4, 0.75, 0.8, 0.25, 1.8), {178, 220, 258, 279}},
+    {"steel/A148 105-85", certificate(0.3, 0.8, 0.5, 0.2, 0.6), {150, 205, 230, 239}},
+    {"steel/A958 SC 4330", certificate(0.3, 0.75, 0.8, 0.25, 1.8), {290, 315, 315, 315}},
+    {"steel/A958 SC 4340", certificate(0.4, 0.75, 0.8, 0.25, 1.8), {290, 315, 315, 315}},
     {"stainless/304", {}, {20, 20, 20, 20}, "stainless/ER308L"},
     {"stainless/316", {}, {20, 20, 20, 20}, "stainless/ER316L"},
     {"stainless/304L", {}, {20, 20, 20, 20}, "stainless/ER308L"},
