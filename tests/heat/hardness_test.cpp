@@ -50,11 +50,13 @@ constexpr Measured rows[] = {{180, .07, .34, .95, 0, 0, 0, 0, 2.7, 250, true},
 } // namespace
 
 // Multi-run weld metal is softened by later passes: the check is of bias and spread, not of single rows.
-// Published for the heat-affected zone: a spread of 28 HV.
+// Published for the heat-affected zone: a spread of 28 HV. These rows are 12 HV harder than the formula says,
+// with a spread of 25 HV: the ± 60 HV that are told with an answer hold more than two spreads.
 TEST_CASE("the hardness formula is off by a small bias and a spread near the published one") {
     double sum = 0;
     double squares = 0;
     double most = 0;
+    int within_told = 0;
     for (const Measured& row : rows) {
         const double q = (row.electrode ? 0.8 : 1.0) * row.q;
         const auto cooling =
@@ -65,14 +67,16 @@ TEST_CASE("the hardness formula is off by a small bias and a spread near the pub
         sum += error;
         squares += error * error;
         most = std::max(most, std::abs(error));
+        within_told += std::abs(error) <= hardness_spread_HV ? 1 : 0;
     }
     const double n = static_cast<double>(std::size(rows));
     const double bias = sum / n;
     const double spread = std::sqrt(squares / n - bias * bias);
     INFO("bias " << bias << " HV, spread " << spread << " HV, farthest " << most << " HV");
-    CHECK(std::abs(bias) <= 15);
-    CHECK(spread <= 35);
-    CHECK(most <= 90);
+    CHECK(std::abs(bias + 12.1) <= 0.5);
+    CHECK(std::abs(spread - 24.8) <= 0.5);
+    CHECK(most <= 80);
+    CHECK(within_told >= 25);
 }
 
 TEST_CASE("hardness falls with the cooling time between martensite and the soft end") {
