@@ -149,9 +149,9 @@ TEST_CASE("the job's ratios and flow rule over the filler's") {
     CHECK(ready.settings.bead_ratio == 3.2);
     CHECK(ready.settings.pitch_ratio == 0.7);
     CHECK_THAT(ready.settings.gas_flow.value(), WithinRel(14e-3 / 60, 1e-14));
-    CHECK_THAT((ready.settings.unscaled.width / ready.settings.unscaled.crown).value(),
+    CHECK_THAT((ready.settings.unscaled_bead.width / ready.settings.unscaled_bead.crown).value(),
                WithinRel(3.2, 1e-13));
-    CHECK_THAT((ready.settings.unscaled.pitch / ready.settings.unscaled.width).value(),
+    CHECK_THAT((ready.settings.unscaled_bead.pitch / ready.settings.unscaled_bead.width).value(),
                WithinRel(0.7, 1e-13));
 }
 

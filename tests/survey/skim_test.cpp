@@ -59,7 +59,7 @@ TEST_CASE("a skimmed bore is prepared for welding") {
     CHECK(build.mean_radius == build.skim_radius);
     CHECK_THAT(as_mm(build.finish_radius), WithinAbs(45, 1e-12));
     CHECK_THAT(as_mm(build.weld_to_radius), WithinAbs(43, 1e-12));
-    CHECK_THAT(as_mm(build.build), WithinAbs(4.6, 1e-12));
+    CHECK_THAT(as_mm(build.thickness), WithinAbs(4.6, 1e-12));
     CHECK_THAT(as_mm(build.welded_length), WithinAbs(106, 1e-12));
     CHECK_THAT(as_mm3(build.ring_volume), WithinRel(pi * 106 * (47.6 * 47.6 - 43.0 * 43.0), 1e-12));
     CHECK_THAT(as_mm(build.finished_weld), WithinAbs(2.6, 1e-12));
@@ -86,7 +86,7 @@ TEST_CASE("without a skim metal is counted from the mean radius") {
     CHECK_THAT(as_mm(build.skim_radius), WithinAbs(47.1, 1e-12));
     CHECK(build.skim_volume == Volume());
     CHECK_THAT(as_mm(build.mean_radius), WithinAbs(46.7, 1e-12));
-    CHECK_THAT(as_mm(build.build), WithinAbs(4.1, 1e-12));
+    CHECK_THAT(as_mm(build.thickness), WithinAbs(4.1, 1e-12));
     CHECK_THAT(as_mm3(build.ring_volume), WithinRel(pi * 106 * (46.7 * 46.7 - 43.0 * 43.0), 1e-12));
     CHECK_THAT(as_mm(build.finished_weld), WithinAbs(1.3, 1e-12));
     CHECK_THAT(build.finished_weld_clock.value(), WithinRel(pi, 1e-15));

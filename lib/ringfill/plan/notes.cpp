@@ -9,7 +9,7 @@
 
 #include <ringfill/boring/bore_boring.hpp>
 #include <ringfill/caution/rules.hpp>
-#include <ringfill/weld/settings_told.hpp>
+#include <ringfill/weld/setting_notes.hpp>
 
 namespace ringfill {
 namespace {

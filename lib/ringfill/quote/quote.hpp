@@ -76,7 +76,7 @@ struct Quote {
 };
 
 /// The quote of a job. Noted: prices that cannot be counted exactly in this currency, and amounts too large.
-Quote quote(const QuoteFacts& facts, std::vector<Fault>& faults);
+Quote quote_from(const QuoteFacts& facts, std::vector<Fault>& faults);
 
 /// The quote of planned work; nothing when the job gives no currency, or one that the table does not have,
 /// which is noted.

@@ -90,7 +90,7 @@ std::vector<Working> build_working(const WornBore& bore, const Survey& survey, c
                 {"mean_radius_mm", skims ? "" : "sqrt(V_worn/(pi*L))", in_mm(build.mean_radius)},
                 {"wall_mm", build.wall ? "D_boss/2 - r_s" : "", in_mm(build.wall.value_or(Length()))},
                 {"weld_to_diameter_mm", "2*(r_f - s)", in_mm(2.0 * build.weld_to_radius)},
-                {"build_mm", "r_s - r_t", in_mm(build.build)},
+                {"build_mm", "r_s - r_t", in_mm(build.thickness)},
                 {"ring_volume_mm3", "pi*(r_m^2 - r_t^2)*(L + 2*o)", in_mm3(build.ring_volume)},
                 {"finished_weld_mm", skims ? "r_s - r_f" : "r_min - r_f", in_mm(build.finished_weld)},
                 {"finished_weld_clock_deg", skims ? "" : "mod(theta, 360)",

@@ -12,7 +12,7 @@
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/weld/gas.hpp>
-#include <ringfill/weld/settings_told.hpp>
+#include <ringfill/weld/setting_notes.hpp>
 
 namespace ringfill {
 namespace {
@@ -99,7 +99,7 @@ std::optional<Settings> settings(const Procedure& procedure, const Shop& shop, U
     found.deposition = *laid;
     found.bead_ratio = procedure.bead_ratio.value_or(found.filler->bead_ratio.value);
     found.pitch_ratio = procedure.pitch_ratio.value_or(usual_pitch_ratio);
-    found.unscaled = bead(found.deposition, procedure.travel, found.bead_ratio, found.pitch_ratio);
+    found.unscaled_bead = bead(found.deposition, procedure.travel, found.bead_ratio, found.pitch_ratio);
     found.window = window_for(procedure, *found.size);
     found.travel_limit = travel_limit(procedure, found.window);
     if (found.gas)

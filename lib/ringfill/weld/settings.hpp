@@ -21,7 +21,7 @@ struct Settings {
     Deposition deposition;
     double bead_ratio = 0;
     double pitch_ratio = 0;
-    Bead unscaled;      ///< the bead at κ = 1
+    Bead unscaled_bead; ///< the bead at κ = 1
     Speed travel_limit; ///< v_max
     VolumeFlow gas_flow;
     std::optional<SourcedRange<double>> efficiency_range; ///< usual of the filler or its process
