@@ -19,7 +19,7 @@ namespace {
 std::vector<Settings> all_settings(const Job& job, const Shop& shop, std::vector<Fault>& faults) {
     std::vector<Settings> found;
     for (const Procedure& procedure : job.procedures)
-        if (auto one = settings(procedure, shop, job.units, faults))
+        if (auto one = settings(procedure, shop, faults))
             found.push_back(std::move(*one));
     return found;
 }
@@ -140,12 +140,11 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     const auto rule = watch_rule(shop.cautions.fire_rules, job.site.fire_rules, job.units, faults);
     refuse_if_any(Origin::job, faults);
 
-    Plan plan;
-    plan.title = job.title;
-    plan.units = job.units;
-    plan.reserve = job.reserve;
     const std::vector<GivenBore>& given = figures.given;
-    plan.bores = follow_bores(figures, job, shop, progress);
+    Plan plan{.title = job.title,
+              .units = job.units,
+              .reserve = job.reserve,
+              .bores = follow_bores(figures, job, shop, progress)};
     const PlannedDay day = plan_day(job, plan.bores, shop.standing_times);
     plan.day = day.day;
     plan.fire_watch =

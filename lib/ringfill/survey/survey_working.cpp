@@ -23,15 +23,15 @@ std::vector<Working> extreme_working(const std::string& figure, const WornStatio
                                      const ClockRadius& extreme) {
     const Interpolant outline(station.radii);
     std::vector<double> waves;
-    for (std::size_t j = 1; j <= outline.cosines().size(); ++j)
+    for (std::size_t j = 1; j <= outline.cosines.size(); ++j)
         waves.push_back(static_cast<double>(j));
     const double share = extreme.clock.value() / (2 * std::numbers::pi);
     const double on_grid = share * search_angles;
     const bool is_on_grid = std::fabs(on_grid - std::round(on_grid)) < 1e-6;
     const double count = is_on_grid ? search_angles : static_cast<double>(station.radii.size());
     return {worked(figure + "_mm", "a_0 + sum(a*cos(j*theta*pi/180)) + sum(b*sin(j*theta*pi/180))",
-                   inputs_of(in_mm("a_0", outline.mean()), Input("a", all_mm(outline.cosines()), "mm"),
-                             Input("b", all_mm(outline.sines()), "mm"), Input("j", waves),
+                   inputs_of(in_mm("a_0", outline.mean), Input("a", all_mm(outline.cosines), "mm"),
+                             Input("b", all_mm(outline.sines), "mm"), Input("j", waves),
                              in_degrees("theta", extreme.clock)),
                    in_mm(extreme.radius)),
             worked(figure + "_clock_deg", "360*i/n", {{"i", std::round(share * count)}, {"n", count}},

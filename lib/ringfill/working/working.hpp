@@ -33,11 +33,6 @@ struct AmountIn {
     Input operator()(std::string symbol, Quantity quantity) const;
 };
 
-template <class Quantity>
-double number_in_si(Quantity quantity) {
-    return quantity.value();
-}
-
 // Quantities as workings write them: {"t", in_seconds(arc)}.
 inline constexpr AmountIn<Length> in_mm{mm, "mm"};
 inline constexpr AmountIn<Length> in_metres{number_in_si, "m"};

@@ -39,14 +39,10 @@ class LineOf {
     }
     /// A key holds nothing that is escaped, and most texts of a plan are keys.
     void put_key(char before, std::string_view key) const {
-        const std::size_t begin = out_.size();
-        out_.resize(begin + key.size() + 4);
-        char* const at = out_.data() + begin;
-        at[0] = before;
-        at[1] = '"';
-        key.copy(at + 2, key.size());
-        at[key.size() + 2] = '"';
-        at[key.size() + 3] = ':';
+        out_.push_back(before);
+        out_.push_back('"');
+        out_.append(key);
+        out_.append(std::string_view("\":"));
     }
     void put(std::string_view text) const { append_text(out_, text); }
     void put(double number) const { append_number(out_, number); }
