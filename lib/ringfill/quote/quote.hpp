@@ -56,7 +56,7 @@ struct QuoteSection {
 struct OnTop {
     std::string name; ///< contingency, mark-up, tax
     ExactShare share = 0;
-    Minor of = 0;
+    Minor before = 0; ///< what it is a share of
     Minor amount = 0;
 };
 
