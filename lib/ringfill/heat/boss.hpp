@@ -1,36 +1,13 @@
 #pragma once
 
-#include <optional>
-#include <string>
+#include <vector>
 
+#include <ringfill/heat/hot_metal.hpp>
+#include <ringfill/heat/surface_loss.hpp>
 #include <ringfill/job/worn_bore.hpp>
-#include <ringfill/material/family.hpp>
 #include <ringfill/survey/skim.hpp>
 
 namespace ringfill {
-
-/// Specific heat of carbon steel c(T) [J/(kg K); EN 1993-1-2:2005, 3.4.1.2; restated in articles]. Constant
-/// below 20 °C; up to 1,200 °C, above that the value there.
-SpecificHeat carbon_steel_specific_heat(Temperature at);
-
-/// Conductivity of carbon steel λ(T) [W/(m K); EN 1993-1-2:2005, 3.4.1.3; restated]. Constant below 20 °C.
-Conductivity carbon_steel_conductivity(Temperature at);
-
-/// How a metal takes up and passes on heat.
-struct HotMetal {
-    std::optional<SpecificHeat> constant; ///< nothing: c(T) of carbon steel
-    Conductivity conductivity;            ///< at 150 °C
-    Density density;
-    std::string source; ///< of the specific heat, key of the bibliography
-
-    SpecificHeat specific_heat(Temperature at) const {
-        return constant ? *constant : carbon_steel_specific_heat(at);
-    }
-};
-
-/// The figures of the base metal: the table's own, or for ferritic and martensitic steel those of carbon
-/// steel. Nothing where neither is known.
-std::optional<HotMetal> hot_metal(const Base& base);
 
 /// The boss as one lump of metal (section 9 of the computation).
 struct Boss {
@@ -42,12 +19,6 @@ struct Boss {
     Conductance sink; ///< G, what flows off into the machine
 };
 
-/// Convection in still air, h_c [W/(m² K); common practice, a handbook band of 5 to 25].
-inline constexpr double still_air_W_m2K = 10;
-/// Emissivity of scaled steel [oxidised steel 0.74 to 0.82 in emissivity tables, restated].
-inline constexpr double scaled_emissivity = 0.8;
-/// Stefan-Boltzmann constant [W/(m² K⁴); CODATA 2018, exact].
-inline constexpr double stefan_boltzmann = 5.670374419e-8;
 /// Convection and radiation together from a plate that carries heat off [W/(m² K); common practice, no
 /// source].
 inline constexpr double plate_W_m2K = 15;
