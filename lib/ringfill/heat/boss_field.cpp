@@ -50,14 +50,15 @@ BossField BossEquation::at_ambient() const {
     return field;
 }
 
+double BossEquation::face_W_m2K(const BareFace& face, const BossLoad& load, double kelvin) const {
+    return is_wrapped(face.kind, load) ? blanket_ : bare_W_m2K(face.emissivity, kelvin, ambient_);
+}
+
 void BossEquation::set_losses(const BossField& field, const BossLoad& load) {
     for (const std::size_t cell : losing_)
         loss_[cell] = 0;
     for (const BareFace& face : mesh_.faces)
-        loss_[face.cell] +=
-            face.area * (is_wrapped(face.kind, load)
-                             ? blanket_
-                             : bare_W_m2K(face.emissivity, field.kelvin[face.cell], ambient_));
+        loss_[face.cell] += face.area * face_W_m2K(face, load, field.kelvin[face.cell]);
     for (std::size_t k = 0; k < mesh_.along; ++k)
         loss_[mesh_.slot(mesh_.across - 1, k)] += mesh_.carry_off;
 }
@@ -203,61 +204,11 @@ void BossEquation::settle(BossField& field, double seconds) {
     fastest_ = fastest / seconds;
 }
 
-double BossEquation::loss(const BossField& field, const BossLoad& load) const {
-    double watts = 0;
-    for (const BareFace& face : mesh_.faces) {
-        const double at = field.kelvin[face.cell];
-        watts += face.area * (at - ambient_) *
-                 (is_wrapped(face.kind, load) ? blanket_ : bare_W_m2K(face.emissivity, at, ambient_));
-    }
-    for (std::size_t k = 0; k < mesh_.along; ++k)
-        watts += mesh_.carry_off * (field.kelvin[mesh_.slot(mesh_.across - 1, k)] - ambient_);
-    return watts;
-}
-
 double BossEquation::content(const BossField& field) const {
     double joules = 0;
     for (std::size_t at = 0; at < field.content.size(); ++at)
         joules += metal_.density * mesh_.volume[at] * field.content[at];
     return joules;
-}
-
-double coldest_bore(const BossMesh& mesh, const BossField& field) {
-    double coldest = field.kelvin[mesh.slot(0, 0)];
-    for (std::size_t k = 1; k < mesh.along; ++k)
-        coldest = std::min(coldest, field.kelvin[mesh.slot(0, k)]);
-    return coldest;
-}
-
-double mean_bore(const BossMesh& mesh, const BossField& field) {
-    double sum = 0;
-    for (std::size_t k = 0; k < mesh.along; ++k)
-        sum += field.kelvin[mesh.slot(0, k)];
-    return sum / static_cast<double>(mesh.along);
-}
-
-double mean_skin(const BossMesh& mesh, const BossField& field) {
-    double sum = 0;
-    for (std::size_t k = 0; k < mesh.along; ++k)
-        sum += field.kelvin[mesh.slot(mesh.across - 1, k)];
-    return sum / static_cast<double>(mesh.along);
-}
-
-double mean_boss(const BossMesh& mesh, const BossField& field) {
-    double sum = 0;
-    double volume = 0;
-    for (std::size_t at = mesh.first_cell(); at < mesh.past_boss(); ++at) {
-        sum += mesh.volume[at] * field.kelvin[at];
-        volume += mesh.volume[at];
-    }
-    return sum / volume;
-}
-
-double bore_at(const BossMesh& mesh, const BossField& field, double depth) {
-    const double cells = std::clamp(depth / mesh.cell_length - 0.5, 0.0, static_cast<double>(mesh.along - 1));
-    const auto k = std::min(static_cast<std::size_t>(cells), mesh.along - 2);
-    const double share = cells - static_cast<double>(k);
-    return (1 - share) * field.kelvin[mesh.slot(0, k)] + share * field.kelvin[mesh.slot(0, k + 1)];
 }
 
 } // namespace ringfill

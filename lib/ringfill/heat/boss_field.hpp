@@ -55,8 +55,8 @@ class BossEquation {
     /// The fastest that a cell of the boss changed in the last step [K/s].
     double fastest() const { return fastest_; }
 
-    /// What the boss and its plates lose now, and what a boss at so much gives its plates [W].
-    double loss(const BossField& field, const BossLoad& load) const;
+    /// What a face loses for each square metre and kelvin over the air [W/(m² K)].
+    double face_W_m2K(const BareFace& face, const BossLoad& load, double kelvin) const;
 
     /// Heat content over 20 °C of the boss and its plates [J].
     double content(const BossField& field) const;
@@ -81,13 +81,5 @@ class BossEquation {
     // The states of its stages, in kelvin over the air, and their rates.
     std::vector<double> begin_, before_, last_, next_, begin_rate_, rate_;
 };
-
-/// Reads a field. The bore is told by its innermost cells, the skin by the outermost.
-double coldest_bore(const BossMesh& mesh, const BossField& field);
-double mean_bore(const BossMesh& mesh, const BossField& field);
-double mean_skin(const BossMesh& mesh, const BossField& field);
-double mean_boss(const BossMesh& mesh, const BossField& field); ///< by volume, without plates
-/// The bore at a depth [K]: linear between the centres of its cells, level beyond the last ones.
-double bore_at(const BossMesh& mesh, const BossField& field, double depth);
 
 } // namespace ringfill

@@ -13,9 +13,9 @@ constexpr double most_K_a_step = 12;
 constexpr double while_heating_s = 30;
 constexpr double joins_under = 0.3;
 
-/// A crossing is met within this [K].
-constexpr double met_within_K = 1e-3;
 constexpr int most_repeats = 30;
+
+constexpr double traced_each_s = 60;
 
 } // namespace
 
@@ -63,6 +63,17 @@ void BossWalk::take_step(double length) {
     heater_heat_ += load_.heater * length;
     heater_time_ += load_.heater > 0 ? length : 0;
     arc_heat_ += load_.arc * length;
+    if (!trace_)
+        return;
+    while (!trace_->empty() && trace_->back().first > seconds_) // a step that was repeated
+        trace_->pop_back();
+    if (trace_->empty() || seconds_ - trace_->back().first >= traced_each_s)
+        trace_->emplace_back(seconds_, mean_boss(mesh(), field_));
+}
+
+void BossWalk::step_by(double seconds) {
+    ask_heater();
+    take_step(seconds);
 }
 
 double BossWalk::step(double most_seconds) {

@@ -1,13 +1,21 @@
 #pragma once
 
 #include <functional>
+#include <utility>
+#include <vector>
 
-#include <ringfill/heat/boss_field.hpp>
+#include <ringfill/heat/boss_readings.hpp>
 
 namespace ringfill {
 
 /// Tells the power of the heater [W] for the next step, by the field as it stands.
 using HeaterControl = std::function<double(const BossField&)>;
+
+/// The mean of a boss [K] at some seconds.
+using BossTrace = std::vector<std::pair<double, double>>;
+
+/// A crossing is met within this [K].
+inline constexpr double met_within_K = 1e-3;
 
 /// A boss on its way through time, by steps that the rules of section 9 set: 2 s after each change of arc,
 /// heater or wrap, then each twice as long as the one before, at most 12 K in any cell of the boss while no
@@ -42,6 +50,12 @@ class BossWalk {
     /// One step by the rules, at most so long; its length.
     double step(double most_seconds);
 
+    /// One step of just this length.
+    void step_by(double seconds);
+
+    /// Notes the mean of the boss about once a minute from now on; nothing: no longer.
+    void trace(BossTrace* points) { trace_ = points; }
+
   private:
     double next_length(double left);
     void take_step(double length);
@@ -53,6 +67,7 @@ class BossWalk {
     BossField field_;
     BossLoad load_;
     HeaterControl heater_;
+    BossTrace* trace_ = nullptr;
     double longest_step_ = 0;
     double length_ = 0; ///< of the last step by the rules; 0 after a change
     double fastest_ = 0;
