@@ -15,21 +15,10 @@ Amount in_kw(Power power) {
     return {power.value() / 1e3, "kW"};
 }
 
-/// Mass of the boss, and of the plates that warm along with it.
 std::vector<Working> boss_working(const WornBore& bore, const Build& build, const HeatBalance& balance) {
-    std::vector<double> plates;
-    std::vector<double> reaches;
-    for (const BossPlate& plate : balance.cold().settings.boss.plates) {
-        plates.push_back(mm(plate.thickness));
-        reaches.push_back(mm(plate.reach));
-    }
-    const HeatRun& run = balance.cold().run;
     return worked(inputs_of(in_kg_m3("rho", balance.metal.density), in_mm("D", *bore.boss_diameter),
-                            in_mm("r_s", build.skim_radius), in_mm("L", bore.length), in_kg("m", run.boss),
-                            Input("t", plates, "mm"), Input("z", reaches, "mm")),
-                  {{"boss_kg", "rho*pi*((D/2)^2 - r_s^2)*L*1e-9", in_kg(run.boss)},
-                   {"heated_kg", plates.empty() ? "1*m" : "m + sum(rho*pi*((D/2 + z)^2 - (D/2)^2)*t)*1e-9",
-                    in_kg(run.whole)}});
+                            in_mm("r_s", build.skim_radius), in_mm("L", bore.length)),
+                  {{"boss_kg", "rho*pi*((D/2)^2 - r_s^2)*L*1e-9", in_kg(balance.cold().run.boss)}});
 }
 
 std::vector<Working> heater_working(const HeatBalance& balance) {

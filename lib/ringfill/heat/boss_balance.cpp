@@ -42,9 +42,4 @@ double boss_mass(const BossEquation& equation) {
            std::accumulate(begin, begin + static_cast<std::ptrdiff_t>(equation.mesh().past_boss()), 0.0);
 }
 
-double whole_mass(const BossEquation& equation) {
-    const std::vector<double>& volume = equation.mesh().volume;
-    return equation.metal().density * std::accumulate(volume.begin(), volume.end(), 0.0);
-}
-
 } // namespace ringfill

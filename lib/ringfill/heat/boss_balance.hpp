@@ -10,8 +10,7 @@ double outflow(const BossEquation& equation, const BossField& field, const BossL
 /// What a kelvin more of the boss takes, without its plates, Σ m c(T) [J/K].
 double capacity(const BossEquation& equation, const BossField& field);
 
-/// Mass of the boss, and of boss and plates [kg].
+/// Mass of the boss without its plates [kg].
 double boss_mass(const BossEquation& equation);
-double whole_mass(const BossEquation& equation);
 
 } // namespace ringfill

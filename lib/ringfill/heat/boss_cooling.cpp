@@ -31,7 +31,7 @@ std::optional<double> come_down(BossWalk& walk, const HeatRunSettings& settings,
         time = 0;
     while (!time && walk.seconds() - began < longest_cooling_s) {
         // Once it cools more slowly by itself, it does so to the end.
-        const bool is_slowed = settings.cooling_max_K_per_h && slowing(walk.field()) > 0;
+        const bool is_slowed = cover.keeps_rate && settings.cooling_max_K_per_h && slowing(walk.field()) > 0;
         walk.control(is_slowed ? HeaterControl(slowing) : HeaterControl(), slow_step_s);
         const BossWalk begin = walk;
         const double length = walk.step(longest_cooling_s);

@@ -9,6 +9,8 @@ namespace ringfill {
 namespace {
 
 constexpr double longest_step_of_hold_s = 30;
+/// What the coldest place of the bore is under the hold is made good in so long [own choice].
+constexpr double brought_back_in_s = 300;
 /// A hold is begun this near, and counts as held while the bore falls no further [K; own choice].
 constexpr double held_within_K = 1;
 constexpr double hold_falls_K = 15;
@@ -21,7 +23,7 @@ BossHold hold_hot(BossWalk& walk, const HeatRunSettings& settings, WarmUpRule ru
     const double heat_before = walk.heater_heat();
     const auto bore = [&] { return mean_bore(walk.mesh(), walk.field()); };
     BossHold hold;
-    if (!come_down(walk, settings, {}, target)) {
+    if (!come_down(walk, settings, {false, false, true}, target)) {
         hold.end = HeatEnd::never_cools;
         return hold;
     }
@@ -33,7 +35,10 @@ BossHold hold_hot(BossWalk& walk, const HeatRunSettings& settings, WarmUpRule ru
     walk.put(load);
     walk.control(
         [&](const BossField& field) {
-            return std::clamp(outflow(walk.equation(), field, load), 0.0, settings.heater.value());
+            const double under = target - coldest_bore(walk.mesh(), field);
+            return std::clamp(outflow(walk.equation(), field, load) +
+                                  capacity(walk.equation(), field) * under / brought_back_in_s,
+                              0.0, settings.heater.value());
         },
         longest_step_of_hold_s);
     walk.advance(is_there ? settings.hold_for.value() : 0);

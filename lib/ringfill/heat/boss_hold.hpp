@@ -12,8 +12,9 @@ struct BossHold {
     Power lost;  ///< as it ends: what holds it
 };
 
-/// Brings a boss to its hold, down or up, and holds it there by giving what it loses. It is bare, or under
-/// the blanket of a heater that stays. @param settings with a hold. @param rule of its warm-up.
+/// Brings a boss to its hold, down or up, and holds its coldest place there by giving what the boss loses. It
+/// is bare, or under the blanket of a heater that stays. @param settings with a hold. @param rule of its
+/// warm-up.
 BossHold hold_hot(BossWalk& walk, const HeatRunSettings& settings, WarmUpRule rule);
 
 } // namespace ringfill

@@ -34,7 +34,6 @@ class Follower {
         : settings_(settings), equation_(equation_of(settings)), walk_(equation_), window_(settings),
           log_(run_, walk_, settings.step_over) {
         run_.boss = in_si<Mass>(boss_mass(equation_));
-        run_.whole = in_si<Mass>(whole_mass(equation_));
         run_.ring_peak = run_.hottest_start = settings.ambient;
     }
 
@@ -43,6 +42,8 @@ class Follower {
             const bool is_welded = weld(passes);
             run_.welding_ends = log_.mean();
             run_.lost = in_si<Energy>(walk_.field().lost);
+            run_.stored = in_si<Energy>(equation_.content(walk_.field()) - content_at_begin_);
+            run_.reheat_heat = in_si<Energy>(walk_.heater_heat()) - run_.warm_up_heat;
             if (is_welded && hold())
                 cool();
         }
@@ -108,16 +109,15 @@ class Follower {
     bool weld(const std::vector<RingPass>& passes) {
         window_.let_heater_stay(walk_);
         const double began = walk_.seconds();
-        const double heat_before = walk_.heater_heat();
         const double on_before = walk_.heater_time();
+        const double heat_before = walk_.heater_heat();
         for (const RingPass& pass : passes)
             if (!weld_layer(pass))
                 return false;
         walk_.control(nullptr, 0);
-        run_.reheat_heat = in_si<Energy>(walk_.heater_heat() - heat_before);
         if (const double time = walk_.seconds() - began; settings_.heater_stays && time > 0)
-            run_.held =
-                HeldHeat{(walk_.heater_time() - on_before) / time, run_.reheat_heat / in_si<Time>(time)};
+            run_.held = HeldHeat{(walk_.heater_time() - on_before) / time,
+                                 in_si<Power>((walk_.heater_heat() - heat_before) / time)};
         return true;
     }
 
@@ -195,7 +195,7 @@ class Follower {
         return true;
     }
 
-    /// The way it is counted goes into the steps and the curve, the others stand beside it.
+    /// The way it is counted goes into the steps and the curve, kept to its rate; the others stand beside it.
     void cool() {
         const bool wrapped = settings_.cooling_max_K_per_h.has_value();
         run_.cools_wrapped = wrapped;
@@ -210,7 +210,7 @@ class Follower {
             run_.wrapped_with_plates = aside({true, true});
         const Temperature from = in_si<Temperature>(bore());
         BossCooling& counted = wrapped ? run_.wrapped : run_.bare;
-        counted = cool_down(walk_, settings_, {wrapped, false});
+        counted = cool_down(walk_, settings_, {wrapped, false, true});
         log_.add_cooling(HeatStage::cool_to_rough, counted.to_rough, from, settings_.rough_below);
         log_.add_cooling(HeatStage::cool_to_finish, counted.to_finish, std::min(from, settings_.rough_below),
                          settings_.finish_below);
@@ -223,6 +223,7 @@ class Follower {
     RingWindow window_;
     HeatRun run_;
     HeatLog log_;
+    double content_at_begin_ = equation_.content(walk_.field());
 };
 
 } // namespace

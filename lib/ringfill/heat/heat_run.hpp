@@ -155,8 +155,8 @@ struct HeatRun {
     Energy reheat_heat;        ///< likewise, or what a heater that stays gave while welding
     Energy post_heat_heat;     ///< likewise
     Energy lost;               ///< up to the end of the last ring
+    Energy stored;             ///< in the boss and its plates then, over what the air gives
     Mass boss;                 ///< m_b
-    Mass whole;                ///< with its plates
     std::vector<std::pair<Time, Time>> arcs; ///< begin and end of each, from the start of the warm-up
 
     const BossCooling& cooling() const { return cools_wrapped ? wrapped : bare; }

@@ -9,6 +9,7 @@
 #include <range/v3/algorithm/count.hpp>
 
 #include <ringfill/heat/heat_balance.hpp>
+#include <ringfill/heat/surface_loss.hpp>
 
 namespace ringfill {
 namespace {
@@ -74,6 +75,13 @@ std::string warm_up_in_words(const HeatBalance& balance, UnitSystem units) {
     return text + ".";
 }
 
+/// "rings 1 to 9", and without the first word where it was said.
+std::string rings_in_words(const ToldDwell& dwell, bool is_first) {
+    if (dwell.from_ring == dwell.to_ring)
+        return fmt::format("{}{}", is_first ? "ring " : "", dwell.from_ring);
+    return fmt::format("{}{} to {}", is_first ? "rings " : "", dwell.from_ring, dwell.to_ring);
+}
+
 /// "dwell 35 s (rings 1 to 9), 50 s (10 to 14)" of each layer, layers alike together.
 std::string dwells_in_words(const HeatRun& run) {
     std::vector<std::pair<std::string, std::string>> layers; // what is told, of whom
@@ -83,11 +91,8 @@ std::string dwells_in_words(const HeatRun& run) {
         const auto first = dwell;
         for (; dwell != run.dwells.end() && dwell->pass == first->pass && dwell->layer == first->layer;
              ++dwell)
-            told += fmt::format("{}{:.0f} s ({}{})", told.empty() ? "" : ", ", dwell->told.value(),
-                                dwell == first ? "after rings " : "",
-                                dwell->from_ring == dwell->to_ring
-                                    ? fmt::format("{}", dwell->from_ring)
-                                    : fmt::format("{} to {}", dwell->from_ring, dwell->to_ring));
+            told += fmt::format("{}{:.0f} s ({})", told.empty() ? "" : ", ", dwell->told.value(),
+                                rings_in_words(*dwell, dwell == first));
         if (!layers.empty() && layers.back().first == told)
             layers.back().second += " and " + of;
         else
@@ -115,8 +120,7 @@ std::string pauses_in_words(const HeatBalance& balance, UnitSystem units) {
             : fmt::format("{}{}. The place where a ring begins",
                           dwells[0] == 'b' ? "Bore" : dwells.substr(0, 1),
                           dwells.substr(dwells[0] == 'b' ? 4 : 1));
-    text += fmt::format(" must read under {} just before the arc, the hottest is {}.",
-                        show_maximum(start, units), show(run.hottest_start, units));
+    text += fmt::format(" must read under {} just before the arc.", show_maximum(start, units));
     if (run.rests > 0)
         text += " What shortens a rest: another bore of the line in turns, or less power.";
     return text;
@@ -144,15 +148,16 @@ std::string cooling_in_words(const HeatBalance& balance, UnitSystem units) {
 
 std::string heater_in_words(const HeatBalance& balance, UnitSystem units) {
     const HeatRun& run = balance.cold().run;
+    std::string plates;
+    for (const BossPlate& plate : balance.cold().settings.boss.plates)
+        plates += fmt::format(", a plate of {} that reaches {} past it", show(plate.thickness, units),
+                              show(plate.reach, units));
     return fmt::format(
         "Worked out with a boss of {}{}; {} of {:.3g} kW, {:.3g} % of it into the metal (needs over {:.1f} "
-        "kW); air of {}{}.",
-        show(run.boss, units),
-        run.whole > run.boss
-            ? fmt::format(", {} with what stands on it as far as it is warmed along", show(run.whole, units))
-            : "",
-        balance.heater.kind, balance.heater.power.value() / 1e3, 100 * balance.heater.efficiency,
-        std::ceil(heater_needed(balance).value() / 100 - 1e-9) / 10, show(balance.ambient, units),
+        "kW); air of {}, {:.0f} W/(m² K) to it and what bare metal radiates{}.",
+        show(run.boss, units), plates, balance.heater.kind, balance.heater.power.value() / 1e3,
+        100 * balance.heater.efficiency, std::ceil(heater_needed(balance).value() / 100 - 1e-9) / 10,
+        show(balance.ambient, units), still_air_W_m2K,
         balance.hot.is_whole() ? fmt::format("; peak {}", show(balance.peak(), units)) : "");
 }
 

@@ -34,7 +34,7 @@ inline auto preheat_members(const Preheat& preheat) {
 inline auto balance_members(const HeatBalance& balance) {
     const BossRun& cold = balance.cold();
     const bool whole = balance.hot.is_whole();
-    return object(member<"boss_kg">(cold.run.boss), member<"heated_kg">(cold.run.whole),
+    return object(member<"boss_kg">(cold.run.boss),
                   member<"preheat_kj">(when(balance.warms_up(), cold.run.warm_up_heat)),
                   member<"peak_degC">(when(whole, [&] { return balance.peak(); })),
                   member<"hottest_start_degC">(when(whole, balance.hot.run.hottest_start)),
