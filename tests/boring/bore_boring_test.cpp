@@ -2,7 +2,7 @@
 
 #include <ringfill/units/metric.hpp>
 
-#include "document/refused.hpp"
+#include "fault_figures.hpp"
 #include "plan/sample.hpp"
 
 using namespace ringfill;
@@ -25,8 +25,14 @@ BoringPlan boring_of(const std::string& bore_fields, const std::string& boring) 
 }
 
 /// What the job is refused with.
-std::string refused(const std::string& boring) {
-    return refusal(Origin::job, [&] { planned("", boring); });
+Lines refused(const std::string& boring) {
+    try {
+        planned("", boring);
+    } catch (const Faulty& faulty) {
+        CHECK(faulty.origin() == Origin::job);
+        return in_figures(faulty.faults());
+    }
+    return {};
 }
 
 } // namespace
@@ -114,14 +120,9 @@ TEST_CASE("without a skim nothing is cut before the weld") {
 }
 
 TEST_CASE("settings that make far too many cuts, set-ups or edges are refused") {
-    CHECK(refused(R"("rough_cut": "0.001 mm")") ==
-          "boring.rough_cut: makes more than 100 cuts for arm root; write the depth of a rough cut per side");
-    CHECK(refused(R"("stroke": "0.1 mm")") ==
-          "boring.stroke: makes more than 100 set-ups for arm root; write how far the bar travels in one "
-          "set-up");
-    CHECK(refused(R"("edge_life": "0.06 s")") ==
-          "boring.edge_life: with the feed and the cutting speed uses up more than 10000 edges for arm root; "
-          "write the cutting time of one edge, and check feed and cutting speed");
+    CHECK(refused(R"("rough_cut": "0.001 mm")") == Lines{"boring.rough_cut: 100"});
+    CHECK(refused(R"("stroke": "0.1 mm")") == Lines{"boring.stroke: 100"});
+    CHECK(refused(R"("edge_life": "0.06 s")") == Lines{"boring.edge_life: 10000"});
 }
 
 TEST_CASE("the workings of the edges are fed with the times of the cuts") {

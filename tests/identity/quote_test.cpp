@@ -137,7 +137,7 @@ void check_lines(const Quote& quote) {
     CHECK(quote.missing.size() == missing);
     CHECK(quote.is_whole() == (missing == 0));
     for (const OnTop& one : quote.on_top)
-        CHECK(is_half_even(one.of, one.share, 100'000, one.amount));
+        CHECK(is_half_even(one.before, one.share, 100'000, one.amount));
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 #include <catch2/catch.hpp>
 
+#include "document/fault_words.hpp"
 #include "material/family_text.hpp"
 
 using namespace ringfill;
@@ -144,14 +145,12 @@ TEST_CASE("a row without a figure, and one out of range, is refused") {
           "alloy.json:2:10: preheat_groups.G.rows[0]: has no figure; write \"minimum_degC\", "
           "\"minimum_degF\" or \"practice_degC\"\n");
     CHECK(refused(row_text(R"("minimum_degC": [1500, "practice"])")) ==
-          "alloy.json:2:28: preheat_groups.G.rows[0].minimum_degC: 1500 is out of range; write a number "
-          "from -60 to 700\n");
+          "alloy.json:2:28: preheat_groups.G.rows[0].minimum_degC: 1500" + out_of_range("from -60 to 700") +
+              "\n");
     CHECK(refused(row_text(R"("practice_degC": [200, 150, "practice"])")) ==
-          "alloy.json:2:28: preheat_groups.G.rows[0].practice_degC: has its low end over its high end; swap "
-          "the two\n");
+          "alloy.json:2:28: preheat_groups.G.rows[0].practice_degC:" + swapped_ends + "\n");
     CHECK(refused(row_text(R"("minimum_degC": 95)")) ==
-          "alloy.json:2:27: preheat_groups.G.rows[0].minimum_degC: 95 has no source; write a number with its "
-          "source such as [7850, \"EN1993-1-2\"]\n");
+          "alloy.json:2:27: preheat_groups.G.rows[0].minimum_degC: 95" + no_source + "\n");
     CHECK(refused(row_text(R"("minimum_degC": [95, "practise"])")) ==
           "alloy.json:2:32: preheat_groups.G.rows[0].minimum_degC: \"practise\" is not a known source; did "
           "you mean \"practice\"?\n");

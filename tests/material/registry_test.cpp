@@ -4,6 +4,7 @@
 
 #include <ringfill/material/registry.hpp>
 
+#include "document/fault_words.hpp"
 #include "document/own_folder.hpp"
 #include "material/family_text.hpp"
 
@@ -107,9 +108,8 @@ TEST_CASE("a family is read when it is asked for: a broken one is told where it 
     std::vector<Fault> faults;
     const Base* found = find_base(registry, "stainless/304", "", faults);
     REQUIRE(found);
-    const std::string why = folder.path() +
-                            "/families/pewter.json:1:1: 7 is a number, not an object in braces; write the "
-                            "fields of a material family in braces\n    7\n    ^";
+    const std::string why = folder.path() + "/families/pewter.json:1:1: 7" +
+                            no_object("a number", "a material family") + "\n    7\n    ^";
     const auto told = [&](const auto& ask) { return refusal(Origin::table, ask); };
     for (int round = 0; round < 2; ++round) {
         CHECK(told([&] { find_filler(registry, "pewter/F", "", faults); }) == why);

@@ -4,6 +4,7 @@
 
 #include <ringfill/units/factor.hpp>
 
+#include "fault_figures.hpp"
 #include "plan/sample.hpp"
 
 using namespace ringfill;
@@ -14,14 +15,15 @@ namespace {
 
 const std::string fed = usual + R"(, "wire_feed": "8 m/min", "current": "180 A")";
 
-std::string refusal(const std::string& text) {
+/// What a job is refused with; empty: it is planned.
+Lines refusal(const std::string& text) {
     try {
         plan(job_from(text), shop());
     } catch (const Faulty& faulty) {
         CHECK(faulty.origin() == Origin::job);
-        return faulty.what();
+        return in_figures(faulty.faults());
     }
-    return "not refused";
+    return {};
 }
 
 const Lines left_out = {"quote: left out, because the job gives no prices.currency."};
@@ -51,19 +53,8 @@ TEST_CASE("the faults of several bores are told in one go") {
     // Worked by hand: 1.0 mm wire at 8 m/min and 350 mm/min lays (pi/4) x 8000/350 x 0.92 = 16.52 mm2, a
     // bead 8.62 mm wide in layers 2.87 mm high; from 6.5 mm the second of them closes the ring of pin eye.
     CHECK(refusal(job_text(fed, thin + ", " + sound + ", " + small + ", " + tight + ", " + face)) ==
-          "bores[0].base: \"steel/C46\" is not a known base metal; did you mean \"steel/C45\"?\n"
-          "bores[0].boss_diameter: boom foot is skimmed to 95.4 mm (3.756 in), which leaves no wall in a "
-          "boss of 95.0 mm "
-          "(3.740 in); check the boss diameter and the readings, or skim less\n"
-          "bores[2].worn: link cleans up at 89.6 mm (3.528 in), not over its finish diameter 90.0 mm (3.543 "
-          "in): it needs "
-          "no weld; check the readings and the finish diameter, or bore it to size without welding\n"
-          "bores[3]: pin eye closes before it is built up, or takes far too many layers, with layers 2.9 mm "
-          "high; choose a "
-          "bead that fits the bore: another wire feed or travel\n"
-          "bores[4].faces[0].inner: leaves no room for the overhang inside it, or the bead is far too small "
-          "for the pad; "
-          "check the inner diameter, the overhang and the wire feed");
+          Lines{"bores[0].base: \"steel/C46\" 45", "bores[0].boss_diameter: 95.4 3.756 95.0 3.740",
+                "bores[2].worn: 89.6 3.528 90.0 3.543", "bores[3]: 2.9", "bores[4].faces[0].inner:"});
 }
 
 TEST_CASE("the faults of procedures come with those of the bores") {
@@ -74,10 +65,7 @@ TEST_CASE("the faults of procedures come with those of the bores") {
               job_text(R"("filler": "steel/ER70S-6", "wire": "1.0 mm", "gas": "none", "wire_feed": "8 m/min",
                               "travel": "350 mm/min")",
                        small)) ==
-          "procedures.main.gas: \"none\" does not shield steel/ER70S-6; use one of M21, M20, M12, M13, C1\n"
-          "bores[0].worn: link cleans up at 89.6 mm (3.528 in), not over its finish diameter 90.0 mm (3.543 "
-          "in): it needs "
-          "no weld; check the readings and the finish diameter, or bore it to size without welding");
+          Lines{"procedures.main.gas: \"none\" 70 6 21 20 12 13 1", "bores[0].worn: 89.6 3.528 90.0 3.543"});
 }
 
 // With no bore planned before it there is nothing to hold the torch against.
@@ -87,7 +75,7 @@ TEST_CASE("a torch is not judged in a bore whose procedure does not stand") {
         "travel": "350 mm/min")";
     const std::string small_torch = R"(, "torch": { "smallest_bore": "300 mm", "reach": "20 mm" })";
     CHECK(refusal(job_text(unknown, bore_text("arm root"), small_torch)) ==
-          "procedures.main.filler: \"steel/ER70S6\" is not a known filler; did you mean \"steel/ER70S-6\"?");
+          Lines{"procedures.main.filler: \"steel/ER70S6\" 70 6"});
 }
 
 TEST_CASE("holes and lines of bores come into the plan") {
@@ -163,7 +151,7 @@ TEST_CASE("notes tell of an unknown wall, an approved procedure and grooves skim
         plan(job_from(job_text(fed + R"(, "approved": { "reference": "P-12 rev 2" })", bare)), shop());
     const Lines notes = own_notes(found);
     REQUIRE(notes.size() == 6);
-    CHECK(notes.back() == "day: left out, because the heat balance of link is left out.");
+    CHECK(notes.back().starts_with("day: left out"));
     CHECK(notes[0] ==
           "link: without boss_diameter the wall is not known: wall, boss mass, heat balance, fuel "
           "and the time of warm-up, stops and cooling are left out.");
@@ -213,22 +201,21 @@ TEST_CASE("far too many rings are refused, as laid") {
     const std::string bore =
         R"({ "name": "pipe", "base": "steel/C45", "finish_diameter": "90 mm", "length": "9 m",
         "worn": { "diameter": "90.06 mm" }, "skim": "0 mm", "stock": "0 mm" })";
-    CHECK(refusal(job_text(tiny, bore))
-              .starts_with("bores[0]: pipe closes before it is built up, or takes far too many"));
+    CHECK(refusal(job_text(tiny, bore)) == Lines{"bores[0]: 0.6"});
 }
 
 TEST_CASE("a price of a filler that is not known is refused with the nearest") {
     CHECK(refusal(
               job_text(fed, bore_text("arm root"), R"(, "prices": { "wire_kg": { "steel/ER70S6": 4 } })")) ==
-          "prices.wire_kg.steel/ER70S6: \"steel/ER70S6\" is not a known filler; did you mean "
-          "\"steel/ER70S-6\"?");
+          Lines{"prices.wire_kg.steel/ER70S6: \"steel/ER70S6\" 70 6"});
 }
 
 TEST_CASE("a worn surface that is on average inside the size to weld to is refused") {
     const std::string bore =
         R"({ "name": "pin", "base": "steel/C45", "finish_diameter": "90 mm", "length": "100 mm",
         "worn": { "diameter": "87 mm", "offset": "2 mm" }, "skim": "none", "stock": "0 mm" })";
-    CHECK(refusal(job_text(fed, bore)) == "bores[0].worn: pin is on average no wider than the 90.0 mm (3.543 "
-                                          "in) to weld to; check the readings and the "
-                                          "finish diameter, or skim it first");
+    CHECK_THROWS_WITH(
+        plan(job_from(job_text(fed, bore)), shop()),
+        "bores[0].worn: pin is on average no wider than the 90.0 mm (3.543 in) to weld to; check "
+        "the readings and the finish diameter, or skim it first");
 }

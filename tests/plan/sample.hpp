@@ -32,14 +32,19 @@ inline Job job_with(const std::string& procedure) {
     return job_from(job_text(procedure, bore_text("arm root")));
 }
 
-/// What settings() says of a procedure: its faults, line by line; empty when it stands.
-inline std::vector<std::string> faults_of(const std::string& procedure, const Shop& in = shop()) {
+/// The faults that settings() finds in a procedure; empty when it stands.
+inline std::vector<Fault> procedure_faults(const std::string& procedure, const Shop& in = shop()) {
     const Job job = job_with(procedure);
     std::vector<Fault> faults;
-    const auto found = settings(job.procedures.front(), in, job.units, faults);
+    const auto found = settings(job.procedures.front(), in, faults);
     CHECK(found.has_value() == faults.empty());
+    return faults;
+}
+
+/// The same line by line.
+inline std::vector<std::string> faults_of(const std::string& procedure, const Shop& in = shop()) {
     std::vector<std::string> lines;
-    for (const Fault& fault : faults)
+    for (const Fault& fault : procedure_faults(procedure, in))
         lines.push_back(to_string(fault));
     return lines;
 }

@@ -1,7 +1,9 @@
 #include <catch2/catch.hpp>
 
 #include <ringfill/units/factor.hpp>
+#include <ringfill/weld/setting_notes.hpp>
 
+#include "fault_figures.hpp"
 #include "plan/sample.hpp"
 
 using namespace ringfill;
@@ -17,17 +19,17 @@ struct Ready {
 
     explicit Ready(const std::string& procedure, const Shop& in = shop()) : job(job_with(procedure)) {
         std::vector<Fault> faults;
-        settings = ringfill::settings(job.procedures.front(), in, job.units, faults).value();
+        settings = ringfill::settings(job.procedures.front(), in, faults).value();
     }
 };
 
 Lines notes_of(const std::string& procedure, const Shop& in = shop()) {
-    return Ready(procedure, in).settings.notes;
+    return setting_notes(Ready(procedure, in).settings, UnitSystem::metric);
 }
 
 Lines assumed_of(const std::string& procedure) {
     Lines lines;
-    for (const Assumed& one : Ready(procedure).settings.assumed)
+    for (const Assumed& one : assumed_settings(Ready(procedure).settings, UnitSystem::metric))
         lines.push_back(one.path + " | " + one.value + " | " + one.source);
     return lines;
 }
@@ -77,12 +79,10 @@ TEST_CASE("filler and gas that are not known are refused together") {
 }
 
 TEST_CASE("gas and feed faults of one procedure come together") {
-    CHECK(
-        faults_of(R"("filler": "steel/E71T-1", "wire": "1.2 mm", "gas": "none", "current": "200 A",
-                       "travel": "350 mm/min")") ==
-        Lines{R"(procedures.main.gas: "none" does not shield steel/E71T-1; use one of M21, C1)",
-              "procedures.main.current: gives no wire feed: no melting curve of steel/E71T-1 is known; write "
-              "\"wire_feed\" too"});
+    CHECK(in_figures(procedure_faults(
+              R"("filler": "steel/E71T-1", "wire": "1.2 mm", "gas": "none", "current": "200 A",
+                       "travel": "350 mm/min")")) ==
+          Lines{R"(procedures.main.gas: "none" 71 1 21 1)", "procedures.main.current: 71 1"});
 }
 
 TEST_CASE("a current outside the filler's table is refused with its range") {
@@ -93,10 +93,8 @@ TEST_CASE("a current outside the filler's table is refused with its range") {
     });
     const std::string cored =
         R"("filler": "steel/E71T-1", "wire": "1.2 mm", "gas": "M21", "travel": "350 mm/min")";
-    CHECK(faults_of(cored + R"(, "current": "260 A")", tabulated) ==
-          Lines{"procedures.main.current: 260 A is outside the filler's table, 150 A to 250 A; choose a "
-                "current in the table "
-                "or write \"wire_feed\" too"});
+    CHECK(in_figures(procedure_faults(cored + R"(, "current": "260 A")", tabulated)) ==
+          Lines{"procedures.main.current: 260 A 150 250"});
     CHECK(faults_of(cored + R"(, "current": "250 A")", tabulated).empty());
 }
 
@@ -149,9 +147,9 @@ TEST_CASE("the job's ratios and flow rule over the filler's") {
     CHECK(ready.settings.bead_ratio == 3.2);
     CHECK(ready.settings.pitch_ratio == 0.7);
     CHECK_THAT(ready.settings.gas_flow.value(), WithinRel(14e-3 / 60, 1e-14));
-    CHECK_THAT((ready.settings.unscaled.width / ready.settings.unscaled.crown).value(),
+    CHECK_THAT((ready.settings.unscaled_bead.width / ready.settings.unscaled_bead.crown).value(),
                WithinRel(3.2, 1e-13));
-    CHECK_THAT((ready.settings.unscaled.pitch / ready.settings.unscaled.width).value(),
+    CHECK_THAT((ready.settings.unscaled_bead.pitch / ready.settings.unscaled_bead.width).value(),
                WithinRel(0.7, 1e-13));
 }
 

@@ -2,6 +2,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <ringfill/weld/setting_notes.hpp>
+
 #include "plan/sample.hpp"
 
 using namespace ringfill;
@@ -16,7 +18,7 @@ Settings made(const std::string& filler, const std::string& gas, const std::stri
         R"("filler": "{}", "wire": "1.2 mm", "gas": "{}", "wire_feed": "8 m/min", "travel": "350 mm/min", {})",
         filler, gas, more)));
     std::vector<Fault> faults;
-    return settings(jobs.back().procedures.front(), shop(), jobs.back().units, faults).value();
+    return settings(jobs.back().procedures.front(), shop(), faults).value();
 }
 
 Settings sprayed(const std::string& gas, int amperes) {
@@ -24,7 +26,8 @@ Settings sprayed(const std::string& gas, int amperes) {
 }
 
 bool notes_with(const Settings& found, const std::string& part) {
-    return std::any_of(found.notes.begin(), found.notes.end(),
+    const auto notes = setting_notes(found, UnitSystem::metric);
+    return std::any_of(notes.begin(), notes.end(),
                        [&](const std::string& note) { return note.find(part) != std::string::npos; });
 }
 
@@ -47,7 +50,8 @@ TEST_CASE("under the current that surely sprays in a mixture the share of spray 
     CHECK(sprayed("M21", 320).deposition.efficiency == 0.98);
     CHECK_FALSE(notes_with(sprayed("M21", 320), "a current of"));
     CHECK(notes_with(sprayed("M21", 320), "spray in M21: with 20 to 25 %"));
-    CHECK(sprayed("M13", 230).notes.empty()); // argon with a little oxygen is what was printed
+    CHECK(setting_notes(sprayed("M13", 230), UnitSystem::metric)
+              .empty()); // argon with a little oxygen is what was printed
     CHECK(sprayed("M13", 230).deposition.efficiency == 0.98);
 }
 
@@ -61,5 +65,5 @@ TEST_CASE("nickel wire is planned in argon with helium") {
     const Settings found = made("nickel/ERNiCr-3", "I3", R"("current": "200 A")");
     REQUIRE(found.gas != nullptr);
     CHECK(found.gas->holds == "argon_helium");
-    CHECK(found.notes.empty());
+    CHECK(setting_notes(found, UnitSystem::metric).empty());
 }

@@ -2,6 +2,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <ringfill/weld/setting_notes.hpp>
+
 #include "plan/sample.hpp"
 
 using namespace ringfill;
@@ -9,10 +11,10 @@ using namespace ringfill::testing;
 
 namespace {
 
-Lines notes_of_filler(const std::string& filler, const std::string& settings) {
-    const Job job = job_with(fmt::format(R"("filler": "{}", {}, "travel": "200 mm/min")", filler, settings));
+Lines notes_of_filler(const std::string& filler, const std::string& as_set) {
+    const Job job = job_with(fmt::format(R"("filler": "{}", {}, "travel": "200 mm/min")", filler, as_set));
     std::vector<Fault> faults;
-    return ringfill::settings(job.procedures.front(), shop(), job.units, faults).value().notes;
+    return setting_notes(settings(job.procedures.front(), shop(), faults).value(), job.units);
 }
 
 } // namespace

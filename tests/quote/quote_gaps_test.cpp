@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "fault_figures.hpp"
 #include "small_job.hpp"
 
 using namespace ringfill;
@@ -139,19 +140,24 @@ TEST_CASE("unknown hours and energy do not hide a price that is missing too") {
     job.prices.watch_hour.reset();
     job.prices.power_kwh.reset();
     job.prices.travel = Travel{Decimal{}, false, std::nullopt, std::nullopt};
-    const std::string no_day = "hours: no day is laid out, because no reason";
-    const std::string no_energy = "energy: the job does not give current and voltage of every bore";
-    CHECK(job.quoted().missing ==
-          Lines{"work: " + no_day + "; price: write prices.labour_hour",
-                "fire watch, a second person: " + no_day + "; price: write prices.watch_hour",
-                "power: " + no_energy + "; price: write prices.power_kwh"});
+    const Lines missing = job.quoted().missing;
+    REQUIRE(missing.size() == 3);
+    const auto lacks_both = [](const std::string& line, const std::string& item, const std::string& price) {
+        return line.starts_with(item + ": ") && line.ends_with("; price: write prices." + price);
+    };
+    CHECK(lacks_both(missing[0], "work: hours", "labour_hour"));
+    CHECK(lacks_both(missing[1], "fire watch, a second person: hours", "watch_hour"));
+    CHECK(lacks_both(missing[2], "power: energy", "power_kwh"));
     job.prices.fuel_litre = Decimal{18, 1};
     for (const char* phase : {"set_up", "heating", "waiting", "boring", "clean_up"})
         job.prices.labour.push_back({phase, {80, 0}});
     const Quote found = job.quoted();
     CHECK(section(found, QuotePart::power).lines.front().price == Decimal{18, 1});
-    CHECK(has(found.missing, "work: " + no_day)); // each phase has its own price
-    CHECK(has(found.missing, "power: " + no_energy));
+    const auto still_missing = [&](QuotePart part) { return section(found, part).lines.front().missing; };
+    CHECK(still_missing(QuotePart::labour).starts_with("hours: ")); // each phase has its own price
+    CHECK(still_missing(QuotePart::power).starts_with("energy: "));
+    for (const QuotePart part : {QuotePart::labour, QuotePart::power})
+        CHECK(still_missing(part).find("price") == std::string::npos);
 }
 
 TEST_CASE("what an unknown pack holds is not known") {
@@ -160,7 +166,7 @@ TEST_CASE("what an unknown pack holds is not known") {
     const Quote found = job.quoted();
     const QuoteLine& used = section(found, QuotePart::use).lines.front();
     CHECK_FALSE(used.part.value().supplied);
-    CHECK(used.missing == "pack: none of the table of packs holds it");
+    CHECK(used.missing.starts_with("pack: "));
 }
 
 // By hand: 1000 times 99,999,999.00 and the 1197.30 of the small job are 100,000,000,197.30, of which 20 %
@@ -197,8 +203,7 @@ TEST_CASE("the share that cannot be counted exactly is named") {
     job.prices.markup = 12'345;
     job.quoted();
     REQUIRE(job.faults.size() == 1);
-    CHECK(to_string(job.faults.front()) == "prices.markup: makes an amount too large to be told exactly; "
-                                           "check the prices and the currency");
+    CHECK(in_figures(job.faults.front()) == "prices.markup:");
 }
 
 TEST_CASE("one price is faulted once, however many lines it stands for") {
@@ -207,6 +212,5 @@ TEST_CASE("one price is faulted once, however many lines it stands for") {
     job.prices.labour_hour = Decimal{1, 6};
     job.quoted();
     REQUIRE(job.faults.size() == 1);
-    CHECK(to_string(job.faults.front()) == "prices.labour_hour: 0.000001 has more than 4 decimals; round it: "
-                                           "EUR has 2, and a price may have two more");
+    CHECK(in_figures(job.faults.front()) == "prices.labour_hour: 0.000001 4 2");
 }

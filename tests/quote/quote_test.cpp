@@ -1,5 +1,6 @@
 #include <catch2/catch.hpp>
 
+#include "fault_figures.hpp"
 #include "small_job.hpp"
 
 using namespace ringfill;
@@ -163,7 +164,5 @@ TEST_CASE("amounts too large to be exact are noted at their price") {
     job.hours->work.front().second = 1'000;
     job.quoted();
     REQUIRE_FALSE(job.faults.empty());
-    CHECK(to_string(job.faults.front()) ==
-          "prices.labour_hour: makes an amount too large to be told exactly; "
-          "check the prices and the currency");
+    CHECK(in_figures(job.faults.front()) == "prices.labour_hour:");
 }

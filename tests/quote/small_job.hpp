@@ -47,7 +47,7 @@ struct SmallJob {
     }
 
     Quote quoted() {
-        return quote({prices, currency, take, UnitSystem::metric, hours, "no reason", energy}, faults);
+        return quote_from({prices, currency, take, UnitSystem::metric, hours, "no reason", energy}, faults);
     }
 };
 

@@ -70,12 +70,12 @@ TEST_CASE("the interpolant has the coefficients of a fast Fourier transform") {
         const auto readings = random_readings(n);
         const Interpolant outline(readings);
         const Waves waves = waves_of(readings);
-        CHECK_THAT(as_mm(outline.mean()), WithinAbs(waves.mean, 46e-12));
-        REQUIRE(outline.cosines().size() == n / 2);
-        REQUIRE(outline.sines().size() == n / 2);
+        CHECK_THAT(as_mm(outline.mean), WithinAbs(waves.mean, 46e-12));
+        REQUIRE(outline.cosines.size() == n / 2);
+        REQUIRE(outline.sines.size() == n / 2);
         for (std::size_t j = 0; j < n / 2; ++j) {
-            CHECK_THAT(as_mm(outline.cosines()[j]), WithinAbs(waves.cosines[j], 1e-12));
-            CHECK_THAT(as_mm(outline.sines()[j]), WithinAbs(waves.sines[j], 1e-12));
+            CHECK_THAT(as_mm(outline.cosines[j]), WithinAbs(waves.cosines[j], 1e-12));
+            CHECK_THAT(as_mm(outline.sines[j]), WithinAbs(waves.sines[j], 1e-12));
         }
     }
 }
@@ -94,9 +94,9 @@ TEST_CASE("the interpolant goes through every reading") {
 
 TEST_CASE("the Nyquist wave of an even number of readings is a pure cosine") {
     const Interpolant outline({millimetres(51), millimetres(49), millimetres(51), millimetres(49)});
-    CHECK_THAT(as_mm(outline.mean()), WithinAbs(50, 1e-13));
-    CHECK_THAT(as_mm(outline.cosines().back()), WithinAbs(1, 1e-13));
-    CHECK(outline.sines().back() == Length());
+    CHECK_THAT(as_mm(outline.mean), WithinAbs(50, 1e-13));
+    CHECK_THAT(as_mm(outline.cosines.back()), WithinAbs(1, 1e-13));
+    CHECK(outline.sines.back() == Length());
     CHECK_THAT(as_mm(outline(in_si<Angle>(turn / 8))), WithinAbs(50, 1e-12));
 }
 

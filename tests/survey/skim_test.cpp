@@ -3,6 +3,7 @@
 #include <ringfill/fault/fault.hpp>
 #include <ringfill/survey/skim.hpp>
 
+#include "fault_figures.hpp"
 #include "survey/judge.hpp"
 
 using namespace ringfill;
@@ -11,6 +12,8 @@ using Catch::WithinAbs;
 using Catch::WithinRel;
 
 namespace {
+
+using Lines = std::vector<std::string>;
 
 constexpr double pi = std::numbers::pi;
 
@@ -37,14 +40,15 @@ Build prepared(const WornBore& bore) {
     return skim_and_size(bore, survey(bore.worn, bore.length));
 }
 
-std::string refusal(const WornBore& bore) {
+/// What a bore is refused with; empty: it is not.
+std::vector<std::string> refusal(const WornBore& bore) {
     try {
         prepared(bore);
     } catch (const Faulty& faulty) {
         CHECK(faulty.origin() == Origin::job);
-        return faulty.what();
+        return in_figures(faulty.faults());
     }
-    return "not refused";
+    return {};
 }
 
 } // namespace
@@ -59,7 +63,7 @@ TEST_CASE("a skimmed bore is prepared for welding") {
     CHECK(build.mean_radius == build.skim_radius);
     CHECK_THAT(as_mm(build.finish_radius), WithinAbs(45, 1e-12));
     CHECK_THAT(as_mm(build.weld_to_radius), WithinAbs(43, 1e-12));
-    CHECK_THAT(as_mm(build.build), WithinAbs(4.6, 1e-12));
+    CHECK_THAT(as_mm(build.thickness), WithinAbs(4.6, 1e-12));
     CHECK_THAT(as_mm(build.welded_length), WithinAbs(106, 1e-12));
     CHECK_THAT(as_mm3(build.ring_volume), WithinRel(pi * 106 * (47.6 * 47.6 - 43.0 * 43.0), 1e-12));
     CHECK_THAT(as_mm(build.finished_weld), WithinAbs(2.6, 1e-12));
@@ -86,7 +90,7 @@ TEST_CASE("without a skim metal is counted from the mean radius") {
     CHECK_THAT(as_mm(build.skim_radius), WithinAbs(47.1, 1e-12));
     CHECK(build.skim_volume == Volume());
     CHECK_THAT(as_mm(build.mean_radius), WithinAbs(46.7, 1e-12));
-    CHECK_THAT(as_mm(build.build), WithinAbs(4.1, 1e-12));
+    CHECK_THAT(as_mm(build.thickness), WithinAbs(4.1, 1e-12));
     CHECK_THAT(as_mm3(build.ring_volume), WithinRel(pi * 106 * (46.7 * 46.7 - 43.0 * 43.0), 1e-12));
     CHECK_THAT(as_mm(build.finished_weld), WithinAbs(1.3, 1e-12));
     CHECK_THAT(build.finished_weld_clock.value(), WithinRel(pi, 1e-15));
@@ -115,32 +119,24 @@ TEST_CASE("the least wall is 6 mm or a fifth of the finish radius") {
 TEST_CASE("a bore that cleans up at its finish size is refused") {
     WornBore bore = arm_root();
     bore.worn = Worn{mm(88.6), Length(), Angle()};
-    CHECK(refusal(bore) ==
-          "bores[0].worn: arm root cleans up at 89.6 mm (3.528 in), not over its finish diameter 90.0 mm "
-          "(3.543 in): "
-          "it needs no weld; check the readings and the finish diameter, or bore it to size without welding");
+    CHECK(refusal(bore) == Lines{"bores[0].worn: 89.6 3.528 90.0 3.543"});
 }
 
 TEST_CASE("a bore that cleans up exactly at its finish size is refused too, and just over it is not") {
     WornBore bore = arm_root();
     bore.skim = Length();
     bore.worn = Worn{mm(90), Length(), Angle()};
-    CHECK(refusal(bore) ==
-          "bores[0].worn: arm root cleans up at 90.0 mm (3.543 in), not over its finish diameter 90.0 mm "
-          "(3.543 in): "
-          "it needs no weld; check the readings and the finish diameter, or bore it to size without welding");
+    CHECK(refusal(bore) == Lines{"bores[0].worn: 90.0 3.543 90.0 3.543"});
     bore.worn = Worn{mm(90.001), Length(), Angle()};
-    CHECK(refusal(bore) == "not refused");
+    CHECK(refusal(bore).empty());
 }
 
 TEST_CASE("a skim that leaves no wall is refused") {
     WornBore bore = arm_root();
     bore.boss_diameter = mm(95);
-    CHECK(refusal(bore) == "bores[0].boss_diameter: arm root is skimmed to 95.2 mm (3.748 in), which leaves "
-                           "no wall in a boss of 95.0 "
-                           "mm (3.740 in); check the boss diameter and the readings, or skim less");
+    CHECK(refusal(bore) == Lines{"bores[0].boss_diameter: 95.2 3.748 95.0 3.740"});
     bore.boss_diameter = mm(95.21);
-    CHECK(refusal(bore) == "not refused");
+    CHECK(refusal(bore).empty());
 }
 
 TEST_CASE("both refusals of a bore come at once") {
@@ -148,10 +144,20 @@ TEST_CASE("both refusals of a bore come at once") {
     bore.finish_diameter = mm(96);
     bore.boss_diameter = mm(95);
     CHECK(refusal(bore) ==
-          "bores[0].worn: arm root cleans up at 95.2 mm (3.748 in), not over its finish diameter 96.0 mm "
-          "(3.780 in): "
-          "it needs no weld; check the readings and the finish diameter, or bore it to size without welding\n"
-          "bores[0].boss_diameter: arm root is skimmed to 95.2 mm (3.748 in), which leaves no wall in a boss "
-          "of 95.0 "
-          "mm (3.740 in); check the boss diameter and the readings, or skim less");
+          Lines{"bores[0].worn: 95.2 3.748 96.0 3.780", "bores[0].boss_diameter: 95.2 3.748 95.0 3.740"});
+}
+
+TEST_CASE("a curve that passes the target axis is refused before anything is made of it") {
+    const WornBore bore = arm_root();
+    Survey found = survey(bore.worn, bore.length);
+    found.smallest.radius = Length();
+    try {
+        skim_and_size(bore, found);
+        FAIL("not refused");
+    } catch (const Faulty& faulty) {
+        CHECK(faulty.origin() == Origin::job);
+        CHECK(std::string(faulty.what()) ==
+              "bores[0].worn: has readings of arm root so far apart that a smooth curve through them passes "
+              "the target axis; check the readings for a slip");
+    }
 }

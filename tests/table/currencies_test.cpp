@@ -8,6 +8,7 @@
 #include <ringfill/table/currencies.hpp>
 #include <ringfill/table/shelf.hpp>
 
+#include "document/fault_words.hpp"
 #include "document/refused.hpp"
 
 using namespace ringfill;
@@ -57,7 +58,7 @@ TEST_CASE("a code that is none, and an exponent that is none, are refused") {
           "t.json:1:93: currencies.EUR.exponent: is not a whole number; write how many decimals the currency "
           "has");
     CHECK(refused(R"("EUR": { "exponent": [5, "ISO4217"] })") ==
-          "t.json:1:94: currencies.EUR.exponent: 5 is out of range; write a number from 0 to 4");
+          "t.json:1:94: currencies.EUR.exponent: 5" + out_of_range("from 0 to 4"));
     CHECK(refused(R"("EUR": { "exponent": 2 })")
               .starts_with("t.json:1:93: currencies.EUR.exponent: 2 has no source;"));
 }

@@ -10,6 +10,7 @@
 #include <ringfill/table/size_limits.hpp>
 #include <ringfill/units/metric.hpp>
 
+#include "document/fault_words.hpp"
 #include "document/refused.hpp"
 
 using namespace ringfill;
@@ -85,14 +86,13 @@ TEST_CASE("a later file corrects figure by figure") {
 
 TEST_CASE("a figure without a source, out of range or outside its own range is refused") {
     CHECK(refused([] { corrected(R"("cutting": {"feed_mm": 0.1})"); }) ==
-          "t.json:1:77: cutting.feed_mm: 0.1 has no source; write a number with its source such as [7850, "
-          "\"EN1993-1-2\"]\n");
+          "t.json:1:77: cutting.feed_mm: 0.1" + no_source + "\n");
     CHECK(refused([] { corrected(R"("cutting": {"feed_mm": [0, "practice"]})"); }) ==
-          "t.json:1:78: cutting.feed_mm: 0 is out of range; write a number over 0 and at most 100\n");
+          "t.json:1:78: cutting.feed_mm: 0" + out_of_range("over 0 and at most 100") + "\n");
     CHECK(refused([] { corrected(R"("standing": {"trim": {"minutes": [1, "practice"]}})"); }) ==
           "t.json:1:87: standing.trim.minutes: lies outside its range; write both as your shop finds them\n");
     CHECK(refused([] { corrected(R"("bars": {"small_bar_rpm": [420, 100, "practice"]})"); }) ==
-          "t.json:1:80: bars.small_bar_rpm: has its low end over its high end; swap the two\n");
+          "t.json:1:80: bars.small_bar_rpm:" + swapped_ends + "\n");
 }
 
 TEST_CASE("a figure that no file gives is missing") {
@@ -115,6 +115,5 @@ TEST_CASE("a step of sizes that is not whole is refused") {
           "t.json:2:16: sizes.a.grades_um: is missing; write \"grades_um\": { \"9\": [87, \"ISO286-1\"] }\n");
     CHECK(
         steps_refused(R"("over_mm": [18, "practice"], "to_mm": [30, "practice"], "grades_um": {"9": 52})") ==
-        "t.json:2:92: sizes.a.grades_um.9: 52 has no source; write a number with its source such as [7850, "
-        "\"EN1993-1-2\"]\n");
+        "t.json:2:92: sizes.a.grades_um.9: 52" + no_source + "\n");
 }

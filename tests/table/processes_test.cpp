@@ -5,6 +5,7 @@
 #include <ringfill/document/parse.hpp>
 #include <ringfill/table/processes.hpp>
 
+#include "document/fault_words.hpp"
 #include "document/refused.hpp"
 
 using namespace ringfill;
@@ -73,5 +74,5 @@ TEST_CASE("a table of processes that cannot be is refused") {
 "dilution": [0.4, "practice"], "dilution_range": [0.1, 0.3, "practice"] } })") ==
           "t.json:3:13: processes.a.dilution: lies outside its range; widen the range or correct the figure");
     CHECK(first_line(R"("base_left": [1, "practice"])") ==
-          "t.json:2:15: base_left: 1 is out of range; write a number over 0 and at most 0.9");
+          "t.json:2:15: base_left: 1" + out_of_range("over 0 and at most 0.9"));
 }

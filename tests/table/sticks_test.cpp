@@ -10,6 +10,7 @@
 #include <ringfill/table/sticks.hpp>
 #include <ringfill/units/metric.hpp>
 
+#include "document/fault_words.hpp"
 #include "document/refused.hpp"
 
 using namespace ringfill;
@@ -91,12 +92,11 @@ TEST_CASE("a stick has one rating") {
 
 TEST_CASE("a rating without a source, out of range or of no scale is refused") {
     CHECK(stick(R"("units": "mm", "rating_degC": 110)") ==
-          "t.json:2:37: sticks.a.rating_degC: 110 has no source; write a number with its source such as "
-          "[7850, \"EN1993-1-2\"]\n");
+          "t.json:2:37: sticks.a.rating_degC: 110" + no_source + "\n");
     CHECK(stick(R"("units": "mm", "rating_degC": [1100, "practice"])") ==
-          "t.json:2:38: sticks.a.rating_degC: 1100 is out of range; write a number from 0 to 700\n");
+          "t.json:2:38: sticks.a.rating_degC: 1100" + out_of_range("from 0 to 700") + "\n");
     CHECK(stick(R"("units": "inch", "rating_degF": [0, "practice"])") ==
-          "t.json:2:40: sticks.a.rating_degF: 0 is out of range; write a number from 32 to 1292\n");
+          "t.json:2:40: sticks.a.rating_degF: 0" + out_of_range("from 32 to 1292") + "\n");
     CHECK(stick(R"("unit": "mm", "rating_degC": [110, "practice"])") ==
           "t.json:2:6: sticks.a.units: is missing; write \"units\": \"mm\"\n"
           "t.json:2:7: sticks.a.unit: is not a field of a temperature stick; did you mean \"units\"?\n");

@@ -2,7 +2,7 @@
 
 #include <cmath>
 
-#include <ringfill/weld/path.hpp>
+#include <ringfill/weld/bead.hpp>
 
 #include "weld/sample.hpp"
 

@@ -42,17 +42,20 @@ std::vector<Working> rpm_working(const BarSettings& settings, const BarSpeed& ba
 }
 
 /// Speed, feed and stock.
-std::vector<WorkedFigure> settings_figures(const WornBore& bore, const BoringPlan& plan) {
+std::vector<Working> settings_working(const WornBore& bore, const BoringPlan& plan,
+                                      const std::vector<Input>& common) {
     const BarSettings& settings = plan.settings;
     const Length radius = plan.final_diameter / 2.0;
-    return {{"computed_rpm", "1000*v_c/(pi*D)", in_rev_min(plan.bar.computed), settings.cutting_speed.source},
-            {"cutting_speed_m_min", "pi*D*n/1000",
-             in_m_min(cutting_speed_at(plan.bar.used, bore.finish_diameter))},
-            {"feed_mm", "1*f", in_mm(settings.feed.value), settings.feed.source},
-            {"feed_mm_min", "f*n", in_mm_min(feed_rate(settings.feed.value, plan.bar.used))},
-            {"stock_mm", "D_b/2 - r_end + delta", in_mm(radius - plan.crown_radius)},
-            {"valley_stock_mm", "D_b/2 - r_end - delta", in_mm(radius - plan.valley_radius)},
-            {"set_ups", settings.stroke ? "ceil((L + 2*o)/stroke - 1e-9)" : "1 + 0*L", plan.set_ups}};
+    return worked(
+        common,
+        {{"computed_rpm", "1000*v_c/(pi*D)", in_rev_min(plan.bar.computed), settings.cutting_speed.source},
+         {"cutting_speed_m_min", "pi*D*n/1000",
+          in_m_min(cutting_speed_at(plan.bar.used, bore.finish_diameter))},
+         {"feed_mm", "1*f", in_mm(settings.feed.value), settings.feed.source},
+         {"feed_mm_min", "f*n", in_mm_min(feed_rate(settings.feed.value, plan.bar.used))},
+         {"stock_mm", "D_b/2 - r_end + delta", in_mm(radius - plan.crown_radius)},
+         {"valley_stock_mm", "D_b/2 - r_end - delta", in_mm(radius - plan.valley_radius)},
+         {"set_ups", settings.stroke ? "ceil((L + 2*o)/stroke - 1e-9)" : "1 + 0*L", plan.set_ups}});
 }
 
 /// How deep one cut is; the first of the skim and the first after the weld take the remainder, or two rough
@@ -168,18 +171,20 @@ std::vector<Working> time_working(const BoringPlan& plan) {
     return work;
 }
 
-std::vector<WorkedFigure> size_figures(const BoringPlan& plan) {
+std::vector<Working> size_working(const BoringPlan& plan, const std::vector<Input>& common) {
     const std::string& nose = plan.settings.nose_radius.source;
     const SizeLimits limits = plan.limits.value_or(SizeLimits());
     const auto limit = [&](const char* as_given, const char* of_class) {
         return !plan.limits ? "" : limits.size_class.empty() ? as_given : of_class;
     };
-    return {{"roughness.rt_um", "1000*f^2/(8*r)", {micrometres(plan.roughness.peak_to_valley), "um"}, nose},
-            {"roughness.ra_um", "1000*f^2/(32*r)", {micrometres(plan.roughness.mean), "um"}, nose},
-            {"final_diameter_mm", plan.limits ? "min(max(D, D_min), D_max)" : "1*D",
-             in_mm(plan.final_diameter), plan.limits ? "own" : "job"},
-            {"limits_mm[0]", limit("1*D_min", "D + EI/1000"), in_mm(limits.low), limits.source},
-            {"limits_mm[1]", limit("1*D_max", "D + (EI + IT)/1000"), in_mm(limits.high), limits.source}};
+    return worked(
+        common,
+        {{"roughness.rt_um", "1000*f^2/(8*r)", {micrometres(plan.roughness.peak_to_valley), "um"}, nose},
+         {"roughness.ra_um", "1000*f^2/(32*r)", {micrometres(plan.roughness.mean), "um"}, nose},
+         {"final_diameter_mm", plan.limits ? "min(max(D, D_min), D_max)" : "1*D", in_mm(plan.final_diameter),
+          plan.limits ? "own" : "job"},
+         {"limits_mm[0]", limit("1*D_min", "D + EI/1000"), in_mm(limits.low), limits.source},
+         {"limits_mm[1]", limit("1*D_max", "D + (EI + IT)/1000"), in_mm(limits.high), limits.source}});
 }
 
 std::vector<Working> gauge_working(const BoringPlan& plan, const GaugeReading& gauge,
@@ -206,7 +211,7 @@ std::vector<Working> boring_working(const WornBore& bore, const BoreWeld& weld, 
     const auto add = [&](const char* list, std::size_t i, std::vector<Working> more) {
         append(work, under(element_path(list, i), std::move(more)));
     };
-    append(work, worked(common, settings_figures(bore, plan)));
+    append(work, settings_working(bore, plan, common));
     for (std::size_t i = 0; i < plan.grooves.size(); ++i) {
         const auto& [groove, depth, weld_left] = plan.grooves[i];
         const Amount floor = in_mm(bore.grooves[groove].diameter);
@@ -222,7 +227,7 @@ std::vector<Working> boring_working(const WornBore& bore, const BoreWeld& weld, 
     for (std::size_t i = 0; i < plan.facing.size(); ++i)
         add("facing", i, facing_working(bore, weld.faces[i], bore.faces[i], plan.facing[i], plan, common));
     append(work, time_working(plan));
-    append(work, worked(common, size_figures(plan)));
+    append(work, size_working(plan, common));
     for (std::size_t i = 0; i < plan.gauge.size(); ++i)
         add("gauge", i, gauge_working(plan, plan.gauge[i], common));
     return under("boring", std::move(work));

@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/sort.hpp>
+
 #include <ringfill/day/calendar.hpp>
 #include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/nearest.hpp>
@@ -83,8 +85,7 @@ std::string fire_rule_in_words(const WatchRule& rule) {
 
 FireWatch watch_over(const WatchRule& rule, std::vector<HotSpan> spans) {
     FireWatch watch{rule, {}, {}};
-    std::sort(spans.begin(), spans.end(),
-              [](const HotSpan& one, const HotSpan& other) { return one.from < other.from; });
+    ranges::sort(spans, {}, &HotSpan::from);
     const Time looks = watch.checks_for ? watch.checks_for->value : Time();
     for (const HotSpan& span : spans) {
         if (watch.periods.empty() || span.from > watch.periods.back().until)

@@ -13,7 +13,7 @@ Area largest_section(const RuledBore& on) {
         largest = std::max(largest, face.bead.section);
     for (const GrooveFill& groove : on.plan.grooves)
         if (groove.volume > Volume())
-            largest = std::max(largest, on.settings.unscaled.section);
+            largest = std::max(largest, on.settings.unscaled_bead.section);
     return largest;
 }
 

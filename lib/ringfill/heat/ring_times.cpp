@@ -8,7 +8,7 @@
 
 #include <range/v3/view/join.hpp>
 
-#include <ringfill/weld/path.hpp>
+#include <ringfill/weld/bead.hpp>
 
 namespace ringfill {
 namespace {

@@ -1,9 +1,8 @@
 #include <ringfill/job/read_job.hpp>
 
-#include <algorithm>
-
 #include <range/v3/algorithm/adjacent_find.hpp>
 #include <range/v3/algorithm/sort.hpp>
+#include <range/v3/algorithm/stable_sort.hpp>
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
 
@@ -50,8 +49,7 @@ Job read_job(const Document& document) {
         fill_record(job, entry);
     }
     refuse_if_any(Origin::job, reading.faults);
-    std::stable_sort(reading.assumed.begin(), reading.assumed.end(),
-                     [](const Assumed& a, const Assumed& b) { return place_of(a) < place_of(b); });
+    ranges::stable_sort(reading.assumed, {}, place_of);
     job.assumed = std::move(reading.assumed);
     return job;
 }

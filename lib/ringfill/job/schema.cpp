@@ -7,6 +7,8 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/action/push_back.hpp>
+
 #include <ringfill/document/parse.hpp>
 #include <ringfill/document/write.hpp>
 #include <ringfill/fault/listed.hpp>
@@ -184,8 +186,7 @@ std::string job_schema() {
     Object schema = {{"$schema", "https://json-schema.org/draft/2020-12/schema"},
                      {"$id", "urn:ringfill:job:1"},
                      {"title", "ringfill-job/1"}};
-    for (Member& member : record_schema(job_record, met))
-        schema.push_back(std::move(member));
+    ranges::push_back(schema, record_schema(job_record, met));
     Object definitions;
     for (const Quantity& one : met)
         definitions.push_back({name_of(one), definition_of(one)});

@@ -10,7 +10,7 @@
 #include <ringfill/boring/bore_boring.hpp>
 #include <ringfill/caution/rules.hpp>
 #include <ringfill/fault/place.hpp>
-#include <ringfill/weld/settings_told.hpp>
+#include <ringfill/weld/setting_notes.hpp>
 
 namespace ringfill {
 namespace {
@@ -105,7 +105,7 @@ std::vector<std::string> notes(const PlannedWork& work, const PlannedDay& day, c
     std::vector<std::string> all;
     const auto add = [&](std::vector<std::string> more) { ranges::push_back(all, std::move(more)); };
     for (const Settings& one : work.settings)
-        add(one.notes);
+        add(setting_notes(one, job.units));
     for (std::size_t i = 0; i < work.bores.size(); ++i)
         add(bore_notes(job.bores[i], work.bores[i], job.units));
     add(line_notes(job));
@@ -130,7 +130,7 @@ std::vector<Assumed> assumed(const PlannedWork& work, const Cutting& cutting) {
         leave_out_unfit(all, one);
     ranges::push_back(all, heat_assumed(work.job, work.bores));
     for (const Settings& one : work.settings)
-        ranges::push_back(all, one.assumed);
+        ranges::push_back(all, assumed_settings(one, work.job.units));
     const BarSettings settings = bar_settings(work.job.boring, cutting);
     ranges::push_back(all, assumed_cutting(settings, work.bores, work.job.units));
     return all;

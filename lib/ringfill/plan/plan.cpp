@@ -15,20 +15,11 @@
 namespace ringfill {
 namespace {
 
-BoreFigures bore_figures(const GivenBore& given, BoreWeld weld, const Job& job, const Shop& shop) {
-    const auto& [bore, settings, base] = given;
-    BoreMetals metals = bore_metals(given, weld, shop);
-    BoreHeat heat = bore_heat(given, weld, job.site, family_of(shop.registry, bore.base));
-    BoringPlan boring = bore_boring(bore, weld, bar_settings(job.boring, shop.cutting), base.expansion_per_K,
-                                    shop.size_steps);
-    return {{std::move(weld)}, {std::move(metals)}, std::move(heat), std::move(boring)};
-}
-
 /// The settings of every procedure that stands, in the order of the job.
 std::vector<Settings> all_settings(const Job& job, const Shop& shop, std::vector<Fault>& faults) {
     std::vector<Settings> found;
     for (const Procedure& procedure : job.procedures)
-        if (auto one = settings(procedure, shop, job.units, faults))
+        if (auto one = settings(procedure, shop, faults))
             found.push_back(std::move(*one));
     return found;
 }
@@ -39,8 +30,28 @@ struct Figures {
     std::vector<BoreFigures> bores;
 };
 
-/// Plans every bore whose procedure stands and judges the others as far as it goes; the faults of all are
-/// collected.
+/// Takes a bore through the stages, each made from the finished values of those before, as far as its
+/// procedure and its metal are known: what can be judged is judged without them.
+void add_figures(Figures& all, const WornBore& bore, const Settings* settings, const Base* base,
+                 const Job& job, const Shop& shop, std::vector<Fault>& faults) {
+    const Survey surveyed = survey(bore.worn, bore.length);
+    const Build build = skim_and_size(bore, surveyed);
+    if (!settings)
+        return;
+    BoreWeld weld = weld_bore(bore, *settings, surveyed, build);
+    const std::vector<Fault> torch = torch_faults(weld, job.torch, job.units);
+    if (base) {
+        const GivenBore& given = all.given.emplace_back(GivenBore{bore, *settings, *base});
+        BoreMetals metals = bore_metals(given, weld, shop);
+        BoreHeat heat = bore_heat(given, weld, job.site, family_of(shop.registry, bore.base));
+        BoringPlan boring = bore_boring(bore, weld, bar_settings(job.boring, shop.cutting),
+                                        base->expansion_per_K, shop.size_steps);
+        all.bores.push_back({{std::move(weld)}, {std::move(metals)}, std::move(heat), std::move(boring)});
+    }
+    ranges::push_back(faults, torch);
+}
+
+/// Takes every bore through the stages; the faults of all are collected.
 Figures all_figures(const Job& job, const Shop& shop, const std::vector<Settings>& settings,
                     std::vector<Fault>& faults, const Progress& progress) {
     Figures all;
@@ -52,17 +63,7 @@ Figures all_figures(const Job& job, const Shop& shop, const std::vector<Settings
         const auto own = ranges::find_if(
             settings, [&](const Settings& one) { return one.procedure->name == bore.procedure; });
         try {
-            if (own == settings.end()) {
-                skim_and_size(bore, survey(bore.worn, bore.length));
-                continue;
-            }
-            BoreWeld weld = weld_bore(bore, *own);
-            const auto torch = torch_faults(weld, job.torch, job.units);
-            if (base) {
-                all.given.push_back({bore, *own, *base});
-                all.bores.push_back(bore_figures(all.given.back(), std::move(weld), job, shop));
-            }
-            ranges::push_back(faults, torch);
+            add_figures(all, bore, own == settings.end() ? nullptr : &*own, base, job, shop, faults);
         } catch (const Faulty& faulty) {
             if (faulty.origin() != Origin::job)
                 throw;
@@ -144,12 +145,11 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     const auto rule = watch_rule(shop.cautions.fire_rules, job.site.fire_rules, job.units, faults);
     refuse_if_any(Origin::job, faults);
 
-    Plan plan;
-    plan.title = job.title;
-    plan.units = job.units;
-    plan.reserve = job.reserve;
     const std::vector<GivenBore>& given = figures.given;
-    plan.bores = follow_bores(figures, job, shop, progress);
+    Plan plan{.title = job.title,
+              .units = job.units,
+              .reserve = job.reserve,
+              .bores = follow_bores(figures, job, shop, progress)};
     const PlannedDay day = plan_day(job, plan.bores, shop.standing_times);
     plan.day = day.day;
     plan.fire_watch =

@@ -38,17 +38,17 @@ struct Word {
 
 /// Whether words in a row cut no substance in two and do not only tell what a thing serves.
 bool is_a_name(const std::vector<Word>& words, std::size_t first, std::size_t last) {
-    using Of = NamePart::Of;
+    using Role = NamePart::Role;
     const auto cuts = [&](std::size_t inner, std::size_t outer) {
         const NamePart* part = words[inner].part;
         return outer < words.size() && words[outer].part == part &&
-               (part->of == Of::substance || part->of == Of::serves);
+               (part->role == Role::substance || part->role == Role::serves);
     };
     if (cuts(first, first - 1) || cuts(last - 1, last))
         return false;
     return std::any_of(words.begin() + static_cast<std::ptrdiff_t>(first),
                        words.begin() + static_cast<std::ptrdiff_t>(last),
-                       [](const Word& word) { return word.part->of != Of::serves; });
+                       [](const Word& word) { return word.part->role != Role::serves; });
 }
 
 std::vector<Word> words_of(const std::vector<NamePart>& parts) {
@@ -93,7 +93,7 @@ struct Called {
     Called(const Bought& thing, UnitSystem units)
         : size(thing.need.size), parts(name_parts(thing.need, units)) {
         if (thing.pack)
-            parts.push_back({NamePart::Of::pack, thing.pack->pack});
+            parts.push_back({NamePart::Role::pack, thing.pack->pack});
         words = words_of(parts);
     }
 
@@ -107,7 +107,7 @@ Named named(std::string_view name, const Called& called) {
     if (const std::string written = written_size(wanted, called.size); !written.empty()) {
         std::vector<NamePart> as_written = called.parts;
         for (NamePart& part : as_written)
-            if (part.of == NamePart::Of::size)
+            if (part.role == NamePart::Role::size)
                 part.text = written;
         if (name_in(wanted, words_of(as_written)))
             return Named::with_its_size;

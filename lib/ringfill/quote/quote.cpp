@@ -76,7 +76,7 @@ void add_up(Quote& quote, const Prices& prices, std::vector<Fault>& faults) {
 
 } // namespace
 
-Quote quote(const QuoteFacts& facts, std::vector<Fault>& faults) {
+Quote quote_from(const QuoteFacts& facts, std::vector<Fault>& faults) {
     const Prices& prices = facts.prices;
     Quote result{.currency = facts.currency};
     const auto add = [&](QuotePart part, std::vector<QuoteLine> lines, bool counts = true) {
@@ -123,7 +123,7 @@ std::optional<Quote> quote(const PlannedWork& work, const Taken& taken, const Pl
         facts.hours = hours_of(*day.day, work);
     if (taken.drawn)
         facts.energy_kwh = taken.drawn->value() / joules_in_kwh;
-    return quote(facts, faults);
+    return quote_from(facts, faults);
 }
 
 } // namespace ringfill

@@ -56,7 +56,7 @@ struct QuoteSection {
 struct OnTop {
     std::string name; ///< contingency, mark-up, tax
     ExactShare share = 0;
-    Minor of = 0;
+    Minor before = 0; ///< what it is a share of
     Minor amount = 0;
 };
 
@@ -76,7 +76,7 @@ struct Quote {
 };
 
 /// The quote of a job. Noted: prices that cannot be counted exactly in this currency, and amounts too large.
-Quote quote(const QuoteFacts& facts, std::vector<Fault>& faults);
+Quote quote_from(const QuoteFacts& facts, std::vector<Fault>& faults);
 
 /// The quote of planned work; nothing when the job gives no currency, or one that the table does not have,
 /// which is noted.

@@ -85,7 +85,7 @@ std::vector<Working> quote_working(const Quote& quote) {
         const double share = as_number(one.share);
         work.push_back({path + ".share", "s/100000", {{"s", share}}, share / whole_share, "", "job"});
         const auto [parts, whole] = lowest_terms(one.share, whole_share);
-        work.push_back(rounded(path + ".amount_minor", {"n", as_number(one.of), smallest},
+        work.push_back(rounded(path + ".amount_minor", {"n", as_number(one.before), smallest},
                                {"p", as_number(parts)}, whole, one.amount, smallest));
         all.push_back(as_number(one.amount));
     }

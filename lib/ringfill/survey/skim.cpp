@@ -49,12 +49,19 @@ Length least_wall(Length finish_radius) {
 }
 
 Build skim_and_size(const WornBore& bore, const Survey& survey) {
+    if (survey.smallest.radius <= Length()) // else the bore would be worn inside out
+        throw Faulty(Origin::job,
+                     fault_at_path(bore.path + ".worn", {},
+                                   fmt::format("has readings of {} so far apart that a smooth curve through "
+                                               "them passes the target axis",
+                                               bore.name),
+                                   "check the readings for a slip"));
     Build build;
     build.skimmed = bore.skim.has_value();
     build.skim_radius = survey.largest.radius + bore.skim.value_or(Length());
     build.finish_radius = bore.finish_diameter / 2.0;
     build.weld_to_radius = build.finish_radius - bore.stock;
-    build.build = build.skim_radius - build.weld_to_radius;
+    build.thickness = build.skim_radius - build.weld_to_radius;
     build.welded_length = bore.length + 2.0 * bore.overhang;
     if (build.skimmed) {
         build.skim_volume = pi * build.skim_radius * build.skim_radius * bore.length - survey.worn_volume;

@@ -23,15 +23,15 @@ std::vector<Working> extreme_working(const std::string& figure, const WornStatio
                                      const ClockRadius& extreme) {
     const Interpolant outline(station.radii);
     std::vector<double> waves;
-    for (std::size_t j = 1; j <= outline.cosines().size(); ++j)
+    for (std::size_t j = 1; j <= outline.cosines.size(); ++j)
         waves.push_back(static_cast<double>(j));
     const double share = extreme.clock.value() / (2 * std::numbers::pi);
     const double on_grid = share * search_angles;
     const bool is_on_grid = std::fabs(on_grid - std::round(on_grid)) < 1e-6;
     const double count = is_on_grid ? search_angles : static_cast<double>(station.radii.size());
     return {worked(figure + "_mm", "a_0 + sum(a*cos(j*theta*pi/180)) + sum(b*sin(j*theta*pi/180))",
-                   inputs_of(in_mm("a_0", outline.mean()), Input("a", all_mm(outline.cosines()), "mm"),
-                             Input("b", all_mm(outline.sines()), "mm"), Input("j", waves),
+                   inputs_of(in_mm("a_0", outline.mean), Input("a", all_mm(outline.cosines), "mm"),
+                             Input("b", all_mm(outline.sines), "mm"), Input("j", waves),
                              in_degrees("theta", extreme.clock)),
                    in_mm(extreme.radius)),
             worked(figure + "_clock_deg", "360*i/n", {{"i", std::round(share * count)}, {"n", count}},
@@ -90,7 +90,7 @@ std::vector<Working> build_working(const WornBore& bore, const Survey& survey, c
                 {"mean_radius_mm", skims ? "" : "sqrt(V_worn/(pi*L))", in_mm(build.mean_radius)},
                 {"wall_mm", build.wall ? "D_boss/2 - r_s" : "", in_mm(build.wall.value_or(Length()))},
                 {"weld_to_diameter_mm", "2*(r_f - s)", in_mm(2.0 * build.weld_to_radius)},
-                {"build_mm", "r_s - r_t", in_mm(build.build)},
+                {"build_mm", "r_s - r_t", in_mm(build.thickness)},
                 {"ring_volume_mm3", "pi*(r_m^2 - r_t^2)*(L + 2*o)", in_mm3(build.ring_volume)},
                 {"finished_weld_mm", skims ? "r_s - r_f" : "r_min - r_f", in_mm(build.finished_weld)},
                 {"finished_weld_clock_deg", skims ? "" : "mod(theta, 360)",

@@ -28,11 +28,9 @@ Survey survey_round(const Worn& worn, Length length) {
     const Length r = *worn.diameter / 2.0;
     const Length offset = worn.offset.value_or(Length());
     const double clock = worn.offset_clock.value_or(Angle()).value();
-    Survey result;
-    result.largest = {r + offset, in_si<Angle>(std::fmod(clock, turn))};
-    result.smallest = {r - offset, in_si<Angle>(std::fmod(clock + turn / 2, turn))};
-    result.worn_volume = std::numbers::pi * r * r * length;
-    return result;
+    return {.largest = {r + offset, in_si<Angle>(std::fmod(clock, turn))},
+            .smallest = {r - offset, in_si<Angle>(std::fmod(clock + turn / 2, turn))},
+            .worn_volume = std::numbers::pi * r * r * length};
 }
 
 } // namespace
@@ -49,7 +47,7 @@ Area section(const std::vector<Length>& radii) {
 }
 
 Interpolant::Interpolant(const std::vector<Length>& radii)
-    : mean_(ranges::accumulate(radii, Length()) / static_cast<double>(radii.size())) {
+    : mean(ranges::accumulate(radii, Length()) / static_cast<double>(radii.size())) {
     const std::size_t n = radii.size();
     std::vector<double> cosine;
     std::vector<double> sine;
@@ -67,8 +65,8 @@ Interpolant::Interpolant(const std::vector<Length>& radii)
         }
         const bool nyquist = 2 * j == n;
         const double weight = (nyquist ? 1.0 : 2.0) / static_cast<double>(n);
-        cosines_.push_back(weight * a);
-        sines_.push_back(nyquist ? Length() : Length(weight * b));
+        cosines.push_back(weight * a);
+        sines.push_back(nyquist ? Length() : Length(weight * b));
     }
 }
 
@@ -78,12 +76,12 @@ Length Interpolant::operator()(Angle clock) const {
     const double step_sin = std::sin(clock.value());
     double c = 1;
     double s = 0;
-    Length radius = mean_;
-    for (std::size_t j = 0; j < cosines_.size(); ++j) {
+    Length radius = mean;
+    for (std::size_t j = 0; j < cosines.size(); ++j) {
         const double next = c * step_cos - s * step_sin;
         s = s * step_cos + c * step_sin;
         c = next;
-        radius += cosines_[j] * c + sines_[j] * s;
+        radius += cosines[j] * c + sines[j] * s;
     }
     return radius;
 }
@@ -132,10 +130,9 @@ Survey survey(const Worn& worn, Length length) {
     if (worn.diameter)
         return survey_round(worn, length);
     const std::vector<WornStation> stations = stations_of(worn);
-    Survey result;
-    result.worn_volume = worn_volume(stations, length);
-    result.readings = stations.front().radii.size();
-    result.two_point = !stations.front().diameters.empty();
+    Survey result{.worn_volume = worn_volume(stations, length),
+                  .readings = stations.front().radii.size(),
+                  .two_point = !stations.front().diameters.empty()};
     for (std::size_t i = 0; i < stations.size(); ++i) {
         const auto [largest, smallest] = extremes(stations[i].radii);
         if (i == 0 || largest.radius > result.largest.radius) {

@@ -24,24 +24,18 @@ Area section(const std::vector<Length>& radii);
 
 /// The trigonometric polynomial through N radii at equal clock steps from 12 o'clock; for even N the Nyquist
 /// term is a pure cosine. It shows the deepest wear between the readings, as far as N readings can.
-class Interpolant {
-  public:
+struct Interpolant {
     /// At least one radius. One reading is a circle.
     explicit Interpolant(const std::vector<Length>& radii);
 
     /// The radius at a clock position [m].
     Length operator()(Angle clock) const;
 
-    /// The mean radius and the coefficients of cos(jθ) and sin(jθ), j = 1, 2, … [m]; the last cosine of an
-    /// even N is the Nyquist term, its sine is 0.
-    Length mean() const { return mean_; }
-    const std::vector<Length>& cosines() const { return cosines_; }
-    const std::vector<Length>& sines() const { return sines_; }
-
-  private:
-    Length mean_;
-    std::vector<Length> cosines_;
-    std::vector<Length> sines_;
+    Length mean; ///< radius
+    /// The coefficients of cos(jθ) and sin(jθ), j = 1, 2, … [m]; the last cosine of an even N is the Nyquist
+    /// term, its sine is 0.
+    std::vector<Length> cosines;
+    std::vector<Length> sines;
 };
 
 /// The equal angles from 12 o'clock that an extreme radius is searched on.
@@ -64,8 +58,8 @@ std::vector<WornStation> stations_of(const Worn& worn);
 
 /// What the survey of a worn bore says (section 1 of the computation).
 struct Survey {
-    ClockRadius largest;              ///< r_max
-    ClockRadius smallest;             ///< r_min
+    ClockRadius largest = {};         ///< r_max
+    ClockRadius smallest = {};        ///< r_min
     Volume worn_volume;               ///< V_worn, inside the worn surface over the length of the bore
     std::size_t readings = 0;         ///< round the bore at each station; 0 when one diameter stands for all
     std::size_t largest_station = 0;  ///< where r_max stands

@@ -1,6 +1,6 @@
 #include <ringfill/table/size_limits.hpp>
 
-#include <algorithm>
+#include <range/v3/algorithm/stable_sort.hpp>
 
 #include <ringfill/table/read_table.hpp>
 
@@ -27,8 +27,7 @@ constexpr auto size_record = table_record<SizeStep, check_step>(
 std::vector<SizeStep> read_size_steps(const std::vector<Document>& files, const Bibliography& sources) {
     std::vector<SizeStep> steps = read_rows<SizeStep, R"("ringfill-size_limits/1")">(
         files, sources, "the table of size limits", "sizes", size_record);
-    std::stable_sort(steps.begin(), steps.end(),
-                     [](const SizeStep& a, const SizeStep& b) { return a.over.value < b.over.value; });
+    ranges::stable_sort(steps, {}, [](const SizeStep& step) { return step.over.value; });
     return steps;
 }
 

@@ -1,6 +1,6 @@
 #include <ringfill/table/sticks.hpp>
 
-#include <algorithm>
+#include <range/v3/algorithm/stable_sort.hpp>
 
 #include <ringfill/table/read_table.hpp>
 
@@ -29,8 +29,7 @@ constexpr auto stick_record = table_record<Stick, check_rating>(
 std::vector<Stick> read_sticks(const std::vector<Document>& files, const Bibliography& sources) {
     std::vector<Stick> sticks = read_rows<Stick, R"("ringfill-sticks/1")">(
         files, sources, "the table of temperature sticks", "sticks", stick_record);
-    std::stable_sort(sticks.begin(), sticks.end(),
-                     [](const Stick& a, const Stick& b) { return a.rating.value < b.rating.value; });
+    ranges::stable_sort(sticks, {}, [](const Stick& stick) { return stick.rating.value; });
     return sticks;
 }
 

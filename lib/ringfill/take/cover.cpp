@@ -54,19 +54,25 @@ struct Shortfalls {
     std::vector<std::uint32_t> last;
 };
 
-/// What smaller packs put in the place of largest ones take away.
-Shortfalls shortfalls(const Reduced& reduced, std::size_t most) {
+/// What so many smaller packs put in the place of largest ones take away: what one takes away, then what two
+/// do, and so on. Of packs that are as few, those that stand first are taken.
+Shortfalls shortfalls(const Reduced& reduced, std::size_t most, std::int64_t most_packs) {
     Shortfalls table{std::vector(most + 1, none_makes_it), std::vector<std::uint32_t>(most + 1)};
-    std::int32_t* const packs = table.packs.data();
+    auto& [packs, last] = table;
     packs[0] = 0;
-    for (std::uint32_t i = 0; i < reduced.contents.size(); ++i) {
-        const std::size_t step = step_of(reduced, i);
-        for (std::size_t s = step; step > 0 && s <= most; ++s)
-            if (packs[s - step] != none_makes_it && packs[s - step] + 1 < packs[s]) {
-                packs[s] = packs[s - step] + 1;
-                table.last[s] = i;
-            }
-    }
+    std::vector<std::size_t> made{0};
+    for (std::size_t next = 0; next < made.size() && packs[made[next]] < most_packs; ++next)
+        for (std::uint32_t i = 0; i < reduced.contents.size(); ++i) {
+            const std::size_t from = made[next];
+            const std::size_t to = from + step_of(reduced, i);
+            if (to > most || packs[to] <= packs[from])
+                continue;
+            const std::uint32_t behind = std::max(i, last[from]);
+            if (packs[to] == none_makes_it)
+                made.push_back(to);
+            last[to] = packs[to] == none_makes_it ? behind : std::min(last[to], behind);
+            packs[to] = packs[from] + 1;
+        }
     return table;
 }
 
@@ -77,7 +83,7 @@ std::vector<std::int64_t> least_left_over(const Reduced& reduced) {
     const auto shortfall_of = [&](std::int64_t packs) {
         return static_cast<std::size_t>(packs * reduced.largest - reduced.need);
     };
-    const Shortfalls table = shortfalls(reduced, shortfall_of(fewest + 1));
+    const Shortfalls table = shortfalls(reduced, shortfall_of(fewest + 1), fewest + 1);
     std::tuple best{std::numeric_limits<std::size_t>::max(), fewest, std::size_t{0}}; // least left over first
     for (const std::int64_t n : {fewest, fewest + 1}) {
         std::size_t s = shortfall_of(n);

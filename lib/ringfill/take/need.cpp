@@ -45,20 +45,20 @@ std::string need_id(const Need& need) {
 }
 
 std::vector<NamePart> name_parts(const Need& need, UnitSystem units) {
-    using Of = NamePart::Of;
+    using Role = NamePart::Role;
     std::vector<NamePart> parts;
     std::string_view rest = need.kind.called;
     while (!rest.empty()) {
         const std::string_view token = rest.substr(0, rest.find(' '));
         rest.remove_prefix(std::min(token.size() + 1, rest.size()));
         if (token == "{substance}")
-            parts.push_back({Of::substance, need.substance});
+            parts.push_back({Role::substance, need.substance});
         else if (token == "{served}")
-            parts.push_back({Of::serves, need.substance.substr(need.substance.find('/') + 1)});
+            parts.push_back({Role::serves, need.substance.substr(need.substance.find('/') + 1)});
         else if (token == "{size}")
-            parts.push_back({Of::size, size_text(need.size, units)});
+            parts.push_back({Role::size, size_text(need.size, units)});
         else
-            parts.push_back({Of::kind, token == "{name}" ? need.name : std::string(token)});
+            parts.push_back({Role::kind, token == "{name}" ? need.name : std::string(token)});
     }
     return parts;
 }

@@ -108,8 +108,8 @@ std::string need_id(const Need& need);
 
 /// A part of what a need is called.
 struct NamePart {
-    enum class Of { kind, substance, serves, size, pack }; ///< serves: the substance that it is used with
-    Of of;
+    enum class Role { kind, substance, serves, size, pack }; ///< serves: the substance that it is used with
+    Role role;
     std::string text;
 };
 

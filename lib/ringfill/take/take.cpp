@@ -55,9 +55,8 @@ std::vector<FillerUse> filler_uses(const PlannedWork& work) {
         const Procedure& procedure = *given.settings.procedure;
         FillerUse fresh{
             {}, procedure.filler, procedure.wire, bore.deposition.piece, bore.deposition.linear_mass};
-        for (const auto& [filler, price] : work.job.prices.wire_kg)
-            if (filler == procedure.filler)
-                fresh.price_kg = as_double(price);
+        if (const Decimal* price = value_named(work.job.prices.wire_kg, procedure.filler))
+            fresh.price_kg = as_double(*price);
         const auto is_same = [&](const FillerUse& known) {
             return known.filler == fresh.filler &&
                    std::fabs((known.diameter - fresh.diameter).value()) < 1e-6;

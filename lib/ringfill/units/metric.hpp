@@ -6,6 +6,10 @@
 namespace ringfill {
 
 // Quantities as the numbers that results, tables and workings write: the trade's metric units.
+template <class Quantity>
+double number_in_si(Quantity quantity) {
+    return quantity.value();
+}
 inline double mm(Length length) {
     return length.value() * 1e3;
 }

@@ -28,7 +28,7 @@ std::vector<FacePad> lay_faces(const WornBore& bore, const Settings& settings) {
     std::vector<FacePad> pads;
     std::vector<Fault> faults;
     for (std::size_t i = 0; i < bore.faces.size(); ++i) {
-        if (const auto pad = lay_face(bore.faces[i], bore.stock, bore.overhang, settings.unscaled,
+        if (const auto pad = lay_face(bore.faces[i], bore.stock, bore.overhang, settings.unscaled_bead,
                                       settings.travel_limit, settings.deposition))
             pads.push_back(*pad);
         else
@@ -43,31 +43,23 @@ std::vector<FacePad> lay_faces(const WornBore& bore, const Settings& settings) {
 
 } // namespace
 
-BoreWeld weld_bore(const WornBore& bore, const Settings& settings) {
+BoreWeld weld_bore(const WornBore& bore, const Settings& settings, const Survey& survey, const Build& build) {
     const Procedure& procedure = *settings.procedure;
-    BoreWeld weld{bore.name,        bore.procedure,      procedure.filler,
-                  bore.base,        bore.count,          procedure.torch_path,
-                  procedure.travel, settings.deposition, survey(bore.worn, bore.length)};
-    if (weld.survey.smallest.radius <= Length()) // else the bore would be worn inside out
-        refuse(bore.path + ".worn",
-               fmt::format("has readings of {} so far apart that a smooth curve through them passes the "
-                           "target axis",
-                           bore.name),
-               "check the readings for a slip");
-    weld.build = skim_and_size(bore, weld.survey);
-
-    const auto layering = lay_layers(weld.build.skim_radius, weld.build.weld_to_radius, settings.unscaled,
-                                     settings.travel_limit);
+    BoreWeld weld{
+        bore.name,        bore.procedure,      procedure.filler, bore.base, bore.count, procedure.torch_path,
+        procedure.travel, settings.deposition, survey,           build};
+    const auto layering =
+        lay_layers(build.skim_radius, build.weld_to_radius, settings.unscaled_bead, settings.travel_limit);
     if (!layering ||
-        (weld.build.welded_length / (layering->scale * settings.unscaled.pitch)).value() > most_rings)
-        refuse_closed(bore, settings.unscaled);
+        (build.welded_length / (layering->scale * settings.unscaled_bead.pitch)).value() > most_rings)
+        refuse_closed(bore, settings.unscaled_bead);
     weld.layering = *layering;
-    weld.bead = scaled(settings.unscaled, layering->scale);
+    weld.bead = scaled(settings.unscaled_bead, layering->scale);
     weld.layers = lay(bore, weld);
     weld.faces = lay_faces(bore, settings);
     for (const Groove& groove : bore.grooves)
         weld.grooves.push_back(
-            fill_groove(groove, weld.build.mean_radius, settings.unscaled, settings.deposition));
+            fill_groove(groove, build.mean_radius, settings.unscaled_bead, settings.deposition));
     weld.metal = metal(bore, weld);
     if (weld.metal.pieces > most_pieces)
         refuse(procedure.path + ".wire",

@@ -44,10 +44,9 @@ struct BoreWeld {
     Metal metal = {};
 };
 
-/// Lays a bore out, its metal without a break of the arc. Throws Faulty (Origin::job): readings too far apart
-/// for a curve, layers that close the bore, a bead far too small for it, a face without room, too many
-/// electrodes or rods.
-BoreWeld weld_bore(const WornBore& bore, const Settings& settings);
+/// Lays a bore out, its metal without a break of the arc. Throws Faulty (Origin::job): layers that close the
+/// bore, a bead far too small for it, a face without room, too many electrodes or rods.
+BoreWeld weld_bore(const WornBore& bore, const Settings& settings, const Survey& survey, const Build& build);
 
 /// The layers of a bore, one by one, from the mean radius (r_s, or r̄ without a skim) inwards with the bead as
 /// laid. Throws Faulty (Origin::job) when the ring closes on the way.

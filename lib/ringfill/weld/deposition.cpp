@@ -1,5 +1,7 @@
 #include <ringfill/weld/deposition.hpp>
 
+#include <numbers>
+
 #include <fmt/format.h>
 
 #include <range/v3/action/push_back.hpp>
@@ -56,6 +58,10 @@ bool lay_pieces(Deposition& laid, const Procedure& procedure, const Filler& fill
 
 } // namespace
 
+LinearMass solid_wire_mass(Length diameter, Density density) {
+    return std::numbers::pi / 4 * diameter * diameter * density;
+}
+
 Sourced<double> efficiency_of(const Procedure& procedure, const Filler& filler, bool transfer_holds) {
     if (procedure.efficiency)
         return {*procedure.efficiency, "job"};
@@ -72,10 +78,9 @@ std::optional<Deposition> deposition(const Procedure& procedure, const Filler& f
     if (!unfit.empty())
         return std::nullopt;
     const WireSize size = scaled_to(nearest_size(filler, procedure.wire), procedure.wire);
-    Deposition laid;
-    laid.density = filler.deposit_density.value;
-    laid.current = procedure.current;
-    laid.current_given = procedure.current.has_value();
+    Deposition laid{.density = filler.deposit_density.value,
+                    .current = procedure.current,
+                    .current_given = procedure.current.has_value()};
     if (!is_wire(filler.form))
         return lay_pieces(laid, procedure, filler, size, faults) ? std::optional(laid) : std::nullopt;
     laid.linear_mass = filler.cored() ? size.linear_mass.value().value

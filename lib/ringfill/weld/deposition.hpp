@@ -14,17 +14,20 @@ namespace ringfill {
 
 /// How fast a procedure lays metal (sections 4 and 6 of the computation).
 struct Deposition {
-    LinearMass linear_mass;         ///< μ, of the wire, of an electrode's core or of a rod
+    LinearMass linear_mass = {};    ///< μ, of the wire, of an electrode's core or of a rod
     double efficiency = 0;          ///< η, deposited share of it
     bool as_transferred = true;     ///< the transfer that the job names is the one there is
     Density density;                ///< ρ, of the deposit
-    Speed wire_feed;                ///< f; 0 of an electrode or rod
+    Speed wire_feed = {};           ///< f; 0 of an electrode or rod
     std::optional<Current> current; ///< I, when given or when the filler's melting curve is known
     bool current_given = false;     ///< by the job, not from the wire feed
-    MassFlow rate;                  ///< ṁ = μ f η
-    Sourced<Length> stick_out;
-    std::optional<PieceLaid> piece; ///< of an electrode or rod; nothing: a wire
+    MassFlow rate = {};             ///< ṁ = μ f η
+    Sourced<Length> stick_out = {};
+    std::optional<PieceLaid> piece = {}; ///< of an electrode or rod; nothing: a wire
 };
+
+/// Linear mass of solid wire, (π/4) d² ρ [kg/m].
+LinearMass solid_wire_mass(Length diameter, Density density);
 
 /// The deposited share that holds: the job's, else the filler's for the gas, else for the transfer where the
 /// job names one that holds, else the filler's.

@@ -58,11 +58,9 @@ std::optional<Dilution> dilution(const Procedure& procedure, const Filler& fille
                     procedure.gas, [](const ProcessRow& known) { return known.dilution.has_value(); });
     if (!row && !procedure.dilution)
         return std::nullopt;
-    Dilution found;
-    found.share = procedure.dilution ? Sourced<double>{*procedure.dilution, "job"} : *row->dilution;
-    if (row)
-        found.range = row->dilution_range;
-    found.limit = processes.base_left;
+    Dilution found{.share = procedure.dilution ? Sourced<double>{*procedure.dilution, "job"} : *row->dilution,
+                   .range = row ? row->dilution_range : std::nullopt,
+                   .limit = processes.base_left};
     found.needed = layers_to_reach(found.share.value, found.limit.value);
     for (std::size_t i = 0; i < layers.size(); ++i)
         found.base_left.push_back(base_left(found.share.value, static_cast<int>(i) + 1));

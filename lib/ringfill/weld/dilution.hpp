@@ -41,10 +41,10 @@ int layers_to_reach(double dilution, double limit);
 struct Dilution {
     Sourced<double> share; ///< D, of the job or the usual one of the process
     std::optional<SourcedRange<double>> range;
-    Sourced<double> limit;         ///< of base metal left in a layer that counts as the filler's own
-    int needed = 0;                ///< layers until then
-    std::vector<double> base_left; ///< in each layer of the bore
-    int finish_layer = 0;          ///< that the finished surface lies in; 0: in none
+    Sourced<double> limit;              ///< of base metal left in a layer that counts as the filler's own
+    int needed = 0;                     ///< layers until then
+    std::vector<double> base_left = {}; ///< in each layer of the bore
+    int finish_layer = 0;               ///< that the finished surface lies in; 0: in none
 };
 
 /// Nothing when the table says nothing of the process and the job does not either.

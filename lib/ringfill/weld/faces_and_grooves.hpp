@@ -5,7 +5,6 @@
 
 #include <ringfill/job/worn_bore.hpp>
 #include <ringfill/weld/bead.hpp>
-#include <ringfill/weld/path.hpp>
 
 namespace ringfill {
 

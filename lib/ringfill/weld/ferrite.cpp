@@ -21,7 +21,7 @@ bool is_chromium_nickel(const Shares& metal) {
 }
 
 /// Where the shares of the base metal come from, for people.
-std::string told_from(const WornBore& bore, const Base& base) {
+std::string source_of_shares(const WornBore& bore, const Base& base) {
     std::string listed = base.typical.empty() ? "the limits of its standard" : "what is usual of the grade";
     if (bore.composition.empty())
         return listed;
@@ -101,7 +101,7 @@ std::optional<LayerMetals> layer_metals(const WornBore& bore, const Base& base, 
     if (!is_chromium_nickel(own) || !no_ferrite(bore, base, filler).empty())
         return std::nullopt;
     LayerMetals found;
-    found.base_from = told_from(bore, base);
+    found.base_from = source_of_shares(bore, base);
     Shares under = base_shares(bore, base);
     for (std::size_t i = 0; i < std::min(ferrite_layers, dilution.base_left.size()); ++i) {
         under = layer_over(under, own, dilution.share.value);

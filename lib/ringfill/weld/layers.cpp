@@ -38,40 +38,29 @@ double even_scale(Length start, Length target, Length layer_height, int layers) 
 
 } // namespace
 
-std::optional<Length> next_radius(Length radius, Length layer_height) {
-    const Area left = radius * radius - 2.0 * layer_height * radius;
-    if (!(left > Area()))
-        return std::nullopt;
-    return in_si<Length>(std::sqrt(left.value()));
-}
-
 std::vector<Length> layer_radii(Length start, Length layer_height, int layers) {
     std::vector<Length> radii{start};
     for (int n = 0; n < layers; ++n) {
-        const auto next = next_radius(radii.back(), layer_height);
-        if (!next)
+        const Area left = radii.back() * radii.back() - 2.0 * layer_height * radii.back();
+        if (!(left > Area()))
             break;
-        radii.push_back(*next);
+        radii.push_back(in_si<Length>(std::sqrt(left.value())));
     }
     return radii;
 }
 
 std::optional<Layering> lay_layers(Length start, Length target, const Bead& unscaled, Speed travel_limit) {
-    Layering result;
-    result.layers = count_layers(start, target, unscaled.layer_height());
-    if (result.layers == 0)
+    const int layers = count_layers(start, target, unscaled.layer_height());
+    if (layers == 0)
         return std::nullopt;
-    result.even_scale = even_scale(start, target, unscaled.layer_height(), result.layers);
-    result.scale = result.even_scale;
-    result.end_radius = target;
-    if (unscaled.travel / (result.even_scale * result.even_scale) > travel_limit) {
-        result.scale = std::sqrt((unscaled.travel / travel_limit).value());
-        const auto radii = layer_radii(start, result.scale * unscaled.layer_height(), result.layers);
-        if (static_cast<int>(radii.size()) <= result.layers)
-            return std::nullopt;
-        result.end_radius = radii.back();
-    }
-    return result;
+    const double even = even_scale(start, target, unscaled.layer_height(), layers);
+    if (unscaled.travel / (even * even) <= travel_limit)
+        return Layering{layers, even, even, target};
+    const double scale = std::sqrt((unscaled.travel / travel_limit).value());
+    const auto radii = layer_radii(start, scale * unscaled.layer_height(), layers);
+    if (static_cast<int>(radii.size()) <= layers)
+        return std::nullopt;
+    return Layering{layers, scale, even, radii.back()};
 }
 
 } // namespace ringfill

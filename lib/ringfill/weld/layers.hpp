@@ -8,7 +8,6 @@
 #include <ringfill/survey/skim.hpp>
 #include <ringfill/units/show.hpp>
 #include <ringfill/weld/bead.hpp>
-#include <ringfill/weld/path.hpp>
 
 namespace ringfill {
 
@@ -24,11 +23,9 @@ struct Layering {
 /// More layers than this are refused: the bead is far too small for the ring.
 inline constexpr int most_layers = 100;
 
-/// Radius after one layer laid at radius r, √(r² − 2 h r) with h = A/p: a turn of bead fills a ring that gets
-/// tighter [m]. Nothing when the ring closes, r ≤ 2 h.
-std::optional<Length> next_radius(Length radius, Length layer_height);
-
-/// The radius before each of n layers and after the last one, n + 1 radii; fewer when the ring closes.
+/// The radius before each of n layers and after the last one, n + 1 radii [m]; fewer when the ring closes. A
+/// layer laid at radius r ends at √(r² − 2 h r) with h = A/p: a turn of bead fills a ring that gets tighter,
+/// and closes it where r ≤ 2 h.
 std::vector<Length> layer_radii(Length start, Length layer_height, int layers);
 
 /// Lays even layers from r_s to r_t: the fewest that reach it at κ = 1, then the κ ≤ 1 that ends on it, or,

@@ -12,7 +12,6 @@
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/weld/gas.hpp>
-#include <ringfill/weld/settings_told.hpp>
 
 namespace ringfill {
 namespace {
@@ -84,11 +83,10 @@ Window window_for(const Procedure& procedure, const WireSize& size) {
 
 } // namespace
 
-std::optional<Settings> settings(const Procedure& procedure, const Shop& shop, UnitSystem units,
-                                 std::vector<Fault>& faults) {
-    Settings found;
-    found.procedure = &procedure;
-    found.filler = find_filler(shop.registry, procedure.filler, procedure.path + ".filler", faults);
+std::optional<Settings> settings(const Procedure& procedure, const Shop& shop, std::vector<Fault>& faults) {
+    Settings found{.procedure = &procedure,
+                   .filler =
+                       find_filler(shop.registry, procedure.filler, procedure.path + ".filler", faults)};
     const bool gas_known = find_gas(found, shop, faults);
     if (!found.filler)
         return std::nullopt;
@@ -99,14 +97,12 @@ std::optional<Settings> settings(const Procedure& procedure, const Shop& shop, U
     found.deposition = *laid;
     found.bead_ratio = procedure.bead_ratio.value_or(found.filler->bead_ratio.value);
     found.pitch_ratio = procedure.pitch_ratio.value_or(usual_pitch_ratio);
-    found.unscaled = bead(found.deposition, procedure.travel, found.bead_ratio, found.pitch_ratio);
+    found.unscaled_bead = bead(found.deposition, procedure.travel, found.bead_ratio, found.pitch_ratio);
     found.window = window_for(procedure, *found.size);
     found.travel_limit = travel_limit(procedure, found.window);
     if (found.gas)
         found.gas_flow = gas_flow(procedure, *found.filler, *found.gas);
-    found.assumed = assumed_settings(found, units);
     found.efficiency_range = usual_efficiency(found, shop.processes);
-    found.notes = setting_notes(found, units);
     return found;
 }
 

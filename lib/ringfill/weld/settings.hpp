@@ -17,16 +17,14 @@ struct Settings {
     const Filler* filler = nullptr;
     const Gas* gas = nullptr;       ///< null: the filler needs none
     const WireSize* size = nullptr; ///< the filler's row for the wire, or the nearest one
-    Window window;                  ///< of that row, for the transfer where the job names it
-    Deposition deposition;
+    Window window = {};             ///< of that row, for the transfer where the job names it
+    Deposition deposition = {};
     double bead_ratio = 0;
     double pitch_ratio = 0;
-    Bead unscaled;      ///< the bead at κ = 1
-    Speed travel_limit; ///< v_max
-    VolumeFlow gas_flow;
-    std::optional<SourcedRange<double>> efficiency_range; ///< usual of the filler or its process
-    std::vector<Assumed> assumed;
-    std::vector<std::string> notes;
+    Bead unscaled_bead = {}; ///< the bead at κ = 1
+    Speed travel_limit = {}; ///< v_max
+    VolumeFlow gas_flow = {};
+    std::optional<SourcedRange<double>> efficiency_range = {}; ///< usual of the filler or its process
 };
 
 /// A bore of the job with the settings of its procedure and the metal it is made of, each found once.
@@ -42,7 +40,6 @@ inline constexpr double least_heat_share = 0.75;
 
 /// The settings of a procedure, or nothing after noting the faults: a filler or gas that is not known, a wire
 /// feed that cannot be found.
-std::optional<Settings> settings(const Procedure& procedure, const Shop& shop, UnitSystem units,
-                                 std::vector<Fault>& faults);
+std::optional<Settings> settings(const Procedure& procedure, const Shop& shop, std::vector<Fault>& faults);
 
 } // namespace ringfill

@@ -22,11 +22,11 @@ std::vector<Working> bead_working(const Settings& settings, const BoreWeld& weld
     std::vector<Working> work = worked(
         inputs_of(Input("kappa", bead.scale), in_kg_m("mu", laid.linear_mass), in_m_min("f", laid.wire_feed),
                   Input("eta", laid.efficiency), in_kg_h("D", laid.rate), in_kg_m3("rho", laid.density),
-                  in_mm_min("v_0", settings.unscaled.travel), in_mm_min("v_max", settings.travel_limit),
+                  in_mm_min("v_0", settings.unscaled_bead.travel), in_mm_min("v_max", settings.travel_limit),
                   Input("alpha", settings.bead_ratio), Input("phi", settings.pitch_ratio),
                   in_mm2("A", bead.section), in_mm("w", bead.width), in_mm("c", bead.crown),
                   in_mm("r_last", radii[radii.size() - 2]), in_mm("r_end", radii.back()),
-                  in_mm("h_0", settings.unscaled.layer_height())),
+                  in_mm("h_0", settings.unscaled_bead.layer_height())),
         {{"section_mm2",
           laid.piece ? "kappa^2*D/(60*rho*v_0/1000)*1e6" : "kappa^2*mu*f*eta/(rho*v_0/1000)*1e6",
           in_mm2(bead.section)},
@@ -75,7 +75,7 @@ std::vector<Working> layers_working(const BoreWeld& weld) {
 }
 
 std::vector<Working> face_working(const GivenBore& given, const Face& face, const FacePad& pad) {
-    const Bead& unscaled = given.settings.unscaled;
+    const Bead& unscaled = given.settings.unscaled_bead;
     return worked(
         inputs_of(in_mm("t", face.build), in_mm("s", given.bore.stock), in_mm("D_i", face.inner),
                   in_mm("D_o", face.outer), in_mm("o", given.bore.overhang), in_mm("p", pad.bead.pitch),
@@ -100,7 +100,7 @@ std::vector<Working> face_working(const GivenBore& given, const Face& face, cons
 
 std::vector<Working> groove_working(const GivenBore& given, const Build& build, const Groove& groove,
                                     const GrooveFill& fill) {
-    const Bead& unscaled = given.settings.unscaled;
+    const Bead& unscaled = given.settings.unscaled_bead;
     const bool is_filled = fill.is_filled();
     return worked(inputs_of(in_mm("r_g", groove.diameter / 2.0), in_mm("D_g", groove.diameter),
                             in_mm("r_b", build.mean_radius), in_mm("b", groove.width),

@@ -1,7 +1,6 @@
 #include <ringfill/weld/wire.hpp>
 
 #include <cmath>
-#include <numbers>
 
 #include <fmt/format.h>
 
@@ -27,10 +26,6 @@ Y between(X x, const FeedPoint* low, Sourced<X> FeedPoint::*xs, Sourced<Y> FeedP
 }
 
 } // namespace
-
-LinearMass solid_wire_mass(Length diameter, Density density) {
-    return std::numbers::pi / 4 * diameter * diameter * density;
-}
 
 Speed wire_feed_of(Current current, Length stick_out, const MeltingCurve& curve) {
     const auto [a, bl] = terms_of(curve, stick_out);

@@ -16,9 +16,6 @@
 
 namespace ringfill {
 
-/// Linear mass of solid wire, (π/4) d² ρ [kg/m].
-LinearMass solid_wire_mass(Length diameter, Density density);
-
 /// Wire feed that a current melts, f = a I + b l I² [m/s].
 Speed wire_feed_of(Current current, Length stick_out, const MeltingCurve& curve);
 

@@ -5,6 +5,8 @@
 
 #include <range/v3/algorithm/contains.hpp>
 #include <range/v3/algorithm/find.hpp>
+#include <range/v3/range/conversion.hpp>
+#include <range/v3/view/indirect.hpp>
 
 #include <ringfill/fault/place.hpp>
 
@@ -15,9 +17,10 @@ bool is_of_name(char c) {
     return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '_' || c == '.';
 }
 
+/// The inputs that a formula names, in the order it names them.
 std::vector<Input> named_in(std::string_view formula, const std::vector<Input>& own,
                             const std::vector<Input>& shared) {
-    std::vector<Input> named;
+    std::vector<const Input*> named;
     for (auto begin = formula.begin(); begin != formula.end();) {
         const auto* const end = std::find_if_not(begin, formula.end(), is_of_name);
         const std::string_view name(begin, end);
@@ -26,11 +29,11 @@ std::vector<Input> named_in(std::string_view formula, const std::vector<Input>& 
             continue;
         for (const auto* inputs : {&own, &shared})
             if (const auto input = ranges::find(*inputs, name, &Input::symbol); input != inputs->end()) {
-                named.push_back(*input);
+                named.push_back(&*input);
                 break;
             }
     }
-    return named;
+    return named | ranges::views::indirect | ranges::to<std::vector>(); // in one piece of memory at once
 }
 
 } // namespace
@@ -41,17 +44,14 @@ Working worked(std::string figure, std::string formula, std::vector<Input> input
             value.value,       std::move(value.unit), std::move(source)};
 }
 
-std::vector<Working> worked(const std::vector<Input>& own, std::vector<WorkedFigure> figures,
+std::vector<Working> worked(const std::vector<Input>& own, std::initializer_list<WorkedFigure> figures,
                             const std::vector<Input>& shared) {
     std::vector<Working> work;
     work.reserve(figures.size());
-    for (WorkedFigure& worked_figure : figures) {
-        if (worked_figure.formula.empty())
-            continue;
-        work.push_back(worked(std::string(worked_figure.figure), std::string(worked_figure.formula),
-                              named_in(worked_figure.formula, own, shared), std::move(worked_figure.value),
-                              std::move(worked_figure.source)));
-    }
+    for (const auto& [figure, formula, value, source] : figures)
+        if (!formula.empty())
+            work.push_back(worked(std::string(figure), std::string(formula), named_in(formula, own, shared),
+                                  value, source));
     return work;
 }
 
@@ -62,8 +62,9 @@ Working taken(std::string figure, Input input, std::string source) {
 }
 
 std::vector<Working> under(const std::string& path, std::vector<Working> workings) {
+    const std::string before = member_path(path, "");
     for (Working& working : workings)
-        working.figure = member_path(path, working.figure);
+        working.figure.insert(0, before);
     return workings;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <concepts>
+#include <initializer_list>
 #include <iterator>
 #include <string>
 #include <string_view>
@@ -31,11 +32,6 @@ struct AmountIn {
     Amount operator()(Quantity quantity) const { return {number(quantity), unit}; }
     Input operator()(std::string symbol, Quantity quantity) const;
 };
-
-template <class Quantity>
-double number_in_si(Quantity quantity) {
-    return quantity.value();
-}
 
 // Quantities as workings write them: {"t", in_seconds(arc)}.
 inline constexpr AmountIn<Length> in_mm{mm, "mm"};
@@ -114,7 +110,7 @@ struct WorkedFigure {
 
 /// The workings of such figures: each takes the inputs that its formula names, in the order it names them,
 /// from its own, then from those shared with others.
-std::vector<Working> worked(const std::vector<Input>& own, std::vector<WorkedFigure> figures,
+std::vector<Working> worked(const std::vector<Input>& own, std::initializer_list<WorkedFigure> figures,
                             const std::vector<Input>& shared = {});
 
 /// A figure that is taken as it is: the formula is 1 times the input.

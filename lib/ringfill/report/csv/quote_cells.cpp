@@ -160,7 +160,7 @@ void add_total(Filling& sheet, const Quote& quote, const std::map<QuotePart, std
                   sheet.product(fmt::format("AND({},ISNUMBER(B{}))", known, row),
                                 fmt::format("ROUND(({})*{},0)", all, sheet.small),
                                 fmt::format("ROUND(B{0}*H{0},0)", row),
-                                static_cast<double>(top.of) * static_cast<double>(parts)),
+                                static_cast<double>(top.before) * static_cast<double>(parts)),
                   formula(fmt::format("{0}/GCD(ROUND(B{1}*{0},0),{0})", whole_share, row),
                           static_cast<double>(whole), CellStyle::whole));
         all += fmt::format("+N(E{})", row);

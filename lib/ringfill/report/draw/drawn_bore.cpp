@@ -60,8 +60,8 @@ std::optional<ClockRadius> WornOutline::centre() const {
     ClockRadius off = off_;
     if (readings_ > 2) {
         const Interpolant& outline = stations_[largest_station_];
-        const double a = outline.cosines().front().value();
-        const double b = outline.sines().front().value();
+        const double a = outline.cosines.front().value();
+        const double b = outline.sines.front().value();
         off = {in_si<Length>(std::hypot(a, b)), in_si<Angle>(std::atan2(b, a))};
     }
     if (!(off.radius.value() > on_axis))

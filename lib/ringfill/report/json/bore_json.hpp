@@ -19,8 +19,8 @@ inline auto build_object(const BorePlan& bore) {
     const Build& build = bore.build;
     return object(member<"skim_diameter_mm">(2.0 * build.skim_radius),
                   member<"skim_volume_mm3">(build.skim_volume), member<"wall_mm">(build.wall),
-                  member<"weld_to_diameter_mm">(2.0 * build.weld_to_radius), member<"build_mm">(build.build),
-                  member<"ring_volume_mm3">(build.ring_volume),
+                  member<"weld_to_diameter_mm">(2.0 * build.weld_to_radius),
+                  member<"build_mm">(build.thickness), member<"ring_volume_mm3">(build.ring_volume),
                   member<"finished_weld_mm">(build.finished_weld),
                   member<"finished_weld_clock_deg">(when(!build.skimmed, build.finished_weld_clock)),
                   member<"extra_stock_mm">(build.weld_to_radius - bore.layering.end_radius));

@@ -37,19 +37,15 @@ template <class Quantity> // clang 14 asks for it
 KeyUnit(std::string_view, std::string_view, double (*)(Quantity))->KeyUnit<Quantity>;
 
 template <class Quantity>
-double in_si_unit(Quantity quantity) {
-    return quantity.value();
-}
-template <class Quantity>
 double in_thousands(Quantity quantity) {
     return quantity.value() / 1e3;
 }
 
 /// All units that keys end in. One is of one kind of quantity; a kind may have several.
 inline constexpr auto key_units = std::make_tuple(
-    KeyUnit{"mm", "mm", mm}, KeyUnit{"um", "µm", micrometres}, KeyUnit{"m", "m", in_si_unit<Length>},
+    KeyUnit{"mm", "mm", mm}, KeyUnit{"um", "µm", micrometres}, KeyUnit{"m", "m", number_in_si<Length>},
     KeyUnit{"mm2", "mm²", mm2}, KeyUnit{"mm3", "mm³", mm3}, KeyUnit{"l", "L", litres},
-    KeyUnit{"kg", "kg", in_si_unit<Mass>}, KeyUnit{"kg_h", "kg/h", kg_h}, KeyUnit{"s", "s", in_si_unit<Time>},
+    KeyUnit{"kg", "kg", number_in_si<Mass>}, KeyUnit{"kg_h", "kg/h", kg_h}, KeyUnit{"s", "s", number_in_si<Time>},
     KeyUnit{"mm_min", "mm/min", mm_min}, KeyUnit{"m_min", "m/min", m_min}, KeyUnit{"rpm", "rev/min", rev_min},
     KeyUnit{"deg", "degrees", degrees}, KeyUnit{"degC", "°C", deg_c},
     KeyUnit{"kj", "kJ", in_thousands<Energy>}, KeyUnit{"kw", "kW", in_thousands<Power>},

@@ -33,11 +33,16 @@ class LineOf {
             if (value)
                 put_member(before, key, *value);
         } else {
-            out_.push_back(std::exchange(before, ','));
-            append_text(out_, key);
-            out_.push_back(':');
+            put_key(std::exchange(before, ','), key);
             put(value);
         }
+    }
+    /// A key holds nothing that is escaped, and most texts of a plan are keys.
+    void put_key(char before, std::string_view key) const {
+        out_.push_back(before);
+        out_.push_back('"');
+        out_.append(key);
+        out_.append(std::string_view("\":"));
     }
     void put(std::string_view text) const { append_text(out_, text); }
     void put(double number) const { append_number(out_, number); }

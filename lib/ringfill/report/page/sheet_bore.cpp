@@ -49,7 +49,7 @@ Markup facts_of(const SheetBore& bore) {
            fact("length, axis", bore.given("length", worn.length) + ", " + worn.axis) +
            fact("boss", worn.boss_diameter ? bore.given("boss_diameter", *worn.boss_diameter) : "not given") +
            wear_facts(bore) + fact("skim to", skim_figure(bore, planned, "no skim: welded as it is")) +
-           fact("build a side", bore.figure("build.build_mm", build.build)) +
+           fact("build a side", bore.figure("build.build_mm", build.thickness)) +
            fact("weld to", weld_figure(bore, planned) + ", asked for " +
                                bore.figure("build.weld_to_diameter_mm", 2.0 * build.weld_to_radius)) +
            fact("finish", bore.given("finish_diameter", 2.0 * build.finish_radius) + ", bored to " +

@@ -105,7 +105,7 @@ std::string quote_text(const Plan& plan, const Style& style) {
         head = fmt::format("{} {} {}", total_name(quote), money(*quote.total), quote.currency.name);
         rows.push_back({"SUM", {"", "", money(*quote.subtotal)}, false, true});
         for (const OnTop& top : quote.on_top)
-            rows.push_back({fmt::format("{}, {} of {}", top.name, share_text(top.share), money(top.of)),
+            rows.push_back({fmt::format("{}, {} of {}", top.name, share_text(top.share), money(top.before)),
                             {"", "", money(top.amount)}});
         rows.push_back({total_name(quote) + incomplete_text(quote),
                         {"", quote.currency.name, money(*quote.total)},

@@ -1,4 +1,4 @@
-#include <ringfill/weld/settings_told.hpp>
+#include <ringfill/weld/setting_notes.hpp>
 
 #include <functional>
 #include <tuple>
