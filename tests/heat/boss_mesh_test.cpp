@@ -35,14 +35,20 @@ TEST_CASE("the wall is cut in 4 to 12 cells, the outer ones at most 4 mm thick")
     }
 }
 
+TEST_CASE("no cell is finer than 1 mm across a wall of foil") {
+    CHECK(boss_mesh(shape_of(106, 100, 100)).across == 3);
+    CHECK(boss_mesh(shape_of(100.2, 100, 100)).across == 1);
+}
+
 TEST_CASE("the length is cut in one cell a pitch or in whole pitches, at least 8") {
     struct Row {
         double length_mm;
         double pitch_mm;
         std::size_t along;
     };
-    for (const Row& row : {Row{40, 5, 8}, Row{30, 5, 8}, Row{80, 5, 16}, Row{85, 5, 9}, Row{100, 5, 10},
-                           Row{200, 5, 14}, Row{1000, 5, 16}, Row{101, 5, 11}}) {
+    for (const Row& row :
+         {Row{40, 5, 8}, Row{30, 5, 8}, Row{80, 5, 16}, Row{85, 5, 9}, Row{100, 5, 10}, Row{200, 5, 14},
+          Row{1000, 5, 16}, Row{101, 5, 11}, Row{5, 5, 5}, Row{0.1, 5, 2}}) {
         CAPTURE(row.length_mm, row.pitch_mm);
         CHECK(boss_mesh(shape_of(200, 100, row.length_mm, row.pitch_mm)).along == row.along);
     }

@@ -53,7 +53,7 @@ bool begins_inside(const BossRun& one) {
         if (one.run.arcs[ring].first < one.run.arcs[ring - 1].second + 0.999 * one.settings.step_over)
             return false;
     return one.run.hottest_start <= one.settings.ambient ||
-           one.run.hottest_start.value() <= one.settings.maximum.value() - start_margin_K + 1.5;
+           one.run.hottest_start.value() <= one.settings.maximum.value() - start_margin_K + 0.6;
 }
 
 /// How many jobs; by hand 10,000.

@@ -20,6 +20,8 @@ constexpr double least_along = 8;
 constexpr double usual_along = 16;
 constexpr std::size_t plate_cells = 14;
 constexpr double first_of_plate = 5e-3; // m
+/// Cells of metal that is thinner or shorter than any that is welded get no finer than this [m].
+constexpr double finest = 1e-3;
 
 /// A length counts as whole within this share.
 constexpr double whole_within = 1e-9;
@@ -45,8 +47,8 @@ double growth(double filled, const Sum& sum_at) {
 /// The radii between the cells of a wall, finer towards both surfaces.
 std::vector<double> graded_radii(double inner, double outer) {
     const double wall = outer - inner;
-    const double across =
-        std::clamp(std::ceil(wall / usual_thickness - whole_within), least_across, most_across);
+    const double least = std::clamp(std::ceil(wall / finest - whole_within), 1.0, least_across);
+    const double across = std::clamp(std::ceil(wall / usual_thickness - whole_within), least, most_across);
     const auto count = static_cast<std::size_t>(across);
     const double first = std::min(surface_cell, wall / across);
     const auto thickness = [&](std::size_t i, double factor) {
@@ -68,7 +70,8 @@ std::vector<double> graded_radii(double inner, double outer) {
 std::size_t cells_along(double length, double pitch) {
     const double bands = std::ceil(length / pitch - whole_within);
     const double bands_a_cell = std::ceil(bands / usual_along);
-    return static_cast<std::size_t>(std::max(least_along, std::ceil(bands / bands_a_cell)));
+    const double least = std::clamp(std::ceil(length / finest - whole_within), 2.0, least_along);
+    return static_cast<std::size_t>(std::max(least, std::ceil(bands / bands_a_cell)));
 }
 
 void add_cells(BossMesh& mesh) {

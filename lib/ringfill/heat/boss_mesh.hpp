@@ -80,8 +80,8 @@ struct BossMesh {
 };
 
 /// Lays the mesh: the wall in 4 to 12 cells, those at both surfaces at most 4 mm thick, the length in 8 or
-/// more equal ones of about one pitch or whole pitches; each plate in 14 rings, the first 5 mm wide. Every
-/// length over 0, outer radius over bore radius.
+/// more equal ones of about one pitch or whole pitches, fewer where a cell would be under 1 mm; each plate in
+/// 14 rings, the first 5 mm wide. Every length over 0, outer radius over bore radius.
 BossMesh boss_mesh(const BossShape& shape);
 
 } // namespace ringfill

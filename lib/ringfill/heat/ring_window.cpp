@@ -17,6 +17,8 @@ constexpr double short_pause_s = 10;
 constexpr double look_share = 0.12;
 constexpr double least_look_s = 2;
 constexpr double most_look_s = 10;
+constexpr double bent_by_K = 0.5;
+constexpr double long_look_share = 0.05; // of waits of many minutes, in which little changes
 
 /// A heater that stays is on while the coldest place of the bore is not so far over the minimum.
 constexpr double held_over_K = 3;
@@ -127,17 +129,21 @@ bool RingWindow::wait(BossWalk& walk, RingPause& pause, double depth) const {
     while (over > 0) {
         if (pause.waited > longest)
             return false;
-        double look = std::clamp(look_share * pause.waited, least_look_s, most_look_s);
+        double look = std::clamp(look_share * pause.waited, least_look_s,
+                                 std::max(most_look_s, long_look_share * pause.waited));
         const double so_far = rings_ > 0 ? walk.seconds() - laid_.back().ended_ago : short_pause_s;
         if (so_far < short_pause_s)
             look = std::min(look, short_pause_s - so_far + 1e-9);
         const BossWalk before = walk;
         walk.advance(look);
-        const double there = over_limit(walk, depth);
+        double there = over_limit(walk, depth);
         if (there <= 0) {
             look *= over / (over - there);
             walk = before;
             walk.advance(look);
+            // In a thin boss that cools fast the crossing is far from linear: then it waits on.
+            there = over_limit(walk, depth);
+            there = there > bent_by_K ? there : 0;
         }
         pause.waited += look;
         part.seconds += look;
