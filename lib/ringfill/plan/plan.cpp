@@ -146,10 +146,7 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     refuse_if_any(Origin::job, faults);
 
     const std::vector<GivenBore>& given = figures.given;
-    Plan plan{.title = job.title,
-              .units = job.units,
-              .reserve = job.reserve,
-              .bores = follow_bores(figures, job, shop, progress)};
+    Plan plan{.title = job.title, .units = job.units, .bores = follow_bores(figures, job, shop, progress)};
     const PlannedDay day = plan_day(job, plan.bores, shop.standing_times);
     plan.day = day.day;
     plan.fire_watch =

@@ -23,7 +23,6 @@ namespace ringfill {
 struct Plan {
     std::string title;
     UnitSystem units = UnitSystem::metric;
-    double reserve = 0;
     std::vector<BorePlan> bores;
     Totals totals = {};
     std::optional<DayPlan> day = {}; ///< nothing: some bore has no heat balance, the notes say which

@@ -37,12 +37,16 @@ class LineOf {
             put(value);
         }
     }
-    /// A key holds nothing that is escaped, and most texts of a plan are keys.
+    /// In one piece, for most texts of a plan are keys; they hold nothing that is escaped.
     void put_key(char before, std::string_view key) const {
-        out_.push_back(before);
-        out_.push_back('"');
-        out_.append(key);
-        out_.append(std::string_view("\":"));
+        const std::size_t begin = out_.size();
+        out_.resize(begin + key.size() + 4);
+        char* const at = out_.data() + begin;
+        at[0] = before;
+        at[1] = '"';
+        key.copy(at + 2, key.size());
+        at[key.size() + 2] = '"';
+        at[key.size() + 3] = ':';
     }
     void put(std::string_view text) const { append_text(out_, text); }
     void put(double number) const { append_number(out_, number); }
