@@ -109,7 +109,7 @@ struct EnergyUse {
     MainsUse mains;
 };
 
-/// A bore without a balance is welded without a stop; a run that breaks off gives no figure of fuel that
+/// A bore without a balance is welded without a rest; a run that breaks off gives no figure of fuel that
 /// could be loaded: the cautions say so.
 EnergyUse energy_use(const std::vector<BorePlan>& bores, Power bar_drive) {
     EnergyUse all;
