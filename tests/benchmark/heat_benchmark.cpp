@@ -1,42 +1,58 @@
-// What a heat balance costs, counted in evaluations of its right-hand side: how often it asks, and what it
-// adds to each asking.
+// What a heat balance costs: a boss from the first flame to cold, and what its steps cost alone.
 #define CATCH_CONFIG_ENABLE_BENCHMARKING
 #include <catch2/catch.hpp>
 
-#include <cstdint>
-
 #include <fmt/format.h>
 
-#include <ringfill/heat/thermal_history.hpp>
+#include <ringfill/heat/heat_run.hpp>
+
+#include "heat/boss_cases.hpp"
 
 using namespace ringfill;
 
-TEST_CASE("the heat balance of a boss, against evaluations of its right-hand side alone") {
-    ThermalLump boss;
-    boss.mass = in_si<Mass>(20);
-    boss.conductance = in_si<Conductance>(3);
-    boss.emitting = in_si<Area>(0.2);
-    boss.ambient = in_si<Temperature>(283);
-    const ThermalState cold{boss.ambient, Energy(), Time(), 0};
-    const Power flame = in_si<Power>(2'000);
-    const Temperature warm = in_si<Temperature>(473);
-    const std::int64_t asked = when_at(boss, cold, flame, warm).value().evaluations;
-    fmt::print("a warm-up from 10 to 200 degC takes {} evaluations\n", asked);
-    REQUIRE(asked > 0);
+namespace {
 
-    BENCHMARK("as many bare evaluations: c(T) and the loss") {
-        double sum = 0;
-        for (std::int64_t i = 0; i < asked; ++i) {
-            const Temperature at = in_si<Temperature>(283.0 + static_cast<double>(i));
-            sum += heat_loss(boss, at).value() / boss.metal.specific_heat(at).value();
-        }
-        return sum;
+HeatRunSettings boss_of_the_sample() {
+    HeatRunSettings settings;
+    settings.boss = testing::shape_of(180, 95, 100, 4.3);
+    settings.metal = testing::plain_steel();
+    settings.ambient = celsius(4);
+    settings.minimum = celsius(260);
+    settings.maximum = celsius(350);
+    settings.skin = settings.maximum;
+    settings.arc = in_si<Power>(2220);
+    settings.heater = in_si<Power>(7500);
+    settings.start_delay = in_si<Time>(120);
+    settings.step_over = in_si<Time>(12);
+    settings.cleaning = in_si<Time>(240);
+    settings.blanket = millimetres(25);
+    settings.rough_below = celsius(60);
+    settings.finish_below = celsius(30);
+    return settings;
+}
+
+} // namespace
+
+TEST_CASE("the heat balance of a boss of 46 rings, against its steps alone") {
+    HeatRunSettings settings = boss_of_the_sample();
+    const RingPass layer{"bore", 1, std::vector<Time>(23, in_si<Time>(43)), Length(), settings.boss.length};
+    const std::vector<RingPass> layers(2, layer);
+    REQUIRE(heat_run(settings, layers).end == HeatEnd::done);
+    BENCHMARK("without a plate") {
+        return heat_run(settings, layers).curve.size();
     };
-    BENCHMARK("the warm-up") {
-        return when_at(boss, cold, flame, warm)->time.value();
+    const Length plate = millimetres(42.4);
+    settings.boss.plates = {{plate, settings.boss.length / 2.0, usual_reach(plate)}};
+    BENCHMARK("with one plate as thick as the wall") {
+        return heat_run(settings, layers).curve.size();
     };
-    BENCHMARK("the warm-up and twelve points of its curve") {
-        const auto end = when_at(boss, cold, flame, warm);
-        return on_the_way(boss, cold, flame, end->time, 12).size();
+    BossEquation equation(boss_mesh(settings.boss), settings.metal, settings.ambient, 3.6);
+    BossLoad load;
+    load.heater = 7500;
+    BENCHMARK("a thousand steps of 8 s") {
+        BossField field = equation.at_ambient();
+        for (int i = 0; i < 1000; ++i)
+            equation.step(field, load, 8);
+        return field.lost;
     };
 }

@@ -149,13 +149,13 @@ TEST_CASE("a flame that slows the cooling is watched too") {
     const Plan planned = plan(job_from(job_with("", lug)), shop());
     REQUIRE(planned.bores[0].heat_balance);
     const HeatBalance& balance = *planned.bores[0].heat_balance;
-    REQUIRE(balance.cold().run.slow_heat > Energy());
+    REQUIRE(balance.cold().run.cooling().heat > Energy());
     Time last_ring_or_hold;
     for (const DayEntry& entry : planned.day->day.entries)
         if (entry.step.has_fire && entry.bore == "lug 1")
             last_ring_or_hold = entry.to;
     const Time least =
-        last_ring_or_hold + *balance.cold().run.cooling_to_rough + planned.fire_watch.after.value;
+        last_ring_or_hold + *balance.cold().run.cooling().to_rough + planned.fire_watch.after.value;
     CHECK(planned.fire_watch.periods.front().until >= least - in_si<Time>(1e-6));
 }
 

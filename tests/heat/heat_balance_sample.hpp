@@ -6,7 +6,6 @@
 
 #include <ringfill/units/metric.hpp>
 
-#include "heat/fixed_step.hpp"
 #include "shop_for_tests.hpp"
 
 namespace ringfill::testing {
@@ -43,35 +42,16 @@ struct BalanceJob {
     }
 
     Plan plan() const { return ringfill::plan(job_from(text()), shop()); }
-
-    /// The same boss by hand: sections 9 of the computation, sink 2 W/K.
-    SteppedBoss stepped() const {
-        const double pi = std::numbers::pi;
-        const double outer = boss / 2e3;
-        const double inner = worn / 2e3 + 0.5e-3;
-        const double face = pi * (outer * outer - inner * inner);
-        const double surface = 2 * pi * (outer + inner) * length / 1e3 + 2 * face;
-        SteppedBoss made;
-        made.mass = 7850 * face * length / 1e3;
-        made.heated = made.mass;
-        made.conductance = 10 * surface + 2;
-        made.emitting = 0.8 * surface;
-        made.ambient = ambient + 273.15;
-        made.minimum = minimum + 273.15;
-        made.maximum = maximum + 273.15;
-        made.arc = 0.8 * 18.5 * 150;
-        made.heater = heater_kW * 1e3 * 0.25;
-        return made;
-    }
 };
 
 /// Arc time of every ring of the layers of a planned bore, by hand: each layer's time in equal parts.
-inline std::vector<RingPass> rings_by_hand(const BorePlan& bore) {
+inline std::vector<RingPass> rings_by_hand(const BorePlan& bore, Length length) {
     std::vector<RingPass> passes;
     for (const Layer& layer : bore.layers)
         passes.push_back({"bore", static_cast<int>(passes.size() + 1),
                           std::vector<Time>(static_cast<std::size_t>(layer.rings),
-                                            layer.arc / static_cast<double>(layer.rings))});
+                                            layer.arc / static_cast<double>(layer.rings)),
+                          Length(), length});
     return passes;
 }
 

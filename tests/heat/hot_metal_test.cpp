@@ -1,6 +1,6 @@
 #include <catch2/catch.hpp>
 
-#include <ringfill/heat/boss.hpp>
+#include <ringfill/heat/hot_metal.hpp>
 #include <ringfill/units/metric.hpp>
 
 using namespace ringfill;

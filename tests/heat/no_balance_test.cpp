@@ -23,9 +23,11 @@ struct Known {
     BoreHeat heat;
     std::vector<RingPass> passes;
     std::optional<HeatSource> heater;
+    Temperature ambient = celsius(4);
 
     FollowedHeat follow() const {
-        return follow_heat({bore, build, base, heat, passes, celsius(4), heater, celsius(60), celsius(40)});
+        return follow_heat({bore, build, base, heat, passes, ambient, heater, celsius(60), celsius(40),
+                            millimetres(4.3), in_si<Time>(12), in_si<Time>(240), millimetres(25)});
     }
 };
 
@@ -38,7 +40,9 @@ Known all_known() {
     const Base* base = find_base(shop().registry, job.bores.front().base, "", faults);
     REQUIRE(base);
     REQUIRE(bore.heat_balance);
-    return {job.bores.front(), bore.build, *base, bore.heat, rings_by_hand(bore), bore.heat_balance->heater};
+    return {
+        job.bores.front(),        bore.build, *base, bore.heat, rings_by_hand(bore, job.bores.front().length),
+        bore.heat_balance->heater};
 }
 
 /// Why there is no balance once that is taken away; empty when there is one.
@@ -73,6 +77,24 @@ TEST_CASE("with all that it needs there is a balance, and each part that is not 
           "the table of fuels does not have its heater");
     CHECK(reason_without([](Known& known) { known.passes.clear(); }) ==
           "it and the job have too many rings to be followed one by one");
+}
+
+// Of the sample 180 to 300 degC.
+TEST_CASE("a window that is too narrow, air that is too warm and a boss that would melt are not followed") {
+    const auto narrow = [](double maximum) {
+        return reason_without(
+            [&](Known& known) { known.heat.preheat.interpass_max->value = celsius(maximum); });
+    };
+    CHECK(narrow(195.001).empty());
+    CHECK(narrow(194.9) == "between its preheat minimum and its interpass maximum no ring could begin");
+    CHECK(reason_without([](Known& known) { known.ambient = celsius(281); }) ==
+          "the air is less than 20 K under its interpass maximum");
+    CHECK(reason_without([](Known& known) { known.ambient = celsius(279.9); }).empty());
+    CHECK(reason_without([](Known& known) {
+              known.bore.length = millimetres(2);
+              known.bore.carry_off = Conductance();
+              known.bore.boss_diameter = 2.0 * known.build.skim_radius + millimetres(2);
+          }) == "its boss is so light that one ring would melt it");
 }
 
 // EN 1993-1-2, on which the other metals go, is of carbon steel alone.

@@ -4,6 +4,7 @@
 #include <numbers>
 
 #include <ringfill/heat/ring_times.hpp>
+#include <ringfill/units/metric.hpp>
 
 #include "shop_for_tests.hpp"
 
@@ -33,6 +34,13 @@ BoreWeld weld_of(const std::vector<Layer>& layers, const std::vector<GrooveFill>
     return weld;
 }
 
+WornBore bore_with(const std::vector<Groove>& grooves) {
+    WornBore bore;
+    bore.length = millimetres(100);
+    bore.grooves = grooves;
+    return bore;
+}
+
 double sum(const std::vector<Time>& rings) {
     double total = 0;
     for (const Time& ring : rings)
@@ -47,7 +55,7 @@ TEST_CASE("the rings of every pass take as long as the pass, in the sequence of 
         CAPTURE(path);
         const Job job = job_with(path);
         const BorePlan bore = plan(job, testing::shop()).bores.front();
-        const auto passes = ring_times(job.bores[0].grooves, bore);
+        const auto passes = ring_times(job.bores[0], bore);
         REQUIRE(passes.size() == 1 + bore.layers.size() + static_cast<std::size_t>(bore.faces[0].layers));
         CHECK(passes[0].pass == "groove 1");
         CHECK_THAT(sum(passes[0].rings), WithinRel(bore.grooves[0].arc.value(), 1e-9));
@@ -80,7 +88,7 @@ TEST_CASE("far too many rings are not followed") {
     std::vector<Layer> layers(3);
     for (Layer& layer : layers)
         layer.rings = 7'000;
-    CHECK(ring_times({}, weld_of(layers)).empty());
+    CHECK(ring_times(bore_with({}), weld_of(layers)).empty());
 }
 
 // By hand: two and a half turns on a floor of 98 mm are three rings of 20 s each; a groove without metal is
@@ -93,34 +101,34 @@ TEST_CASE("a groove is one layer of whole turns, named by its place in the bore"
     fill.volume = in_si<Volume>(1e-6);
     fill.path = in_si<Length>(2.5 * std::numbers::pi * 0.098);
     fill.arc = in_si<Time>(60);
-    const auto passes = ring_times({groove, groove}, weld_of({}, {empty, fill}));
+    const auto passes = ring_times(bore_with({groove, groove}), weld_of({}, {empty, fill}));
     REQUIRE(passes.size() == 1);
     CHECK(passes[0].pass == "groove 2");
     CHECK(passes[0].layer == 1);
     REQUIRE(passes[0].rings.size() == 3);
     CHECK_THAT(passes[0].rings[0].value(), WithinRel(20, 1e-12));
     fill.path = in_si<Length>(2 * std::numbers::pi * 0.098);
-    CHECK(ring_times({groove}, weld_of({}, {fill}))[0].rings.size() == 2);
+    CHECK(ring_times(bore_with({groove}), weld_of({}, {fill}))[0].rings.size() == 2);
     fill.path = in_si<Length>(2.0005 * std::numbers::pi * 0.098);
-    CHECK(ring_times({groove}, weld_of({}, {fill}))[0].rings.size() == 3);
+    CHECK(ring_times(bore_with({groove}), weld_of({}, {fill}))[0].rings.size() == 3);
     fill.path = in_si<Length>(0.5 * std::numbers::pi * 0.098);
-    CHECK(ring_times({groove}, weld_of({}, {fill}))[0].rings.size() == 1);
+    CHECK(ring_times(bore_with({groove}), weld_of({}, {fill}))[0].rings.size() == 1);
 }
 
 TEST_CASE("twenty thousand rings are followed, one more is too many") {
     std::vector<Layer> layers(2);
     layers[0].rings = 19'000;
     layers[1].rings = 1'000;
-    CHECK(ring_times({}, weld_of(layers)).size() == 2);
+    CHECK(ring_times(bore_with({}), weld_of(layers)).size() == 2);
     Groove groove;
     groove.diameter = millimetres(98);
-    CHECK(ring_times({groove}, weld_of(layers, {GrooveFill()})).size() == 2); // empty
+    CHECK(ring_times(bore_with({groove}), weld_of(layers, {GrooveFill()})).size() == 2); // empty
     GrooveFill fill;
     fill.volume = in_si<Volume>(1e-6);
     fill.path = std::numbers::pi * groove.diameter;
-    CHECK(ring_times({groove}, weld_of(layers, {fill})).empty());
+    CHECK(ring_times(bore_with({groove}), weld_of(layers, {fill})).empty());
     layers[1].rings = 1'001;
-    CHECK(ring_times({}, weld_of(layers)).empty());
+    CHECK(ring_times(bore_with({}), weld_of(layers)).empty());
 }
 
 // By hand: 15 000 rings of the bore and 10 x 1000 of a face.
@@ -130,7 +138,44 @@ TEST_CASE("the rings of faces count among those followed") {
     FacePad face;
     face.layers = 10;
     face.rings = 1'000;
-    CHECK(ring_times({}, weld_of(layers, {}, {face})).empty());
+    CHECK(ring_times(bore_with({}), weld_of(layers, {}, {face})).empty());
     face.layers = 5;
-    CHECK(ring_times({}, weld_of(layers, {}, {face})).size() == 6);
+    CHECK(ring_times(bore_with({}), weld_of(layers, {}, {face})).size() == 6);
+}
+
+// By hand: 100 mm in 4 rings; a helix of 4 turns and its closing ring on the last of them; a face of one
+// pitch at its end; a groove of 4 mm at mid length.
+TEST_CASE("each ring heats its part of the bore") {
+    const auto band = [](const RingPass& pass, std::size_t ring) {
+        const auto [from, to] = heated_band(pass, ring);
+        return std::pair(mm(from), mm(to));
+    };
+    const Length length = millimetres(100);
+    RingPass pass{"bore", 1, std::vector<Time>(4), Length(), length};
+    CHECK_THAT(band(pass, 1).first, WithinRel(25, 1e-12));
+    CHECK_THAT(band(pass, 3).second, WithinRel(100, 1e-12));
+    pass.rings.resize(5);
+    pass.is_helix = true;
+    CHECK_THAT(band(pass, 1).first, WithinRel(25, 1e-12));
+    CHECK(band(pass, 4) == band(pass, 3));
+    Groove groove;
+    groove.diameter = millimetres(98);
+    groove.width = millimetres(4);
+    GrooveFill fill;
+    fill.volume = in_si<Volume>(1e-6);
+    fill.path = 2 * std::numbers::pi * groove.diameter;
+    FacePad face;
+    face.layers = 1;
+    face.rings = 2;
+    face.bead.pitch = millimetres(5);
+    const auto passes = ring_times(bore_with({groove}), weld_of({}, {fill}, {face, face}));
+    REQUIRE(passes.size() == 3);
+    for (const std::size_t ring : {std::size_t{0}, std::size_t{1}}) {
+        CHECK_THAT(band(passes[0], ring).first, WithinRel(48, 1e-12));
+        CHECK_THAT(band(passes[0], ring).second, WithinRel(52, 1e-12));
+        CHECK(band(passes[1], ring).first == 0);
+        CHECK_THAT(band(passes[1], ring).second, WithinRel(5, 1e-12));
+        CHECK_THAT(band(passes[2], ring).first, WithinRel(95, 1e-12));
+        CHECK_THAT(band(passes[2], ring).second, WithinRel(100, 1e-12));
+    }
 }

@@ -1,5 +1,6 @@
 #include <catch2/catch.hpp>
 
+#include <cstdlib>
 #include <random>
 
 #include "heat/heat_balance_sample.hpp"
@@ -38,60 +39,49 @@ bool within(double in, double kept, double lost) {
     return std::fabs(in - kept - lost) <= 1e-3 * std::max({in, std::fabs(kept), std::fabs(lost)});
 }
 
-/// Energy that goes in while welding, stops and reheats included, is kept or lost, to 0.1 %; as far as the
-/// run goes where it breaks off.
-bool closes(const BossRun& one) {
-    const HeatRun& run = one.run;
-    return within((run.arc_heat + run.reheat_heat).value(),
-                  heat_content(one.settings.boss, run.welding_begins, run.welding_ends).value(),
+/// Energy that goes in up to the last ring is kept or lost, to 0.1 %; as far as the run goes where it breaks
+/// off.
+bool closes(const HeatRun& run) {
+    return within((run.warm_up_heat + run.arc_heat + run.reheat_heat).value(), run.stored.value(),
                   run.lost.value());
 }
 
-/// Likewise of the warm-up, which takes what stands on the boss along.
-bool warm_up_closes(const BossRun& one) {
-    ThermalLump all = one.settings.boss;
-    all.mass = one.settings.heated;
-    return within(one.run.warm_up_heat.value(),
-                  heat_content(all, one.settings.boss.ambient, one.run.welding_begins).value(),
-                  one.run.lost_warming.value());
+/// No ring begins sooner than its least pause after the one before it, none where the start is too hot but by
+/// what a linear crossing leaves.
+bool begins_inside(const BossRun& one) {
+    for (std::size_t ring = 1; ring < one.run.arcs.size(); ++ring)
+        if (one.run.arcs[ring].first < one.run.arcs[ring - 1].second + 0.999 * one.settings.step_over)
+            return false;
+    return one.run.hottest_start <= one.settings.ambient ||
+           one.run.hottest_start.value() <= one.settings.maximum.value() - start_margin_K + 0.6;
 }
 
-/// Every point of the curve at which a ring begins lies between the limits.
-bool begins_inside(const BossRun& one) {
-    std::size_t point = 0;
-    double begin = 0;
-    for (const HeatStep& step : one.run.steps) {
-        const double end = begin + step.time.value();
-        for (; point < one.run.curve.size() && one.run.curve[point].time.value() < end - 1e-7; ++point) {
-            const double t = one.run.curve[point].temperature.value();
-            const bool rings =
-                step.stage == HeatStage::weld && one.run.curve[point].time.value() > begin - 1e-7;
-            if (rings && (t > one.settings.maximum.value() + 1e-5 || t < one.settings.minimum.value() - 1e-5))
-                return false;
-        }
-        begin = end;
-    }
-    return true;
+/// How many jobs; by hand 10,000.
+int jobs_to_run() {
+    const char* asked = std::getenv("RINGFILL_BALANCE_JOBS");
+    return asked ? std::atoi(asked) : 400;
 }
 
 } // namespace
 
-TEST_CASE("the energy balance closes and rings begin inside the limits in 10,000 random jobs") {
+TEST_CASE("every run ends, its energy balance closes and rings begin inside the limits in random jobs") {
     Draw draw;
     int followed = 0;
-    for (int i = 0; i < 10'000; ++i) {
+    for (int i = 0; i < jobs_to_run(); ++i) {
         const BalanceJob job = draw.job();
         INFO(job.text());
         const Plan plan = job.plan();
-        const HeatBalance& balance = plan.bores.front().heat_balance.value();
-        for (const BossRun* one : {&balance.hot, &balance.cold()}) {
+        const auto& balance = plan.bores.front().heat_balance;
+        CHECK(balance.has_value() == plan.bores.front().no_balance.empty());
+        if (!balance)
+            continue;
+        for (const BossRun* one : {&balance->hot, &balance->cold()}) {
             REQUIRE(begins_inside(*one));
-            if (one->run.end == HeatEnd::heater_too_small && one->run.steps.empty())
+            if (one->run.steps.empty())
                 continue; // it never comes to the first ring
             ++followed;
-            REQUIRE(closes(*one));
-            REQUIRE(warm_up_closes(*one));
+            REQUIRE(closes(one->run));
         }
     }
-    CHECK(followed > 15'000);
+    CHECK(followed > jobs_to_run());
 }

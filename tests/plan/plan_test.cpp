@@ -154,7 +154,7 @@ TEST_CASE("notes tell of an unknown wall, an approved procedure and grooves skim
     CHECK(notes.back().starts_with("day: left out"));
     CHECK(notes[0] ==
           "link: without boss_diameter the wall is not known: wall, boss mass, heat balance, fuel "
-          "and the time of warm-up, stops and cooling are left out.");
+          "and the time of warm-up, rests and cooling are left out.");
     CHECK(notes[1].starts_with("link: the travel can be no faster, so the weld ends "));
     CHECK(notes[2] == "link: the groove of 94.0 mm lies inside the surface to be welded; nothing to fill.");
     CHECK(

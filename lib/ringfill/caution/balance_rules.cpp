@@ -9,29 +9,59 @@ namespace {
 /// A peak so far over the interpass maximum is told [K; common practice, no source].
 constexpr double far_over_K = 25;
 
+/// What the heat balance was tried on against a three-dimensional reference [section 9].
+const Length tried_bore_from = millimetres(50);
+const Length tried_bore_to = millimetres(160);
+const Length tried_wall_from = millimetres(15);
+const Length tried_wall_to = millimetres(190);
+
+/// Two runs so far apart ask for the plates [own choice].
+constexpr double wide_range = 1.5;
+
 double kilowatts(Power power) {
     return power.value() / 1e3;
 }
 
+/// What the heater would have to give off, "more than 3.1 kW".
+std::string needed_in_words(const HeatBalance& balance) {
+    if (balance.cold().run.end == HeatEnd::heater_too_small && !balance.cold().run.needed)
+        return "not even 64 times as much would be enough in two hours";
+    return fmt::format("more than {:.1f} kW are needed",
+                       std::ceil(kilowatts(heater_needed(balance)) * 10 - 1e-9) / 10);
+}
+
 void judge_heater(CautionList& cautions, const HeatBalance& balance) {
-    const Power given = balance.heater.power;
-    const Power needed = heater_needed(balance);
-    const double rounded_up = std::ceil(needed.value() / 100 - 1e-9) / 10;
-    std::string why =
-        needed < given
-            ? fmt::format("of {:.3g} kW given off, {:.3g} kW only hold it: it would take more than ten days",
-                          kilowatts(given), kilowatts(needed))
-            : fmt::format("{:.3g} kW are given off, and more than {:.1f} kW are needed", kilowatts(given),
-                          rounded_up);
+    std::string why = fmt::format("{:.3g} kW are given off, and {}", kilowatts(balance.heater.power),
+                                  needed_in_words(balance));
     if (balance.plated)
         why += fmt::format(" with a plate of {} on the boss, since the job does not say what stands on it",
                            show(balance.plated->plates.front(), cautions.units));
     cautions.before_by("own",
-                       "Bring a larger heater or shelter the boss: this one does not bring it to {}. Its "
-                       "fuel is left out of what to take, stops are counted as far as it goes.",
+                       "Bring a larger heater or shelter the boss: this one does not bring it to {} in time. "
+                       "Its fuel is left out of what to take, rests are counted as far as it goes.",
                        "{1}, at {2:.3g} % into the metal",
                        show_minimum(balance.cold().run.end_at, cautions.units), why,
                        100 * balance.heater.efficiency);
+}
+
+/// Of a warm-up or a window that the boss cannot be brought into by heat from outside.
+void judge_window(CautionList& cautions, const HeatBalance& balance, HeatEnd end) {
+    const HeatRun& failed = balance.cold().is_whole() ? balance.hot.run : balance.cold().run;
+    const std::string minimum = show_minimum(failed.end_at, cautions.units);
+    if (end == HeatEnd::skin_in_the_way)
+        cautions.before_by("own",
+                           "Warm it for longer, wrap it meanwhile, or allow a hotter outside (heater.skin): "
+                           "as it is the bore does not come to {} in six hours. Its fuel is left out of what "
+                           "to take.",
+                           "the outside is kept under {1}, and the bore is {2} then", minimum,
+                           balance.cold().settings.skin, failed.warm_up.bore);
+    else
+        cautions.before_by("own",
+                           "Put heat beside the plates: heat spread evenly does not hold the boss over {} "
+                           "while it is welded. Its fuel is left out of what to take, rests are counted as "
+                           "far as it goes.",
+                           "its coldest place is not back over it in 30 min; {1}", minimum,
+                           needed_in_words(balance));
 }
 
 } // namespace
@@ -47,25 +77,22 @@ void balance_rules(CautionList& cautions, const RuledBore& on) {
     const HeatEnd end = end_of(balance);
     if (end == HeatEnd::heater_too_small)
         judge_heater(cautions, balance);
+    else if (end == HeatEnd::skin_in_the_way || end == HeatEnd::window_not_held)
+        judge_window(cautions, balance, end);
     else if (end == HeatEnd::never_cools)
         cautions
             .add(When::before, Matter::schedule,
                  "Cool the air round the boss, or wait for a colder day: it does not come down to {1}, where "
-                 "the work may go on. Its fuel is left out of what to take, stops are counted as far as it "
+                 "the work may go on. Its fuel is left out of what to take, rests are counted as far as it "
                  "goes.",
                  "the air is at {}, or ten days are not enough", balance.ambient,
                  most((hot.end == HeatEnd::never_cools ? hot : cold).end_at))
             .source = "own";
-    else if (end == HeatEnd::never_cold) {
-        const bool may_rough = (hot.cooling_to_finish ? cold : hot).cooling_to_rough.has_value();
-        cautions.add(
-            When::after, Matter::quality, "{1}: the boss does not cool to {2}.",
-            "the air is at {}, or ten days are not enough", balance.ambient,
-            may_rough
-                ? "Correct the finish diameter for the temperature, or finish and measure on a colder day"
-                : "Do not bore yet",
-            most(may_rough ? settings.finish_below : settings.rough_below));
-    } else if (balance.ring_peak().value() > settings.maximum.value() + far_over_K)
+    else if (end == HeatEnd::never_cold)
+        cautions.add(When::after, Matter::quality, "{1}: the boss does not cool to {2}.",
+                     "the air is at {}, or ten days are not enough", balance.ambient, "Do not bore yet",
+                     most(settings.rough_below));
+    else if (balance.ring_peak().value() > settings.maximum.value() + far_over_K)
         cautions.add(When::during, Matter::cracking,
                      "Break within the ring, or lay it cooler: begun under the maximum, a ring still "
                      "takes this boss to {}.",
@@ -75,11 +102,30 @@ void balance_rules(CautionList& cautions, const RuledBore& on) {
 
 std::vector<std::string> balance_notes(const std::string& bore, const HeatBalance& balance,
                                        UnitSystem units) {
-    if (!(balance.biot > thin_biot))
-        return {};
-    return {fmt::format("{}: its wall is not at one temperature (Biot number {:.2f} at {}, over {}): waits "
-                        "and temperatures are means over the boss; measure before each ring.",
-                        bore, balance.biot, show(balance.hot.settings.maximum, units), thin_biot)};
+    std::vector<std::string> notes;
+    const BossShape& boss = balance.hot.settings.boss;
+    const Length diameter = 2.0 * boss.bore_radius;
+    const Length wall = boss.outer_radius - boss.bore_radius;
+    if (diameter < tried_bore_from || diameter > tried_bore_to || wall < tried_wall_from ||
+        wall > tried_wall_to)
+        notes.push_back(fmt::format("{}: a bore of {} in a wall of {} lies outside what its heat balance was "
+                                    "tried on (bores of {} to "
+                                    "{}, walls of {} to {}): measure before each ring.",
+                                    bore, show(diameter, units), show(wall, units),
+                                    show(tried_bore_from, units), show(tried_bore_to, units),
+                                    show(tried_wall_from, units), show(tried_wall_to, units)));
+    if (balance.plated && balance.cold().is_whole() && balance.hot.is_whole() &&
+        balance.cold().run.warm_up_heat > wide_range * balance.hot.run.warm_up_heat)
+        notes.push_back(fmt::format(
+            "{}: say first what plates stand on the boss (attached): its warm-up takes "
+            "{:.3g} to {:.3g} MJ.",
+            bore, balance.hot.run.warm_up_heat.value() / 1e6, balance.cold().run.warm_up_heat.value() / 1e6));
+    const Time more = balance.hot.run.told_pausing - balance.hot.run.pausing;
+    if (more >= in_si<Time>(60))
+        notes.push_back(fmt::format("{}: the dwells told are {} longer in all than the boss needs, since a "
+                                    "torch is set to few of them.",
+                                    bore, show(more)));
+    return notes;
 }
 
 void cold_rules(CautionList& cautions, const Site& site, const std::vector<std::string>& in_doubt,

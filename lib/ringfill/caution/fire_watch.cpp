@@ -101,10 +101,9 @@ FireWatch watch_over(const WatchRule& rule, std::vector<HotSpan> spans) {
 }
 
 Time slowed_by_heater(const HeatBalance& balance) {
-    const bool by_flame = balance.hot.run.slow_heat > Energy() || balance.cold().run.slow_heat > Energy();
-    return by_flame ? std::max(balance.hot.run.cooling_to_rough.value_or(Time()),
-                               balance.cold().run.cooling_to_rough.value_or(Time()))
-                    : Time();
+    const bool by_flame =
+        balance.hot.run.cooling().heat > Energy() || balance.cold().run.cooling().heat > Energy();
+    return by_flame ? longest_cooling(balance, &BossCooling::to_rough).value_or(Time()) : Time();
 }
 
 std::vector<HotSpan> hot_pieces(const Schedule& day, const std::vector<BorePlan>& bores) {
@@ -128,9 +127,9 @@ std::vector<std::string> fire_watch_notes(const FireWatch& watch, const DayPlan&
     std::vector<std::string> notes;
     for (const HotSpan& hot : hot_pieces(day.day, bores))
         if (hot.slowed > Time())
-            notes.push_back(fmt::format(
-                "{}: somebody stays with the heater that slows its cooling, to {}; a blanket may do instead.",
-                hot.piece, day_and_clock(day.calendar, hot.to)));
+            notes.push_back(fmt::format("{}: the blanket alone does not slow its cooling enough: somebody "
+                                        "stays with the heater, to {}.",
+                                        hot.piece, day_and_clock(day.calendar, hot.to)));
     for (const WatchPeriod& period : watch.periods)
         if (period.until > working_end(day.calendar, period.from))
             notes.push_back(fmt::format("fire watch: it goes on to {}, after the working day has ended.",

@@ -168,10 +168,8 @@ struct NeverHeated {
 };
 NeverHeated never_heated(const BoreHeat& heat, UnitSystem units);
 
-/// Over this Biot number the wall is not at one temperature [lumped capacity, heat-transfer textbooks].
-inline constexpr double thin_biot = 0.1;
-
-/// What else its figures need said: a wall that is not at one temperature.
+/// What else its figures need said: a boss outside the range that the balance was tried on, two runs far
+/// apart, dwells told much longer than needed.
 std::vector<std::string> balance_notes(const std::string& bore, const HeatBalance& balance, UnitSystem units);
 
 } // namespace ringfill

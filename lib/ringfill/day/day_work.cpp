@@ -66,24 +66,20 @@ WorkBlock before_the_weld(const WornBore& bore, const Times& times) {
     return block;
 }
 
-/// The rings of a bore, as far as they are welded without a stop, with the waits between them.
-void add_rings(std::vector<WorkStep>& steps, const HeatRun& run, const Times& times) {
-    const HeatStep* before = nullptr;
+/// The rings of a bore, as far as they are welded without a rest, with the dwells that are told, the rests
+/// and the cleaning between layers.
+void add_rings(std::vector<WorkStep>& steps, const HeatRun& run) {
     for (const HeatStep& step : run.steps) {
-        if (step.stage == HeatStage::stop)
+        if (step.stage == HeatStage::rest)
             steps.push_back({steps::wait_too_hot, step.time, fmt::format("ring {}", step.after_ring)});
-        if (step.stage != HeatStage::weld)
-            continue;
-        const bool same_layer = before && before->pass == step.pass && before->layer == step.layer;
-        if (before && !same_layer)
-            steps.push_back(standing(times, steps::clean_layer));
-        const int rings = step.after_ring - (same_layer ? before->after_ring : 0);
-        steps.push_back({steps::weld,
-                         step.time + static_cast<double>(rings) * standing_time(times, steps::weld),
-                         step.pass == "bore" ? fmt::format("layer {} to ring {}", step.layer, step.after_ring)
-                                             : fmt::format("{} layer {}", step.pass, step.layer),
-                         step.time});
-        before = &step;
+        else if (step.stage == HeatStage::clean)
+            steps.push_back({steps::clean_layer, step.told});
+        else if (step.stage == HeatStage::weld)
+            steps.push_back({steps::weld, step.arc + step.told,
+                             step.pass == "bore"
+                                 ? fmt::format("layer {} to ring {}", step.layer, step.after_ring)
+                                 : fmt::format("{} layer {}", step.pass, step.layer),
+                             step.arc});
     }
 }
 
@@ -102,11 +98,11 @@ WorkBlock hot_block(const BorePlan& planned, const Times& times) {
     const HeatBalance& balance = *planned.heat_balance;
     const HeatRun& hot = balance.hot.run;
     const HeatRun& cold = balance.cold().run;
-    WorkBlock block{{standing(times, steps::mount_torch), {steps::preheat, cold.warm_up}},
+    WorkBlock block{{standing(times, steps::mount_torch), {steps::preheat, cold.warm_up.time + cold.delay}},
                     true,
                     steps::cool_to_rough,
-                    std::max(*hot.cooling_to_rough, *cold.cooling_to_rough)};
-    add_rings(block.steps, hot, times);
+                    *longest_cooling(balance, &BossCooling::to_rough)};
+    add_rings(block.steps, hot);
     block.steps.push_back({steps::reheat, cold.reheating});
     block.steps.push_back({steps::hold, std::max(hot.post_heating, cold.post_heating)});
     if (!planned.heat.preheat.heat_treatment.empty()) {
@@ -125,7 +121,7 @@ WorkBlock roughing(const BorePlan& planned, const Times& times) {
              {steps::rough, cutting(boring, is_rough) + bar_stands(boring, "bar_move")}},
             false,
             steps::cool_to_finish,
-            std::max(*balance.hot.run.cooling_to_finish, *balance.cold().run.cooling_to_finish)};
+            *longest_cooling(balance, &BossCooling::to_finish)};
 }
 
 WorkBlock finishing(const BoringPlan& boring, const Times& times) {

@@ -1,7 +1,7 @@
 #include <ringfill/heat/heat_balance.hpp>
 
 #include <algorithm>
-#include <cmath>
+#include <numbers>
 #include <utility>
 
 #include <fmt/format.h>
@@ -11,7 +11,42 @@
 namespace ringfill {
 namespace {
 
-constexpr std::string_view slow_cooling = "cooling_max_K_per_h";
+/// A limit that the rules of the family give as a value.
+std::optional<double> family_value(const Preheat& preheat, std::string_view name) {
+    const auto found = ranges::find(preheat.values, name, &AnsweredFigure::name);
+    return found != preheat.values.end() && found->number > 0 ? std::optional(found->number) : std::nullopt;
+}
+
+bool is_too_narrow(const Preheat& preheat) {
+    return preheat.minimum && preheat.interpass_max &&
+           preheat.interpass_max->value.value() - preheat.minimum->value.value() < least_window_K;
+}
+
+/// Whether the air is so warm that a boss hardly comes down to its maximum.
+bool air_is_too_warm(const BalanceCase& balance_case) {
+    const auto& maximum = balance_case.heat.preheat.interpass_max;
+    return maximum && balance_case.ambient.value() > maximum->value.value() - least_over_air_K;
+}
+
+/// Iron that is welded warm or hot is heated whole and slowly.
+bool is_heated_whole(const BoreHeat& heat) {
+    return heat.structure == "cast_iron" && !heat.cold_iron && heat.preheat.minimum &&
+           heat.preheat.minimum->value > chill_off;
+}
+
+/// What heats the boss: of a part that is heated whole it keeps its own share of the heat.
+HeatSource heater_of(const BalanceCase& balance_case, const HotMetal& metal) {
+    HeatSource heater = *balance_case.heater;
+    const auto& part = balance_case.bore.part_mass;
+    if (!part || !is_heated_whole(balance_case.heat))
+        return heater;
+    const Length outer = *balance_case.bore.boss_diameter / 2.0;
+    const Length inner = balance_case.build.skim_radius;
+    const Mass boss =
+        metal.density * (std::numbers::pi * (outer * outer - inner * inner) * balance_case.bore.length);
+    heater.efficiency *= std::min(1.0, (boss / *part).value());
+    return heater;
+}
 
 /// Why there is no balance, empty when there is one.
 std::string missing(const BalanceCase& balance_case, const std::optional<HotMetal>& metal) {
@@ -23,7 +58,10 @@ std::string missing(const BalanceCase& balance_case, const std::optional<HotMeta
         {heated_against(balance_case.heat) != HeatedAgainst::nothing,
          "its approved procedure heats it against its rules"},
         {!preheat.interpass_max, "no interpass maximum is known"},
-        {preheat.closed, "between its preheat minimum and its interpass maximum no ring could begin"},
+        {preheat.closed || is_too_narrow(preheat),
+         "between its preheat minimum and its interpass maximum no ring could begin"},
+        {air_is_too_warm(balance_case),
+         fmt::format("the air is less than {:.0f} K under its interpass maximum", least_over_air_K)},
         {!balance_case.heat.voltage, "the job does not give the voltage"},
         {!balance_case.heat.current, "the current is not known"},
         {!metal, "the table gives no specific heat of " + balance_case.bore.base},
@@ -35,49 +73,59 @@ std::string missing(const BalanceCase& balance_case, const std::optional<HotMeta
     return {};
 }
 
-/// Iron is heated whole and slowly, or laid cold in stitches; the whole of it takes the heat of the arc then.
-void treat_as_iron(HeatRunSettings& settings, const BoreHeat& heat) {
-    constexpr double iron_warms_K_per_h = 60; // practice
-    settings.in_stitches = heat.cold_iron;
-    if (heat.cold_iron)
-        settings.boss.mass = settings.heated;
-    else if (settings.minimum > chill_off)
-        settings.warming_max_K_per_h = iron_warms_K_per_h;
+/// The plates of the job where it tells of them.
+std::vector<BossPlate> told_plates(const WornBore& bore) {
+    std::vector<BossPlate> plates;
+    for (const Plate& plate : bore.attached)
+        plates.push_back({plate.thickness, plate.depth.value_or(bore.length / 2.0),
+                          plate.reach.value_or(usual_reach(plate.thickness)), plate.wrapped});
+    return plates;
 }
 
-BossRun run_with(const BalanceCase& balance_case, const HotMetal& metal, std::vector<Length> plates) {
+/// 60 K/h for iron that is heated whole [practice].
+constexpr double iron_warms_K_per_h = 60;
+
+BossRun run_with(const BalanceCase& balance_case, const HeatSource& heater, const HotMetal& metal,
+                 std::vector<BossPlate> plates) {
+    const WornBore& bore = balance_case.bore;
     const Preheat& preheat = balance_case.heat.preheat;
-    Boss boss = boss_of(balance_case.bore, balance_case.build, metal, plates);
-    const bool is_iron = balance_case.heat.structure == "cast_iron";
-    if (is_iron && balance_case.bore.part_mass)
-        boss.part = *balance_case.bore.part_mass;
-    boss.heated = std::max(boss.heated, boss.part);
-    const Conductance to_air = in_si<Conductance>(still_air_W_m2K * boss.surface.value());
-    HeatRunSettings settings{.boss = {boss.mass, metal, to_air + boss.sink, scaled_emissivity * boss.surface,
-                                      balance_case.ambient},
-                             .heated = boss.heated,
-                             .minimum = preheat.minimum->value,
-                             .maximum = preheat.interpass_max->value,
-                             .arc = balance_case.heat.thermal_efficiency * *balance_case.heat.voltage *
-                                    *balance_case.heat.current,
-                             .heater = balance_case.heater->into_metal(),
-                             .rough_below = balance_case.rough_below,
-                             .finish_below = balance_case.finish_below};
+    BossRun boss;
+    for (const BossPlate& plate : plates)
+        boss.plates.push_back(plate.thickness);
+    if (bore.carry_off) // in place of the plates
+        plates.clear();
+    boss.settings = {
+        .boss = {balance_case.build.skim_radius, *bore.boss_diameter / 2.0, bore.length, balance_case.pitch,
+                 std::move(plates), bore.carry_off.value_or(Conductance())},
+        .metal = metal,
+        .ambient = balance_case.ambient,
+        .minimum = preheat.minimum->value,
+        .maximum = preheat.interpass_max->value,
+        .arc = balance_case.heat.thermal_efficiency * *balance_case.heat.voltage * *balance_case.heat.current,
+        .heater = heater.into_metal(),
+        .heater_stays = heater.stays,
+        .heating_max_K_per_h =
+            is_heated_whole(balance_case.heat) ? std::optional(iron_warms_K_per_h) : std::nullopt,
+        .skin = heater.skin.value_or(preheat.interpass_max->value),
+        .start_delay = heater.start_delay,
+        .step_over = balance_case.step_over,
+        .cleaning = balance_case.cleaning,
+        .blanket = balance_case.blanket,
+        .by_stitches = balance_case.heat.cold_iron,
+        .cooling_max_K_per_h = family_value(preheat, "cooling_max_K_per_h"),
+        .rough_below = balance_case.rough_below,
+        .finish_below = std::max(balance_case.finish_below,
+                                 in_si<Temperature>(balance_case.ambient.value() + over_air_K))};
     if (preheat.post_heat && !tempers_once_cool(balance_case.heat)) {
-        settings.hold_at = preheat.post_heat->temperature.value;
-        settings.hold_for = preheat.post_heat->time;
+        boss.settings.hold_at = preheat.post_heat->temperature.value;
+        boss.settings.hold_for = preheat.post_heat->time;
     }
-    const auto slow = ranges::find(preheat.values, slow_cooling, &AnsweredFigure::name);
-    if (slow != preheat.values.end() && slow->number > 0)
-        settings.cooling_max_K_per_h = slow->number;
-    if (is_iron)
-        treat_as_iron(settings, balance_case.heat);
     if (preheat.slow_cooling)
-        settings.cooling_slow_down_to = preheat.slow_cooling->down_to;
+        boss.settings.cooling_slow_down_to = preheat.slow_cooling->down_to;
     if (preheat.later)
-        settings.later = {preheat.later->minimum.value, preheat.later->maximum.value};
-    HeatRun run = heat_run(settings, balance_case.passes);
-    return {boss, std::move(plates), std::move(settings), std::move(run)};
+        boss.settings.later = {preheat.later->minimum.value, preheat.later->maximum.value};
+    boss.run = heat_run(boss.settings, balance_case.passes);
+    return boss;
 }
 
 } // namespace
@@ -88,6 +136,9 @@ std::optional<HeatSource> heat_source(const std::optional<Heater>& heater, const
     if (known == fuels.heaters.end())
         return std::nullopt;
     HeatSource source{kind, known->power.value, known->efficiency.value, known->fuel};
+    source.stays = heater && heater->stays ? *heater->stays : source.fuel.empty();
+    source.skin = heater ? heater->skin : std::nullopt;
+    source.start_delay = heater ? heater->start_delay.value_or(usual_start_delay) : usual_start_delay;
     if (!heater)
         source.assumed.push_back({"heater.kind", kind, "practice"});
     if (heater && heater->power)
@@ -109,33 +160,40 @@ bool tempers_once_cool(const BoreHeat& heat) {
 
 Energy HeatBalance::heater_heat() const {
     const HeatRun& run = cold().run;
-    return run.warm_up_heat + run.reheat_heat + run.post_heat_heat + run.slow_heat;
+    return run.warm_up_heat + run.reheat_heat + run.post_heat_heat + run.cooling().heat;
 }
 
 bool HeatBalance::warms_up() const {
-    return cold().run.end != HeatEnd::heater_too_small || !cold().run.steps.empty();
+    return cold().run.warm_up.is_ready || !cold().run.steps.empty();
+}
+
+Temperature HeatBalance::peak() const {
+    Temperature hottest = ambient;
+    for (const HeatRun* run : {&hot.run, &cold().run})
+        hottest = std::max({hottest, run->peak, run->hottest_start, run->warm_up.skin});
+    return hottest;
 }
 
 Time HeatBalance::busiest_arc(Time period) const {
     if (!hot.is_whole() || !cold().is_whole())
         return period;
-    return std::max(ringfill::busiest_arc(hot.run.steps, period),
-                    ringfill::busiest_arc(cold().run.steps, period));
+    return std::max(ringfill::busiest_arc(hot.run.arcs, period),
+                    ringfill::busiest_arc(cold().run.arcs, period));
 }
 
 HeatEnd end_of(const HeatBalance& balance) {
     for (const BossRun* boss_run : {&balance.cold(), &balance.hot}) {
         if (!boss_run->is_whole())
             return boss_run->run.end;
-        if (!boss_run->run.cooling_to_finish)
+        if (!boss_run->run.cooling().to_finish)
             return HeatEnd::never_cold;
     }
     return HeatEnd::done;
 }
 
-std::optional<Time> longest(const HeatBalance& balance, std::optional<Time> HeatRun::*stage) {
-    const auto& hot = balance.hot.run.*stage;
-    const auto& cold = balance.cold().run.*stage;
+std::optional<Time> longest_cooling(const HeatBalance& balance, std::optional<Time> BossCooling::*part) {
+    const auto& hot = balance.hot.run.cooling().*part;
+    const auto& cold = balance.cold().run.cooling().*part;
     return hot && cold ? std::optional(std::max(*hot, *cold)) : std::nullopt;
 }
 
@@ -144,25 +202,14 @@ std::optional<Time> total_time(const HeatBalance& balance, Time arc) {
         return std::nullopt;
     const HeatRun& hot = balance.hot.run;
     const HeatRun& cold = balance.cold().run;
-    return cold.warm_up + arc + hot.waiting + cold.reheating + std::max(hot.post_heating, cold.post_heating) +
-           *longest(balance, &HeatRun::cooling_to_rough) + *longest(balance, &HeatRun::cooling_to_finish);
-}
-
-Temperature hardest_to_hold(const HeatBalance& balance) {
-    const BossRun& cold = balance.cold();
-    const HeatRunSettings& settings = cold.settings;
-    Temperature hardest = std::max(settings.minimum, settings.hold_at.value_or(settings.minimum));
-    if (cold.run.end == HeatEnd::heater_too_small)
-        hardest = std::max(hardest, cold.run.end_at);
-    // A boss that loses more than the arc gives falls under its minimum and is heated again.
-    if (heat_loss(settings.boss, settings.minimum) > settings.arc)
-        hardest = std::max(hardest, reheated_to(settings));
-    return hardest;
+    return cold.warm_up.time + cold.delay + arc + hot.told_pausing + hot.resting + cold.reheating +
+           std::max(hot.post_heating, cold.post_heating) + *longest_cooling(balance, &BossCooling::to_rough) +
+           *longest_cooling(balance, &BossCooling::to_finish);
 }
 
 Power heater_needed(const HeatBalance& balance) {
-    const Power loss = heat_loss(balance.cold().settings.boss, hardest_to_hold(balance));
-    return std::max(loss, Power()) / balance.heater.efficiency;
+    const HeatRun& run = balance.cold().run;
+    return std::max(run.needed.value_or(run.to_hold), Power()) / balance.heater.efficiency;
 }
 
 FollowedHeat follow_heat(const BalanceCase& balance_case) {
@@ -170,35 +217,30 @@ FollowedHeat follow_heat(const BalanceCase& balance_case) {
     if (std::string reason = missing(balance_case, metal); !reason.empty())
         return {{}, std::move(reason)};
     HeatBalance balance;
-    balance.heater = *balance_case.heater;
+    balance.heater = heater_of(balance_case, *metal);
     balance.metal = *metal;
     balance.ambient = balance_case.ambient;
-    std::vector<Length> plates;
-    for (const Plate& plate : balance_case.bore.attached)
-        plates.push_back(plate.thickness);
-    balance.hot = run_with(balance_case, *metal, std::move(plates));
-    if (!balance_case.bore.carry_off && balance_case.bore.attached.empty())
-        balance.plated = run_with(balance_case, *metal, {*balance_case.build.wall});
+    balance.hot = run_with(balance_case, balance.heater, *metal, told_plates(balance_case.bore));
+    if (!balance_case.bore.carry_off && balance_case.bore.attached.empty()) {
+        const Length wall = *balance_case.build.wall;
+        balance.plated = run_with(balance_case, balance.heater, *metal,
+                                  {{wall, balance_case.bore.length / 2.0, usual_reach(wall)}});
+    }
     for (const BossRun* boss_run : {&std::as_const(balance).hot, &std::as_const(balance).cold()})
-        if (!std::isfinite(boss_run->run.ring_peak.value()))
-            return {{}, "its boss is so light that one ring takes it past any temperature"};
-    balance.biot = biot_number(balance.hot.boss, *metal, balance.hot.settings.maximum, balance_case.ambient);
+        if (boss_run->run.end == HeatEnd::melts)
+            return {{}, "its boss is so light that one ring would melt it"};
     return {std::move(balance), {}};
 }
 
-Time busiest_arc(const std::vector<HeatStep>& steps, Time period) {
-    // Of all stretches one that begins with a weld is the busiest: moving it there loses no arc.
+Time busiest_arc(const std::vector<std::pair<Time, Time>>& arcs, Time period) {
+    // Of all stretches one that begins with an arc is the busiest: moving it there loses no arc.
     Time most = {};
-    for (auto first = steps.begin(); first != steps.end(); ++first) {
-        Time arc = {};
-        Time left = period;
-        for (auto step = first; step != steps.end() && left > Time(); ++step) {
-            const Time here = std::min(left, step->time);
-            arc += step->stage == HeatStage::weld ? here : Time();
-            left -= here;
-        }
-        if (first->stage == HeatStage::weld)
-            most = std::max(most, arc);
+    for (std::size_t first = 0; first < arcs.size(); ++first) {
+        const Time end = arcs[first].first + period;
+        Time burns = {};
+        for (std::size_t i = first; i < arcs.size() && arcs[i].first < end; ++i)
+            burns += std::min(arcs[i].second, end) - arcs[i].first;
+        most = std::max(most, burns);
     }
     return most;
 }

@@ -6,7 +6,6 @@
 
 #include <ringfill/document/assumed.hpp>
 #include <ringfill/heat/bore_heat.hpp>
-#include <ringfill/heat/boss.hpp>
 #include <ringfill/heat/heat_run.hpp>
 #include <ringfill/job/workshop.hpp>
 #include <ringfill/table/fuels.hpp>
@@ -14,20 +13,21 @@
 
 namespace ringfill {
 
-// One run where the job says what carries heat off the boss
-// (carry_off, attached), else two, with nothing and with one plate as thick as the wall. The hot run serves
-// stops, waits, peak and the curve; the cold one warm-up, reheats, post-heat, fuel and the size of the
-// heater; starts count the stops of the one and the reheats of the other, and times are the longer of both.
-// Every number of time has its working but the steps and points of the integration, whose equation is told
-// once (time.curve). A balance that cannot be worked out is absent with its reason in the notes; a run that
-// breaks off tells only the parts it reached.
+// One run where the job says what carries heat off the boss (carry_off, attached), else two, with nothing and
+// with one plate as thick as the wall at mid length. The hot run serves rests, dwells, peak and the curve;
+// the cold one warm-up, reheats, post-heat, fuel and the size of the heater; starts count the rests of the
+// one and the reheats of the other, and times are the longer of both. A balance that cannot be worked out is
+// absent with its reason in the notes; a run that breaks off tells only the parts it reached.
 
 /// What heats a boss, with what the table of fuels adds to the job.
 struct HeatSource {
     std::string kind;
-    Power power;           ///< given off
-    double efficiency = 0; ///< share that reaches the metal
-    std::string fuel;      ///< empty: electric
+    Power power;                          ///< given off
+    double efficiency = 0;                ///< share that reaches the metal
+    std::string fuel;                     ///< empty: electric
+    bool stays = false;                   ///< on the boss while it is welded
+    std::optional<Temperature> skin = {}; ///< the outside gets no hotter; nothing: the interpass maximum
+    Time start_delay = {};                ///< from heater off to the first arc
     std::vector<Assumed> assumed = {};
 
     Power into_metal() const { return efficiency * power; }
@@ -39,10 +39,9 @@ inline constexpr std::string_view usual_heater = "propane";
 /// The heater of the job, its gaps filled from the table. Nothing when the table does not have its kind.
 std::optional<HeatSource> heat_source(const std::optional<Heater>& heater, const Fuels& fuels);
 
-/// A boss with one heat sink, and how its heat goes.
+/// A boss with the plates that one run gives it, and how its heat goes.
 struct BossRun {
-    Boss boss;
-    std::vector<Length> plates; ///< that carry heat off and are warmed along
+    std::vector<Length> plates; ///< their thicknesses
     HeatRunSettings settings;
     HeatRun run;
 
@@ -56,20 +55,20 @@ struct HeatBalance {
     HeatSource heater;
     HotMetal metal;
     Temperature ambient;
-    double biot = 0; ///< at the interpass maximum
-    BossRun hot;     ///< as the job says, or with nothing that carries heat off: stops, waits, peak
+    BossRun hot; ///< as the job says, or with nothing that carries heat off: rests, dwells, peak
     std::optional<BossRun> plated; ///< with the plate: warm-up, reheats, what the heater must give
 
     /// The run that asks for more heat.
     const BossRun& cold() const { return plated ? *plated : hot; }
     /// Whether the warm-up is told: the heater reaches the minimum in the run that asks for more heat.
     bool warms_up() const;
-    /// The hottest of both runs.
-    Temperature peak() const { return std::max(hot.run.peak, cold().run.peak); }
-    /// The hottest that a ring takes it to, in both runs.
+    /// The hottest that any part told of gets in either run: the boss as a whole, its outside as it is
+    /// warmed, the place where a ring begins.
+    Temperature peak() const;
+    /// The hottest mean of the boss that a ring takes it to, in both runs.
     Temperature ring_peak() const { return std::max(hot.run.ring_peak, cold().run.ring_peak); }
-    /// Breaks of the arc, each with a start after it: the stops of the one run and the reheats of the other.
-    int breaks() const { return hot.run.stops + cold().run.reheats; }
+    /// Breaks of the arc, each with a start after it: the rests of the one run and the reheats of the other.
+    int breaks() const { return hot.run.rests + cold().run.reheats; }
     /// What the heater must put into the metal, losses included.
     Energy heater_heat() const;
     /// The most that the arc burns in any stretch of so long a time, in either run; all of it where one
@@ -80,12 +79,15 @@ struct HeatBalance {
 /// How a balance ends, the worse of its runs.
 HeatEnd end_of(const HeatBalance& balance);
 
-/// The temperature that asks the most of the heater: what it could not reach, or else the highest it must
-/// hold.
-Temperature hardest_to_hold(const HeatBalance& balance);
-
-/// What the heater must give off at least: the loss there over its efficiency.
+/// What the heater must give off at least, over its efficiency: what would be warm in two hours where it is
+/// too small, else what the warm boss loses, or the hold.
 Power heater_needed(const HeatBalance& balance);
+
+/// From heater off to the first arc, where the job does not say [common practice, no source].
+inline const Time usual_start_delay = in_si<Time>(120);
+
+/// Finishing does not wait until the boss is closer to the air than this [K; own choice].
+inline constexpr double over_air_K = 5;
 
 /// The air of a job that does not say [common practice, no source].
 inline const Temperature usual_ambient = in_si<Temperature>(293.15);
@@ -105,6 +107,10 @@ struct BalanceCase {
     std::optional<HeatSource> heater;
     Temperature rough_below;  ///< of the shop's bar
     Temperature finish_below; ///< likewise
+    Length pitch;             ///< of the bore's beads
+    Time step_over;           ///< least pause between rings
+    Time cleaning;            ///< between layers
+    Length blanket;           ///< thickness
 };
 
 /// The heat of a bore from the first flame to cold, or why it is not followed.
@@ -115,24 +121,25 @@ struct FollowedHeat {
     int breaks() const { return heat_balance ? heat_balance->breaks() : 0; } ///< of the arc
 };
 
-/// The balance, or why there is none: no boss diameter, no figure of preheat, a minimum over its maximum, no
-/// voltage or current, metal whose specific heat nobody gives, too many rings.
+/// The balance, or why there is none: no boss diameter, no figure of preheat, a minimum over its maximum or
+/// too near to it, air too near to the maximum, no voltage or current, metal whose specific heat nobody
+/// gives, too many rings, a boss so light that a ring would melt it.
 FollowedHeat follow_heat(const BalanceCase& balance_case);
 
 /// The most that the arc burns in any stretch of a given length, whatever lies in between: what the duty of a
-/// welding set is told by. Period over 0.
-Time busiest_arc(const std::vector<HeatStep>& steps, Time period);
+/// welding set is told by. @param arcs begin and end of each, in time. Period over 0.
+Time busiest_arc(const std::vector<std::pair<Time, Time>>& arcs, Time period);
 
 /// How the figures of a heat balance were reached (heat.boss_kg and so on, time.*). Times come from the
-/// integration of one equation, told as time.curve with its value where the first ring begins; what is added
-/// up from them is told as such.
+/// integration of the heat equation; its mean over the boss is told as time.curve with its value where the
+/// first ring begins. What is added up from them is told as such.
 std::vector<Working> balance_working(const WornBore& bore, const BoreWeld& weld, const HeatBalance& balance);
 
-/// The longest time of a stage over the runs; nothing when a run does not reach it.
-std::optional<Time> longest(const HeatBalance& balance, std::optional<Time> HeatRun::*stage);
+/// The longer cooling over the runs, by the way that is counted; nothing when a run does not get there.
+std::optional<Time> longest_cooling(const HeatBalance& balance, std::optional<Time> BossCooling::*part);
 
-/// From the first flame to where finishing may begin, each part the longest that may be; nothing when a run
-/// does not end well.
+/// From the first flame to where finishing may begin, each part the longest that may be, pauses as they are
+/// told; nothing when a run does not end well.
 std::optional<Time> total_time(const HeatBalance& balance, Time arc);
 
 } // namespace ringfill

@@ -1,36 +1,50 @@
 #include <ringfill/heat/heat_run.hpp>
 
 #include <algorithm>
-#include <cmath>
 #include <tuple>
+#include <utility>
 
-#include <ringfill/heat/thermal_history.hpp>
-#include <ringfill/heat/warming_rate.hpp>
-#include <ringfill/units/factor.hpp>
+#include <ringfill/heat/boss_balance.hpp>
+#include <ringfill/heat/boss_cooling.hpp>
+#include <ringfill/heat/boss_hold.hpp>
+#include <ringfill/heat/heat_log.hpp>
+#include <ringfill/heat/ring_window.hpp>
+#include <ringfill/heat/surface_loss.hpp>
+#include <ringfill/units/metric.hpp>
 
 namespace ringfill {
 namespace {
 
-/// A temperature met by root finding is at the limit, not past it [K].
-constexpr double at_limit_K = 1e-6;
+constexpr double longest_warm_up_s = 6 * factor::hour;
+/// Where a rate sets the pace, this many times what the rate itself needs.
+constexpr double warm_up_at_rate = 1.5;
+/// A heater that stays warms the bore so far over the minimum.
+constexpr double over_minimum_K = 2;
+/// Over this the boss as a whole is near melting.
+const Temperature near_melting = celsius(1400);
 
-/// Parts that a long stretch of the curve is drawn in.
-constexpr int drawn_parts = 12;
+BossEquation equation_of(const HeatRunSettings& settings) {
+    return BossEquation(boss_mesh(settings.boss), settings.metal, settings.ambient,
+                        blanket_W_mK / settings.blanket.value());
+}
 
-/// A run as it goes on: the run so far, where the boss stands, the arc since the last break.
+/// A run as it goes on.
 class Follower {
   public:
-    Follower(const HeatRunSettings& settings) : settings_(settings), limits_(settings) {
-        state_.temperature = settings.boss.ambient;
-        run_.peak = run_.ring_peak = state_.temperature;
-        note();
+    explicit Follower(const HeatRunSettings& settings)
+        : settings_(settings), limits_(settings), equation_(equation_of(settings)), walk_(equation_),
+          window_(limits_), log_(run_, walk_, settings.step_over) {
+        run_.boss = in_si<Mass>(boss_mass(equation_));
+        run_.ring_peak = run_.hottest_start = settings.ambient;
     }
 
     HeatRun follow(const std::vector<RingPass>& passes) {
-        if (warm_up()) {
+        if (warm()) {
             const bool is_welded = weld(passes);
-            run_.welding_ends = state_.temperature;
-            run_.lost = state_.lost;
+            run_.welding_ends = log_.mean();
+            run_.lost = in_si<Energy>(walk_.field().lost);
+            run_.stored = in_si<Energy>(equation_.content(walk_.field()) - content_at_begin_);
+            run_.reheat_heat = in_si<Energy>(walk_.heater_heat()) - run_.warm_up_heat;
             if (is_welded && hold())
                 cool();
         }
@@ -38,207 +52,191 @@ class Follower {
     }
 
   private:
-    bool warm_up() {
-        ThermalLump all = settings_.boss;
-        all.mass = settings_.heated;
-        if (state_.temperature < settings_.minimum) {
-            const auto warm = when_at(all, state_, settings_.heater, settings_.minimum);
-            if (!warm)
-                return give_up(HeatEnd::heater_too_small, settings_.minimum);
-            const double rise_K = settings_.minimum.value() - settings_.boss.ambient.value();
-            const Warming slow = kept_to_rate({warm->time, settings_.heater * warm->time, warm->lost}, rise_K,
-                                              settings_.warming_max_K_per_h);
-            draw(all, settings_.heater, warm->time);
-            run_.warm_up = slow.time; // the run begins here
-            run_.warm_up_heat = slow.heat;
-            run_.lost_warming = slow.lost;
-            go({HeatStage::warm_up}, slow.time, {warm->temperature, slow.lost, slow.time, warm->evaluations});
-        }
-        run_.welding_begins = state_.temperature;
-        state_.lost = Energy();
-        return true;
-    }
-
-    bool weld(const std::vector<RingPass>& passes) {
-        for (const RingPass& pass : passes) {
-            if (settings_.later && pass.layer > 1)
-                std::tie(limits_.minimum, limits_.maximum) = *settings_.later;
-            for (std::size_t ring = 0; ring < pass.rings.size(); ++ring) {
-                if (!come_between(last_pass_ ? *last_pass_ : pass))
-                    return false;
-                last_pass_ = &pass;
-                last_ring_ = static_cast<int>(ring + 1);
-                lay(pass, pass.rings[ring]);
-                if (!std::isfinite(run_.ring_peak.value())) // the boss is too light for any number
-                    return give_up(HeatEnd::never_cools, limits_.maximum);
-            }
-        }
-        return true;
-    }
-
-    /// Stops or reheats until a ring may begin. A break before the first ring of a layer comes after the last
-    /// ring of the layer before it.
-    bool come_between(const RingPass& pass) {
-        const double t = state_.temperature.value();
-        if (t > limits_.maximum.value() + at_limit_K)
-            return break_for(HeatStage::stop, pass, Power(), resumes_at());
-        if (t < limits_.minimum.value() - at_limit_K)
-            return break_for(HeatStage::reheat, pass, settings_.heater, reheated_to(limits_));
-        return true;
-    }
-
-    /// Where the arc may begin again after a stop: as cool as the rule says, but no cooler than a little over
-    /// the air, which the boss would never come down to.
-    Temperature resumes_at() const {
-        if (settings_.in_stitches)
-            return lower(limits_.maximum,
-                         (1 - stitch_share) * (limits_.maximum.value() - settings_.boss.ambient.value()));
-        const Temperature rule = std::max(limits_.minimum, lower(limits_.maximum, stop_depth_K));
-        return std::min(limits_.maximum, std::max(rule, lower(settings_.boss.ambient, -over_air_K)));
-    }
-
-    bool break_for(HeatStage stage, const RingPass& pass, Power power, Temperature target) {
-        const auto there = when_at(settings_.boss, state_, power, target);
-        if (!there)
-            return give_up(stage == HeatStage::stop ? HeatEnd::never_cools : HeatEnd::heater_too_small,
-                           target);
-        const Time time = there->time - state_.time;
-        if (stage == HeatStage::stop) {
-            ++run_.stops;
-            run_.waiting += time;
-        } else {
-            ++run_.reheats;
-            run_.reheating += time;
-            run_.reheat_heat += power * time;
-        }
-        go({stage, pass.pass, pass.layer, last_ring_}, time, *there);
-        return true;
-    }
-
-    void lay(const RingPass& pass, Time time) {
-        const ThermalState then = after(settings_.boss, state_, settings_.arc, time);
-        run_.welding += time;
-        run_.arc_heat += settings_.arc * time;
-        if (!(then.temperature <= run_.ring_peak)) // what is no number too
-            run_.ring_peak = then.temperature;
-        HeatStep* last = run_.steps.empty() ? nullptr : &run_.steps.back();
-        if (last && last->stage == HeatStage::weld && last->pass == pass.pass && last->layer == pass.layer) {
-            last->time += time;
-            last->after_ring = last_ring_;
-            last->to = then.temperature;
-            state_ = then;
-            note();
-        } else {
-            go({HeatStage::weld, pass.pass, pass.layer, last_ring_}, time, then);
-        }
-    }
-
-    /// Comes down towards a temperature no faster than it may, until it cools slower by itself; how long that
-    /// takes, or nothing when it never gets there.
-    std::optional<Time> keep_to_rate(Temperature target) {
-        const Temperature slow_to = std::max(target, settings_.cooling_slow_down_to.value_or(target));
-        if (!settings_.cooling_max_K_per_h || state_.temperature <= slow_to)
-            return Time();
-        const auto slow = cool_slowly(settings_.boss, state_.temperature, slow_to,
-                                      *settings_.cooling_max_K_per_h / factor::hour);
-        if (!slow)
-            return std::nullopt;
-        run_.slow_heat += slow->heat;
-        state_ = {slow->free_from, state_.lost, state_.time + slow->held, state_.evaluations};
-        note();
-        return slow->held;
-    }
-
-    /// The post-heat, if any; from below the boss is heated to it.
-    bool hold() {
-        if (!settings_.hold_at)
-            return true;
-        const Temperature target = *settings_.hold_at;
-        const Temperature last_ring = state_.temperature;
-        const auto slow = keep_to_rate(target);
-        if (!slow)
-            return give_up(HeatEnd::never_cools, target);
-        run_.post_heating = *slow;
-        const Power power = state_.temperature < target ? settings_.heater : Power();
-        const auto there = when_at(settings_.boss, state_, power, target);
-        const Power loss = heat_loss(settings_.boss, target);
-        if (!there && state_.temperature > target)
-            return give_up(HeatEnd::never_cools, target);
-        if (!there || settings_.heater < loss)
-            return give_up(HeatEnd::heater_too_small, target);
-        const Time reaching = there->time - state_.time;
-        run_.post_heating += reaching + settings_.hold_for;
-        run_.post_heat_heat = power * reaching + std::max(loss, Power()) * settings_.hold_for;
-        draw(settings_.boss, power, reaching);
-        state_ = *there;
-        note();
-        ThermalState held = *there;
-        held.time += settings_.hold_for;
-        go({HeatStage::post_heat}, run_.post_heating, held);
-        run_.steps.back().from = last_ring;
-        return true;
-    }
-
-    void cool() {
-        run_.cooling_to_rough = cool_to(HeatStage::cool_to_rough, settings_.rough_below);
-        if (run_.cooling_to_rough)
-            run_.cooling_to_finish = cool_to(HeatStage::cool_to_finish, settings_.finish_below);
-    }
-
-    std::optional<Time> cool_to(HeatStage stage, Temperature target) {
-        if (state_.temperature <= target)
-            return Time();
-        const ThermalState begin = state_;
-        const auto there =
-            keep_to_rate(target) ? when_at(settings_.boss, state_, Power(), target) : std::nullopt;
-        if (!there)
-            return std::nullopt;
-        draw(settings_.boss, Power(), there->time - state_.time);
-        go({stage}, there->time - begin.time, *there);
-        run_.steps.back().from = begin.temperature;
-        return there->time - begin.time;
-    }
-
-    /// Points of the curve within a stretch of one power, so that it is drawn as it bends.
-    void draw(const ThermalLump& lump, Power power, Time time) {
-        for (const ThermalState& at : on_the_way(lump, state_, power, time, drawn_parts))
-            run_.curve.push_back({at.time, at.temperature});
-    }
-
     bool give_up(HeatEnd end, Temperature at) {
         run_.end = end;
         run_.end_at = at;
         return false;
     }
 
-    /// Goes on to a state, which a step of the run leads to.
-    void go(HeatStep step, Time time, const ThermalState& then) {
-        step.time = time;
-        step.from = state_.temperature;
-        step.to = then.temperature;
-        run_.steps.push_back(std::move(step));
-        state_ = then;
-        note();
+    double bore() const { return mean_bore(walk_.mesh(), walk_.field()); }
+
+    WarmUpRule warm_up_rule() const {
+        WarmUpRule rule;
+        const double minimum = settings_.minimum.value();
+        rule.bore = settings_.heater_stays ? minimum + over_minimum_K : reheated_to(settings_).value();
+        rule.skin = settings_.skin.value();
+        rule.power = settings_.heater.value();
+        rule.most_seconds = longest_warm_up_s;
+        rule.wrapped = settings_.heater_stays;
+        if (settings_.heating_max_K_per_h) {
+            rule.fastest = *settings_.heating_max_K_per_h / factor::hour;
+            const double at_rate = (rule.bore - settings_.ambient.value()) / *rule.fastest;
+            rule.most_seconds = std::max(rule.most_seconds, warm_up_at_rate * at_rate);
+        }
+        return rule;
     }
 
-    void note() {
-        run_.peak = std::max(run_.peak, state_.temperature);
-        run_.curve.push_back({state_.time, state_.temperature});
+    bool warm() {
+        const Temperature from = log_.mean();
+        if (from < settings_.minimum) {
+            const WarmUpRule rule = warm_up_rule();
+            run_.warm_up = warm_up(walk_, rule);
+            run_.warm_up_heat = run_.warm_up.heat;
+            if (!run_.warm_up.is_ready) {
+                if (run_.warm_up.skin_waited)
+                    return give_up(HeatEnd::skin_in_the_way, settings_.minimum);
+                if (const auto power = least_power(equation_, rule))
+                    run_.needed = in_si<Power>(*power);
+                return give_up(HeatEnd::heater_too_small, settings_.minimum);
+            }
+            log_.add(HeatStage::warm_up, 0, from);
+            make_ready();
+        }
+        run_.welding_begins = log_.mean();
+        return true;
     }
 
-    static Temperature lower(Temperature at, double kelvin) {
-        return in_si<Temperature>(at.value() - kelvin);
+    /// From heater off to the first arc.
+    void make_ready() {
+        const double began = walk_.seconds();
+        const Temperature warmed = log_.mean();
+        window_.let_heater_stay(walk_);
+        walk_.advance(settings_.start_delay.value());
+        run_.delay = settings_.start_delay;
+        if (walk_.seconds() > began)
+            log_.add(HeatStage::make_ready, began, warmed);
+    }
+
+    bool weld(const std::vector<RingPass>& passes) {
+        window_.let_heater_stay(walk_);
+        const double began = walk_.seconds();
+        const double on_before = walk_.heater_time();
+        const double heat_before = walk_.heater_heat();
+        for (const RingPass& pass : passes)
+            if (!weld_layer(pass))
+                return false;
+        walk_.control(nullptr, 0);
+        if (const double time = walk_.seconds() - began; settings_.heater_stays && time > 0)
+            run_.held = HeldHeat{(walk_.heater_time() - on_before) / time,
+                                 in_si<Power>((walk_.heater_heat() - heat_before) / time)};
+        return true;
+    }
+
+    bool weld_layer(const RingPass& pass) {
+        if (settings_.later && pass.layer > 1) {
+            std::tie(limits_.minimum, limits_.maximum) = *settings_.later;
+            window_.let_heater_stay(walk_);
+        }
+        log_.begin_layer(pass);
+        for (std::size_t ring = 0; ring < pass.rings.size(); ++ring) {
+            const auto [from, to] = heated_band(pass, ring);
+            const BoreBand band{from.value(), to.value()};
+            if (!come_to(pass, ring, band))
+                return false;
+            const double began = walk_.seconds();
+            window_.lay(walk_, pass.rings[ring].value(), band);
+            run_.arc_heat += settings_.arc * pass.rings[ring];
+            log_.add_ring(began);
+            if (!(run_.ring_peak < near_melting))
+                return give_up(HeatEnd::melts, near_melting);
+        }
+        log_.end_layer();
+        return true;
+    }
+
+    /// What comes before a ring.
+    bool come_to(const RingPass& pass, std::size_t ring, const BoreBand& band) {
+        if (pass.is_helix && ring > 0 && window_.may_go_on(walk_, band.middle())) {
+            log_.add_turn();
+            return true;
+        }
+        const Time least = !log_.has_begun() ? Time() : ring > 0 ? settings_.step_over : settings_.cleaning;
+        const double began = walk_.seconds();
+        const Temperature from = log_.mean();
+        const RingPause pause = window_.come_between(walk_, least.value(), band.middle());
+        if (pause.end != HeatEnd::done) {
+            if (pause.end == HeatEnd::window_not_held)
+                run_.needed = in_si<Power>(power_to_hold());
+            return give_up(pause.end, pause.end == HeatEnd::never_cools ? limits_.maximum : limits_.minimum);
+        }
+        if (const auto spot = in_si<Temperature>(pause.start_spot); spot > run_.hottest_start) {
+            run_.hottest_start = spot;
+            run_.start_excess_K = pause.start_spot - pause.band;
+        }
+        if (!log_.has_begun()) {
+            run_.begin_loss = in_si<Power>(outflow(equation_, walk_.field(), window_.between()));
+            run_.begin_capacity = capacity(equation_, walk_.field());
+            run_.to_hold = run_.begin_loss;
+        }
+        log_.add_pause(pause, began, from);
+        return true;
+    }
+
+    /// What the boss loses as it stands, raised so that its coldest place would stand at the minimum.
+    double power_to_hold() const {
+        const double air = settings_.ambient.value();
+        const double coldest = coldest_bore(walk_.mesh(), walk_.field());
+        const double lost = outflow(equation_, walk_.field(), window_.between());
+        return coldest > air ? lost * std::max(1.0, (limits_.minimum.value() - air) / (coldest - air)) : lost;
+    }
+
+    /// The post-heat, if any.
+    bool hold() {
+        if (!settings_.hold_at)
+            return true;
+        const double began = walk_.seconds();
+        const Temperature last_ring = log_.mean();
+        const BossHold held = hold_hot(walk_, settings_, warm_up_rule());
+        run_.to_hold = std::max(run_.to_hold, held.lost);
+        if (held.end != HeatEnd::done) {
+            run_.needed = held.lost;
+            return give_up(held.end, *settings_.hold_at);
+        }
+        run_.post_heating = held.time;
+        run_.post_heat_heat = held.heat;
+        log_.add(HeatStage::post_heat, began, last_ring);
+        return true;
+    }
+
+    /// The way it is counted goes into the steps and the curve, kept to its rate; the others stand beside it.
+    void cool() {
+        const bool wrapped = settings_.cooling_max_K_per_h.has_value();
+        run_.cools_wrapped = wrapped;
+        const BossWalk hot = walk_;
+        const auto aside = [&](CoolingCover cover) {
+            BossWalk walk = hot;
+            walk.trace(nullptr);
+            return cool_down(walk, settings_, cover);
+        };
+        (wrapped ? run_.bare : run_.wrapped) = aside({!wrapped, false});
+        if (!settings_.boss.plates.empty())
+            run_.wrapped_with_plates = aside({true, true});
+        const Temperature from = in_si<Temperature>(bore());
+        BossCooling& counted = wrapped ? run_.wrapped : run_.bare;
+        counted = cool_down(walk_, settings_, {wrapped, false, true});
+        log_.add_cooling(HeatStage::cool_to_rough, counted.to_rough, from, settings_.rough_below);
+        log_.add_cooling(HeatStage::cool_to_finish, counted.to_finish, std::min(from, settings_.rough_below),
+                         settings_.finish_below);
+        log_.note();
     }
 
     const HeatRunSettings& settings_;
-    HeatRunSettings limits_; ///< of the pass that is laid
+    HeatRunSettings limits_; ///< of the layer that is laid
+    BossEquation equation_;
+    BossWalk walk_;
+    RingWindow window_;
     HeatRun run_;
-    ThermalState state_;
-    const RingPass* last_pass_ = nullptr; ///< of the last ring laid
-    int last_ring_ = 0;
+    HeatLog log_;
+    double content_at_begin_ = equation_.content(walk_.field());
 };
 
 } // namespace
+
+Temperature reheated_to(const HeatRunSettings& settings) {
+    const double window = settings.maximum.value() - settings.minimum.value();
+    return in_si<Temperature>(std::min(settings.minimum.value() + std::min(reheat_depth_K, window / 2),
+                                       settings.maximum.value() - start_margin_K));
+}
 
 HeatRun heat_run(const HeatRunSettings& settings, const std::vector<RingPass>& passes) {
     return Follower(settings).follow(passes);

@@ -17,6 +17,14 @@ constexpr std::string_view other_ends[] = {"open", "fitting", "blind"};
 
 constexpr Field attached_fields[] = {
     must<&Plate::thickness>("thickness", plate, R"("25 mm")", "thickness of the plate"),
+    field<&Plate::depth>("depth", distance, R"("50 mm")",
+                         "depth of its middle from the near face; half the length when left out"),
+    // m; a plate that ends sooner is no plate
+    field<&Plate::reach>(
+        "reach", Span{0.03, absurd_length}, R"("600 mm")",
+        "how far it reaches past the boss; 600 mm for 30 mm, with the root of the thickness, "
+        "when left out: more moves no figure"),
+    field<&Plate::wrapped>("wrapped", "false", "the blanket lies on the plate too"),
 };
 constexpr Field face_fields[] = {
     must<&Face::inner>("inner", size, R"("90 mm")", "inner diameter of the pad"),
@@ -41,11 +49,15 @@ void check_face(Face& face, const Entry& entry) {
         entry.refuse("outer", "is not larger than the inner diameter", "swap the two or measure again");
 }
 
-void check_grooves_and_holes(const WornBore& bore, const Entry& entry) {
+void check_what_lies_along(const WornBore& bore, const Entry& entry) {
     const auto grooves = entry.objects_again("grooves");
     for (std::size_t i = 0; i < bore.grooves.size(); ++i)
         if (bore.grooves[i].width > bore.length)
             grooves[i].refuse("width", "is wider than the bore is long", "measure it along the bore");
+    const auto plates = entry.objects_again("attached");
+    for (std::size_t i = 0; i < bore.attached.size(); ++i)
+        if (bore.attached[i].depth && *bore.attached[i].depth > bore.length)
+            plates[i].refuse("depth", "lies outside the bore", "measure the depth from the near face");
     const auto holes = entry.objects_again("holes");
     for (std::size_t i = 0; i < bore.holes.size(); ++i) {
         if (bore.holes[i].depth > bore.length)
@@ -81,7 +93,7 @@ void check_bore(WornBore& bore, const Entry& entry) {
     check_shares(bore.composition, entry, "composition");
     check_size_limits(bore, entry);
     if (entry.is_read("length"))
-        check_grooves_and_holes(bore, entry);
+        check_what_lies_along(bore, entry);
     if (!entry.is_read("finish_diameter"))
         return;
     if (bore.boss_diameter && *bore.boss_diameter <= bore.finish_diameter)

@@ -58,6 +58,13 @@ constexpr Field heater_fields[] = {
     // W
     field<&Heater::power>("power", Span{1, 1e6}, R"("30 kW")", "what the source gives off"),
     field<&Heater::efficiency>("efficiency", ratio, "0.25", "share that reaches the metal"),
+    field<&Heater::stays>("stays", "false",
+                          "it stays on the boss while it is welded; an electric one does when left out"),
+    // K, 50 to 700 degC
+    field<&Heater::skin>("skin", Span{323.15, 973.15}, R"("300 degC")",
+                         "hottest that the outside may get; the interpass maximum when left out"),
+    field<&Heater::start_delay>("start_delay", Span{0, 3'600}, R"("2 min")",
+                                "from heater off to the first arc; 2 min when left out"),
 };
 
 constexpr Field boring_fields[] = {
@@ -118,6 +125,9 @@ constexpr Field job_fields[] = {
     by_practice<&Job::change_over>(
         "change_over", Span{0, 28'800}, R"("20 min")",
         "what it takes to go to another bore of the line and back: a wait that is longer is filled so"),
+    // m
+    by_practice<&Job::blanket>("blanket", Span{5e-3, 0.2}, R"("25 mm")",
+                               "thickness of the insulating blanket, ceramic fibre"),
     by_practice<&Job::reserve>("reserve", share, R"("10 %")", "how much more than needed goes into the van"),
     field<&Job::welding_rules>("welding_rules", name, R"("AWS D1.1")",
                                "the document the job works by, as the tables of preheat name it"),

@@ -77,6 +77,9 @@ constexpr Field procedure_fields[] = {
     // m3/s, 0.1 to 600 L/min
     field<&Procedure::gas_flow>("gas_flow", Span{1e-4 / 60, 0.01}, R"("12 L/min")",
                                 "shielding gas flow; by wire diameter and gas when left out"),
+    field<&Procedure::step_over>("step_over", Span{0, 3'600}, R"("12 s")",
+                                 "least pause between rings, the torch stepping over; that of the standing "
+                                 "times when left out"),
     by_practice<&Procedure::gas_before>("gas_before", gas_time, R"("1 s")", "gas before each start"),
     by_practice<&Procedure::gas_after>("gas_after", gas_time, R"("2 s")", "gas after each stop"),
     field<&Procedure::stick_out>("stick_out", size, R"("12 mm")",

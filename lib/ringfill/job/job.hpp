@@ -25,6 +25,7 @@ struct Job {
     BoringBar boring;
     Time day_start; ///< from midnight
     Time working_day;
+    Length blanket;   ///< thickness, of ceramic fibre
     Time change_over; ///< going to another bore of a line and back
     Ratio reserve;    ///< share of each need taken on top
     Prices prices;

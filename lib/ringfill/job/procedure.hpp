@@ -49,6 +49,7 @@ struct Procedure {
     std::optional<double> dilution;    ///< share of what lies under in a bead, over 0 to 1
     std::optional<double> pitch_ratio; ///< pitch over width, over 0 to 1
     std::optional<VolumeFlow> gas_flow;
+    std::optional<Time> step_over; ///< least pause between rings; nothing: the shop's
     Time gas_before;
     Time gas_after;
     std::optional<Length> stick_out;

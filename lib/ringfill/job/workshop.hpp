@@ -34,6 +34,9 @@ struct Heater {
     std::string kind;
     std::optional<Power> power;       ///< given off by the source
     std::optional<double> efficiency; ///< share that reaches the metal
+    std::optional<bool> stays;        ///< on the boss while it is welded; nothing: an electric one does
+    std::optional<Temperature> skin;  ///< the outside of the boss gets no hotter; nothing: interpass maximum
+    std::optional<Time> start_delay;  ///< from heater off to the first arc
 };
 
 /// The portable boring bar and how it is run.

@@ -48,9 +48,12 @@ struct Hole {
     std::optional<std::string> other_end; ///< open, fitting or blind
 };
 
-/// A plate on the boss, which carries heat off.
+/// A plate on the boss, which carries heat off and gives it back.
 struct Plate {
     Length thickness;
+    std::optional<Length> depth = {}; ///< of its middle from the near face; nothing: at mid length
+    std::optional<Length> reach = {}; ///< past the boss
+    bool wrapped = false;             ///< the blanket lies on it too
 };
 
 /// One bore, or several alike, as measured and as it shall be.

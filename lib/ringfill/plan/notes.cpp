@@ -9,6 +9,7 @@
 
 #include <ringfill/boring/bore_boring.hpp>
 #include <ringfill/caution/rules.hpp>
+#include <ringfill/fault/place.hpp>
 #include <ringfill/weld/setting_notes.hpp>
 
 namespace ringfill {
@@ -25,9 +26,9 @@ std::vector<std::string> bore_notes(const WornBore& bore, const BorePlan& planne
     };
     if (!bore.boss_diameter)
         add("without boss_diameter the wall is not known: wall, boss mass, heat balance, fuel and the time "
-            "of warm-up, stops and cooling are left out");
+            "of warm-up, rests and cooling are left out");
     else if (!planned.heat_balance)
-        add("heat balance, fuel and the time of warm-up, stops and cooling are left out: " +
+        add("heat balance, fuel and the time of warm-up, rests and cooling are left out: " +
             planned.no_balance);
     else
         ranges::push_back(notes, balance_notes(bore.name, *planned.heat_balance, units));
@@ -79,6 +80,14 @@ std::vector<Assumed> heat_assumed(const Job& job, const std::vector<BorePlan>& b
             assumed = balance->heater.assumed;
             if (!job.site.ambient)
                 assumed.push_back({"site.ambient", show(balance->ambient, job.units), "practice"});
+        }
+        for (std::size_t j = 0; j < job.bores[i].attached.size() && !job.bores[i].carry_off; ++j) {
+            const BossPlate& plate = balance->hot.settings.boss.plates[j];
+            const std::string path = element_path(job.bores[i].path + ".attached", j);
+            if (!job.bores[i].attached[j].reach)
+                assumed.push_back({path + ".reach", show(plate.reach, job.units), "own"});
+            if (!job.bores[i].attached[j].depth)
+                assumed.push_back({path + ".depth", show(plate.middle, job.units), "practice"});
         }
         if (balance->plated)
             assumed.push_back({job.bores[i].path + ".attached",

@@ -79,18 +79,23 @@ std::vector<BorePlan> follow_bores(Figures& figures, const Job& job, const Shop&
                                    const Progress& progress) {
     std::vector<std::vector<RingPass>> passes;
     for (std::size_t i = 0; i < figures.bores.size(); ++i)
-        passes.push_back(ring_times(job.bores[i].grooves, figures.bores[i]));
+        passes.push_back(ring_times(job.bores[i], figures.bores[i]));
     passes = if_followed(std::move(passes));
     const auto heater = heat_source(job.heater, shop.fuels);
     const Temperature ambient = job.site.ambient.value_or(usual_ambient);
+    const auto standing = [&](std::string_view step) {
+        return step_time(shop.standing_times, step).time.value;
+    };
     std::vector<BorePlan> bores;
     for (std::size_t i = 0; i < figures.bores.size(); ++i) {
         if (progress)
             progress("following the heat of bore", i + 1, figures.bores.size());
         BoreFigures& bore = figures.bores[i];
-        FollowedHeat heat =
-            follow_heat({job.bores[i], bore.build, figures.given[i].base, bore.heat, passes[i], ambient,
-                         heater, shop.cutting.rough_below.value, shop.cutting.finish_below.value});
+        const Procedure& procedure = *figures.given[i].settings.procedure;
+        FollowedHeat heat = follow_heat(
+            {job.bores[i], bore.build, figures.given[i].base, bore.heat, passes[i], ambient, heater,
+             shop.cutting.rough_below.value, shop.cutting.finish_below.value, bore.bead.pitch,
+             procedure.step_over.value_or(standing("step a ring")), standing("clean a layer"), job.blanket});
         bore.metal = with_breaks(bore.metal, heat.breaks(), bore.deposition);
         bores.push_back({std::move(bore), std::move(heat)});
     }

@@ -80,7 +80,7 @@ std::vector<std::string> quote_notes(const QuoteFacts& facts) {
     if (facts.hours && facts.hours->heater_after > Time())
         notes.push_back(
             fmt::format("Staying with a heater that slows the cooling after the last ring, {} in all, is in "
-                        "no line: a blanket may do instead, else add it to the extras.",
+                        "no line: add it to the extras.",
                         show(facts.hours->heater_after)));
     if (facts.hours && facts.hours->looks_after > Time())
         notes.push_back(

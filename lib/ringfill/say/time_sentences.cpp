@@ -9,40 +9,43 @@
 #include <range/v3/algorithm/count.hpp>
 
 #include <ringfill/heat/heat_balance.hpp>
+#include <ringfill/heat/surface_loss.hpp>
 
 namespace ringfill {
 namespace {
 
-/// "2 stops, 12 min together", or "no stop".
+/// "2 rests, 12 min together", or "no rest".
 std::string together(int count, std::string_view one, Time time) {
     return count == 0 ? fmt::format("no {}", one)
                       : fmt::format("{}, {} together", counted(count, one), show(time));
 }
 
-std::string stops_in_words(const HeatBalance& balance) {
+std::string rests_in_words(const HeatBalance& balance) {
     const HeatRun& hot = balance.hot.run;
     const HeatRun& cold = balance.cold().run;
-    const std::string text = together(hot.stops, "stop", hot.waiting);
-    if (hot.stops == 0 || !balance.plated)
+    const std::string text = together(hot.rests, "rest", hot.resting);
+    if (hot.rests == 0 || !balance.plated)
         return text;
     return fmt::format("{} at most (with the plate {})", text,
-                       cold.stops == 0 ? "none"
-                                       : fmt::format("{}, {} together", cold.stops, show(cold.waiting)));
+                       cold.rests == 0 ? "none"
+                                       : fmt::format("{}, {} together", cold.rests, show(cold.resting)));
 }
 
 std::string sum_of_it(const HeatBalance& balance, Time arc, UnitSystem units) {
+    const HeatRun& hot = balance.hot.run;
     const HeatRun& cold = balance.cold().run;
     const HeatRunSettings& settings = balance.hot.settings;
     if (!balance.hot.is_whole() || !balance.cold().is_whole())
         return fmt::format("No time can be given: {}. What follows is as far as it goes.",
                            word_of(end_of(balance)));
-    const Time hold = std::max(balance.hot.run.post_heating, cold.post_heating);
-    const auto rough = longest(balance, &HeatRun::cooling_to_rough);
-    const auto finish = longest(balance, &HeatRun::cooling_to_finish);
+    const Time hold = std::max(hot.post_heating, cold.post_heating);
+    const auto rough = longest_cooling(balance, &BossCooling::to_rough);
+    const auto finish = longest_cooling(balance, &BossCooling::to_finish);
     const auto total = total_time(balance, arc);
     return fmt::format(
-        "Time of one: warm-up {}, arc {}, {}, {}{}{}{}{}; {}.", show(cold.warm_up), show(arc),
-        stops_in_words(balance), together(cold.reheats, "reheat", cold.reheating),
+        "Time of one: warm-up {}, arc {}, pauses between rings and layers {}, {}, {}{}{}{}{}; {}.",
+        show(cold.warm_up.time), show(arc), show(hot.told_pausing), rests_in_words(balance),
+        together(cold.reheats, "reheat", cold.reheating),
         cold.reheats > 0 && balance.plated ? " at most" : "",
         hold > Time() ? fmt::format(", hold {}", show(hold)) : "",
         rough ? fmt::format(", {} to {} for roughing", show(*rough), show(settings.rough_below, units)) : "",
@@ -53,17 +56,108 @@ std::string sum_of_it(const HeatBalance& balance, Time arc, UnitSystem units) {
               : fmt::format("it does not end well: {}", word_of(end_of(balance))));
 }
 
+/// How the boss is brought to its temperature, where it is.
+std::string warm_up_in_words(const HeatBalance& balance, UnitSystem units) {
+    const HeatRun& run = balance.cold().run;
+    const WarmedUp& warm = run.warm_up;
+    if (!warm.is_ready || !(warm.time > Time()))
+        return {};
+    std::string text = fmt::format("Read the bore, not the heated side: when the bore is warm the outside is "
+                                   "at {} and the boss as a whole "
+                                   "at {}, the bore at {}",
+                                   show(warm.skin, units), show(warm.mean, units), show(warm.bore, units));
+    if (warm.skin_waited)
+        text += fmt::format("; the heater is on for {} of the {}, since the outside must stay under {}",
+                            show(warm.heating), show(warm.time), show(balance.cold().settings.skin, units));
+    if (run.held)
+        text += fmt::format(". While rings are laid it stays on about {:.0f} % of the time",
+                            std::ceil(100 * run.held->duty - 1e-9));
+    return text + ".";
+}
+
+/// "rings 1 to 9", and without the first word where it was said.
+std::string rings_in_words(const ToldDwell& dwell, bool is_first) {
+    if (dwell.from_ring == dwell.to_ring)
+        return fmt::format("{}{}", is_first ? "ring " : "", dwell.from_ring);
+    return fmt::format("{}{} to {}", is_first ? "rings " : "", dwell.from_ring, dwell.to_ring);
+}
+
+/// "dwell 35 s (rings 1 to 9), 50 s (10 to 14)" of each layer, layers alike together.
+std::string dwells_in_words(const HeatRun& run) {
+    std::vector<std::pair<std::string, std::string>> layers; // what is told, of whom
+    for (auto dwell = run.dwells.begin(); dwell != run.dwells.end();) {
+        const std::string of = fmt::format("{} layer {}", dwell->pass, dwell->layer);
+        std::string told;
+        const auto first = dwell;
+        for (; dwell != run.dwells.end() && dwell->pass == first->pass && dwell->layer == first->layer;
+             ++dwell)
+            told += fmt::format("{}{:.0f} s ({})", told.empty() ? "" : ", ", dwell->told.value(),
+                                rings_in_words(*dwell, dwell == first));
+        if (!layers.empty() && layers.back().first == told)
+            layers.back().second += " and " + of;
+        else
+            layers.emplace_back(told, of);
+    }
+    std::string text;
+    for (const auto& [told, of] : layers)
+        text += fmt::format("{}{}: dwell {}", text.empty() ? "" : "; ", of, told);
+    return text;
+}
+
+/// What is waited between rings, and what the start must read.
+std::string pauses_in_words(const HeatBalance& balance, UnitSystem units) {
+    const HeatRun& run = balance.hot.run;
+    if (!balance.hot.is_whole())
+        return {};
+    const std::string dwells = dwells_in_words(run);
+    const Temperature start = in_si<Temperature>(balance.hot.settings.maximum.value() - start_margin_K);
+    std::string text =
+        dwells.empty()
+            ? fmt::format(
+                  "No dwell is needed between rings beyond stepping over ({}): the place where a ring "
+                  "begins",
+                  show(balance.hot.settings.step_over))
+            : fmt::format("{}{}. The place where a ring begins",
+                          dwells[0] == 'b' ? "Bore" : dwells.substr(0, 1),
+                          dwells.substr(dwells[0] == 'b' ? 4 : 1));
+    text += fmt::format(" must read under {} just before the arc.", show_maximum(start, units));
+    if (run.rests > 0)
+        text += " What shortens a rest: another bore of the line in turns, or less power.";
+    return text;
+}
+
+/// How it cools bare and under a blanket.
+std::string cooling_in_words(const HeatBalance& balance, UnitSystem units) {
+    const HeatRun& run = balance.hot.run;
+    if (!balance.hot.is_whole())
+        return {};
+    const HeatRunSettings& settings = balance.hot.settings;
+    const auto to = [&](const BossCooling& cooling) {
+        if (!cooling.to_rough || !cooling.to_finish)
+            return std::string("it does not get cold");
+        return fmt::format("{} to {} and {} to {}", show(*cooling.to_rough),
+                           show(settings.rough_below, units), show(*cooling.to_rough + *cooling.to_finish),
+                           show(settings.finish_below, units));
+    };
+    return fmt::format("The bore cools bare in {}; under {} of blanket in {}{}.", to(run.bare),
+                       show(settings.blanket, units), to(run.wrapped),
+                       run.wrapped_with_plates
+                           ? fmt::format("; with the plates under it too in {}", to(*run.wrapped_with_plates))
+                           : "");
+}
+
 std::string heater_in_words(const HeatBalance& balance, UnitSystem units) {
-    const Boss& boss = balance.cold().boss;
+    const HeatRun& run = balance.cold().run;
+    std::string plates;
+    for (const BossPlate& plate : balance.cold().settings.boss.plates)
+        plates += fmt::format(", a plate of {} that reaches {} past it", show(plate.thickness, units),
+                              show(plate.reach, units));
     return fmt::format(
         "Worked out with a boss of {}{}; {} of {:.3g} kW, {:.3g} % of it into the metal (needs over {:.1f} "
-        "kW); air of {}{}.",
-        show(balance.hot.boss.mass, units),
-        boss.heated > boss.mass
-            ? fmt::format(", {} with what stands on it and is warmed along", show(boss.heated, units))
-            : "",
-        balance.heater.kind, balance.heater.power.value() / 1e3, 100 * balance.heater.efficiency,
-        std::ceil(heater_needed(balance).value() / 100 - 1e-9) / 10, show(balance.ambient, units),
+        "kW); air of {}, {:.0f} W/(m² K) to it and what bare metal radiates{}.",
+        show(run.boss, units), plates, balance.heater.kind, balance.heater.power.value() / 1e3,
+        100 * balance.heater.efficiency, std::ceil(heater_needed(balance).value() / 100 - 1e-9) / 10,
+        show(balance.ambient, units), still_air_W_m2K,
         balance.hot.is_whole() ? fmt::format("; peak {}", show(balance.peak(), units)) : "");
 }
 
@@ -86,11 +180,17 @@ std::string left_out(const HeatRun& run, std::size_t begin, std::size_t end) {
     const std::span<const HeatStep> steps(run.steps.data() + begin, end - begin);
     const auto count = [&](HeatStage stage) { return ranges::count(steps, stage, &HeatStep::stage); };
     return fmt::format("… {} steps more, {} and {} among them; the result file has them all", end - begin,
-                       counted(count(HeatStage::stop), "stop"), counted(count(HeatStage::reheat), "reheat"));
+                       counted(count(HeatStage::rest), "rest"), counted(count(HeatStage::reheat), "reheat"));
 }
 
 Sentences time_sentences(const HeatBalance& balance, Time arc, UnitSystem units) {
-    return {{sum_of_it(balance, arc, units)}, {heater_in_words(balance, units)}};
+    Sentences sentences;
+    for (std::string text :
+         {sum_of_it(balance, arc, units), warm_up_in_words(balance, units), pauses_in_words(balance, units),
+          cooling_in_words(balance, units), heater_in_words(balance, units)})
+        if (!text.empty())
+            sentences.push_back({std::move(text)});
+    return sentences;
 }
 
 } // namespace ringfill

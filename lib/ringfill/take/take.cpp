@@ -89,13 +89,13 @@ std::vector<GasUse> gas_uses(const PlannedWork& work) {
     return uses;
 }
 
-/// "warm-up 5.7, reheats 3.6, hold 22.6, slow cooling 25.8 MJ"
+/// "warm-up 5.7, reheats 3.6, hold 22.6 MJ"
 std::string heat_in_parts(const HeatRun& run) {
     std::string text;
     const std::pair<const char*, Energy> parts[] = {{"warm-up", run.warm_up_heat},
-                                                    {"reheats", run.reheat_heat},
+                                                    {run.held ? "kept warm" : "reheats", run.reheat_heat},
                                                     {"hold", run.post_heat_heat},
-                                                    {"slow cooling, less under a blanket", run.slow_heat}};
+                                                    {"slow cooling", run.cooling().heat}};
     for (const auto& [name, heat] : parts)
         if (heat > Energy())
             text += fmt::format("{}{} {:.3g}", text.empty() ? "" : ", ", name, heat.value() / 1e6);
@@ -109,7 +109,7 @@ struct EnergyUse {
     MainsUse mains;
 };
 
-/// A bore without a balance is welded without a stop; a run that breaks off gives no figure of fuel that
+/// A bore without a balance is welded without a rest; a run that breaks off gives no figure of fuel that
 /// could be loaded: the cautions say so.
 EnergyUse energy_use(const std::vector<BorePlan>& bores, Power bar_drive) {
     EnergyUse all;

@@ -16,7 +16,7 @@ inline constexpr double trim_a_start = 0.1; // m
 struct Metal {
     Mass laid;
     Time arc;
-    int breaks = 0; ///< of the arc, for a stop or a reheat
+    int breaks = 0; ///< of the arc, for a rest or a reheat
     int starts = 0; ///< bore layers, face layers, one a groove, one a break; or an electrode, and a break
     Mass wire;      ///< laid mass over efficiency, and the trims; of electrodes and rods whole pieces
     int pieces = 0; ///< electrodes or rods, rounded up; 0 of wire
@@ -61,7 +61,7 @@ std::vector<Fault> torch_faults(const BoreWeld& weld, const Torch& torch, UnitSy
 /// be only without a skim.
 Metal metal(const WornBore& bore, const BoreWeld& weld);
 
-/// The metal again with breaks of the arc, for a stop or a reheat, each with a start after it and its trim.
+/// The metal again with breaks of the arc, for a rest or a reheat, each with a start after it and its trim.
 Metal with_breaks(Metal metal, int breaks, const Deposition& deposition);
 
 /// Wire that lays a mass: the mass over the efficiency, and the trim of each start; of electrodes and rods

@@ -64,7 +64,7 @@ std::string run_in_words(const BossRun& boss, UnitSystem units) {
     if (!(run.curve.back().time > Time()))
         return "nothing: it does not come to its minimum. ";
     std::string text =
-        fmt::format("warm-up {}, {}, {}, peak {}", show(run.warm_up), counted(run.stops, "stop"),
+        fmt::format("warm-up {}, {}, {}, peak {}", show(run.warm_up.time), counted(run.rests, "rest"),
                     counted(run.reheats, "reheat"), show(run.peak, units));
     const auto add_cooling = [&](const std::optional<Time>& time, std::string_view to, Temperature below) {
         if (time)
@@ -72,8 +72,8 @@ std::string run_in_words(const BossRun& boss, UnitSystem units) {
     };
     if (run.post_heating > Time())
         text += ", hold " + show(run.post_heating);
-    add_cooling(run.cooling_to_rough, "to", boss.settings.rough_below);
-    add_cooling(run.cooling_to_finish, "more to", boss.settings.finish_below);
+    add_cooling(run.cooling().to_rough, "to", boss.settings.rough_below);
+    add_cooling(run.cooling().to_finish, "more to", boss.settings.finish_below);
     return text + ". ";
 }
 

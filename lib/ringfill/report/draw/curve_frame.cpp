@@ -28,9 +28,9 @@ struct Row {
 };
 
 constexpr Row stage_rows[] = {
-    {"warm-up", HeatStage::warm_up, HeatStage::warm_up},
+    {"warm-up", HeatStage::warm_up, HeatStage::make_ready},
     {"weld", HeatStage::weld, HeatStage::weld},
-    {"stop", HeatStage::stop, HeatStage::stop, true},
+    {"rest", HeatStage::rest, HeatStage::rest, true},
     {"reheat", HeatStage::reheat, HeatStage::reheat, true},
     {"hold", HeatStage::post_heat, HeatStage::post_heat},
     {"cool", HeatStage::cool_to_rough, HeatStage::cool_to_finish},

@@ -62,21 +62,44 @@ inline std::optional<PostHeat> hold_to_act_on(const Preheat& preheat) {
 
 inline auto balance_members(const HeatBalance& balance) {
     const BossRun& cold = balance.cold();
-    return object(
-        member<"boss_kg">(balance.hot.boss.mass), member<"heated_kg">(cold.boss.heated),
-        member<"biot">(balance.biot), member<"preheat_kj">(when(balance.warms_up(), cold.run.warm_up_heat)),
-        member<"peak_degC">(when(balance.hot.is_whole(), [&] { return balance.peak(); })),
-        member<"heater">(balance.heater.kind),
-        member<"heater_kj">(when(cold.is_whole(), [&] { return balance.heater_heat(); })),
-        member<"heater_kw">(balance.heater.power), member<"heater_needed_kw">(heater_needed(balance)));
+    const bool whole = balance.hot.is_whole();
+    return object(member<"boss_kg">(cold.run.boss),
+                  member<"preheat_kj">(when(balance.warms_up(), cold.run.warm_up_heat)),
+                  member<"peak_degC">(when(whole, [&] { return balance.peak(); })),
+                  member<"hottest_start_degC">(when(whole, balance.hot.run.hottest_start)),
+                  member<"heater">(balance.heater.kind),
+                  member<"heater_kj">(when(cold.is_whole(), [&] { return balance.heater_heat(); })),
+                  member<"heater_kw">(balance.heater.power),
+                  member<"heater_needed_kw">(heater_needed(balance)),
+                  member<"held_duty">(given(cold.run.held, &HeldHeat::duty)),
+                  member<"held_kw">(given(cold.run.held, &HeldHeat::mean)));
 }
 
 inline auto step_object(const HeatStep& step) {
     const bool placed = !step.pass.empty();
+    const bool welds = step.stage == HeatStage::weld;
     return object(member<"step">(step.stage), member<"pass">(unless_empty(step.pass)),
                   member<"layer">(when(placed, step.layer)),
                   member<"after_ring">(when(placed, step.after_ring)), member<"s">(step.time),
+                  member<"arc_s">(when(welds, step.arc)), member<"told_pause_s">(when(welds, step.told)),
                   member<"from_degC">(step.from), member<"to_degC">(step.to));
+}
+
+inline auto dwell_object(const ToldDwell& dwell) {
+    return object(member<"pass">(dwell.pass), member<"layer">(dwell.layer),
+                  member<"from_ring">(dwell.from_ring), member<"to_ring">(dwell.to_ring),
+                  member<"s">(dwell.told));
+}
+
+inline auto cooling_object(const BossCooling& cooling) {
+    return object(member<"to_rough_s">(cooling.to_rough), member<"to_finish_s">(cooling.to_finish));
+}
+
+/// How a boss cools each way.
+inline auto coolings_object(const HeatRun& run) {
+    return object(member<"counted">(std::string(run.cools_wrapped ? "wrapped" : "bare")),
+                  member<"bare">(cooling_object(run.bare)), member<"wrapped">(cooling_object(run.wrapped)),
+                  member<"wrapped_with_plates">(given(run.wrapped_with_plates, cooling_object)));
 }
 
 /// The "heat" of a bore, with the figures of its heat balance.
@@ -120,20 +143,25 @@ inline auto time_object(const HeatBalance& balance, Time arc) {
     const auto point = [](const CurvePoint& one) {
         return object(member<"s">(one.time), member<"degC">(one.temperature));
     };
-    return object(member<"end">(end_of(balance)), member<"preheat_s">(when(balance.warms_up(), cold.warm_up)),
-                  member<"arc_s">(arc), member<"stops">(when(hot_is_whole, hot.stops)),
-                  member<"wait_s">(when(hot_is_whole, hot.waiting)),
-                  member<"wait_low_s">(when(plated && cold_is_whole, cold.waiting)),
-                  member<"reheats">(when(cold_is_whole, cold.reheats)),
-                  member<"reheat_s">(when(cold_is_whole, cold.reheating)),
-                  member<"post_heat_s">(
-                      when(hot_is_whole && cold_is_whole, std::max(hot.post_heating, cold.post_heating))),
-                  member<"cool_to_rough_s">(longest(balance, &HeatRun::cooling_to_rough)),
-                  member<"cool_to_finish_s">(longest(balance, &HeatRun::cooling_to_finish)),
-                  member<"total_s">(total_time(balance, arc)),
-                  member<"timeline">(list_of(hot.steps, step_object)),
-                  member<"timeline_plate">(when(plated, [&] { return list_of(cold.steps, step_object); })),
-                  member<"curve">(list_of(hot.curve, point)));
+    return object(
+        member<"end">(end_of(balance)), member<"preheat_s">(when(balance.warms_up(), cold.warm_up.time)),
+        member<"heating_s">(when(balance.warms_up(), cold.warm_up.heating)),
+        member<"delay_s">(when(balance.warms_up(), cold.delay)), member<"arc_s">(arc),
+        member<"pause_s">(when(hot_is_whole, hot.pausing)),
+        member<"told_pause_s">(when(hot_is_whole, hot.told_pausing)),
+        member<"rests">(when(hot_is_whole, hot.rests)), member<"rest_s">(when(hot_is_whole, hot.resting)),
+        member<"rest_low_s">(when(plated && cold_is_whole, cold.resting)),
+        member<"reheats">(when(cold_is_whole, cold.reheats)),
+        member<"reheat_s">(when(cold_is_whole, cold.reheating)),
+        member<"post_heat_s">(
+            when(hot_is_whole && cold_is_whole, std::max(hot.post_heating, cold.post_heating))),
+        member<"cool_to_rough_s">(longest_cooling(balance, &BossCooling::to_rough)),
+        member<"cool_to_finish_s">(longest_cooling(balance, &BossCooling::to_finish)),
+        member<"cooling">(when(hot_is_whole, [&] { return coolings_object(hot); })),
+        member<"total_s">(total_time(balance, arc)), member<"dwells">(list_of(hot.dwells, dwell_object)),
+        member<"timeline">(list_of(hot.steps, step_object)),
+        member<"timeline_plate">(when(plated, [&] { return list_of(cold.steps, step_object); })),
+        member<"curve">(list_of(hot.curve, point)));
 }
 
 } // namespace ringfill

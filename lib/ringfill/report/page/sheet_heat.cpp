@@ -41,7 +41,7 @@ Markup curve_and_steps(const SheetBore& bore) {
     return element("p",
                    "The job does not say what carries heat off the boss, so two runs stand at the ends of "
                    "what may be: watch the temperature, not the list.") +
-           beside_curve("With nothing that carries heat off: the most stops") +
+           beside_curve("With nothing that carries heat off: the longest waits") +
            steps(bore, balance.plated->run,
                  fmt::format("With one plate of {} on it: the most heat",
                              show(balance.plated->plates.front(), bore.units)),

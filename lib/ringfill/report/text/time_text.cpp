@@ -43,7 +43,7 @@ std::string time_text(const BorePlan& bore, UnitSystem units, bool with_curve) {
     std::string text = wrapped(time_sentences(*bore.heat_balance, bore.metal.arc, units));
     if (plated)
         text += wrapped("The job does not say what carries heat off the boss. With nothing that does, which "
-                        "asks for the most stops:");
+                        "asks for the longest waits:");
     text += step_list(hot.run, units);
     if (plated)
         text += wrapped(fmt::format("With one plate of {} on it, which asks for the most heat:",

@@ -7,11 +7,11 @@
 
 namespace ringfill {
 
-/// The heat of one bore step by step: what it takes in all, then the warm-up, each layer, each stop and
+/// The heat of one bore step by step: what it takes in all, then the warm-up, each layer, each rest and
 /// reheat with the ring it comes after, the hold, and the cooling to where roughing and finishing may begin.
 /// Where two runs stand at the ends of what may be, both are told. A long list keeps its two ends. Empty
 /// without a balance.
-/// @param with_curve then the curve of the run that asks for the most stops.
+/// @param with_curve then the curve of the run that asks for the longest waits.
 std::string time_text(const BorePlan& bore, UnitSystem units, bool with_curve = false);
 
 /// The temperature of a boss over the time in plain characters: # the boss, - the two limits of a ring, with
