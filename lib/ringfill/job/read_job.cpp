@@ -53,6 +53,7 @@ Job read_job(const Document& document) {
     std::stable_sort(reading.assumed.begin(), reading.assumed.end(),
                      [](const Assumed& a, const Assumed& b) { return place_of(a) < place_of(b); });
     job.assumed = std::move(reading.assumed);
+    job.typed_oddly = typed_oddly(document);
     return job;
 }
 

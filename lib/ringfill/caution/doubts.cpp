@@ -1,0 +1,48 @@
+#include <algorithm>
+
+#include <range/v3/action/push_back.hpp>
+
+#include <ringfill/caution/doubt_rules.hpp>
+
+namespace ringfill {
+
+std::string to_string(const Doubt& doubt) {
+    return fmt::format("{}: {} looks mistyped: usual is {}{}", doubt.field, doubt.value, doubt.usual,
+                       doubt.like.empty() ? "." : fmt::format("; meant {}?", doubt.like));
+}
+
+void DoubtList::judge(const std::string& field, std::optional<double> value,
+                      const std::optional<Usual>& usual, Figure shown, const std::string& why) {
+    if (!value || !usual || usual->holds(*value))
+        return;
+    std::string like;
+    for (const double slipped : {*value / 10, *value * 10, *value / 100})
+        if (like.empty() && usual->holds(slipped))
+            like = shown(slipped, units);
+    add(field, shown(*value, units),
+        fmt::format("{} to {}{}", shown(usual->low, units), shown(usual->high, units), why), like);
+}
+
+std::vector<Doubt> doubts(const PlannedWork& work, const Shop& shop) {
+    DoubtList all{work.job.units};
+    for (const Settings& settings : work.settings) {
+        all.path = settings.procedure->path;
+        arc_doubts(all, settings);
+        approved_doubts(all, *settings.procedure, work.bores);
+    }
+    for (std::size_t i = 0; i < work.bores.size(); ++i) {
+        const WornBore& bore = work.given[i].bore;
+        all.path = bore.path;
+        certificate_doubts(all, bore, work.given[i].base);
+        reading_doubts(all, bore);
+        size_doubts(all, bore, work.bores[i], shop.size_steps);
+        length_doubts(all, bore, work.bores[i]);
+    }
+    all.path.clear();
+    work_doubts(all, work, shop);
+    for (const TypedOddly& typed : work.job.typed_oddly)
+        all.add(typed.path, typed.text, typed.usual);
+    return std::move(all.found);
+}
+
+} // namespace ringfill
