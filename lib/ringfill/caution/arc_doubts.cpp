@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include <range/v3/algorithm/any_of.hpp>
+#include <range/v3/algorithm/contains.hpp>
 
 #include <ringfill/caution/doubt_rules.hpp>
 #include <ringfill/units/factor.hpp>
@@ -20,11 +21,12 @@ std::string amps(double value, UnitSystem) {
 std::string plain(double value, UnitSystem) {
     return fmt::format("{:.3g}", value);
 }
-std::string feed_text(double value, UnitSystem units) {
-    return show_feed(in_si<Speed>(value), units);
-}
 std::string speed_text(double value, UnitSystem units) {
     return show(in_si<Speed>(value), units);
+}
+std::string feed_text(double value, UnitSystem units) {
+    const bool is_tiny = value < 0.1 / factor::minute; // m/min, which a feed is shown in
+    return is_tiny ? speed_text(value, units) : show_feed(in_si<Speed>(value), units);
 }
 std::string rate_text(double value, UnitSystem units) {
     return show(in_si<MassFlow>(value), units);
@@ -42,12 +44,16 @@ std::optional<Usual> usual_volts(const Filler& filler) {
     return filler.process == "manual_metal_arc" ? Usual{16, 40} : Usual{13, 40};
 }
 
-/// What the melting curve asks for at the feed and stick-out there are; nothing without a curve or a feed.
-std::optional<double> asked_by_curve(const Settings& settings) {
+/// What the melting curve asks for at the feed and stick-out there are; nothing without a curve or a feed,
+/// and where one of these is in doubt itself.
+std::optional<double> asked_by_curve(const DoubtList& doubts, const Settings& settings) {
     const Procedure& procedure = *settings.procedure;
     const WireSize size = scaled_to(*settings.size, procedure.wire);
     if (!size.melting || !procedure.wire_feed)
         return std::nullopt;
+    for (const char* field : {".wire_feed", ".stick_out", ".wire"})
+        if (ranges::contains(doubts.found, procedure.path + field, &Doubt::field))
+            return std::nullopt;
     return current_of(*procedure.wire_feed, settings.deposition.stick_out.value, *size.melting).value();
 }
 
@@ -65,10 +71,9 @@ void current_doubts(DoubtList& doubts, const Settings& settings, const std::opti
     const Procedure& procedure = *settings.procedure;
     if (!procedure.current)
         return;
-    const std::size_t before = doubts.found.size();
     doubts.judge("current", procedure.current->value(), window, amps);
-    const auto asked = asked_by_curve(settings);
-    if (!asked || doubts.found.size() > before)
+    const auto asked = asked_by_curve(doubts, settings);
+    if (!asked)
         return;
     const bool pulses = procedure.transfer_given && procedure.transfer == "pulse";
     const Usual by_curve = pulses ? Usual{0.55 * *asked, 1.35 * *asked} : Usual{0.65 * *asked, 1.5 * *asked};
@@ -124,9 +129,9 @@ void size_doubt(DoubtList& doubts, const Settings& settings) {
     const Procedure& procedure = *settings.procedure;
     if (is_made(*settings.filler, procedure.wire))
         return;
-    const Length nearest = settings.size->diameter;
-    doubts.add("wire", show_wire(procedure.wire, doubts.units), "a size that is made",
-               show_wire(nearest, doubts.units));
+    doubts.add(
+        "wire", show_wire(procedure.wire, doubts.units),
+        fmt::format("a size that is made, such as {}", show_wire(settings.size->diameter, doubts.units)));
 }
 
 } // namespace
@@ -134,6 +139,11 @@ void size_doubt(DoubtList& doubts, const Settings& settings) {
 void arc_doubts(DoubtList& doubts, const Settings& settings) {
     const Procedure& procedure = *settings.procedure;
     const Filler& filler = *settings.filler;
+    size_doubt(doubts, settings);
+    doubts.judge("wire_feed", si_number(procedure.wire_feed), with_room(settings.window.wire_feed),
+                 feed_text);
+    doubts.judge("stick_out", si_number(procedure.stick_out),
+                 filler.cored() ? Usual{0.012, 0.038} : Usual{0.008, 0.025}, length_text);
     const auto voltage = usual_volts(filler);
     const auto current = with_room(settings.window.current);
     if (is_swapped(settings, voltage, current)) {
@@ -146,23 +156,16 @@ void arc_doubts(DoubtList& doubts, const Settings& settings) {
         doubts.judge("voltage", si_number(procedure.voltage), voltage, volts);
         current_doubts(doubts, settings, current);
     }
-    size_doubt(doubts, settings);
-    doubts.judge("wire_feed", si_number(procedure.wire_feed), with_room(settings.window.wire_feed),
-                 feed_text);
-    const auto travel = with_room(settings.window.travel);
-    doubts.judge("travel", procedure.travel.value(), travel, speed_text);
+    doubts.judge("travel", procedure.travel.value(), with_room(settings.window.travel), speed_text);
     const double twice = 2.2 * procedure.travel.value();
     doubts.judge("travel_max", si_number(procedure.travel_max), Usual{procedure.travel.value(), twice},
                  speed_text, " at that travel");
     doubts.judge("deposition_rate", si_number(procedure.deposition_rate), usual_rate(settings), rate_text);
-    const bool by_hand = filler.form == FillerForm::rod;
     const double litre_a_minute = factor::litre / factor::minute;
     doubts.judge("gas_flow", si_number(procedure.gas_flow),
-                 by_hand ? Usual{6 * litre_a_minute, 15 * litre_a_minute}
-                         : Usual{10 * litre_a_minute, 25 * litre_a_minute},
+                 filler.form == FillerForm::rod ? Usual{6 * litre_a_minute, 15 * litre_a_minute}
+                                                : Usual{10 * litre_a_minute, 25 * litre_a_minute},
                  flow_text);
-    doubts.judge("stick_out", si_number(procedure.stick_out),
-                 filler.cored() ? Usual{0.012, 0.038} : Usual{0.008, 0.025}, length_text);
     doubts.judge("bead_ratio", procedure.bead_ratio, Usual{2, 5}, plain);
     doubts.judge("pitch_ratio", procedure.pitch_ratio, Usual{0.55, 0.738}, plain);
     doubts.judge("efficiency", procedure.efficiency, usual_efficiency(filler), plain);

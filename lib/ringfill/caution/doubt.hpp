@@ -24,7 +24,7 @@ struct Doubt {
 /// "bores[0].length: 9.5 mm looks mistyped: usual is …; meant 95 mm?"
 std::string to_string(const Doubt& doubt);
 
-/// Every value of a job that looks mistyped, in the order of the job.
+/// Every value of a job that looks mistyped: odd spellings, then in the order of the job.
 std::vector<Doubt> doubts(const PlannedWork& work, const Shop& shop);
 
 } // namespace ringfill

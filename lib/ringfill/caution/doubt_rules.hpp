@@ -36,7 +36,8 @@ std::optional<Usual> with_room(const std::optional<SourcedRange<Quantity>>& rang
 using Figure = std::string (*)(double, UnitSystem);
 
 inline std::string length_text(double metres, UnitSystem units) {
-    return show(in_si<Length>(metres), units);
+    const Length length = in_si<Length>(metres);
+    return length < millimetres(1) ? show_pitch(length, units) : show(length, units);
 }
 
 /// The figure of a quantity that the job gives, in its SI unit.
@@ -51,10 +52,8 @@ struct DoubtList {
     std::string path = {}; ///< of the object
     std::vector<Doubt> found = {};
 
-    void add(const std::string& field, std::string value, std::string usual, std::string like = {}) {
-        found.push_back(
-            {path.empty() ? field : path + "." + field, std::move(value), std::move(usual), std::move(like)});
-    }
+    /// One a field: the first that is found.
+    void add(const std::string& field, std::string value, std::string usual, std::string like = {});
 
     /// One that lies outside what is usual; where a decimal point may have slipped, what it may be.
     /// @param why the end of the sentence on what is usual.

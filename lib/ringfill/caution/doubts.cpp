@@ -1,6 +1,4 @@
-#include <algorithm>
-
-#include <range/v3/action/push_back.hpp>
+#include <range/v3/algorithm/contains.hpp>
 
 #include <ringfill/caution/doubt_rules.hpp>
 
@@ -11,6 +9,12 @@ std::string to_string(const Doubt& doubt) {
                        doubt.like.empty() ? "." : fmt::format("; meant {}?", doubt.like));
 }
 
+void DoubtList::add(const std::string& field, std::string value, std::string usual, std::string like) {
+    const std::string whole = path.empty() ? field : path + "." + field;
+    if (!ranges::contains(found, whole, &Doubt::field))
+        found.push_back({whole, std::move(value), std::move(usual), std::move(like)});
+}
+
 void DoubtList::judge(const std::string& field, std::optional<double> value,
                       const std::optional<Usual>& usual, Figure shown, const std::string& why) {
     if (!value || !usual || usual->holds(*value))
@@ -19,12 +23,17 @@ void DoubtList::judge(const std::string& field, std::optional<double> value,
     for (const double slipped : {*value / 10, *value * 10, *value / 100})
         if (like.empty() && usual->holds(slipped))
             like = shown(slipped, units);
+    const std::string most = shown(usual->high, units);
     add(field, shown(*value, units),
-        fmt::format("{} to {}{}", shown(usual->low, units), shown(usual->high, units), why), like);
+        usual->low > 0 ? fmt::format("{} to {}{}", shown(usual->low, units), most, why)
+                       : fmt::format("{} at most{}", most, why),
+        like);
 }
 
 std::vector<Doubt> doubts(const PlannedWork& work, const Shop& shop) {
     DoubtList all{work.job.units};
+    for (const TypedOddly& typed : work.job.typed_oddly)
+        all.add(typed.path, typed.text, typed.usual);
     for (const Settings& settings : work.settings) {
         all.path = settings.procedure->path;
         arc_doubts(all, settings);
@@ -40,8 +49,6 @@ std::vector<Doubt> doubts(const PlannedWork& work, const Shop& shop) {
     }
     all.path.clear();
     work_doubts(all, work, shop);
-    for (const TypedOddly& typed : work.job.typed_oddly)
-        all.add(typed.path, typed.text, typed.usual);
     return std::move(all.found);
 }
 

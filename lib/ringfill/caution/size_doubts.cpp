@@ -102,7 +102,7 @@ void size_doubts(DoubtList& doubts, const WornBore& bore, const BorePlan& plan,
     const bool is_far = least - finish > near || finish - most > near;
     if (is_far)
         doubts.add("finish_diameter", show(bore.finish_diameter, doubts.units),
-                   fmt::format("near the readings, of {} at the least", shown(least)));
+                   fmt::format("a size near the readings, which begin at {}", shown(least)));
     else if (most - finish > std::max(8.0, 0.06 * 2 * finish))
         doubts.add("worn", fmt::format("{} at the widest", shown(most)),
                    fmt::format("less than {} of wear a side",
