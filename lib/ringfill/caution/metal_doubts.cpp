@@ -26,7 +26,7 @@ double most_of(std::string_view element) {
 }
 
 std::string percent(double value, UnitSystem) {
-    return fmt::format("{:.4g} %", value);
+    return fmt::format("{:.3g} %", value);
 }
 
 /// From how much to how much a certificate of this grade may print without a doubt.

@@ -68,10 +68,10 @@ void judge_faces(DoubtList& doubts, const WornBore& bore) {
         const Face& face = bore.faces[i];
         const std::string field = element_path("faces", i);
         doubts.judge(field + ".build", face.build.value(), Usual{0, 0.006}, length_text);
-        doubts.judge(field + ".inner", face.inner.value(), Usual{0, 1.6 * finish}, length_text);
+        doubts.judge(field + ".inner", face.inner.value(), Usual{finish, 1.6 * finish}, length_text);
         if (bore.boss_diameter)
-            doubts.judge(field + ".outer", face.outer.value(), Usual{0, 1.02 * bore.boss_diameter->value()},
-                         length_text);
+            doubts.judge(field + ".outer", face.outer.value(),
+                         Usual{finish, 1.02 * bore.boss_diameter->value()}, length_text);
     }
 }
 

@@ -30,20 +30,17 @@ void check_faces(const WornBore& bore, const Entry& entry) {
     for (std::size_t i = 0; i < bore.faces.size(); ++i)
         if (const Length inner = bore.faces[i].inner;
             inner > Length() && inner < bore.finish_diameter - last_digit)
-            faces[i].refuse(
-                "inner",
-                fmt::format("of {} begins inside the bore of {}", both(inner), both(bore.finish_diameter)),
-                "begin it at the finish diameter or outside");
+            faces[i].refuse("inner", fmt::format("begins inside the bore of {}", both(bore.finish_diameter)),
+                            "begin it at the finish diameter or outside");
 }
 
 void check_grooves(const WornBore& bore, const Entry& entry) {
     const auto grooves = entry.objects_again("grooves");
     for (std::size_t i = 0; i < bore.grooves.size(); ++i)
         if (const Length floor = bore.grooves[i].diameter; bore.boss_diameter && floor >= *bore.boss_diameter)
-            grooves[i].refuse(
-                "diameter",
-                fmt::format("of {} lies outside the boss of {}", both(floor), both(*bore.boss_diameter)),
-                "measure the floor of the groove across the bore");
+            grooves[i].refuse("diameter",
+                              fmt::format("lies outside the boss of {}", both(*bore.boss_diameter)),
+                              "measure the floor of the groove across the bore");
     const Length together = ranges::accumulate(bore.grooves, Length(), std::plus<>(), &Groove::width);
     if (bore.grooves.size() > 1 && together > bore.length + last_digit)
         entry.refuse("grooves",
@@ -64,15 +61,12 @@ void check_holes(const WornBore& bore, const Entry& entry) {
         const Length half = hole.diameter / 2.0;
         if (hole.diameter >= bore.finish_diameter)
             holes[i].refuse("diameter",
-                            fmt::format("of {} is wider than the bore of {}", both(hole.diameter),
-                                        both(bore.finish_diameter)),
+                            fmt::format("is wider than the bore of {}", both(bore.finish_diameter)),
                             "measure the hole again");
         else if (half > hole.depth + last_digit || hole.depth + half > bore.length + last_digit)
-            holes[i].refuse(
-                "depth",
-                fmt::format("of {} puts a hole of {} through a face", both(hole.depth), both(hole.diameter)),
-                "measure the depth of its centre from the near face");
-        for (std::size_t other = 0; other < i; ++other)
+            holes[i].refuse("depth", fmt::format("puts a hole of {} through a face", both(hole.diameter)),
+                            "measure the depth of its centre from the near face");
+        for (std::size_t other = 0; other < i && hole.diameter < bore.finish_diameter; ++other)
             if (const Length both_halves = half + bore.holes[other].diameter / 2.0;
                 apart(hole, bore.holes[other], bore.finish_diameter / 2.0) < both_halves - last_digit)
                 holes[i].refuse(fmt::format("lies in {}: their centres are {} apart, and they reach {}",
