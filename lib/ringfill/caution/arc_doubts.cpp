@@ -75,7 +75,7 @@ void current_doubts(DoubtList& doubts, const Settings& settings, const std::opti
     const auto asked = asked_by_curve(doubts, settings);
     if (!asked)
         return;
-    const bool pulses = procedure.transfer_given && procedure.transfer == "pulse";
+    const bool pulses = procedure.transfer == "pulse";
     const Usual by_curve = pulses ? Usual{0.55 * *asked, 1.35 * *asked} : Usual{0.65 * *asked, 1.5 * *asked};
     doubts.judge("current", procedure.current->value(), by_curve, amps,
                  fmt::format(" at a feed of {}", show_feed(*procedure.wire_feed, doubts.units)));
