@@ -30,6 +30,7 @@ const std::vector<OptionRow>& option_rows() {
         {"--units", "mm|inch", "show in these units, with packs sold in them; start: units of the job"},
         {"--tables", "DIR", "your own tables; their entries add to or correct ours"},
         {"--plugins", "DIR", "your own plugins of material families, beside ours"},
+        {"--strict", "", "a value that looks mistyped is a fault, status 1"},
         {"--check", "FILE", "try every rule of the plugin interface on one plugin"},
         {"--schema", "job|result", "print a JSON Schema of job files, or of what take --json prints; no JOB"},
         {"--fields", "", "list every field of a job file: kind, range, default, meaning"},
@@ -47,7 +48,7 @@ const std::vector<CommandRow>& command_rows() {
          "Reads a job file and prints what to load, the figures of each bore, cautions,\n"
          "notes and the values it assumed. This is what ringfill JOB does too.\n\n"
          "Example: ringfill take job.json --units inch",
-         {"--json", "--csv", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
+         {"--json", "--csv", "--working", "-o,--output", "--units", "--strict", "--tables", "--plugins"}},
         {"passes",
          job_word,
          job_help,
@@ -56,7 +57,7 @@ const std::vector<CommandRow>& command_rows() {
          "Reads a job file and prints what to set on the torch and what each layer, face\n"
          "and groove lays, in the sequence of the work.\n\n"
          "Example: ringfill passes job.json --csv -o passes.csv",
-         {"--json", "--csv", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
+         {"--json", "--csv", "--working", "-o,--output", "--units", "--strict", "--tables", "--plugins"}},
         {"heat",
          job_word,
          job_help,
@@ -66,7 +67,7 @@ const std::vector<CommandRow>& command_rows() {
          "ring and how hot it may get, which method or procedure asks for it, and what\n"
          "the others say.\n\n"
          "Example: ringfill heat job.json",
-         {"--json", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
+         {"--json", "--working", "-o,--output", "--units", "--strict", "--tables", "--plugins"}},
         {"boring",
          job_word,
          job_help,
@@ -76,7 +77,7 @@ const std::vector<CommandRow>& command_rows() {
          "back to size after it, what the gauge must read while it is warm, and how many\n"
          "cutting edges that takes.\n\n"
          "Example: ringfill boring job.json --csv -o cuts.csv",
-         {"--json", "--csv", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
+         {"--json", "--csv", "--working", "-o,--output", "--units", "--strict", "--tables", "--plugins"}},
         {"day",
          job_word,
          job_help,
@@ -87,7 +88,7 @@ const std::vector<CommandRow>& command_rows() {
          "that is sooner. The job says when the day starts, how long it is worked and what\n"
          "going to another bore costs (start, working_day, change_over).\n\n"
          "Example: ringfill day job.json",
-         {"--json", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
+         {"--json", "--working", "-o,--output", "--units", "--strict", "--tables", "--plugins"}},
         {"quote",
          job_word,
          job_help,
@@ -98,7 +99,7 @@ const std::vector<CommandRow>& command_rows() {
          "is missing is said and the total called incomplete. With -o FILE.xlsx it writes a\n"
          "workbook with live formulas that gives the same total.\n\n"
          "Example: ringfill quote job.json -o quote.xlsx",
-         {"--json", "--csv", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
+         {"--json", "--csv", "--working", "-o,--output", "--units", "--strict", "--tables", "--plugins"}},
         {"cautions",
          job_word,
          job_help,
@@ -109,7 +110,7 @@ const std::vector<CommandRow>& command_rows() {
          "does not say and you should check. site.fire_rules picks a rule of the fire watch;\n"
          "the longest one known counts otherwise. Reminders only: they permit nothing.\n\n"
          "Example: ringfill cautions job.json",
-         {"--json", "--working", "-o,--output", "--units", "--tables", "--plugins"}},
+         {"--json", "--working", "-o,--output", "--units", "--strict", "--tables", "--plugins"}},
         {"sheet",
          job_word,
          job_help,
@@ -120,7 +121,7 @@ const std::vector<CommandRow>& command_rows() {
          "cautions, sources, and how each figure was reached. It prints on A4 and Letter and\n"
          "reads on a telephone. It is no permit and no welding procedure.\n\n"
          "Example: ringfill sheet job.json -o job.html",
-         {"-o,--output", "--units", "--tables", "--plugins"}},
+         {"-o,--output", "--units", "--strict", "--tables", "--plugins"}},
         {"batch",
          "FILE",
          "jobs, each on one line (JSON Lines), or - for standard input",
@@ -133,18 +134,19 @@ const std::vector<CommandRow>& command_rows() {
          "lines it has begun; a second one ends it at once. With -o the file appears when all\n"
          "is done.\n\n"
          "Example: ringfill batch jobs.jsonl -o plans.jsonl",
-         {"-o,--output", "--units", "--tables", "--plugins"}},
+         {"-o,--output", "--units", "--strict", "--tables", "--plugins"}},
         {"check",
          job_word,
          job_help,
          false,
          "read and judge a job file only, or print a schema",
          "Prints every fault of the file with its line, and exits with 1 if it cannot be\n"
-         "planned as written. With --schema it prints a JSON Schema (draft 2020-12) for\n"
+         "planned as written. Then every value that looks mistyped, and what each bore is\n"
+         "read as, to hold against the drawing. With --schema it prints a JSON Schema (draft 2020-12) for\n"
          "editors and other programs instead: of job files (it cannot judge all that check\n"
          "does) or, after the word result, of what take --json prints.\n\n"
          "Example: ringfill check job.json && ringfill take job.json",
-         {"--json", "--schema", "-o,--output", "--tables", "--plugins"}},
+         {"--json", "--schema", "--strict", "-o,--output", "--tables", "--plugins"}},
         {"materials",
          "NAME",
          "a family, or family/name of a base metal or filler; all when left out",

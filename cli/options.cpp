@@ -36,6 +36,8 @@ void add_option(CLI::App& command, const OptionRow& row, Request& request) {
         command.add_flag(names, request.csv, help);
     else if (row.names == "--working")
         command.add_flag(names, request.working, help);
+    else if (row.names == "--strict")
+        command.add_flag(names, request.strict, help);
     else if (row.names == "--fields")
         command.add_flag(names, request.fields, help);
     else if (row.names == "--units")

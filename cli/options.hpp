@@ -21,6 +21,7 @@ struct Request {
     bool json = false;
     bool csv = false;
     bool working = false;
+    bool strict = false; ///< doubts are faults
     bool fields = false;
 };
 

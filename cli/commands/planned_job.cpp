@@ -1,5 +1,7 @@
 #include "planned_job.hpp"
 
+#include <fmt/format.h>
+
 #include <ringfill/document/whole_file.hpp>
 #include <ringfill/job/read_job.hpp>
 
@@ -8,13 +10,28 @@
 
 namespace ringfill::cli {
 
-std::pair<Job, Plan> plan_of(const Document& document, std::optional<UnitSystem> units, const Shop& shop,
+namespace {
+
+void refuse_doubts(const Plan& plan) {
+    std::vector<Fault> faults;
+    for (const Doubt& doubt : plan.doubts)
+        faults.push_back(fault_at_path(doubt.field, doubt.value, "looks mistyped: usual is " + doubt.usual,
+                                       doubt.like.empty() ? "check it, or plan without --strict"
+                                                          : fmt::format("was {} meant?", doubt.like)));
+    refuse_if_any(Origin::job, faults);
+}
+
+} // namespace
+
+std::pair<Job, Plan> plan_of(const Document& document, const Request& request, const Shop& shop,
                              const Progress& progress) {
     Job job = read_job(document);
-    if (units)
-        job.units = *units;
+    if (request.units)
+        job.units = *request.units;
     try {
         Plan planned = plan(job, shop, progress);
+        if (request.strict)
+            refuse_doubts(planned);
         return {std::move(job), std::move(planned)};
     } catch (const Faulty& faulty) {
         throw_located(document, faulty);
@@ -29,7 +46,7 @@ PlannedJob plan_with_job(const Request& request, FamiliesRead read) {
         (void)shop.registry.families();
     ProgressLine line;
     auto [job, planned] =
-        plan_of(document, request.units, shop,
+        plan_of(document, request, shop,
                 [&](std::string_view what, std::size_t at, std::size_t of) { line.show(what, at, of); });
     Bibliography sources = shop.sources;
     for (const Family& family : families_of(job, shop.registry))

@@ -64,7 +64,7 @@ TEST_CASE("the values that fall back are those of common practice") {
     CHECK(bore.procedure == "main");
     CHECK_THAT(job.procedures.front().gas_before.value(), WithinRel(1.0, 1e-14));
     CHECK_THAT(job.procedures.front().gas_after.value(), WithinRel(2.0, 1e-14));
-    CHECK(job.procedures.front().transfer == "short");
+    CHECK(job.procedures.front().transfer.empty());
     CHECK(job.procedures.front().torch_path == TorchPath::ring);
     CHECK_THAT(job.reserve, WithinRel(0.1, 1e-14));
 }

@@ -141,7 +141,7 @@ TEST_CASE("what belongs to wire is refused with an electrode, each by its name")
     odd.wire_feed = m_min(8);
     odd.stick_out = mm(12);
     odd.spools = {in_si<Mass>(5)};
-    odd.transfer_given = true;
+    odd.transfer = "short";
     odd.torch_path = TorchPath::helix;
     odd.gas_flow = in_si<VolumeFlow>(1e-4);
     const std::string of = " is of wire, and steel/E is an electrode; ";

@@ -33,7 +33,6 @@ Gas gas(bool sprays) {
 Procedure spraying() {
     Procedure one;
     one.transfer = "spray";
-    one.transfer_given = true;
     return one;
 }
 

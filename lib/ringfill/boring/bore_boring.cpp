@@ -91,6 +91,12 @@ BoringPlan bore_boring(const WornBore& bore, const BoreWeld& weld, const BarSett
     BoringPlan plan;
     plan.settings = settings;
     plan.limits = size_limits(bore, steps, faults);
+    if (const Length skimmed = 2.0 * weld.build.skim_radius; plan.limits && plan.limits->high > skimmed)
+        faults.push_back(fault_at_path(bore.path + (bore.size_limits ? ".size_limits" : ".size_class"), {},
+                                       fmt::format("lets the bore be {}, over the {} it is skimmed to",
+                                                   show_fine(plan.limits->high, UnitSystem::metric),
+                                                   show_fine(skimmed, UnitSystem::metric)),
+                                       "check the limits and the readings"));
     refuse_if_any(Origin::job, faults);
     plan.final_diameter = diameter_to_bore(bore.finish_diameter, plan.limits);
     plan.bar = bar_speed(settings.cutting_speed.value, bore.finish_diameter, settings.bar_speeds);

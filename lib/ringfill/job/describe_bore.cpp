@@ -4,6 +4,7 @@
 #include <ringfill/job/description.hpp>
 #include <ringfill/job/field_rules.hpp>
 #include <ringfill/job/own_fields.hpp>
+#include <ringfill/job/possible_bore.hpp>
 #include <ringfill/job/spans.hpp>
 
 namespace ringfill {
@@ -92,6 +93,7 @@ void check_bore(WornBore& bore, const Entry& entry) {
         bore.base = "steel/unknown"; // until a magnet says otherwise
     check_shares(bore.composition, entry, "composition");
     check_size_limits(bore, entry);
+    check_possible(bore, entry);
     if (entry.is_read("length"))
         check_what_lies_along(bore, entry);
     if (!entry.is_read("finish_diameter"))

@@ -23,7 +23,7 @@ constexpr std::string_view residues[] = {"grease", "oil", "solvent", "dust"};
 constexpr std::string_view crew_words[] = {"implant", "new_to_heat"};
 
 constexpr Field site_fields[] = {
-    field<&Site::ambient>("ambient", temperature, R"("4 degC")",
+    field<&Site::ambient>("ambient", Span{213.15, 333.15}, R"("4 degC")",
                           "temperature of the air and the cold machine"),
     field<&Site::wet>("wet", "false", "rain, dew or wet metal"),
     field<&Site::indoors>("indoors", "false", "under a roof"),
@@ -150,16 +150,41 @@ void resolve_procedure(WornBore& bore, const Entry& entry, const std::vector<std
                      suggest(bore.procedure, names));
 }
 
+/// A name as people hear it, without blanks and case.
+std::string plain_name(std::string_view name) {
+    std::string plain;
+    for (const char c : name)
+        if (c != ' ' && c != '\t')
+            plain += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    return plain;
+}
+
+/// No two bores are told apart by blanks or case alone.
+void refuse_twin_name(const Job& job, const std::vector<Entry>& entries, std::size_t at) {
+    const std::string& name = job.bores[at].name;
+    for (std::size_t other = 0; other < at; ++other) {
+        const std::string& known = job.bores[other].name;
+        if (name.empty() || plain_name(known) != plain_name(name))
+            continue;
+        entries[at].refuse(
+            "name",
+            fmt::format("is {} {}",
+                        known == name ? "already the name of" : "by blanks or case alone not the name of",
+                        entries[other].path()),
+            "give each bore its own name");
+    }
+}
+
 void check_job(Job& job, const Entry& entry) {
     const auto names =
         job.procedures | ranges::views::transform(&Procedure::name) | ranges::to<std::vector>();
     const auto entries = entry.objects_again("bores");
     for (std::size_t i = 0; i < job.bores.size(); ++i) {
         WornBore& bore = job.bores[i];
-        for (std::size_t other = 0; other < i; ++other)
-            if (!bore.name.empty() && job.bores[other].name == bore.name)
-                entries[i].refuse("name", "is already the name of " + entries[other].path(),
-                                  "give each bore its own name");
+        if (!bore.name.empty() && plain_name(bore.name).empty())
+            entries[i].refuse("name", "is blank", "write what the bore is called on site");
+        else
+            refuse_twin_name(job, entries, i);
         resolve_procedure(bore, entries[i], names);
     }
 }

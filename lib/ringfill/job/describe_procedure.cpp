@@ -60,7 +60,9 @@ constexpr Field procedure_fields[] = {
     field<&Procedure::travel_max>("travel_max", speed, R"("450 mm/min")",
                                   "fastest travel that still welds well; travel / 0.75 when left out (heat "
                                   "input down by a quarter at most)"),
-    by_practice<&Procedure::transfer>("transfer", transfers, R"("short")", "how the metal crosses the arc"),
+    field<&Procedure::transfer>(
+        "transfer", transfers, R"("short")",
+        "how the metal crosses the arc; the figures that hold for any of them when left out"),
     by_practice<&Procedure::torch_path>(
         "path", paths, R"("ring")", "closed rings stepped by the pitch, or one helix a layer (wire only)"),
     field<&Procedure::efficiency>(
@@ -112,7 +114,6 @@ void check_procedure(Procedure& procedure, const Entry& entry) {
     if (entry.is_read("travel") && procedure.travel_max && procedure.travel > *procedure.travel_max)
         entry.refuse("travel_max", "is slower than travel", "write the fastest travel that still welds well");
     check_shares(procedure.deposit, entry, "deposit");
-    procedure.transfer_given = entry.has("transfer");
 }
 
 } // namespace

@@ -7,6 +7,7 @@
 #include <ringfill/document/assumed.hpp>
 #include <ringfill/job/prices.hpp>
 #include <ringfill/job/procedure.hpp>
+#include <ringfill/job/typed_oddly.hpp>
 #include <ringfill/job/workshop.hpp>
 #include <ringfill/job/worn_bore.hpp>
 #include <ringfill/units/show.hpp>
@@ -31,6 +32,7 @@ struct Job {
     Prices prices;
     std::optional<std::string> welding_rules; ///< the document that the job works by
     std::vector<Assumed> assumed;             ///< values the file left out
+    std::vector<TypedOddly> typed_oddly;      ///< spellings that look like slips
 };
 
 } // namespace ringfill

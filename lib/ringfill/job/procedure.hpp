@@ -41,8 +41,7 @@ struct Procedure {
     std::optional<Voltage> voltage;
     Speed travel;
     std::optional<Speed> travel_max;
-    std::string transfer;
-    bool transfer_given = false;
+    std::string transfer; ///< empty: not said
     TorchPath torch_path = TorchPath::ring;
     std::optional<double> efficiency;  ///< deposited share of the wire, over 0 to 1
     std::optional<double> bead_ratio;  ///< width over crown

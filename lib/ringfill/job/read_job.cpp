@@ -51,6 +51,7 @@ Job read_job(const Document& document) {
     refuse_if_any(Origin::job, reading.faults);
     ranges::stable_sort(reading.assumed, {}, place_of);
     job.assumed = std::move(reading.assumed);
+    job.typed_oddly = typed_oddly(document);
     return job;
 }
 

@@ -4,6 +4,7 @@
 #include <range/v3/algorithm/find_if.hpp>
 
 #include <ringfill/caution/cautions.hpp>
+#include <ringfill/caution/doubt.hpp>
 #include <ringfill/heat/bore_heat.hpp>
 #include <ringfill/heat/heat_balance.hpp>
 #include <ringfill/job/read_job.hpp>
@@ -155,6 +156,7 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     const PlannedWork work{job, settings, given, plan.bores, plan.fire_watch};
     Taken taken = take(work, shop);
     plan.totals = totals(given, plan.bores, taken.gas);
+    plan.doubts = doubts(work, shop);
     plan.cautions = cautions(work, shop);
     plan.sources = cited(plan.cautions, job, shop);
     plan.notes = notes(work, day, shop);

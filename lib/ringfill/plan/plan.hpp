@@ -9,6 +9,7 @@
 
 #include <ringfill/boring/bore_plan.hpp>
 #include <ringfill/caution/caution.hpp>
+#include <ringfill/caution/doubt.hpp>
 #include <ringfill/caution/fire_watch.hpp>
 #include <ringfill/day/day_plan.hpp>
 #include <ringfill/job/job.hpp>
@@ -29,6 +30,7 @@ struct Plan {
     FireWatch fire_watch = {};
     std::vector<Need> take = {};
     std::optional<Quote> quote = {};     ///< nothing: the job gives no currency
+    std::vector<Doubt> doubts = {};      ///< values that look mistyped
     std::vector<Caution> cautions = {};  ///< those that apply, then those left open; by time of the work
     std::vector<std::string> notes = {}; ///< what is out of the usual, and what is not part of this plan
     std::vector<Working> working = {};   ///< how every figure was reached

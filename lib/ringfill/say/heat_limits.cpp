@@ -4,6 +4,7 @@
 
 #include <range/v3/action/push_back.hpp>
 #include <range/v3/algorithm/find.hpp>
+#include <range/v3/algorithm/find_if.hpp>
 #include <range/v3/algorithm/stable_sort.hpp>
 
 #include <ringfill/caution/rules.hpp>
@@ -114,6 +115,9 @@ Sentence heat_limits(const BoreHeat& heat, UnitSystem units) {
 }
 
 Sentences head_sentences(const Plan& plan) {
+    Sentences doubted;
+    for (const Doubt& doubt : plan.doubts)
+        doubted.push_back({"DOUBT " + to_string(doubt), {}, Stands::stop});
     std::vector<HeadText> all;
     const auto put = [&](const HeadText& next) {
         const auto known = ranges::find(all, next.text, &HeadText::text);
@@ -140,6 +144,9 @@ Sentences head_sentences(const Plan& plan) {
     for (const auto& [kind, text, bores, figures] : all)
         sentences.push_back({fmt::format("{}: {}.", text, bores), figures,
                              kind == HeadKind::stop ? Stands::stop : Stands::head});
+    const auto after_stops =
+        ranges::find_if(sentences, [](const Sentence& one) { return one.stands != Stands::stop; });
+    sentences.insert(after_stops, doubted.begin(), doubted.end());
     return sentences;
 }
 

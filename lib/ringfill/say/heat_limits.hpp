@@ -8,8 +8,8 @@
 
 namespace ringfill {
 
-/// The sentences on heat at the head of every view: first what stops the work, then the approved procedures,
-/// then for each bore how hot it must be and may get.
+/// The sentences at the head of every view: first what stops the work, then what looks mistyped, the approved
+/// procedures, and for each bore how hot it must be and may get.
 Sentences head_sentences(const Plan& plan);
 
 /// Minimum and maximum as people read them; they were rounded where they were decided.

@@ -68,7 +68,7 @@ Sourced<double> efficiency_of(const Procedure& procedure, const Filler& filler, 
     if (const auto* in_gas = value_named(filler.efficiency_by_gas, procedure.gas))
         return *in_gas;
     const auto* in_transfer = value_named(filler.efficiency_by_transfer, procedure.transfer);
-    return procedure.transfer_given && transfer_holds && in_transfer ? *in_transfer : filler.efficiency;
+    return transfer_holds && in_transfer ? *in_transfer : filler.efficiency;
 }
 
 std::optional<Deposition> deposition(const Procedure& procedure, const Filler& filler,

@@ -53,9 +53,12 @@ int layers_to_reach(double dilution, double limit) {
 
 std::optional<Dilution> dilution(const Procedure& procedure, const Filler& filler, const Processes& processes,
                                  const std::vector<Layer>& layers, Length finish_radius) {
-    const ProcessRow* row =
-        closest_row(processes, filler.process, is_wire(filler.form) ? procedure.transfer : std::string(),
-                    procedure.gas, [](const ProcessRow& known) { return known.dilution.has_value(); });
+    // Where the job does not say, short-circuit transfer counts: it is usual in a ring, and dilutes least.
+    const std::string transfer = !is_wire(filler.form)        ? ""
+                                 : procedure.transfer.empty() ? "short"
+                                                              : procedure.transfer;
+    const ProcessRow* row = closest_row(processes, filler.process, transfer, procedure.gas,
+                                        [](const ProcessRow& known) { return known.dilution.has_value(); });
     if (!row && !procedure.dilution)
         return std::nullopt;
     Dilution found{.share = procedure.dilution ? Sourced<double>{*procedure.dilution, "job"} : *row->dilution,

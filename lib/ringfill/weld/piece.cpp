@@ -100,7 +100,7 @@ std::vector<Fault> form_faults(const Procedure& procedure, const Filler& filler)
                  : R"(take it out; "deposition_rate" says how fast it is added)");
     refuse(procedure.stick_out.has_value(), "stick_out", no_part, "take it out");
     refuse(!procedure.spools.empty(), "spools", no_part, "take them out");
-    refuse(procedure.transfer_given, "transfer", no_part, "take it out");
+    refuse(!procedure.transfer.empty(), "transfer", no_part, "take it out");
     refuse(procedure.torch_path == TorchPath::helix, "path",
            fmt::format("is a helix, and {} is changed on the way", what), R"(write "path": "ring")");
     refuse(stick && procedure.gas_flow.has_value(), "gas_flow",

@@ -18,7 +18,7 @@ namespace {
 using Note = std::function<void(const std::string&)>;
 
 std::string in_transfer(const Procedure& procedure) {
-    if (!procedure.transfer_given)
+    if (procedure.transfer.empty())
         return {};
     return procedure.transfer == "short"   ? " in short-circuit transfer"
            : procedure.transfer == "pulse" ? " in pulsed transfer"
@@ -28,7 +28,7 @@ std::string in_transfer(const Procedure& procedure) {
 /// Spray that the job names and that the gas or the current does not give, or may not.
 void note_spray(const Note& note, const Settings& found, UnitSystem units) {
     const Procedure& procedure = *found.procedure;
-    if (!procedure.transfer_given || procedure.transfer != "spray")
+    if (procedure.transfer != "spray")
         return;
     const std::string where = found.gas ? " in " + found.gas->name : std::string();
     if (found.gas && !found.gas->sprays) {
@@ -157,13 +157,11 @@ std::vector<Assumed> assumed_settings(const Settings& found, UnitSystem units) {
 }
 
 void leave_out_unfit(std::vector<Assumed>& assumed, const Settings& found) {
-    if (!found.deposition.piece)
+    if (found.filler->form != FillerForm::stick)
         return;
-    const bool is_stick = found.filler->form == FillerForm::stick;
     const std::string path = found.procedure->path + ".";
     std::erase_if(assumed, [&](const Assumed& one) {
-        return one.path == path + "transfer" ||
-               (is_stick && (one.path == path + "gas_before" || one.path == path + "gas_after"));
+        return one.path == path + "gas_before" || one.path == path + "gas_after";
     });
 }
 

@@ -10,8 +10,8 @@ namespace ringfill {
 /// What the filler adds to a procedure that the job leaves out, each with its source.
 std::vector<Assumed> assumed_settings(const Settings& found, UnitSystem units);
 
-/// Takes out what the job leaves to common practice and its filler has no use for: how the metal of an
-/// electrode or rod crosses the arc, the times of a gas that an electrode does not have.
+/// Takes out what the job leaves to common practice and its filler has no use for: the times of a gas that an
+/// electrode does not have.
 void leave_out_unfit(std::vector<Assumed>& assumed, const Settings& found);
 
 /// What is out of the usual in a procedure: settings outside the filler's window or the range of its process,

@@ -54,7 +54,7 @@ std::optional<SourcedRange<double>> usual_efficiency(const Settings& found, cons
     if (filler.efficiency_range || (filler.form == FillerForm::stick && !filler.efficiency_of_covered))
         return filler.efficiency_range;
     const Procedure& procedure = *found.procedure;
-    const bool holds = procedure.transfer_given && found.deposition.as_transferred;
+    const bool holds = found.deposition.as_transferred;
     const ProcessRow* row =
         closest_row(processes, filler.process, holds ? procedure.transfer : std::string(), procedure.gas,
                     [](const ProcessRow& known) { return known.efficiency.has_value(); });
@@ -72,7 +72,7 @@ Speed travel_limit(const Procedure& procedure, const Window& window) {
 /// The window of a diameter, for the transfer where the job names it.
 Window window_for(const Procedure& procedure, const WireSize& size) {
     const Window& any = size.window;
-    const Window* own = procedure.transfer_given ? value_named(size.windows, procedure.transfer) : nullptr;
+    const Window* own = value_named(size.windows, procedure.transfer);
     if (!own)
         return any;
     const auto first_of = [](const auto& one, const auto& other) { return one ? one : other; };

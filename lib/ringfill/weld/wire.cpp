@@ -95,7 +95,7 @@ std::optional<SprayFrom> spray_from(const WireSize& size, const Gas* gas) {
 
 bool transfer_holds(const Procedure& procedure, const WireSize& size, const Gas* gas,
                     const std::optional<Current>& current) {
-    if (!procedure.transfer_given || procedure.transfer != "spray")
+    if (procedure.transfer != "spray")
         return true;
     if (gas && !gas->sprays)
         return false;

@@ -74,7 +74,12 @@ auto plan_head(const Plan& plan) {
     const auto assumed = [](const Assumed& one) {
         return object(member<"field">(one.path), member<"value">(one.value), member<"source">(one.source));
     };
+    const auto doubt = [](const Doubt& one) {
+        return object(member<"field">(one.field), member<"value">(one.value), member<"usual">(one.usual),
+                      member<"like">(unless_empty(one.like)), member<"text">(to_string(one)));
+    };
     return object(member<"format">(Always<"ringfill-plan/1">()), member<"title">(plan.title),
+                  member<"doubts">(list_of(plan.doubts, doubt)),
                   member<"bores">(list_of(plan.bores, bore_object)), member<"totals">(totals_object(plan)),
                   member<"day">(given(plan.day, day_object)),
                   member<"fire_watch">(fire_watch_object(plan.fire_watch)),
