@@ -107,8 +107,8 @@ void size_doubts(DoubtList& doubts, const WornBore& bore, const BorePlan& plan,
         doubts.add("worn", fmt::format("{} at the widest", shown(most)),
                    fmt::format("less than {} of wear a side",
                                show(millimetres(std::max(8.0, 0.06 * 2 * finish)), doubts.units)));
-    else if (mm(plan.build.build) > 15)
-        doubts.add("worn", fmt::format("{} to build up a side", show(plan.build.build, doubts.units)),
+    else if (mm(plan.build.thickness) > 15)
+        doubts.add("worn", fmt::format("{} to build up a side", show(plan.build.thickness, doubts.units)),
                    fmt::format("{} or less", show(millimetres(15), doubts.units)));
 }
 
