@@ -139,7 +139,7 @@ bool HeatBalance::warms_up() const {
 Temperature HeatBalance::peak() const {
     Temperature hottest = ambient;
     for (const HeatRun* run : {&hot.run, &cold().run})
-        hottest = std::max({hottest, run->peak, run->hottest_start, run->warm_up.skin});
+        hottest = std::max({hottest, run->peak, run->warm_up.skin});
     return hottest;
 }
 
