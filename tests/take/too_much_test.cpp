@@ -1,7 +1,6 @@
 #include <catch2/catch.hpp>
 
 #include <cmath>
-
 #include <limits>
 
 #include <fmt/format.h>
