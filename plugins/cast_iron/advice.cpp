@@ -3,17 +3,6 @@
 namespace ringfill::cast_iron {
 namespace {
 
-constexpr double slowest_K_per_h = 50;
-
-void cool_slowly(const family::Sink& sink, std::string_view text) {
-    sink.advice("slow_cooling", text, "cast-iron-practice");
-    family::Figure rate;
-    rate.name = "cooling_max_K_per_h";
-    rate.number = slowest_K_per_h;
-    rate.source = "cast-iron-practice";
-    sink.value(rate);
-}
-
 void cold(const family::Sink& sink) {
     sink.advice(
         "technique",
@@ -73,14 +62,15 @@ rf_status advise(const family::Sink& sink, Practice practice, bool nodular) {
             "Where the part must be free of stress, relieve it at 600 to 620 °C (1,110 to 1,150 °F) as an "
             "approved procedure says and cool it slowly.",
             "nodular-iron-answer");
-    if (practice == Practice::hot)
-        cool_slowly(sink,
-                    "Cool it in the furnace or buried in dry sand or lime, no faster than 50 K/h, until it "
-                    "is cold to the hand.");
-    else
-        cool_slowly(sink,
-                    "Cover it with a dry insulating blanket at once after the last bead: no faster than "
-                    "50 K/h.");
+    sink.advice(
+        "slow_cooling",
+        practice == Practice::hot
+            ? "Cool it in the furnace or buried in dry sand or lime, no faster than 40 K/h down to 150 °C "
+              "(300 °F), and let it lie until it is cold to the hand."
+            : "Cover it with a dry insulating blanket at once after the last bead: no faster than 40 K/h "
+              "down "
+              "to 150 °C (300 °F).",
+        "cast-iron-practice");
     return RF_DONE;
 }
 

@@ -39,8 +39,7 @@ void cold(const Sink& sink, bool nodular) {
     method.note =
         nodular ? "a boss of nodular iron is not welded cold" : "metal of so much nickel is laid cold";
     sink.method(method);
-    if (!nodular)
-        no_hotter_than(sink, cold_most_degC);
+    no_hotter_than(sink, nodular ? warm_most_degC : cold_most_degC);
 }
 
 void heated(const Sink& sink, Practice practice) {
@@ -52,13 +51,15 @@ void heated(const Sink& sink, Practice practice) {
     no_hotter_than(sink, hot ? hot_most_degC : warm_most_degC);
 }
 
-void without_practice(const Sink& sink) {
+void without_practice(const Sink& sink, bool nodular) {
     Figure method;
     method.name = "practice for cast iron";
     method.source = "practice";
     method.flags = RF_NO_FIGURE;
     method.note = "none is known for this filler: nickel is laid cold, iron hot, steel warm";
     sink.method(method);
+    if (nodular)
+        no_hotter_than(sink, warm_most_degC);
 }
 
 rf_status preheat(const Sink& sink, const rf_question& question) {
@@ -68,10 +69,11 @@ rf_status preheat(const Sink& sink, const rf_question& question) {
         break;
     case Practice::warm:
     case Practice::hot:
-        heated(sink, practice);
+        // Nodular iron goes by its own row, and never hot.
+        heated(sink, is_nodular(question) ? Practice::warm : practice);
         break;
     case Practice::none:
-        without_practice(sink);
+        without_practice(sink, is_nodular(question));
         break;
     }
     return RF_DONE;

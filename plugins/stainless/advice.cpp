@@ -30,15 +30,6 @@ rf_status martensitic(const Sink& sink) {
         "Heat until the face away from the flame is at the preheat and stays there, and hold it through "
         "the whole weld: it hardens in air.",
         "ISO13916");
-    sink.advice(
-        "slow_cooling",
-        "After the last ring let it cool slowly under a dry blanket until it is between 100 and 150 °C "
-        "(210 and 300 °F), no colder: only then is it hard through and ready to be tempered.",
-        "practice");
-    sink.advice("post_heat",
-                "Then temper it before it stands, as the approved procedure says: as welded it is hard and "
-                "brittle, and no figure is given here.",
-                "practice");
     sink.advice("crack_test",
                 "Wait 48 h from cold before the crack test, because cracks by hydrogen come late.", "D10.10");
     Figure wait;

@@ -8,16 +8,11 @@
 #include <fmt/format.h>
 
 #include "carbon_equivalent.hpp"
-#include "tempered.hpp"
 
 namespace ringfill::steel {
 namespace {
 
 constexpr double soak_min_per_mm = 2.0 / 25;
-
-constexpr double slow_from_carbon_pct = 0.30;
-constexpr double slow_from_ce_pct = 0.60;
-constexpr double slowest_K_per_h = 50;
 
 constexpr double wait_from_ce_pct = 0.40;
 constexpr double wait_long_over_ce_pct = 0.60;
@@ -26,20 +21,7 @@ constexpr double wait_long_over_ce_pct = 0.60;
 std::optional<double> highest_equivalent(const Asked& asked) {
     if (!why_not_usable(asked.base).empty())
         return std::nullopt;
-    return settled(std::max(ce_iiw(asked.base), cen(asked.base)));
-}
-
-/// Why metal must cool no faster than 50 K/h, or nothing.
-std::string why_slow(const Composition& base) {
-    if (base.pct("C") > slow_from_carbon_pct)
-        return fmt::format("its C of {} % is over {} %", show_pct(base.pct("C")),
-                           show_pct(slow_from_carbon_pct));
-    if (std::string why = why_not_usable(base); !why.empty())
-        return why;
-    const double ce = settled(ce_iiw(base));
-    return ce >= slow_from_ce_pct ? fmt::format("its CE(IIW) of {} % is not under {} %", show_pct(ce),
-                                                show_pct(slow_from_ce_pct))
-                                  : std::string();
+    return settled(std::max(ce_of(asked), cen(asked.base)));
 }
 
 Advised wait(double hours, const std::string& why, const std::string& source) {
@@ -65,26 +47,6 @@ Advised soak(const Asked& asked) {
     if (asked.wall_mm)
         text += fmt::format(", here {:.0f} min", std::ceil(settled(*asked.wall_mm * soak_min_per_mm)));
     return {{{"soak", text + ".", "ISO13916"}}, {}};
-}
-
-Advised slow_cooling(const Asked& asked) {
-    if (tempered_low(asked))
-        return {{{"slow_cooling",
-                  fmt::format("Let it cool in still air after the last ring, without a blanket: {}.",
-                              why_tempered_low(asked)),
-                  "practice"}},
-                {}};
-    const std::string cover = "Cover the part with a dry insulating blanket after the last ring and let it "
-                              "cool out of the draught";
-    const std::string why = why_slow(asked.base);
-    if (why.empty())
-        return {{{"slow_cooling", cover + ".", "practice"}}, {}};
-    Advised told;
-    told.advice.push_back({"slow_cooling",
-                           fmt::format("{}, no faster than {} K/h: {}.", cover, slowest_K_per_h, why),
-                           "practice"});
-    told.values.push_back({"cooling_max_K_per_h", slowest_K_per_h, "", {}, "practice", why});
-    return told;
 }
 
 Advised crack_test(const Asked& asked) {
@@ -121,7 +83,7 @@ Advised crack_test(const Asked& asked) {
 
 Advised advice(const Asked& asked) {
     Advised all;
-    for (Advised part : {soak(asked), slow_cooling(asked), post_heat(asked), crack_test(asked)}) {
+    for (Advised part : {soak(asked), crack_test(asked)}) {
         std::move(part.advice.begin(), part.advice.end(), std::back_inserter(all.advice));
         std::move(part.values.begin(), part.values.end(), std::back_inserter(all.values));
     }

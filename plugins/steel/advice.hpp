@@ -24,18 +24,6 @@ struct Advised {
 /// every 25 mm of wall.
 Advised soak(const Asked& asked);
 
-/// Slow cooling after the last ring; no faster than 50 K/h for C over 0.30 % or CE(IIW) from 0.60 % on
-/// (common practice, no source). Not for metal tempered so low that it would soften.
-Advised slow_cooling(const Asked& asked);
-
-/// Hydrogen release after the last ring, before it cools: for CE(IIW) from 0.50 % on (common practice, no
-/// source), and over 30 mm of wall with a yield strength over 460 MPa, 250 °C for 2 h (EN 1011-2:2001 C.3,
-/// memory) or 1 h for every 25 mm of wall if that is more (common practice, no source). It is never colder
-/// than the preheat, and kept 50 K under the temperature of tempering: where the two cannot be had together,
-/// or less than 200 °C would be left, no hold is given and why is said; nor with a preheat over 320 °C
-/// (common practice, no source), where a hold for hydrogen turns into tempering.
-Advised post_heat(const Asked& asked);
-
 /// Least time from cold to the crack test: 48 h for a yield strength over 460 MPa or a carbon equivalent
 /// over 0.60 % (AWS D10.10:2021 5.3: cracks come up to 48 h later, read; the limits memory), 24 h from
 /// 0.40 % on (common practice, no source). The higher of CE(IIW) and CEN counts.

@@ -31,6 +31,28 @@ Figure ce_figure(const Composition& base) {
             not_stated(base, "the base metal", ce_alloys)};
 }
 
+/// A figure that its limits reach is told as such: no one composition stands for all of them.
+void take_reached(Figure& figure, std::optional<double> reached) {
+    if (!reached || *reached == figure.number)
+        return;
+    figure.number = *reached;
+    figure.formula.clear();
+    figure.inputs = {{"reached", *reached, "%"}};
+    figure.note = "the largest that a composition within the limits of its standard reaches";
+}
+
+std::vector<Figure> of_composition(const Composition& base) {
+    return {
+        ce_figure(base),
+        {"Pcm_pct", pcm(base), "C + Si/30 + (Mn + Cu + Cr)/20 + Ni/60 + Mo/15 + V/10 + 5*B",
+         inputs_of(base, pcm_elements), "Ito-Bessyo", not_stated(base, "the base metal", pcm_alloys)},
+        {"CET_pct", cet(base), "C + (Mn + Mo)/10 + (Cr + Cu)/20 + Ni/40", inputs_of(base, cet_elements),
+         "SEW088", not_stated(base, "the base metal", cet_alloys)},
+        {"CEN_pct", cen(base),
+         "C + (0.75 + 0.25*tanh(20*(C - 0.12)))*(Si/24 + Mn/6 + Cu/15 + Ni/20 + (Cr + Mo + Nb + V)/5 + 5*B)",
+         inputs_of(base, cen_elements), "Yurioka", not_stated(base, "the base metal", cen_alloys)}};
+}
+
 } // namespace
 
 bool residuals_unknown(const Composition& metal) {
@@ -68,16 +90,25 @@ double cen(const Composition& metal) {
                 5 * metal.pct("B"));
 }
 
-std::vector<Figure> carbon_equivalents(const Composition& base) {
-    return {
-        ce_figure(base),
-        {"Pcm_pct", pcm(base), "C + Si/30 + (Mn + Cu + Cr)/20 + Ni/60 + Mo/15 + V/10 + 5*B",
-         inputs_of(base, pcm_elements), "Ito-Bessyo", not_stated(base, "the base metal", pcm_alloys)},
-        {"CET_pct", cet(base), "C + (Mn + Mo)/10 + (Cr + Cu)/20 + Ni/40", inputs_of(base, cet_elements),
-         "SEW088", not_stated(base, "the base metal", cet_alloys)},
-        {"CEN_pct", cen(base),
-         "C + (0.75 + 0.25*tanh(20*(C - 0.12)))*(Si/24 + Mn/6 + Cu/15 + Ni/20 + (Cr + Mo + Nb + V)/5 + 5*B)",
-         inputs_of(base, cen_elements), "Yurioka", not_stated(base, "the base metal", cen_alloys)}};
+double ce_of(const Asked& asked) {
+    return asked.reached_ce.value_or(ce_iiw(asked.base));
+}
+
+double cet_of(const Asked& asked) {
+    return asked.reached_cet.value_or(cet(asked.base));
+}
+
+double pcm_of(const Asked& asked) {
+    return asked.reached_pcm.value_or(pcm(asked.base));
+}
+
+std::vector<Figure> carbon_equivalents(const Asked& asked) {
+    const Composition& base = asked.base;
+    std::vector<Figure> all = of_composition(base);
+    take_reached(all[0], asked.reached_ce);
+    take_reached(all[1], asked.reached_pcm);
+    take_reached(all[2], asked.reached_cet);
+    return all;
 }
 
 } // namespace ringfill::steel

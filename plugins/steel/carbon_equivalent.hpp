@@ -3,6 +3,7 @@
 #include <vector>
 
 #include "composition.hpp"
+#include "question.hpp"
 #include "say.hpp"
 
 namespace ringfill::steel {
@@ -34,7 +35,12 @@ inline constexpr std::string_view pcm_alloys[] = {"Si", "Cu", "Cr", "Ni", "Mo", 
 /// Whether a metal states none of the elements of CE(IIW) but C and Mn, so that 0.03 stands for them.
 bool residuals_unknown(const Composition& metal);
 
+/// CE(IIW), CET and Pcm that count for a question [%]: what its limits reach, else that of the composition.
+double ce_of(const Asked& asked);
+double cet_of(const Asked& asked);
+double pcm_of(const Asked& asked);
+
 /// The four, with how they were reached, as values of an answer; the metal must be usable.
-std::vector<Figure> carbon_equivalents(const Composition& base);
+std::vector<Figure> carbon_equivalents(const Asked& asked);
 
 } // namespace ringfill::steel

@@ -15,8 +15,13 @@ constexpr double low_carbon_pct = 0.5;
 constexpr double most_copper_metal_pct = 5;
 
 /// Over one of them a metal is no ferritic steel. Common practice, no source.
-constexpr Range steel_limits[] = {
+constexpr Range alloy_limits[] = {
     {"Mn", 0, most_alloy_pct}, {"Cr", 0, most_alloy_pct}, {"Ni", 0, most_alloy_pct}};
+
+/// Over one of them a deposit is none either; 13 % Cr hardens in air as steel does. Likewise.
+constexpr Range deposit_limits[] = {{"Mn", 0, most_alloy_pct},        {"Cr", 0, 16},
+                                    {"Ni", 0, most_alloy_pct},        {"Al", 0, most_copper_metal_pct},
+                                    {"Cu", 0, most_copper_metal_pct}, {"Sn", 0, most_copper_metal_pct}};
 
 constexpr std::string_view unit_suffix = "_pct";
 
@@ -25,6 +30,10 @@ std::string join(const std::vector<std::string_view>& words) {
     for (std::size_t i = 0; i < words.size(); ++i)
         text += fmt::format("{}{}", i == 0 ? "" : i + 1 == words.size() ? " and " : ", ", words[i]);
     return text;
+}
+
+bool is_lean_manganese_steel(const Composition& metal) {
+    return metal.pct("Mn") >= lean_manganese_pct && metal.pct("C") > low_carbon_pct;
 }
 
 } // namespace
@@ -51,13 +60,13 @@ Composition read_composition(const rf_question& question, std::string_view prefi
 }
 
 std::string why_no_ferritic_steel(const Composition& base) {
-    for (const Range& limit : steel_limits)
+    for (const Range& limit : alloy_limits)
         if (base.pct(limit.element) > limit.most)
             return fmt::format("with {} % {} the base metal is no ferritic steel",
                                show_pct(base.pct(limit.element)), limit.element);
     if (base.pct("C") >= most_carbon_pct)
         return fmt::format("with {} % C the base metal is no ferritic steel", show_pct(base.pct("C")));
-    if (base.pct("Mn") >= lean_manganese_pct && base.pct("C") > low_carbon_pct)
+    if (is_lean_manganese_steel(base))
         return fmt::format("with {} % Mn and {} % C the base metal is no ferritic steel",
                            show_pct(base.pct("Mn")), show_pct(base.pct("C")));
     return {};
@@ -79,8 +88,8 @@ std::string why_not_usable(const Composition& base) {
 }
 
 bool ferritic(const Composition& deposit) {
-    return why_no_ferritic_steel(deposit).empty() && deposit.pct("Al") <= most_copper_metal_pct &&
-           deposit.pct("Cu") <= most_copper_metal_pct && deposit.pct("Sn") <= most_copper_metal_pct;
+    return outside(deposit, deposit_limits).empty() && deposit.pct("C") < most_carbon_pct &&
+           !is_lean_manganese_steel(deposit);
 }
 
 std::vector<std::string> outside(const Composition& metal, std::span<const Range> ranges) {

@@ -141,19 +141,22 @@ std::optional<double> annex_degF(char group, int restraint, double thickness_in)
     return found > 0 ? std::optional(found) : std::nullopt;
 }
 
-std::vector<Figure> hydrogen_annex(const Asked& asked) {
-    if (const std::string why = why_not_usable(asked.base); !why.empty())
-        return {not_usable(annex_name, annex_source, why)};
-    const double pcm_used = settled(pcm(asked.base));
+Figure hydrogen_annex(const Asked& asked) {
+    if (const std::string why = why_not_usable(asked.base); !why.empty()) {
+        Figure none = not_usable(annex_name, annex_source, why);
+        none.flags |= RF_SECOND_OPINION;
+        return none;
+    }
+    const double pcm_used = settled(pcm_of(asked));
     const Grouped found =
         asked.hydrogen_is_measured ? by_index(*asked.hydrogen_ml_100g, pcm_used) : by_grid(asked, pcm_used);
     Figure figure = looked_up(asked, pcm_used, found);
-    if (found.past_the_end.empty())
-        return {figure};
-    figure.name =
-        fmt::format("{}, at the edge of its {}", annex_name, asked.hydrogen_is_measured ? "index" : "grid");
-    figure.flags |= RF_AT_EDGE;
-    return {not_usable(annex_name, annex_source, found.past_the_end), figure};
+    figure.flags |= RF_SECOND_OPINION;
+    if (!found.past_the_end.empty()) {
+        figure.flags |= RF_OUT_OF_COMPOSITION;
+        add_note(figure.note, found.past_the_end);
+    }
+    return figure;
 }
 
 } // namespace ringfill::steel

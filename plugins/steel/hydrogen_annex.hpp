@@ -28,10 +28,10 @@ std::optional<char> group_by_index(double index);
 /// and a thickness [in]. Nothing where it prints "< 65", none needed.
 std::optional<double> annex_degF(char group, int restraint, double thickness_in);
 
-/// What the annex says: one method, or, past its last Pcm or index, the one that has no answer and what its
-/// last group, G, asks for: by the grid too, since the group by a measured figure would be G there. The grid
-/// is used with the hydrogen limit of a class, the index with a measured figure. Unknown hydrogen is level
-/// H3, unknown restraint high, an unknown wall over 3 in.
-std::vector<Figure> hydrogen_annex(const Asked& asked);
+/// What the annex says, a second opinion: it is an alternative to the minimum table. Past its last Pcm or
+/// index its last group, G, is told as outside its range: by the grid too, since the group by a measured
+/// figure would be G there. The grid is used with the hydrogen limit of a class, the index with a measured
+/// figure. Unknown hydrogen is level H3, unknown restraint high, an unknown wall over 3 in.
+Figure hydrogen_annex(const Asked& asked);
 
 } // namespace ringfill::steel

@@ -13,10 +13,11 @@ namespace ringfill::steel {
 /// SEW 088 Supplement 1 prints 700 CET and -330, 0.5 to 1.4 °C less over its range; the higher is taken.
 double method_b_degC(double cet_pct, double wall_mm, double hydrogen_ml_100g, double heat_input_kJ_mm);
 
-/// What method B says, one method or two: within its range; as it is and at the edge of the range when the
-/// metal lies outside; at the edge alone when only the wall does. The CET used is the base metal's, or the
-/// deposit's and 0.03 if that is more (C.3, memory). What is not known is taken at the end of the range that
-/// asks for more, heat input as 0.
-std::vector<Figure> method_b(const Asked& asked);
+/// What method B says: CET, wall and heat input outside its range count at the nearest edge, marked; hydrogen
+/// runs on to 30 ml/100 g, and over that it gives no figure. Where Cr, Mo or Ni lies outside its table it is
+/// a second opinion at its edge, which rules only where no document does. The CET used is the largest that
+/// the limits reach, or the deposit's and 0.03 if that is more (C.3, memory). What is not known is taken at
+/// the end of the range that asks for more.
+Figure method_b(const Asked& asked);
 
 } // namespace ringfill::steel

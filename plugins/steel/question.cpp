@@ -42,6 +42,10 @@ Asked read_question(const rf_question& question) {
     Asked asked;
     asked.base = read_composition(question, "base_");
     asked.deposit = read_composition(question, "deposit_");
+    asked.reached_ce = not_under_zero(question, "reached_CE_IIW_pct", 1);
+    asked.reached_cet = not_under_zero(question, "reached_CET_pct", 1);
+    asked.reached_pcm = not_under_zero(question, "reached_Pcm_pct", 1);
+    asked.reached_chemical_carbon = not_under_zero(question, "reached_chemical_carbon_pct", 1);
     asked.wall_mm = over_zero(question, "wall_m", mm);
     asked.combined_mm = over_zero(question, "combined_thickness_m", mm);
     asked.heat_input_kJ_mm = not_under_zero(question, "heat_input_J_per_m", kJ_mm);
@@ -52,15 +56,11 @@ Asked read_question(const rf_question& question) {
     asked.yield_MPa = over_zero(question, "yield_MPa", 1);
     if (family::number_of(question, "grade_is_denied").value_or(0) == 1 && asked.yield_MPa &&
         *asked.yield_MPa <= high_yield_MPa)
-        asked.yield_MPa.reset(); // richer steel than the grade may be stronger, it is hardly weaker
-    if (const auto tempering = over_zero(question, "tempering_K", 1))
-        asked.tempering_degC = settled(*tempering - ice_point_K);
-    if (const auto softens = over_zero(question, "softens_over_K", 1))
-        asked.softens_degC = settled(*softens - ice_point_K);
-    if (const auto preheat = over_zero(question, "preheat_min_K", 1))
-        asked.preheat_degC = settled(*preheat - ice_point_K);
-    if (const auto interpass = over_zero(question, "interpass_max_K", 1))
-        asked.interpass_degC = settled(*interpass - ice_point_K);
+        asked.yield_MPa.reset();           // richer steel than the grade may be stronger, it is hardly weaker
+    over_zero(question, "tempering_K", 1); // refused where it cannot be
+    over_zero(question, "softens_over_K", 1); // likewise
+    over_zero(question, "preheat_min_K", 1);
+    over_zero(question, "interpass_max_K", 1);
     return asked;
 }
 

@@ -16,6 +16,12 @@ inline constexpr double high_yield_MPa = 460;
 struct Asked {
     Composition base;
     Composition deposit;
+    /// The largest index that a composition within the standard and its cap reaches [%]; nothing: that of
+    /// `base`.
+    std::optional<double> reached_ce;
+    std::optional<double> reached_cet;
+    std::optional<double> reached_pcm;
+    std::optional<double> reached_chemical_carbon;
     std::optional<double> wall_mm;
     std::optional<double> combined_mm;      ///< combined thickness
     std::optional<double> heat_input_kJ_mm; ///< Q, with the efficiency of the process
@@ -23,10 +29,6 @@ struct Asked {
     bool hydrogen_is_measured = false;      ///< rather than the limit of a class; never without a figure
     std::optional<double> restraint;        ///< 1 low, 2 medium, 3 high
     std::optional<double> yield_MPa;
-    std::optional<double> tempering_degC;
-    std::optional<double> softens_degC;   ///< heat over it softens metal that was quenched
-    std::optional<double> preheat_degC;   ///< the least that rules
-    std::optional<double> interpass_degC; ///< the most that a document lets a ring begin at
 };
 
 /// Rounds to nine places, so that a figure that was a round number before it was turned into SI and back

@@ -13,13 +13,11 @@ namespace {
 
 rf_status answer_preheat(const family::Sink& sink, const Asked& asked) {
     if (why_not_usable(asked.base).empty())
-        for (const Figure& value : carbon_equivalents(asked.base))
+        for (const Figure& value : carbon_equivalents(asked))
             sink.value(value);
-    for (const Figure& method : method_b(asked))
-        sink.method(method);
+    sink.method(method_b(asked));
     sink.method(table_c1(asked));
-    for (const Figure& method : hydrogen_annex(asked))
-        sink.method(method);
+    sink.method(hydrogen_annex(asked));
     sink.method(seferian(asked));
     return RF_DONE;
 }

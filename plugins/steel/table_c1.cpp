@@ -56,7 +56,7 @@ std::string why_not(const Asked& asked) {
     std::string why;
     for (const std::string& part : outside(asked.base, table_c1_range))
         add_note(why, part);
-    if (const double ce = settled(ce_iiw(asked.base)); ce > upper_ce)
+    if (const double ce = settled(ce_of(asked)); ce > upper_ce)
         add_note(why, fmt::format("CE(IIW) {} % is over its last column of {} %", show_pct(ce),
                                   show_pct(upper_ce)));
     if (!asked.heat_input_kJ_mm)
@@ -80,15 +80,18 @@ std::optional<double> table_c1_mm(double ce_pct, double hydrogen_ml_100g, double
 }
 
 Figure table_c1(const Asked& asked) {
-    if (const std::string why = why_not(asked); !why.empty())
-        return not_usable(table_c1_name, table_c1_source, why);
-    const double ce = settled(ce_iiw(asked.base));
+    if (const std::string why = why_not(asked); !why.empty()) {
+        Figure none = not_usable(table_c1_name, table_c1_source, why);
+        none.flags |= RF_SECOND_OPINION;
+        return none;
+    }
+    const double ce = settled(ce_of(asked));
     const double hydrogen = asked.hydrogen_ml_100g.value_or(std::numeric_limits<double>::infinity());
     const double combined = asked.combined_mm.value_or(table_c1_thickest_mm);
     const double heat_input = *asked.heat_input_kJ_mm;
     const double limit = table_c1_mm(ce, hydrogen, heat_input).value();
     Figure figure;
-    figure.flags = combined <= limit ? RF_NONE_NEEDED : RF_NO_FIGURE;
+    figure.flags = RF_SECOND_OPINION | (combined <= limit ? RF_NONE_NEEDED : RF_NO_FIGURE);
     figure.name = table_c1_name;
     figure.inputs = {{"CE", ce, "%"}, {"Q", heat_input, "kJ/mm"}, {"combined", combined, "mm"}};
     if (asked.hydrogen_ml_100g)

@@ -52,7 +52,11 @@ TEST_CASE("a minimum over its maximum is called contradictory and neither is cha
     approved.interpass_max = celsius(150);
     CHECK(text_of(approved) ==
           "The approved procedure P-9 rules: preheat at least 200 °C, interpass at most 150 °C. "
-          "Contradictory: its minimum is over its maximum; ask before any arc.");
-    approved.interpass_max = celsius(200);
+          "Contradictory: between its minimum and its maximum no ring could begin; ask before any arc.");
+    for (const double most : {200.0, 214.0}) { // a window of nothing, and one that no ring fits into
+        approved.interpass_max = celsius(most);
+        CHECK(text_of(approved).find("Contradictory") != std::string::npos);
+    }
+    approved.interpass_max = celsius(215);
     CHECK(text_of(approved).find("Contradictory") == std::string::npos);
 }

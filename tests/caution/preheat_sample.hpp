@@ -38,7 +38,9 @@ struct PreheatSample {
         made.name = name;
         made.asks = Asks::minimum;
         made.minimum = celsius(degrees);
+        made.counts = made.minimum;
         made.applies = applies;
+        made.second_opinion = !applies;
         made.in_range = in_range;
         made.source = "practice";
         heat.preheat.methods.push_back(made);

@@ -15,6 +15,7 @@ HeatSample hard_wire(double formula_degC) {
     HeatSample sample({{"formula", formula_degC}});
     PreheatRow own = row(0, 200);
     own.maximum = Sourced<Temperature>{celsius(240), "practice"};
+    own.printed_maximum_degC = 240;
     sample.family.fillers[0].practice = PreheatGroup{"what W asks for itself", {}, {}, {own}};
     return sample;
 }
@@ -60,23 +61,14 @@ TEST_CASE("of a range far over 300 degC no more than that or its lower end count
     CHECK_FALSE(sample.preheat().filler_range);
 }
 
-TEST_CASE("a filler laid hot must not soften steel that may have been tempered") {
+TEST_CASE("a filler laid hot must not heat the steel under it past its own maximum") {
     HeatSample sample = hard_wire(150);
     sample.family.fillers[0].practice->rows[0].maximum = Sourced<Temperature>{celsius(550), "practice"};
+    sample.family.fillers[0].practice->rows[0].printed_maximum_degC = 550;
     const auto most = [&] { return deg_c(sample.preheat().interpass_max.value().value); };
-    for (const char* group : {"", "low_carbon_steel", "creep_steel", "nickel_steel", "low_alloy_steel"}) {
-        INFO(group);
-        sample.grade().group = group;
-        CHECK_THAT(most(), WithinAbs(350, 1e-9)); // it may have been
-    }
-    sample.grade().never_quenched = true;
-    CHECK_THAT(most(), WithinAbs(550, 1e-9)); // bears it
-    sample.what.not_the_grade = "C 0.5 % is over the 0.2 % of G";
-    CHECK_THAT(most(), WithinAbs(350, 1e-9)); // the certificate is of another steel
-    sample.what.not_the_grade.reset();
-    sample.grade().never_quenched = false;
-    sample.grade().tempering = Sourced<Temperature>{celsius(450), "practice"};
-    CHECK_THAT(most(), WithinAbs(400, 1e-9));
+    CHECK_THAT(most(), WithinAbs(250, 1e-9)); // the common maximum of steel of no group
+    sample.grade().tempering = Sourced<Temperature>{celsius(290), "practice"};
+    CHECK_THAT(most(), WithinAbs(240, 1e-9));
     sample.grade().softens_over = Sourced<Temperature>{celsius(225), "practice"};
     CHECK_THAT(most(), WithinAbs(225, 1e-9));
 }
@@ -103,7 +95,7 @@ TEST_CASE("a hot filler never heats metal of its own practice, and says what it 
         sample.grade().structure = structure;
         CHECK_THAT(sample.minimum(), WithinAbs(20, 1e-9));
         CHECK(sample.preheat().state == PreheatState::none);
-        CHECK_THAT(deg_c(sample.preheat().interpass_max.value().value), WithinAbs(120, 1e-9)); // not 240
+        CHECK_FALSE(sample.preheat().interpass_max); // nor its 240
         const PreheatMethod method = told(sample.preheat(), "what W asks for itself");
         CHECK_FALSE(method.applies);
         CHECK(method.note == why);
@@ -115,8 +107,8 @@ TEST_CASE("the filler's own practice never stands alone") {
     HeatSample sample;
     PreheatGroup own{"what W asks for itself", {}, {}, {row(0, 100)}};
     sample.family.fillers[0].practice = own;
-    sample.grade().structure = "martensitic"; // the row for unknown metal is of ferritic metal
-    CHECK_FALSE(sample.preheat().minimum.has_value());
+    sample.grade().structure = "martensitic";
+    CHECK_FALSE(sample.preheat().figure());
     CHECK_FALSE(told(sample.preheat(), "what W asks for itself").applies);
 }
 
@@ -135,16 +127,26 @@ TEST_CASE("advice on the filler is told, but nothing that keeps metal hot that m
     sample.family.fillers[0].advice = {{"slow_cooling", "Cool it slowly.", "practice"},
                                        {"soak", "Heat it through.", "practice"},
                                        {"technique", "Lay no more than 3 layers.", "practice"}};
-    CHECK(sample.preheat().advice.size() == 3);
+    const auto own = [](const Preheat& preheat) { // without what is said of how the base cools
+        std::vector<Advice> advice = preheat.advice;
+        advice.erase(std::remove_if(advice.begin(), advice.end(),
+                                    [](const Advice& one) {
+                                        return one.text.starts_with("Cover the part") ||
+                                               one.text.starts_with("Let it cool in still air");
+                                    }),
+                     advice.end());
+        return advice;
+    };
+    CHECK(own(sample.preheat()).size() == 3);
     for (const char* structure : {"austenitic", "nickel", "copper", "cast_iron"}) {
         sample.grade().structure = structure;
-        const Preheat cold = sample.preheat();
-        REQUIRE(cold.advice.size() == 1);
-        CHECK(cold.advice[0].text == "Lay no more than 3 layers.");
+        const auto cold = own(sample.preheat());
+        REQUIRE(cold.size() == 1);
+        CHECK(cold[0].text == "Lay no more than 3 layers.");
     }
     sample.grade().structure = "ferritic";
     sample.grade().softens_over = Sourced<Temperature>{celsius(225), "practice"};
-    const Preheat plate = sample.preheat();
-    REQUIRE(plate.advice.size() == 2);
-    CHECK(plate.advice[0].kind == "soak");
+    const auto plate = own(sample.preheat());
+    REQUIRE(plate.size() == 2);
+    CHECK(plate[0].kind == "soak");
 }

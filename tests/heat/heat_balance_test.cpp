@@ -81,6 +81,15 @@ TEST_CASE("a boss of a tonne is warmed for hours") {
     CHECK(run.rests == 0);
 }
 
+TEST_CASE("a window of 15 K dwells or rests again and again, and one under it is not followed") {
+    BalanceJob tight;
+    tight.maximum = tight.minimum + 15;
+    tight.boss = 125;
+    CHECK(balance_of(tight.plan()).hot.run.rests > 5);
+    tight.maximum = tight.minimum + 14;
+    CHECK(reason(tight) == "between its preheat minimum and its interpass maximum no ring could begin");
+}
+
 TEST_CASE("a heater that is too small is told with the power needed, and burns nothing") {
     BalanceJob weak;
     weak.heater_kW = 1.5;
@@ -114,7 +123,7 @@ TEST_CASE("what a balance cannot be worked out from leaves it out with its reaso
     CHECK(reason(job) == "the job does not give the voltage");
     job = {};
     job.maximum = 100;
-    CHECK(reason(job) == "its preheat minimum lies over its interpass maximum");
+    CHECK(reason(job) == "between its preheat minimum and its interpass maximum no ring could begin");
     job = {};
     job.ambient = 295;
     CHECK(reason(job) == "the air is less than 20 K under its interpass maximum");

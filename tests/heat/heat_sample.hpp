@@ -14,6 +14,7 @@ inline PreheatRow row(double up_to_mm, double minimum_degC) {
     if (up_to_mm > 0)
         made.up_to = Sourced<Length>{millimetres(up_to_mm), "practice"};
     made.minimum = {celsius(minimum_degC), "practice"};
+    made.printed_degC = minimum_degC;
     return made;
 }
 

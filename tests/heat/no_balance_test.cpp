@@ -68,8 +68,8 @@ TEST_CASE("with all that it needs there is a balance, and each part that is not 
           "no preheat figure is known");
     CHECK(reason_without([](Known& known) { known.heat.preheat.interpass_max.reset(); }) ==
           "no interpass maximum is known");
-    CHECK(reason_without([](Known& known) { known.heat.preheat.state = PreheatState::contradictory; }) ==
-          "its preheat minimum lies over its interpass maximum");
+    CHECK(reason_without([](Known& known) { known.heat.preheat.closed = true; }) ==
+          "between its preheat minimum and its interpass maximum no ring could begin");
     CHECK(reason_without([](Known& known) { known.heat.voltage.reset(); }) ==
           "the job does not give the voltage");
     CHECK(reason_without([](Known& known) { known.heat.current.reset(); }) == "the current is not known");

@@ -13,6 +13,7 @@ TEST_CASE("the advice of a grade is told in its own sequence, before that of the
     sample.family.fillers[0].advice = {{"technique", "Of the filler.", "practice"}};
     std::vector<std::string> told;
     for (const auto& advice : sample.preheat().advice)
-        told.push_back(advice.text);
+        if (advice.kind != "slow_cooling") // how it cools stands between the two
+            told.push_back(advice.text);
     CHECK(told == std::vector<std::string>{"First.", "Second.", "Third.", "Of the filler."});
 }

@@ -19,15 +19,17 @@ inline const std::string full_job = R"json({
       "wire_feed": "300 in/min", "current": "210 A", "deposition_rate": "6 lb/h", "dilution": 0.15, "voltage": "24 V", "travel": "12 in/min",
       "travel_max": "15 in/min", "transfer": "spray", "path": "helix", "efficiency": 0.9, "bead_ratio": 3.5,
       "pitch_ratio": 0.7, "gas_flow": "30 ft3/h", "gas_before": "3 s", "gas_after": "4 s", "stick_out": "1/2 in", "hydrogen_ml_100g": 4.5,
+      "deposit": { "C": 0.06, "Mn": 1.1 },
       "approved": { "reference": "W-7", "preheat_min": "300 degF", "interpass_max": "260 degC",
                     "heat_input": ["10 kJ/in", "0.9 kJ/mm"],
-                    "post_heat": { "temperature": "250 degC", "time": "1 h 30 min" } }
+                    "post_heat": { "temperature": "250 degC", "time": "1 h 30 min" }, "confirmed": true }
     }
   },
   "bores": [
     {
       "name": "left ear", "count": 4, "line": "ears", "axis": "vertical", "base": "steel/1045",
-      "composition": { "C": 0.44, "Mn": 0.7 }, "magnetic": true, "finish_diameter": "3-1/2 in", "size_class": "H8", "length": 4,
+      "composition": { "C": 0.44, "Mn": 0.7 }, "carbon_equivalent": 0.58, "bought_after": 2010,
+      "product_thickness": "2 in", "part_mass": "900 lb", "magnetic": true, "finish_diameter": "3-1/2 in", "size_class": "H8", "length": 4,
       "boss_diameter": "7 in", "attached": [{ "thickness": "1 in" }, { "thickness": "20 mm" }],
       "carry_off": "2.5 W/K", "heat_wall": "1.5 in",
       "worn": { "diameter": "3.7 in", "offset": "10 thou", "offset_clock": "90 deg" },
@@ -53,6 +55,7 @@ inline const std::string full_job = R"json({
   "boring": { "bar_speeds": ["80 rev/min", "2 rev/s"], "cutting_speed": "200 ft/min", "feed": "5 thou",
               "rough_cut": "0.06 in", "edge_life": "25 min", "stroke": "14 in" },
   "reserve": "15 %",
+  "welding_rules": "ASME B31.3-2014",
   "prices": { "currency": "EUR", "labour_hour": 85,
               "labour": { "set_up": 81, "heating": 82, "welding": 83, "waiting": 84, "boring": 85.5, "clean_up": 86,
                           "testing": 87, "travel": 88 },

@@ -18,7 +18,8 @@ const Bibliography& sources() {
     return read;
 }
 
-/// "path" of each number in a table that does not stand in a list which ends in a known source key.
+/// "path" of each number in a table that stands neither in a list which ends in a known source key nor in a
+/// row that names one as its source.
 void unsourced(const Value& value, const Bibliography& known, const std::string& path, bool sourced,
                std::vector<std::string>& found) {
     if (value.number() && !sourced)
@@ -26,11 +27,15 @@ void unsourced(const Value& value, const Bibliography& known, const std::string&
     if (const auto* list = value.list()) {
         const std::string* key = list->empty() ? nullptr : list->back().text();
         for (const Value& element : *list)
-            unsourced(element, known, path, key && known.contains(*key), found);
+            unsourced(element, known, path, sourced || (key && known.contains(*key)), found);
     }
-    if (const auto* members = value.object())
+    if (const auto* members = value.object()) {
+        const Value* named = value.find("source");
+        const std::string* key = named ? named->text() : nullptr;
         for (const Member& member : *members)
-            unsourced(member.value, known, member_path(path, member.name), false, found);
+            unsourced(member.value, known, member_path(path, member.name),
+                      key && known.contains(*key) && !member.value.object(), found);
+    }
 }
 
 /// The keys of a bibliography that no text quotes.
@@ -61,11 +66,13 @@ TEST_CASE("every number in the tables names a source of the bibliography") {
 }
 
 TEST_CASE("the rule of sources finds a bare number and an unknown key") {
-    const Document table =
-        parse("t.json", R"({ "a": 7850, "b": [1, "practice"], "c": [2, "nowhere"] })", Origin::table);
+    const Document table = parse("t.json",
+                                 R"({ "a": 7850, "b": [1, "practice"], "c": [2, "nowhere"],
+                   "d": [{ "value": 3, "source": "practice" }, { "value": 4, "source": "nowhere" }, { "value": 5 }] })",
+                                 Origin::table);
     std::vector<std::string> found;
     unsourced(table.root, sources(), "", false, found);
-    CHECK(found == std::vector<std::string>{"a", "c"});
+    CHECK(found == std::vector<std::string>{"a", "c", "d.value", "d.value"});
 }
 
 TEST_CASE("every source of the bibliography is used by a table, or by the code") {

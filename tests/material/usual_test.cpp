@@ -96,7 +96,7 @@ TEST_CASE("what a filler asks for itself, bears and wants told is read") {
 "advice": [{"kind": "cost", "text": "t", "source": "nowhere"}])",
                               R"("1.2": {})")) ==
           "alloy.json:4:21: fillers.F.advice[0].kind: \"cost\" is not a word used here; known here: soak, "
-          "slow_cooling, interpass, technique\n"
+          "slow_cooling, interpass, technique, post_heat\n"
           "alloy.json:4:52: fillers.F.advice[0].source: \"nowhere\" is not a known source; known here: "
           "practice\n");
 }

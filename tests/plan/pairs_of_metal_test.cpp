@@ -42,8 +42,7 @@ TEST_CASE("no manganese, iron or austenitic filler has its carbon equivalent wor
                     if (!method.name.starts_with("EN 1011-2 method B"))
                         continue;
                     ++methods_b;
-                    CHECK(method.note.find("the weld metal was not checked, it is not ferritic") !=
-                          std::string::npos);
+                    CHECK(method.note.find("the weld metal was not checked") != std::string::npos);
                 }
                 CHECK(methods_b > 0);
                 ++judged;
@@ -67,11 +66,11 @@ TEST_CASE("of a hot filler's range no more than 300 degC counts, and the whole i
     CHECK(minimum(soft) < 330); // method B with hydrogen of no class may ask for more than the filler
     CHECK(minimum(soft) >= 300 - 1e-9);
     CHECK(warns(soft,
-                "the metal of hardfacing/E Co2 is laid at 300 °C to 600 °C, of which 300 °C counts here."));
+                "the metal of hardfacing/E Co2 is laid at 300 °C to 600 °C, of which 300 °C counts here; the "
+                "metal under it must not pass 315 °C."));
     const Plan hard = pair("steel/4140", "hardfacing/T Fe3", metal_cored);
     CHECK(minimum(hard) < 350);
     CHECK_THAT(most(hard), WithinAbs(350, 1e-9));
-    CHECK(preheat_of(hard).interpass_max->by == "the usual limit of quenched and tempered steel");
     CHECK(warns(hard, "the metal under it must not pass 350 °C"));
     CHECK_FALSE(warns(pair("steel/A36", "hardfacing/T Fe1", metal_cored), "is laid at"));
 }
@@ -87,7 +86,7 @@ TEST_CASE("the row for 410NiMo filler holds with that filler alone") {
     };
     const Plan own = pair("stainless/410", "stainless/ER410NiMo", solid);
     CHECK(has_row(own));
-    CHECK_THAT(most(own), WithinAbs((500 - 32) * 5 / 9.0, 1e-9));
+    CHECK_THAT(most(own), WithinAbs(260, 1e-9));
     CHECK(has_row(pair("stainless/X3CrNiMo13-4", "stainless/ER410NiMo", solid)));
     CHECK_FALSE(has_row(pair("stainless/410", "stainless/ER410", solid)));
     CHECK_FALSE(has_row(pair("stainless/X3CrNiMo13-4", "stainless/ER309L", solid)));
@@ -96,25 +95,25 @@ TEST_CASE("the row for 410NiMo filler holds with that filler alone") {
 TEST_CASE("plate of 400 HB is quenched, and is not told of a tempering") {
     const Plan plate = pair("steel/400HB", "steel/ER70S-6", R"("gas": "M21", )" + cored);
     CHECK_THAT(most(plate), WithinAbs(225, 1e-9));
-    CHECK_FALSE(preheat_of(plate).post_heat);
     const std::string view = joined(heat_sentences(plate.bores[0].heat, UnitSystem::metric));
     CHECK(view.find("tempered at") == std::string::npos);
-    CHECK(view.find("it is quenched, and heat over 225 °C (437 °F) softens it") != std::string::npos);
+    CHECK(view.find("without a blanket") != std::string::npos);
 }
 
-TEST_CASE("a buffer that cannot have one minimum and one maximum is told how it is qualified") {
+TEST_CASE("a buffer has the base's limits on the first layer and its own from the second on") {
     for (const auto& [filler, base] :
          {std::pair("stainless/ER309L", "steel/4140"), std::pair("stainless/18 8 Mn", "steel/C45"),
           std::pair("stainless/ER309L", "stainless/410"), std::pair("nickel/ERNiCr-3", "steel/4140")}) {
         INFO(filler << " on " << base);
         const Plan made = pair(base, filler, std::string(filler).starts_with("nickel") ? argon : solid);
-        REQUIRE(preheat_of(made).state == PreheatState::contradictory);
-        CHECK(made.cautions.at(0).text.find(
-                  "qualified with the preheat of the metal under it for the first layer") !=
-              std::string::npos);
+        CHECK(preheat_of(made).state == PreheatState::figure);
+        REQUIRE(preheat_of(made).later);
+        CHECK_THAT(deg_c(preheat_of(made).later->minimum.value), WithinAbs(120, 1e-9));
         CHECK(
-            joined(heat_sentences(made.bores[0].heat, UnitSystem::metric)).find("from the second layer on") !=
+            joined(heat_sentences(made.bores[0].heat, UnitSystem::metric)).find("From the second layer on") !=
             std::string::npos);
+        CHECK(joined(head_sentences(made)).find("from the second layer on at least 120 °C") !=
+              std::string::npos);
     }
 }
 
@@ -197,6 +196,7 @@ TEST_CASE("metal nobody can name is told that a magnet holds on cast iron too") 
 
 TEST_CASE(
     "an electrode of no hydrogen class on steel that hardens is told to give way to one of low hydrogen") {
-    CHECK(warns(pair("steel/A36", "steel/E6013", stick), "take one of low hydrogen"));
-    CHECK_FALSE(warns(pair("steel/A36", "steel/E7018-H8", stick), "take one of low hydrogen"));
+    CHECK(warns(pair("steel/A36", "steel/E6013", stick), "Use a low-hydrogen filler first"));
+    CHECK_FALSE(warns(pair("steel/A36", "steel/E7018-H8", stick), "low-hydrogen"));
+    CHECK(warns(pair("steel/4140", "hardfacing/E Fe1", stick), "or use a low-hydrogen one"));
 }

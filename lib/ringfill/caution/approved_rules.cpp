@@ -24,7 +24,8 @@ constexpr NeverHeld never_held[] = {
 
 std::string asked_by(const Approved& approved, UnitSystem units) {
     std::vector<std::string> parts;
-    const auto& [reference, preheat_min, interpass_max, heat_input, hold] = approved;
+    const auto& [reference, preheat_min, interpass_max, heat_input, hold, confirmed] = approved;
+    static_cast<void>(confirmed);
     if (preheat_min)
         parts.push_back("preheat at least " + show_exact(*preheat_min, units));
     if (interpass_max)
@@ -45,11 +46,14 @@ void approved_rules(CautionList& cautions, const Procedure& procedure) {
         return;
     const Approved& approved = *procedure.approved;
     const bool contradictory =
-        approved.preheat_min && approved.interpass_max && *approved.interpass_max < *approved.preheat_min;
-    cautions.before("The approved procedure {} rules: {}.{}", "the job gives it; the methods stand beside it",
-                    approved.reference, asked_by(approved, cautions.units),
-                    contradictory ? " Contradictory: its minimum is over its maximum; ask before any arc."
-                                  : "");
+        approved.preheat_min && approved.interpass_max &&
+        approved.interpass_max->value() < approved.preheat_min->value() + least_window_K - 1e-6;
+    cautions.before(
+        "The approved procedure {} rules: {}.{}", "the job gives it; the methods stand beside it",
+        approved.reference, asked_by(approved, cautions.units),
+        contradictory
+            ? " Contradictory: between its minimum and its maximum no ring could begin; ask before any arc."
+            : "");
 }
 
 void overruled_rules(CautionList& cautions, const RuledBore& on) {
@@ -57,7 +61,9 @@ void overruled_rules(CautionList& cautions, const RuledBore& on) {
     const Preheat& preheat = heat.preheat;
     if (preheat.approved.empty())
         return;
-    const auto& [interpass_max, preheat_most, hold_most, post_heat] = preheat.overruled;
+    const auto& [interpass_max, rings_most, preheat_most, hold_most, post_heat] = preheat.overruled;
+    static_cast<void>(rings_most); // a stop, not a caution
+    static_cast<void>(preheat_most);
     const auto exact = [&](const AskedTemperature& asked) { return show_exact(asked.value, on.units); };
     const auto ask = [&](const std::string& asks, std::string_view because, const std::string& source) {
         cautions.before_by(source, "The approved procedure {} {}: ask its author before the first arc.",

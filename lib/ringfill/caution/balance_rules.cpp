@@ -73,7 +73,7 @@ void balance_rules(CautionList& cautions, const RuledBore& on) {
     const HeatRun& hot = balance.hot.run;
     const HeatRun& cold = balance.cold().run;
     const HeatRunSettings& settings = balance.hot.settings;
-    const auto most = [&](Temperature maximum) { return show_maximum(maximum, on.units); };
+    const auto most = [&](Temperature maximum) { return show_exact(maximum, on.units); };
     const HeatEnd end = end_of(balance);
     if (end == HeatEnd::heater_too_small)
         judge_heater(cautions, balance);

@@ -9,17 +9,20 @@ namespace {
 
 /// What bounds the approved heat of steel that softens.
 const AskedTemperature& softened_by(const Preheat& preheat) {
-    return preheat.overruled.hold_most ? *preheat.overruled.hold_most : *preheat.overruled.preheat_most;
+    const Overruled& overruled = preheat.overruled;
+    return overruled.rings_most     ? *overruled.rings_most
+           : overruled.preheat_most ? *overruled.preheat_most
+                                    : *overruled.hold_most;
 }
 
 /// What the approved procedure asks for that goes against the metal, in a list.
 std::string asked_against(const BoreHeat& heat, UnitSystem units) {
-    const auto& [interpass_max, preheat_most, hold_most, post_heat] = heat.preheat.overruled;
+    const auto& [interpass_max, rings_most, preheat_most, hold_most, post_heat] = heat.preheat.overruled;
     const bool softens = heated_against(heat) == HeatedAgainst::softening;
     std::vector<std::string> parts;
     if (softens ? preheat_most.has_value() : *heat.preheat.least() >= over_hand_warm)
         parts.push_back("a preheat of " + show_exact(*heat.preheat.least(), units));
-    if (interpass_max)
+    if (softens ? rings_most.has_value() : interpass_max.has_value())
         parts.push_back("rings that begin at up to " + show_exact(heat.preheat.interpass_max->value, units));
     if (const auto& hold = heat.preheat.post_heat; softens ? hold_most.has_value() : hold.has_value())
         parts.push_back(
@@ -28,8 +31,8 @@ std::string asked_against(const BoreHeat& heat, UnitSystem units) {
 }
 
 /// Whether the limits of the standard count, so that what the metal really holds may ask for less.
-bool certificate_helps(const WornBore& bore, const BoreHeat& heat) {
-    return bore.composition.empty() && heat.structure == "ferritic" && !heat.unknown_metal &&
+bool certificate_helps(const BoreHeat& heat) {
+    return !heat.certified && heat.structure == "ferritic" && !heat.unknown_metal &&
            !heat.preheat.filler_range &&
            ranges::any_of(heat.preheat.methods, [](const PreheatMethod& method) {
                return method.rules && !method.formula.empty();
@@ -44,30 +47,21 @@ void stop_contradiction(CautionList& stops, const WornBore& bore, const BoreHeat
     if (!heat.preheat.approved.empty())
         author = fmt::format("ask the author of the approved procedure {} before the first arc",
                              heat.preheat.approved);
-    else if (certificate_helps(bore, heat))
+    else if (certificate_helps(heat))
         help = fmt::format(" Write the mill certificate of the part into bores[].composition: without it the "
                            "limits of {} count, and what it really holds may ask for less.",
                            bore.base);
-    if (heat.preheat.approved.empty())
-        help += layer_by_layer(heat);
-    stops.before("Contradictory: {}. Neither figure is changed.{}",
-                 "at least {2} by {3} [{4}], at most {5} by {6} [{7}]", author, help,
-                 show_minimum(minimum->value, stops.units), minimum->by, minimum->source,
-                 show_maximum(maximum->value, stops.units), maximum->by, maximum->source);
+    const auto told = [&](const AskedTemperature& asked) {
+        return asked.source == "approved"
+                   ? fmt::format("{} by {}", show_exact(asked.value, stops.units), asked.by)
+                   : fmt::format("what {} asks", asked.by);
+    };
+    stops.before("Contradictory: {}. Neither limit is changed, and no figure is given to act on.{}",
+                 "between {2} [{3}] at least and {4} [{5}] at most no ring could begin", author, help,
+                 told(*minimum), minimum->source, told(*maximum), maximum->source);
 }
 
 } // namespace
-
-std::string layer_by_layer(const BoreHeat& heat) {
-    if (heat.foreign_on_steel)
-        return " A layer of such a filler is as a rule qualified over a buffer layer that takes the preheat "
-               "of the metal under it, and with its own interpass maximum from the next layer on.";
-    if (heat.stainless_on_steel || heat.nickel_on_steel)
-        return " A layer of such a filler is as a rule qualified with the preheat of the metal under it for "
-               "the first layer, by some 50 K less at most and never without, and with the interpass maximum "
-               "from the second layer on.";
-    return {};
-}
 
 NeverHeated never_heated(const BoreHeat& heat, UnitSystem units) {
     switch (heated_against(heat)) {
@@ -105,7 +99,7 @@ void heat_stops(CautionList& stops, const RuledBore& on) {
                         "Stop: {}, yet the approved procedure {} asks for {}. Ask its author before any "
                         "flame and any arc; nothing to heat it with is counted.",
                         "{3}", why.words, heat.preheat.approved, asked_against(heat, on.units), why.because);
-    if (heat.preheat.state == PreheatState::contradictory)
+    if (heat.preheat.closed)
         stop_contradiction(stops, on.bore, heat);
 }
 

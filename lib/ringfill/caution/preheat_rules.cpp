@@ -24,58 +24,95 @@ void judge_filler_range(CautionList& cautions, const RuledBore& on) {
     caution.source = source;
 }
 
-/// The method that asks for the most over what rules, of those that are marked as `applies`.
-const PreheatMethod* most_over(const Preheat& preheat, bool applies, double margin_K) {
+/// The method that asks for the most over what rules, of those that are wanted.
+template <class Wanted>
+const PreheatMethod* most_over(const Preheat& preheat, double margin_K, Wanted wanted) {
     const PreheatMethod* most = nullptr;
     for (const PreheatMethod& method : preheat.methods)
-        if (method.applies == applies && method.minimum && preheat.minimum &&
-            method.minimum->value() > preheat.minimum->value.value() + margin_K &&
-            (!most || *method.minimum > *most->minimum))
+        if (method.counts && preheat.minimum && wanted(method) &&
+            method.counts->value() > preheat.minimum->value.value() + margin_K &&
+            (!most || *method.counts > *most->counts))
             most = &method;
     return most;
 }
 
-/// Methods that ask for more than what rules, with a figure.
+/// Methods that ask for more than what rules, with a figure. A second opinion counts within its own range,
+/// worked out from what a certificate says, for a wall that is known.
 void judge_rivals(CautionList& cautions, const BoreHeat& heat) {
     const Preheat& preheat = heat.preheat;
-    const auto least_of = [&](Temperature minimum) { return show_minimum(minimum, cautions.units); };
-    const PreheatMethod* over = most_over(preheat, true, 1e-6);
+    const auto exact = [&](Temperature minimum) { return show_exact(minimum, cautions.units); };
+    const PreheatMethod* over = most_over(preheat, 1e-6, [](const auto& method) { return method.applies; });
     if (over)
         cautions.before_by(over->source,
                            "The approved procedure {} rules with {}, yet {} asks for {}: ask its author "
                            "before the first arc.",
                            "a method that applies asks for more than the approved procedure",
-                           preheat.approved, least_of(preheat.minimum->value), over->name,
-                           least_of(*over->minimum));
-    const PreheatMethod* more = most_over(preheat, false, much_more_K);
-    if (!more)
+                           preheat.approved, exact(preheat.minimum->value), over->name, exact(*over->counts));
+    if (!why_not_for_filler(heat.structure).empty()) { // metal of its own practice is spared
+        if (const PreheatMethod* more =
+                most_over(preheat, much_more_thick_K, [](const auto& method) { return !method.applies; }))
+            cautions.before_by(
+                more->source,
+                "Do not heat this metal for its filler: {} is {}{}. Take another filler, or have "
+                "an approved procedure settle the two.",
+                "{3}", more->name, more->range_from ? exact(*more->range_from) + " to " : "",
+                exact(*more->counts), more->note);
         return;
-    if (!why_not_for_filler(heat.structure).empty()) // metal of its own practice is spared
-        cautions.before_by(more->source,
-                           "Do not heat this metal for its filler: {} is {}{}. Take another filler, or have "
-                           "an approved procedure settle the two.",
-                           "{3}", more->name,
-                           more->range_from ? show_exact(*more->range_from, cautions.units) + " to " : "",
-                           show_exact(*more->minimum, cautions.units), more->note);
-    else if (!(over && *over->minimum >= *more->minimum)) // else that one says it already
-        cautions.before_by(more->source,
-                           "{} asks for {}, much more than the {} that rule: have the procedure settled by "
-                           "somebody qualified.",
-                           "{3}", more->name, least_of(*more->minimum), least_of(preheat.minimum->value),
-                           more->in_range
-                               ? "a second opinion, which does not rule"
-                               : "it is outside the range it was made for; the heat view says how");
+    }
+    if (!heat.certified || !heat.wall)
+        return;
+    const double margin_K = *heat.wall > rigid_wall ? much_more_thick_K : much_more_K;
+    const PreheatMethod* more = most_over(preheat, margin_K, [](const auto& method) {
+        return !method.applies && method.second_opinion && method.in_range;
+    });
+    if (more && !(over && *over->counts >= *more->counts)) // else that one says it already
+        cautions.before_by(
+            more->source,
+            "{} asks for {}, much more than the {} of {} that rule: have the procedure settled by "
+            "somebody qualified.",
+            "a second opinion, which does not rule", more->name, exact(*more->counts),
+            exact(preheat.minimum->value), preheat.minimum->by);
+}
+
+/// What the job says of whose rules it goes by, and what its window leaves.
+void judge_rules(CautionList& cautions, const RuledBore& on) {
+    const Preheat& preheat = on.plan.heat.preheat;
+    if (preheat.unlisted_rules)
+        cautions.before(
+            "Ask whose rules hold: {} does not name {} in a list of its own, so it does not rule here.",
+            "welding_rules of the job names it; {2} rules instead", preheat.welding_rules, on.bore.base,
+            preheat.minimum ? preheat.minimum->by : "nothing");
+    if (preheat.narrow)
+        cautions.before(
+            "Read the temperature with a contact thermometer before every ring: the window is narrow.",
+            "minimum and maximum lie under {} K apart", narrow_window_K);
+    if (preheat.interpass_max && preheat.interpass_max->gave_way)
+        cautions.before(
+            "Expect a hotter boss than usual: the maximum between rings gives way to the preheat.",
+            "it is common practice alone, {}", preheat.interpass_max->by);
+    if (on.plan.heat.cap_assumes_year)
+        cautions.before(
+            "Ask when the metal was bought, and write it into bought_after: what it may hold is taken "
+            "from the present edition of its standard.",
+            "older metal of its name has no cap on its carbon equivalent");
+    if (on.plan.heat.structure == "cast_iron" && preheat.minimum && preheat.minimum->value > chill_off &&
+        !on.bore.part_mass)
+        cautions.before(
+            "Heat the whole casting, evenly and no faster than 60 K/h: time and fuel here are those of the "
+            "boss alone, the least that it takes. Write its mass into part_mass.",
+            "iron that is hotter in one place than in another cracks");
+    if (preheat.later)
+        cautions.before(
+            "Keep two limits apart: the first layer has the preheat of the metal under it, the others "
+            "those of the filler; wait between the two.",
+            "a filler of another kind than the steel under it");
 }
 
 /// Methods that ask for preheat without a figure.
 void judge_unnamed(CautionList& cautions, const Preheat& preheat) {
     for (const PreheatMethod& method : preheat.methods)
-        if (method.asks == Asks::unnamed && !method.applies)
-            cautions.before_by(
-                method.source,
-                "Have the metal judged by somebody qualified: {} asks for more than any flame should give.",
-                "{1}", method.name, method.note);
-        else if (method.asks == Asks::unnamed && preheat.asked == PreheatState::needed_without_figure)
+        if (method.asks == Asks::unnamed && method.applies &&
+            preheat.asked == PreheatState::needed_without_figure)
             cautions.before_by(method.source,
                                "Do not go without preheat: {} asks for it and gives no figure.", "{1}",
                                method.name, method.note.empty() ? "it applies here" : method.note);
@@ -92,14 +129,11 @@ void judge_metal(CautionList& cautions, const WornBore& bore, const BoreHeat& he
                         "cast iron, on which the figures here do not hold; then hardness, and a chip for "
                         "chemistry. Until then it counts as 4140.",
                         "the metal is unknown, and a magnet holds on steel and on cast iron");
-    if (heat.not_the_grade && heat.unknown_metal)
-        cautions.before("Ask what the metal is: its certificate shows more than 4140, which unknown metal "
-                        "counts as. The rules count beside the rows.",
-                        "{}", *heat.not_the_grade);
-    else if (heat.not_the_grade)
-        cautions.before("Ask what the metal is: its certificate is not of {1}. The rows of that grade count "
-                        "as the least, beside the row for unknown steel.",
-                        "{0}", *heat.not_the_grade, bore.base);
+    if (heat.not_the_grade)
+        cautions.before(
+            "Ask what the metal is: its certificate is not of {1}. The higher of what that grade asks for "
+            "and of method B on the certificate holds.",
+            "{0}", *heat.not_the_grade, bore.base);
     if (heat.dirty_steel)
         cautions.before("Expect cracks in the hot weld: lay a trial ring and check it with dye penetrant "
                         "before you go on.",
@@ -110,6 +144,9 @@ void judge_metal(CautionList& cautions, const WornBore& bore, const BoreHeat& he
                         "a stainless filler on steel");
 }
 
+/// From over this much a filler is no low-hydrogen one [ml/100 g; AWS A4.3 H16].
+constexpr double wet_ml_100g = 16;
+
 void judge_what_is_missing(CautionList& cautions, const Procedure& procedure, const BoreHeat& heat) {
     if (!heat.wall)
         cautions.before("Measure the boss: preheat is taken for the thickest wall, with high restraint.",
@@ -117,15 +154,16 @@ void judge_what_is_missing(CautionList& cautions, const Procedure& procedure, co
     // Steel that is preheated hardens; the classes of hydrogen are those of ferritic fillers.
     const bool hardens =
         heat.ferritic_filler && heat.preheat.minimum && heat.preheat.minimum->value > chill_off;
-    if (!heat.hydrogen_ml_100g)
+    if (heat.hydrogen_is_assumed)
         cautions.before_by(
             "EN1011-2-B",
-            "Find the hydrogen class of {} on its certificate: without it the highest is taken, 20 ml/100 g, "
-            "and no row made for less rules alone.{}",
+            "Say which hydrogen class {} has, or use a low-hydrogen one: without it 30 ml/100 g are taken.{}",
             "neither its designation nor the job names one", procedure.filler,
-            hardens
-                ? " Where it names none take one of low hydrogen, of class H4, H5 or H8: this metal hardens."
-                : "");
+            hardens ? " This metal hardens: of class H4, H5 or H8 is what it asks for." : "");
+    else if (hardens && heat.hydrogen_ml_100g->value > wet_ml_100g)
+        cautions.before_by("EN1011-2-B", "Use a low-hydrogen filler first: {} brings up to {:.3g} ml/100 g.",
+                           "hydrogen cracks metal that hardens, and every ml/100 g asks for more preheat",
+                           procedure.filler, heat.hydrogen_ml_100g->value);
     if (heat.structure == "ferritic" && heat.laid.empty())
         cautions.before_by("EN1011-2-B",
                            "Write current and voltage into the job: preheat is taken for the heat input that "
@@ -145,8 +183,10 @@ void preheat_rules(CautionList& cautions, const RuledBore& on) {
     judge_metal(cautions, on.bore, heat);
     judge_rivals(cautions, heat);
     judge_unnamed(cautions, heat.preheat);
+    judge_rules(cautions, on);
     judge_filler_range(cautions, on);
     overruled_rules(cautions, on);
+    cooling_rules(cautions, heat);
     if (heat.structure == "ferritic" || heat.structure == "martensitic")
         judge_what_is_missing(cautions, on.procedure(), heat);
     const auto& wall = on.plan.build.wall;

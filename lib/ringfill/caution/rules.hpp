@@ -127,6 +127,8 @@ void preheat_rules(CautionList& cautions, const RuledBore& on);
 
 /// Its part on the approved procedure.
 void overruled_rules(CautionList& cautions, const RuledBore& on);
+/// How fast it cools beside the weld, and how hard it turns.
+void cooling_rules(CautionList& cautions, const BoreHeat& heat);
 
 /// What the heat balance of a bore warns of: a heater that cannot reach or hold a temperature, with the power
 /// needed and given, a boss that does not cool to where the work may go on, and one so light that a ring
@@ -157,11 +159,6 @@ void approved_rules(CautionList& cautions, const Procedure& procedure);
 
 /// Covered electrodes with a limit of hydrogen keep to it only when dry.
 void form_rules(CautionList& cautions, const Procedure& procedure, const Filler& filler);
-
-/// How a layer of austenitic, nickel, manganese or bronze metal on hardenable steel is qualified as a rule,
-/// where one minimum and one maximum contradict each other; a sentence after a space, or nothing for other
-/// fillers [common practice, no source].
-std::string layer_by_layer(const BoreHeat& heat);
 
 /// Why metal that an approved procedure heats against its rules is not; empty where it does not.
 struct NeverHeated {

@@ -7,6 +7,9 @@
 #include <range/v3/algorithm/contains.hpp>
 #include <range/v3/algorithm/find.hpp>
 
+#include <ringfill/heat/hold.hpp>
+#include <ringfill/units/metric.hpp>
+
 namespace ringfill {
 namespace {
 
@@ -80,8 +83,19 @@ void add_rings(std::vector<WorkStep>& steps, const HeatRun& run) {
     }
 }
 
-/// From the first flame to the last ring and the hold.
-WorkBlock hot_block(const HeatBalance& balance, const Times& times) {
+/// A heat treatment takes the longest hold that a document asks for, and what it takes to bring the part
+/// there, up to heat and down again.
+Time treatment_time(const BoreHeat& heat, const Times& times) {
+    Time longest{};
+    for (const HeatTreatment& asked : heat.preheat.heat_treatment)
+        longest = std::max(longest, treatment_hold(asked, mm(*heat.wall)));
+    return longest + standing_time(times, steps::heat_treat);
+}
+
+/// From the first flame to the last ring and the hold. What is not fit for service as welded is bored only
+/// after its heat treatment.
+WorkBlock hot_block(const BorePlan& planned, const Times& times) {
+    const HeatBalance& balance = *planned.heat_balance;
     const HeatRun& hot = balance.hot.run;
     const HeatRun& cold = balance.cold().run;
     WorkBlock block{{standing(times, steps::mount_torch), {steps::preheat, cold.warm_up.time + cold.delay}},
@@ -91,6 +105,10 @@ WorkBlock hot_block(const HeatBalance& balance, const Times& times) {
     add_rings(block.steps, hot);
     block.steps.push_back({steps::reheat, cold.reheating});
     block.steps.push_back({steps::hold, std::max(hot.post_heating, cold.post_heating)});
+    if (!planned.heat.preheat.heat_treatment.empty()) {
+        block.resting = steps::heat_treat;
+        block.rest += treatment_time(planned.heat, times);
+    }
     return block;
 }
 
@@ -134,11 +152,10 @@ JobWork work_on(const Job& job, const std::vector<BorePlan>& bores, const std::v
                                                             {},
                                                             standing(times, steps::take_off_bar)});
             add_survey_and_skim(line->set_up.steps, name, planned.boring, times);
-            line->bores.push_back(
-                {name,
-                 {before_the_weld(job.bores[i], times), hot_block(*planned.heat_balance, times),
-                  roughing(planned, times), finishing(planned.boring, times)},
-                 planned.heat.preheat.asked != PreheatState::none});
+            line->bores.push_back({name,
+                                   {before_the_weld(job.bores[i], times), hot_block(planned, times),
+                                    roughing(planned, times), finishing(planned.boring, times)},
+                                   planned.heat.preheat.asked != PreheatState::none});
         }
     return work;
 }

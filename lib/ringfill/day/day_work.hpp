@@ -12,9 +12,9 @@ namespace ringfill {
 /// All the work on a job: its lines with the pieces of every bore, bores without a line each on its own. All
 /// bores of a line are measured and skimmed on one set-up before one is welded: the tool is on, and the weld
 /// pulls the axis. Then each has its crack check; from the first flame to the last ring and the hold;
-/// roughing once it has cooled; finishing and measuring once it is cold. Needs the heat balance of every
-/// bore. The longer of two runs counts for the warm-up, the hold and the cooling, the one with the most stops
-/// for the rings.
+/// roughing once it has cooled, or has come back from its heat treatment; finishing and measuring once it is
+/// cold. Needs the heat balance of every bore. The longer of two runs counts for the warm-up, the hold and
+/// the cooling, the one with the most stops for the rings.
 JobWork work_on(const Job& job, const std::vector<BorePlan>& bores, const std::vector<StepTime>& times);
 
 } // namespace ringfill

@@ -40,6 +40,8 @@ inline constexpr Step weld{"weld", Phase::welding, {}, true, true, true};
 inline constexpr Step reheat{"reheats between rings", Phase::heating, {}, true, true};
 inline constexpr Step hold{"hold hot after the last ring", Phase::heating, {}, true, true};
 inline constexpr Step cool_to_rough{"cools for roughing", Phase::waiting};
+inline constexpr Step heat_treat{"cools and goes through heat treatment, by others", Phase::waiting,
+                                 "heat treatment"};
 inline constexpr Step trim{"trim the ends", Phase::boring, {}, true};
 inline constexpr Step rough{"rough and semi-finish", Phase::boring, {}, true};
 inline constexpr Step cool_to_finish{"cools for finishing", Phase::waiting};

@@ -1,6 +1,7 @@
 #include <ringfill/heat/bore_heat.hpp>
 
 #include <algorithm>
+#include <cmath>
 
 #include <fmt/format.h>
 
@@ -62,17 +63,17 @@ HeatedAgainst held_against(const BoreHeat& heat, bool is_hot, Temperature low, T
         return HeatedAgainst::manganese_steel;
     if (heat.cold_iron && low <= iron_cracks_to && high >= iron_cracks_from)
         return HeatedAgainst::cold_iron;
-    return heat.cools_in_the_open && softens ? HeatedAgainst::softening : HeatedAgainst::nothing;
+    return softens ? HeatedAgainst::softening : HeatedAgainst::nothing;
 }
 
 HeatedAgainst rings_against(const BoreHeat& heat) {
     const Preheat& preheat = heat.preheat;
-    if (preheat.approved.empty() || !preheat.minimum)
+    if (preheat.approved.empty() || preheat.approved_confirmed || !preheat.minimum)
         return HeatedAgainst::nothing;
     const Temperature low = preheat.minimum->value;
     const Temperature high = preheat.interpass_max ? std::max(low, preheat.interpass_max->value) : low;
     return held_against(heat, low >= over_hand_warm || preheat.overruled.interpass_max, low, high,
-                        preheat.overruled.preheat_most.has_value());
+                        preheat.overruled.preheat_most || preheat.overruled.rings_most);
 }
 
 /// Laid with nickel: of the methods that apply its own asks for none.
@@ -102,7 +103,8 @@ Time equalising_time(Length wall) {
 HeatedAgainst heated_against(const BoreHeat& heat) {
     const auto& hold = heat.preheat.post_heat;
     const HeatedAgainst rings = rings_against(heat);
-    if (rings != HeatedAgainst::nothing || heat.preheat.approved.empty() || !heat.preheat.least() || !hold)
+    if (rings != HeatedAgainst::nothing || heat.preheat.approved.empty() || heat.preheat.approved_confirmed ||
+        !heat.preheat.least() || !hold)
         return rings;
     return held_against(heat, true, hold->temperature.value, hold->temperature.value,
                         heat.preheat.overruled.hold_most.has_value());
@@ -110,10 +112,6 @@ HeatedAgainst heated_against(const BoreHeat& heat) {
 
 bool is_heated_against_its_rules(const BoreHeat& heat) {
     return heated_against(heat) != HeatedAgainst::nothing;
-}
-
-bool rings_are_heated_against_its_rules(const BoreHeat& heat) {
-    return rings_against(heat) != HeatedAgainst::nothing;
 }
 
 std::vector<Fault> band_faults(const std::string& bore, const Procedure& procedure,
@@ -133,7 +131,8 @@ std::vector<Fault> band_faults(const std::string& bore, const Procedure& procedu
     return faults;
 }
 
-BoreHeat bore_heat(const GivenBore& given, const BoreWeld& weld, const Site& site, const Family& family) {
+BoreHeat bore_heat(const GivenBore& given, const BoreWeld& weld, const Site& site, const Family& family,
+                   const HeatRules& rules) {
     const auto& [bore, settings, base] = given;
     const Procedure& procedure = *settings.procedure;
     BoreHeat heat;
@@ -146,7 +145,7 @@ BoreHeat bore_heat(const GivenBore& given, const BoreWeld& weld, const Site& sit
     refuse_if_any(Origin::job, faults);
 
     const HeatCase what =
-        heat_case(bore, procedure, site, family, base, *settings.filler, weld.build.wall, heat.lowest);
+        heat_case(bore, procedure, site, family, base, *settings.filler, weld.build.wall, heat.lowest, rules);
     static_cast<HeatFacts&>(heat) = what;
     heat.wall_is_given = bore.heat_wall.has_value();
     heat.structure = base.structure;
@@ -156,10 +155,28 @@ BoreHeat bore_heat(const GivenBore& given, const BoreWeld& weld, const Site& sit
     heat.dirty_steel = dirty_steel(bore, base);
     heat.preheat = preheat(what, procedure.approved ? &*procedure.approved : nullptr);
     heat.cold_iron = is_cold_iron(base, heat.preheat);
+    if (is_heated_against_its_rules(heat))
+        heat.preheat.state = PreheatState::contradictory;
     if (const auto least = heat.preheat.least();
-        heat.structure == "ferritic" && least && heat.lowest && heat.wall)
+        heat.structure == "ferritic" && least && heat.lowest && heat.wall &&
+        (heat.preheat.state == PreheatState::figure || heat.preheat.state == PreheatState::none))
         heat.cooling = cooling_time(*heat.lowest, *least, *heat.wall);
+    heat.quenched = what.is_quenched();
+    heat.t85_window_s = base.t85_s;
+    if (heat.cooling)
+        heat.hardness = hardness_beside_weld(what, heat.cooling->t85());
     return heat;
+}
+
+EnergyPerLength heat_input_for(const BoreHeat& heat, double t85_s) {
+    double low = 1e3;
+    double high = 1e8;
+    for (int i = 0; i < 100; ++i) {
+        const double middle = std::sqrt(low * high);
+        const auto cooling = cooling_time(in_si<EnergyPerLength>(middle), *heat.preheat.least(), *heat.wall);
+        (cooling && cooling->t85().value() < t85_s ? low : high) = middle;
+    }
+    return in_si<EnergyPerLength>(high);
 }
 
 } // namespace ringfill

@@ -6,6 +6,7 @@
 
 #include <ringfill/fault/fault.hpp>
 #include <ringfill/heat/arc_energy.hpp>
+#include <ringfill/heat/hardness.hpp>
 #include <ringfill/heat/preheat.hpp>
 #include <ringfill/units/quantity.hpp>
 #include <ringfill/weld/bore_weld.hpp>
@@ -60,8 +61,15 @@ struct BoreHeat : HeatFacts {
     bool cools_in_the_open = false;         ///< it must not be kept hot after the weld
     std::optional<std::string> dirty_steel; ///< what of the certificate makes hot cracks
     Preheat preheat;
+    bool quenched = false;                                          ///< quenched or wear plate
+    std::optional<Sourced<std::pair<double, double>>> t85_window_s; ///< that the grade asks for
+    std::optional<Hardness> hardness;                               ///< beside the weld
     std::optional<CoolingTime> cooling; ///< at the minimum, with the lowest heat input; ferritic steel only
 };
+
+/// The heat input that brings the cooling time to a value, for the wall and the minimum of a bore whose
+/// cooling time is known [J/m].
+EnergyPerLength heat_input_for(const BoreHeat& heat, double t85_s);
 
 /// From here on heat harms metal that is welded hand-warm [common practice, no source].
 inline const Temperature over_hand_warm = in_si<Temperature>(323.15);
@@ -72,21 +80,20 @@ inline const Temperature iron_cracks_from = in_si<Temperature>(473.15);
 inline const Temperature iron_cracks_to = in_si<Temperature>(723.15);
 
 /// What an approved procedure heats that is never heated: manganese steel, by a preheat of 50 °C or more, by
-/// a hold, or by an interpass maximum over its own; cast iron laid cold, between 200 and 450 °C; steel that
-/// keeps its hardness only under 250 °C, over what softens it.
+/// a hold, or by an interpass maximum over its own; cast iron laid cold, between 200 and 450 °C; hardened
+/// steel, over what softens it, or of which nobody knows that, over the maximum of its group by 50 K. Nothing
+/// once its author has confirmed it.
 enum class HeatedAgainst { nothing, manganese_steel, cold_iron, softening };
 HeatedAgainst heated_against(const BoreHeat& heat);
 
 /// Whether it is one of them. Its author must confirm that before anything of it is done.
 bool is_heated_against_its_rules(const BoreHeat& heat);
 
-/// Whether the rings themselves are, by the approved preheat or interpass maximum, and not the hold alone.
-bool rings_are_heated_against_its_rules(const BoreHeat& heat);
-
 /// Works out the heat input of every pass as laid, then preheat and interpass temperature; an approved
 /// procedure rules. Throws Faulty: Origin::job when a heat input lies outside the approved band or the
 /// certificate cannot be one, Origin::table when the family's plugin breaks a rule.
-BoreHeat bore_heat(const GivenBore& given, const BoreWeld& weld, const Site& site, const Family& family);
+BoreHeat bore_heat(const GivenBore& given, const BoreWeld& weld, const Site& site, const Family& family,
+                   const HeatRules& rules = {});
 
 /// How every figure of a bore's heat was reached, by paths under the bore.
 std::vector<Working> heat_working(const WornBore& bore, const BoreWeld& weld, const BoreHeat& heat);

@@ -20,7 +20,7 @@ std::optional<double> family_value(const Preheat& preheat, std::string_view name
 std::string closed_window(const BalanceCase& balance_case) {
     const Preheat& preheat = balance_case.heat.preheat;
     const double maximum = preheat.interpass_max->value.value();
-    if (maximum - preheat.minimum->value.value() < least_window_K)
+    if (maximum - preheat.minimum->value.value() < least_window_K - 1e-6)
         return fmt::format(
             "between its preheat minimum and its interpass maximum there are less than {:.0f} K",
             least_window_K);
@@ -34,11 +34,12 @@ std::string missing(const BalanceCase& balance_case, const std::optional<HotMeta
     const Preheat& preheat = balance_case.heat.preheat;
     const std::pair<bool, std::string> reasons[] = {
         {!balance_case.bore.boss_diameter || !balance_case.build.wall, "the job does not give boss_diameter"},
-        {!preheat.figure(), "no preheat figure is known"},
+        {!preheat.minimum || (preheat.asked != PreheatState::figure && preheat.asked != PreheatState::none),
+         "no preheat figure is known"},
         {heated_against(balance_case.heat) != HeatedAgainst::nothing,
          "its approved procedure heats it against its rules"},
         {!preheat.interpass_max, "no interpass maximum is known"},
-        {preheat.state == PreheatState::contradictory, "its preheat minimum lies over its interpass maximum"},
+        {preheat.closed, "between its preheat minimum and its interpass maximum no ring could begin"},
         {!balance_case.heat.voltage, "the job does not give the voltage"},
         {!balance_case.heat.current, "the current is not known"},
         {!metal, "the table gives no specific heat of " + balance_case.bore.base},
@@ -48,6 +49,15 @@ std::string missing(const BalanceCase& balance_case, const std::optional<HotMeta
         if (holds)
             return reason;
     return closed_window(balance_case);
+}
+
+/// Iron is heated whole and slowly, or laid cold in stitches; the whole of it takes up the heat then.
+void treat_as_iron(HeatRunSettings& settings, const WornBore& bore, const BoreHeat& heat) {
+    constexpr double iron_warms_K_per_h = 60; // practice
+    settings.part = bore.part_mass.value_or(Mass());
+    settings.by_stitches = heat.cold_iron;
+    if (!heat.cold_iron && settings.minimum > chill_off)
+        settings.heating_max_K_per_h = iron_warms_K_per_h;
 }
 
 /// The plates of the job where it tells of them.
@@ -78,13 +88,11 @@ BossRun run_with(const BalanceCase& balance_case, const HotMetal& metal, std::ve
                             *balance_case.heat.current,
                      .heater = heater.into_metal(),
                      .heater_stays = heater.stays,
-                     .heating_max_K_per_h = family_value(preheat, "heating_max_K_per_h"),
                      .skin = heater.skin.value_or(preheat.interpass_max->value),
                      .start_delay = heater.start_delay,
                      .step_over = balance_case.step_over,
                      .cleaning = balance_case.cleaning,
                      .blanket = balance_case.blanket,
-                     .by_stitches = balance_case.heat.cold_iron,
                      .cooling_max_K_per_h = family_value(preheat, "cooling_max_K_per_h"),
                      .rough_below = balance_case.rough_below,
                      .finish_below = std::max(balance_case.finish_below,
@@ -93,6 +101,12 @@ BossRun run_with(const BalanceCase& balance_case, const HotMetal& metal, std::ve
         boss.settings.hold_at = preheat.post_heat->temperature.value;
         boss.settings.hold_for = preheat.post_heat->time;
     }
+    if (balance_case.heat.structure == "cast_iron")
+        treat_as_iron(boss.settings, bore, balance_case.heat);
+    if (preheat.slow_cooling)
+        boss.settings.cooling_slow_down_to = preheat.slow_cooling->down_to;
+    if (preheat.later)
+        boss.settings.later = {preheat.later->minimum.value, preheat.later->maximum.value};
     boss.run = heat_run(boss.settings, balance_case.passes);
     return boss;
 }

@@ -5,6 +5,7 @@
 #include <range/v3/algorithm/find.hpp>
 
 #include <ringfill/heat/identity.hpp>
+#include <ringfill/heat/unknown_metal.hpp>
 
 namespace ringfill {
 namespace {
@@ -18,6 +19,14 @@ Shares of_deposit(const Filler& filler) {
     Shares shares = plain_shares(filler.composition);
     fill_up(shares, filler.typical);
     return shares;
+}
+
+double number_of(double number) {
+    return number;
+}
+template <class Quantity>
+double number_of(const Quantity& quantity) {
+    return quantity.value();
 }
 
 /// What kind of metal the filler lays, by the upper limits of its deposit; what is not named counts as none.
@@ -38,33 +47,65 @@ void judge_deposit(HeatCase& heat_case, const Base& base, const Filler& filler) 
     heat_case.ferritic_filler = !nickel && !foreign && percent("Cr") <= 16 && percent("C") < 2;
 }
 
+TakenComposition composition_taken(const CompositionLimits& limits) {
+    TakenComposition found{reaching(cet_index, limits), {}};
+    if (!limits.cap_pct)
+        return found;
+    const auto most_of = [&](LinearIndex index) { return index_of(index, reaching(index, limits)); };
+    found.reached = {most_of(ce_iiw_index), most_of(cet_index), most_of(pcm_index),
+                     most_of(chemical_carbon_index)};
+    return found;
+}
+
+void take_composition(HeatCase& what, const WornBore& bore, const Base& base) {
+    const BaseComposition known = base_composition(bore, base, what.wall);
+    TakenComposition chosen = composition_taken(known.limits);
+    what.composition = std::move(chosen.shares);
+    what.reached = chosen.reached;
+    what.certified = known.is_full;
+    what.cap_assumes_year = known.cap && known.cap->assumes_year;
+    if (!what.not_the_grade)
+        return;
+    WornBore without = bore;
+    without.composition.clear();
+    without.carbon_equivalent_pct.reset();
+    what.of_the_grade = composition_taken(base_composition(without, base, what.wall).limits);
+}
+
+void take_hydrogen(HeatCase& what, const Procedure& procedure, const Filler& filler) {
+    what.hydrogen_is_measured = procedure.hydrogen_ml_100g.has_value();
+    if (what.hydrogen_is_measured)
+        what.hydrogen_ml_100g = {*procedure.hydrogen_ml_100g, "job"};
+    else if (filler.hydrogen_ml_100g)
+        what.hydrogen_ml_100g = filler.hydrogen_ml_100g;
+    else
+        what.hydrogen_ml_100g = {most_hydrogen_ml_100g, "hydrogen-unclassed"};
+    what.hydrogen_is_assumed = !what.hydrogen_is_measured && !filler.hydrogen_ml_100g;
+}
+
 } // namespace
 
 HeatCase heat_case(const WornBore& bore, const Procedure& procedure, const Site& site, const Family& family,
                    const Base& base, const Filler& filler, std::optional<Length> wall,
-                   std::optional<EnergyPerLength> lowest_heat_input) {
+                   std::optional<EnergyPerLength> lowest_heat_input, const HeatRules& rules) {
     HeatCase what;
+    what.rules = rules;
     what.family = &family;
     what.base = &base;
     what.filler = &filler;
     what.filler_name = procedure.filler;
-    what.composition = plain_shares(base.composition);
-    for (const auto& [element, percent] : bore.composition)
-        if (double* known = value_named(what.composition, element))
-            *known = percent;
-        else
-            what.composition.emplace_back(element, percent);
     what.not_the_grade = not_of_grade(bore, base);
     what.wall = bore.heat_wall ? bore.heat_wall : wall;
+    take_composition(what, bore, base);
+    what.deposit = deposit_analysis(procedure, filler);
     if (what.wall)
         what.combined = 2.0 * std::min(*what.wall, thick_wall);
     what.restraint = what.wall && *what.wall <= rigid_wall ? Restraint::medium : Restraint::high;
-    what.hydrogen_is_measured = procedure.hydrogen_ml_100g.has_value();
-    what.hydrogen_ml_100g = filler.hydrogen_ml_100g;
-    if (what.hydrogen_is_measured)
-        what.hydrogen_ml_100g = {*procedure.hydrogen_ml_100g, "job"};
+    take_hydrogen(what, procedure, filler);
     what.lowest_heat_input = lowest_heat_input;
     judge_deposit(what, base, filler);
+    what.group = group_of(what);
+    what.as_quenched = shows_quenched_plate(what);
     what.ambient = site.ambient;
     what.doubt = identity_doubt(bore, base);
     return what;
@@ -78,7 +119,7 @@ Question question_on(const std::string& topic, const HeatCase& heat_case) {
     };
     const auto add_quantity = [&](const char* name, const auto& quantity) {
         if (quantity)
-            add(name, quantity->value());
+            add(name, number_of(*quantity));
     };
     const auto add_sourced = [&](const char* name, const auto& number) {
         if (number)
@@ -86,8 +127,15 @@ Question question_on(const std::string& topic, const HeatCase& heat_case) {
     };
     for (const auto& [element, percent] : heat_case.composition)
         add("base_" + element + "_pct", percent);
-    for (const auto& [element, percent] : of_deposit(*heat_case.filler))
-        add("deposit_" + element + "_pct", percent);
+    add_quantity("reached_CE_IIW_pct", heat_case.reached.ce_iiw);
+    add_quantity("reached_CET_pct", heat_case.reached.cet);
+    add_quantity("reached_Pcm_pct", heat_case.reached.pcm);
+    add_quantity("reached_chemical_carbon_pct", heat_case.reached.chemical_carbon);
+    const bool is_steel = base.structure == "ferritic";
+    if (!is_steel || heat_case.deposit.left_out.empty())
+        for (const auto& [element, percent] :
+             is_steel ? heat_case.deposit.shares : of_deposit(*heat_case.filler))
+            add("deposit_" + element + "_pct", percent);
     add_quantity("wall_m", heat_case.wall);
     add_quantity("combined_thickness_m", heat_case.combined);
     add("restraint", static_cast<double>(heat_case.restraint));

@@ -56,22 +56,26 @@ struct HeatRunSettings {
     HotMetal metal;
     Temperature ambient;
     Temperature minimum;
-    Temperature maximum;       ///< at least 15 K over the minimum, more than 20 K over the ambient
+    Temperature maximum; ///< at least 15 K over the minimum, more than 20 K over the ambient
+    /// From the second layer on, where that is not the same: minimum and maximum.
+    std::optional<std::pair<Temperature, Temperature>> later = {};
     Power arc;                 ///< into the metal while the arc burns
     Power heater;              ///< into the metal while it heats
     bool heater_stays = false; ///< on the boss, while it is welded
     std::optional<double> heating_max_K_per_h = {};
-    Temperature skin;                        ///< the outside gets no hotter by the heater
-    Time start_delay = {};                   ///< from heater off to the first arc
-    Time step_over = {};                     ///< least pause between rings
-    Time cleaning = {};                      ///< between layers
-    Length blanket = {};                     ///< thickness, over 0
-    bool by_stitches = false;                ///< iron that is laid cold
+    Temperature skin;         ///< the outside gets no hotter by the heater
+    Time start_delay = {};    ///< from heater off to the first arc
+    Time step_over = {};      ///< least pause between rings
+    Time cleaning = {};       ///< between layers
+    Length blanket = {};      ///< thickness, over 0
+    bool by_stitches = false; ///< iron that is laid cold
+    Mass part = {};           ///< of the whole casting, where it is more than the boss and is heated too
     std::optional<Temperature> hold_at = {}; ///< post-heat
     Time hold_for = {};
     std::optional<double> cooling_max_K_per_h = {}; ///< slow cooling asked for: it cools under a blanket
-    Temperature rough_below;                        ///< roughing begins under this
-    Temperature finish_below;                       ///< finishing and measuring under this
+    std::optional<Temperature> cooling_slow_down_to = {}; ///< and down to where; nothing: all the way
+    Temperature rough_below;                              ///< roughing begins under this
+    Temperature finish_below;                             ///< finishing and measuring under this
 };
 
 /// How a run ends.
@@ -166,15 +170,13 @@ struct HeatRun {
 inline constexpr double reheat_depth_K = 25;
 /// A ring begins so far under the maximum at least: what the start spot may be out by [K; section 9].
 inline constexpr double start_margin_K = 8;
-/// A narrower window is not run [K; own choice].
-inline constexpr double least_window_K = 15;
-/// Nor is one whose maximum lies so little over the air [K; own choice].
+/// A window whose maximum lies so little over the air is not run [K; own choice].
 inline constexpr double least_over_air_K = 20;
 /// A pause longer than its least by more than this is listed as a rest.
 inline const Time longest_dwell = in_si<Time>(90);
 
 /// What a reheat goes up to.
-Temperature reheated_to(const HeatRunSettings& settings);
+Temperature reheated_to(Temperature minimum, Temperature maximum);
 
 /// Follows the boss ring by ring: a ring begins only between the limits, with a pause, a rest or a reheat
 /// before it where that is needed.

@@ -56,15 +56,43 @@ Working value_working(std::string figure, const AnsweredFigure& value) {
     return answer_working(std::move(figure), value, "1*x", {"x", amount}, amount);
 }
 
+/// What documents print of the heat treatment after welding.
+std::vector<Working> treatment_working(const Preheat& preheat) {
+    std::vector<Working> work;
+    for (std::size_t i = 0; i < preheat.heat_treatment.size(); ++i) {
+        const HeatTreatment& one = preheat.heat_treatment[i];
+        const auto print = [&](const char* figure, double value, const char* unit) {
+            work.push_back(
+                taken(element_path("heat_treatment", i) + "." + figure, {"x", value, unit}, one.source));
+        };
+        print("low_degC", one.degC.first, "°C");
+        print("high_degC", one.degC.second, "°C");
+        print("min_per_25mm", one.min_per_25mm, "min");
+        print("at_least_min", one.at_least_min, "min");
+    }
+    return work;
+}
+
 std::vector<Working> preheat_working(const Preheat& preheat) {
     std::vector<Working> work;
     const auto add = [&](const char* figure, const std::optional<AskedTemperature>& asked) {
         if (asked)
             work.push_back(temperature_working(figure, *asked, asked->value));
     };
-    add("preheat_min_degC", preheat.figure());
-    add("interpass_max_degC", preheat.interpass_max);
-    if (const auto& hold = preheat.post_heat) {
+    const bool acts = preheat.state == PreheatState::figure || preheat.state == PreheatState::none;
+    if (acts) {
+        add("preheat_min_degC", preheat.minimum);
+        add("interpass_max_degC", preheat.interpass_max);
+    }
+    if (acts && preheat.later) {
+        const auto later = [&](const char* figure, const AskedTemperature& asked) {
+            work.push_back(worked(std::string("later_layers.") + figure, "T - 273.15",
+                                  {{"T", asked.value.value(), "K"}}, in_deg_c(asked.value), asked.source));
+        };
+        later("min_degC", preheat.later->minimum);
+        later("max_degC", preheat.later->maximum);
+    }
+    if (const auto& hold = preheat.post_heat; hold && acts) {
         add("post_heat_degC", hold->temperature);
         work.push_back(hold->is_approved ? taken("post_heat_s", {"t", in_seconds(hold->time)}, "approved")
                                          : value_working("post_heat_s", hold->time_working));
@@ -75,6 +103,10 @@ std::vector<Working> preheat_working(const Preheat& preheat) {
                 temperature_working(element_path("methods", i) + ".minimum_degC", method, *method.minimum));
     for (const AnsweredFigure& value : preheat.values)
         work.push_back(value_working(member_path("values", value.name), value));
+    for (std::size_t i = 0; i < preheat.lowered_by.size(); ++i)
+        work.push_back(
+            taken(element_path("lowered_by", i) + ".K", {"dT", preheat.lowered_by[i].kelvin, "K"}));
+    append(work, treatment_working(preheat));
     return work;
 }
 
@@ -115,6 +147,8 @@ std::vector<Working> heat_working(const WornBore& bore, const BoreWeld& weld, co
     std::vector<Working> work = heat_inputs(heat);
     append(work, under("heat", preheat_working(heat.preheat)));
     append(work, under("heat", wall_working(bore, weld, heat)));
+    if (heat.hardness)
+        work.push_back(taken("heat.hardness_HV", {"HV", heat.hardness->vickers, "HV"}, "Yurioka1987"));
     if (heat.hydrogen_ml_100g)
         work.push_back(taken("heat.hydrogen_ml_100g", {"H", heat.hydrogen_ml_100g->value, "ml/100 g"},
                              heat.hydrogen_ml_100g->source));

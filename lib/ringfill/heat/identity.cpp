@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include <ringfill/heat/base_composition.hpp>
 #include <ringfill/units/metric.hpp>
 
 namespace ringfill {
@@ -26,6 +27,17 @@ std::string name_of(const Base& base) {
     return base.name == unknown_metal ? "4140, which unknown metal counts as" : base.name;
 }
 
+/// How far over a maximum a certificate may be of the grade all the same: a product analysis may pass the
+/// ladle's by a little [common practice, no source].
+constexpr double carbon_tolerance_pct = 0.02;
+constexpr double other_tolerance = 1.1;
+
+/// Carbon this far under the grade is of another steel [common practice, no source].
+constexpr double far_under_pct = 0.10;
+/// Where the standard gives no least carbon, that of a medium carbon steel lies this share under its most.
+constexpr double medium_carbon_pct = 0.30;
+constexpr double usual_least_share = 0.8;
+
 /// "C 0.5 % is over the 0.48 % of C45", where a certificate holds more than a limit.
 std::optional<std::string> over(const WornBore& bore, std::string_view element, double limit,
                                 const std::string& of) {
@@ -35,16 +47,42 @@ std::optional<std::string> over(const WornBore& bore, std::string_view element, 
     return fmt::format("{} {:.4g} % is over the {:.4g} % of {}", element, *percent, limit, of);
 }
 
+/// What a certificate may show of an element before it is of another grade; stainless steel is told by its
+/// limit.
+double tolerated(const Base& base, std::string_view element, double limit) {
+    if (base.structure != "ferritic")
+        return limit;
+    return element == "C" ? limit + carbon_tolerance_pct : limit * other_tolerance;
+}
+
 /// The first hardening element over the grade's limit. What a ferritic grade does not name has a limit too;
 /// stainless steel is told by what it names.
 std::optional<std::string> over_grade(const WornBore& bore, const Base& base) {
     for (const auto& [element, unnamed] : unnamed_limits) {
         const auto* named = value_named(base.composition, element);
-        if (named || base.structure == "ferritic")
-            if (auto found = over(bore, element, named ? named->value : unnamed, name_of(base)))
-                return found;
+        if (!named && base.structure != "ferritic")
+            continue;
+        const double limit = named ? named->value : unnamed;
+        const double* percent = value_named(bore.composition, element);
+        if (percent && *percent > tolerated(base, element, limit) + 1e-9)
+            return over(bore, element, limit, name_of(base));
     }
     return std::nullopt;
+}
+
+/// Carbon far under what the grade holds: "C 0.1 % is far under the 0.43 % of 1045".
+std::optional<std::string> far_under(const WornBore& bore, const Base& base) {
+    const double* carbon = value_named(bore.composition, "C");
+    const auto* least = value_named(base.composition_min, "C");
+    const auto* most = value_named(base.composition, "C");
+    if (!carbon || !most || base.name == unknown_metal)
+        return std::nullopt;
+    if (!least && most->value < medium_carbon_pct)
+        return std::nullopt;
+    const double limit = least ? least->value : usual_least_share * most->value;
+    if (*carbon >= limit - far_under_pct)
+        return std::nullopt;
+    return fmt::format("C {:.4g} % is far under the {:.4g} % of {}", *carbon, limit, base.name);
 }
 
 std::optional<std::string> under_grade(const WornBore& bore, const Base& base) {
@@ -99,7 +137,11 @@ std::optional<std::string> identity_doubt(const WornBore& bore, const Base& base
 std::optional<std::string> not_of_grade(const WornBore& bore, const Base& base) {
     if (base.composition.empty() || base.structure != "ferritic")
         return std::nullopt;
-    return over_grade(bore, base);
+    if (base.name == unknown_metal && is_full_certificate(bore))
+        return std::nullopt; // it is worked out by it, whatever it is
+    if (auto found = over_grade(bore, base))
+        return found;
+    return far_under(bore, base);
 }
 
 std::optional<std::string> dirty_steel(const WornBore& bore, const Base& base) {

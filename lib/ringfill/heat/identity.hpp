@@ -22,8 +22,10 @@ bool holds_magnet(const Base& base);
 std::optional<std::string> identity_doubt(const WornBore& bore, const Base& base);
 
 /// Why a mill certificate is not of a ferritic grade, though of a ferritic steel: the first hardening element
-/// (C, Mn, Cr, Ni, Mo, Cu, V, Nb, B; Si, P and S do not harden) over the grade's limit, of unknown metal over
-/// that of the grade it counts as.
+/// (C, Mn, Cr, Ni, Mo, Cu, V, Nb, B; Si, P and S do not harden) over the grade's limit by more than 0.02 % of
+/// carbon or a tenth of another, of unknown metal over that of the grade it counts as; or carbon that is far
+/// under the grade's, by more than 0.10 %. Nothing for unknown metal whose certificate gives all that the
+/// rules weigh [the limits: common practice, no source].
 std::optional<std::string> not_of_grade(const WornBore& bore, const Base& base);
 
 /// What of the certificate makes cracks in the hot weld: P or S over the grade's limit, in words; else

@@ -36,9 +36,14 @@ void take_worse(RowAnswer& answer, const PreheatRow& row) {
     if (row.minimum.value > answer.minimum.value) {
         answer.minimum = row.minimum;
         answer.range_from = row.range_from;
+        answer.printed_degC = row.printed_degC;
+        answer.printed_degF = row.printed_degF;
     }
-    if (row.maximum && (!answer.maximum || row.maximum->value < answer.maximum->value))
+    if (row.maximum && (!answer.maximum || row.maximum->value < answer.maximum->value)) {
         answer.maximum = row.maximum;
+        answer.printed_maximum_degC = row.printed_maximum_degC;
+        answer.printed_maximum_degF = row.printed_maximum_degF;
+    }
 }
 
 } // namespace

@@ -1,10 +1,6 @@
 
 #include <fmt/format.h>
 
-#include <range/v3/algorithm/contains.hpp>
-
-#include <ringfill/fault/nearest.hpp>
-#include <ringfill/fault/printable.hpp>
 #include <ringfill/job/description.hpp>
 #include <ringfill/job/field_rules.hpp>
 #include <ringfill/job/own_fields.hpp>
@@ -89,26 +85,12 @@ void check_size_limits(const WornBore& bore, const Entry& entry) {
                      "write the smallest and the largest size around finish_diameter");
 }
 
-void check_composition(const WornBore& bore, const Entry& entry) {
-    double sum = 0;
-    for (const auto& [element, percent_by_mass] : bore.composition) {
-        sum += percent_by_mass;
-        if (!ranges::contains(element_symbols, element))
-            entry.refuse("composition",
-                         fmt::format("names {}, which is no symbol of an element", in_quotes(element)),
-                         suggest(element, {std::begin(element_symbols), std::end(element_symbols)}));
-    }
-    if (sum > 100)
-        entry.refuse("composition", "adds up to more than 100 %",
-                     "write percent by mass as the certificate prints it");
-}
-
 void check_bore(WornBore& bore, const Entry& entry) {
     if (bore.base == "unknown" && entry.reading().by_hand)
         entry.refuse("base", "names no family", R"(name it "steel/unknown" until a magnet says otherwise)");
     if (bore.base == "unknown")
         bore.base = "steel/unknown"; // until a magnet says otherwise
-    check_composition(bore, entry);
+    check_shares(bore.composition, entry, "composition");
     check_size_limits(bore, entry);
     if (entry.is_read("length"))
         check_what_lies_along(bore, entry);
@@ -134,6 +116,17 @@ constexpr Field bore_fields[] = {
     field<&WornBore::composition>(
         "composition", Span{0, 100}, R"({ "C": 0.46, "Mn": 0.68 })",
         "percent by mass from the mill certificate; each element takes the place of the table's"),
+    field<&WornBore::carbon_equivalent_pct>("carbon_equivalent", Span{0.1, 2}, "0.43",
+                                            "CEV (CE of the IIW) as the certificate prints it, percent"),
+    field<&WornBore::bought_after>("bought_after", Span{1900, 2100}, "2004",
+                                   "the metal was bought in that year or later"),
+    field<&WornBore::product_thickness>(
+        "product_thickness", size, R"("60 mm")",
+        "thickness of the plate, bar or forging that the part was cut from; the largest of wall, length and "
+        "half the boss when left out"),
+    // kg
+    field<&WornBore::part_mass>("part_mass", Span{1e-3, 1e6}, R"("800 kg")",
+                                "mass of the whole casting, which is heated with the boss"),
     field<&WornBore::magnetic>(
         "magnetic", "true",
         "whether a magnet holds on the boss; try it before any heat when the metal is unknown"),

@@ -129,6 +129,8 @@ constexpr Field job_fields[] = {
     by_practice<&Job::blanket>("blanket", Span{5e-3, 0.2}, R"("25 mm")",
                                "thickness of the insulating blanket, ceramic fibre"),
     by_practice<&Job::reserve>("reserve", share, R"("10 %")", "how much more than needed goes into the van"),
+    field<&Job::welding_rules>("welding_rules", name, R"("AWS D1.1")",
+                               "the document the job works by, as the tables of preheat name it"),
     shown<&Job::prices>("prices", prices_record, R"({ "currency": "EUR" })",
                         "what things cost, for the quote"),
 };

@@ -1,6 +1,7 @@
 
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/job/description.hpp>
+#include <ringfill/job/field_rules.hpp>
 #include <ringfill/job/own_fields.hpp>
 #include <ringfill/job/spans.hpp>
 
@@ -29,6 +30,8 @@ constexpr Field approved_fields[] = {
                                  "lowest and highest heat input"),
     field<&Approved::post_heat>("post_heat", post_heat_record,
                                 R"({ "temperature": "250 degC", "time": "2 h" })", "hold after welding"),
+    field<&Approved::confirmed>("confirmed", "false",
+                                "whether its author has confirmed what would be stopped without it"),
 };
 
 constexpr Field procedure_fields[] = {
@@ -81,11 +84,14 @@ constexpr Field procedure_fields[] = {
     by_practice<&Procedure::gas_after>("gas_after", gas_time, R"("2 s")", "gas after each stop"),
     field<&Procedure::stick_out>("stick_out", size, R"("12 mm")",
                                  "wire from the contact tip to the arc; the filler's when left out"),
-    // ml in 100 g, the most that a rule was made for
+    // ml in 100 g, the most that a rule runs on to
     field<&Procedure::hydrogen_ml_100g>(
-        "hydrogen_ml_100g", Span{0.01, 20}, "3.5",
+        "hydrogen_ml_100g", Span{0.01, 30}, "3.5",
         "diffusible hydrogen of the weld metal, measured (ISO 3690), ml in 100 g; the limit of the filler's "
-        "class when left out. Over 20 no rule holds: take a drier filler"),
+        "class when left out. Over 30 no rule holds: take a drier filler"),
+    field<&Procedure::deposit>("deposit", Span{0, 100}, R"({ "C": 0.07, "Mn": 1.1 })",
+                               "measured analysis of its undiluted weld metal, percent by mass; the filler's "
+                               "when left out"),
     field<&Procedure::approved>(
         "approved", approved_record,
         R"({ "reference": "P-12 rev 2", "preheat_min": "180 degC", "interpass_max": "300 degC" })",
@@ -105,6 +111,7 @@ void check_procedure(Procedure& procedure, const Entry& entry) {
                      R"(write "wire_feed": "8 m/min" or "current": "180 A", or both)");
     if (entry.is_read("travel") && procedure.travel_max && procedure.travel > *procedure.travel_max)
         entry.refuse("travel_max", "is slower than travel", "write the fastest travel that still welds well");
+    check_shares(procedure.deposit, entry, "deposit");
     procedure.transfer_given = entry.has("transfer");
 }
 

@@ -3,6 +3,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include <ringfill/job/description.hpp>
@@ -14,6 +15,10 @@ inline constexpr std::string_view element_symbols[] = {
     "C",  "Si", "Mn", "P",  "S",  "Cr", "Ni", "Mo", "V",  "Cu", "Al", "Nb", "Ti",
     "B",  "N",  "W",  "Co", "Sn", "As", "Sb", "Pb", "Bi", "Zr", "Ta", "Ca", "Mg",
     "Ce", "Zn", "Se", "Te", "Fe", "H",  "O",  "La", "Y",  "Ag", "Be", "Cd", "Hf"};
+
+/// Refuses percent by mass of what is no element, and more than 100 % in all.
+void check_shares(const std::vector<std::pair<std::string, double>>& shares, const Entry& entry,
+                  std::string_view field);
 
 /// What the reader asks of several fields of one object together, told for the schema and the manual. The
 /// reader has a message of its own for each.

@@ -29,7 +29,8 @@ struct Job {
     Time change_over; ///< going to another bore of a line and back
     Ratio reserve;    ///< share of each need taken on top
     Prices prices;
-    std::vector<Assumed> assumed; ///< values the file left out
+    std::optional<std::string> welding_rules; ///< the document that the job works by
+    std::vector<Assumed> assumed;             ///< values the file left out
 };
 
 } // namespace ringfill

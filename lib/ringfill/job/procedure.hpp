@@ -21,6 +21,7 @@ struct Approved {
     std::optional<Temperature> interpass_max;
     std::optional<std::pair<EnergyPerLength, EnergyPerLength>> heat_input; ///< lowest and highest
     std::optional<PostHeat> post_heat;
+    bool confirmed = false; ///< its author confirms what would be stopped
 };
 
 /// How the torch goes round: closed rings stepped by a pitch, or one helix a layer.
@@ -52,7 +53,8 @@ struct Procedure {
     Time gas_before;
     Time gas_after;
     std::optional<Length> stick_out;
-    std::optional<double> hydrogen_ml_100g; ///< diffusible, measured [ISO 3690]
+    std::optional<double> hydrogen_ml_100g;              ///< diffusible, measured [ISO 3690]
+    std::vector<std::pair<std::string, double>> deposit; ///< measured all-weld analysis, percent by mass
     std::optional<Approved> approved;
 };
 

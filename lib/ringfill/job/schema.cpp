@@ -105,6 +105,7 @@ const std::string* form_of(const Record& record, const Field& field) {
         {&prices_record, "wire_kg", "\\S"},
         {&prices_record, "packs", "\\S"},
         {&prices_record, "extras", "\\S"},
+        {&procedure_record, "deposit", fmt::format("^(?:{})$", listed(element_symbols, "|"))},
         {&bore_record, "composition", fmt::format("^(?:{})$", listed(element_symbols, "|"))}};
     for (const auto& [whose, name, pattern] : forms)
         if (whose == &record && name == field.name)

@@ -65,6 +65,10 @@ struct WornBore {
     std::string axis;                                        ///< horizontal or vertical
     std::string base;                                        ///< family/grade
     std::vector<std::pair<std::string, double>> composition; ///< percent by mass
+    std::optional<double> carbon_equivalent_pct;             ///< CEV as the certificate prints it
+    std::optional<int> bought_after;                         ///< bought in this year or later
+    std::optional<Length> product_thickness;                 ///< of what the part was cut from
+    std::optional<Mass> part_mass;                           ///< of the whole casting, for heating
     std::optional<bool> magnetic;                            ///< whether a magnet holds on the boss
     Length finish_diameter;
     std::optional<std::string> size_class;

@@ -60,6 +60,9 @@ typedef struct rf_text {
      base_C_pct, base_Mn_pct, ...     composition of the base metal, percent by mass, by element symbol: the mill
                                       certificate's where it says so, else the table's (the end that asks for more)
      deposit_C_pct, ...               composition of the filler's deposit, likewise
+     reached_CE_IIW_pct, reached_CET_pct, reached_Pcm_pct, reached_chemical_carbon_pct
+                                      the largest index that any composition within the standard's maxima and its cap on
+                                      the carbon equivalent reaches, chemical carbon by Seferian; absent: that of base_*
      wall_m                           thickness that governs, the wall of the boss after the skim
      combined_thickness_m             2 x wall, at most 0.1
      restraint                        1 low, 2 medium, 3 high
@@ -115,7 +118,7 @@ typedef struct rf_figure {
 #define RF_AT_EDGE 4u            /* so it was taken at the edge of its range, on the side that asks for more */
 #define RF_NONE_NEEDED 8u        /* it asks for no preheat; `number` is not read */
 #define RF_NO_FIGURE 16u         /* it asks for preheat and gives no figure; `number` is not read */
-#define RF_SECOND_OPINION 32u    /* told beside the others; it does not rule */
+#define RF_SECOND_OPINION 32u    /* told beside the others; it does not rule. With RF_AT_EDGE: only where no other does */
 #define RF_NOT_USABLE 64u        /* it has no answer here, `note` says why; `number` is not read */
 
 /* Where an answer goes. `context` is handed back as it is. */

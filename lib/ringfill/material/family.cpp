@@ -42,12 +42,22 @@ constexpr auto base_record = table_record<Base, check_base>(
     field<&Base::tempering>("tempering_degC", degC, R"([540, "practice"])"),
     field<&Base::softens_over>("softens_over_degC", degC, R"([225, "practice"])"),
     field<&Base::interpass_max>("interpass_max_degC", degC, R"([350, "EN10293"])"),
-    field<&Base::interpass_range_K>("interpass_range_K", Span{0, 500}, R"([50, "practice"])"),
     field<&Base::practice>("practice", preheat_group_record,
                            R"({ "rows": [{ "practice_degC": [150, 200, "practice"] }] })"),
     // Both name what else the family holds: read_rows() knows it.
     bare_field("practice_of", table_words, R"("4140")"),
     names_of_family("preheat_groups", 20, R"(["D1.1 B"])"),
+    bare_field("listed_in", list_of(Span{}, 0, 20), R"([["D1.1 B", "D1.1"]])").holds(Kind::text, Shape::list),
+    field<&Base::heat_group>("heat_group", group_name, R"("low_carbon_steel")"),
+    field<&Base::by_thickness>("composition_by_thickness", list_of(ladle_row_record, 1, 10)),
+    field<&Base::cev_max>("cev_max", list_of(thickness_row_record, 1, 20)),
+    field<&Base::cev_since>("cev_since", Span{1900, 2100}, R"([2004, "EN10025-2"])"),
+    field<&Base::cev_by_name>("cev_by_name", "true"),
+    field<&Base::typical_cet>("typical_cet", list_of(thickness_row_record, 1, 20)),
+    field<&Base::t85_s>("t85_s", Span{0, 10'000}, R"([5, 20, "practice"])"),
+    field<&Base::heat_treatment>("heat_treatment", list_of(heat_treatment_record, 1, 10)),
+    field<&Base::cool_to>("cool_to_degC", degC, R"([100, 150, "practice"])"),
+    field<&Base::hold_is_ruled>("hold_is_ruled", "true"),
     field<&Base::advice>("advice", list_of(advice_record, 1, 10)));
 
 /// The names in a list that are among the rows of the family; of its own family only, so that a name that is
@@ -66,6 +76,26 @@ std::vector<std::string> names_among(const std::vector<Row>& rows, const Entry& 
         else
             spot.refuse(fmt::format("is not a {} of this family", what), suggest(name ? *name : "", known));
     return names;
+}
+
+/// The tables whose own list names a grade: pairs of a name of this family's tables and a source.
+std::optional<ListedIn> listed_in(const Entry& entry, const Family& family) {
+    if (!entry.has("listed_in"))
+        return std::nullopt;
+    ListedIn listed;
+    for (const Spot& spot : entry.elements(entry.field("listed_in"))) {
+        const auto* pair = spot.value->list();
+        const std::string* name = pair && pair->size() == 2 ? pair->front().text() : nullptr;
+        const std::string* source = name ? pair->back().text() : nullptr;
+        if (!source || !ranges::contains(family.preheat_groups, *name, &PreheatGroup::name))
+            spot.refuse("is no table of preheat of this family with a source",
+                        R"(write ["the name of the table", "the source of the list"])");
+        else if (!family.sources.contains(*source))
+            spot.refuse("has a source that is not in the bibliography", "add it to the sources");
+        else
+            listed.emplace_back(*name, *source);
+    }
+    return listed;
 }
 
 /// The rows of another grade that a grade is treated as, told as such. That grade stands before it.
@@ -99,6 +129,9 @@ void read_rows(Family& family, const Entry& entry) {
         if (!one.has("practice"))
             base.practice = practice_of(one, base.name, family);
         base.preheat_groups = names_among(family.preheat_groups, one, "preheat_groups", "table of preheat");
+        base.listed_in = listed_in(one, family);
+        if (base.heat_group.empty())
+            base.heat_group = base.group;
         put_row(family.bases, std::move(base));
     }
     for (const Entry& one : entry.objects(entry.field("suits")))
@@ -132,7 +165,8 @@ constexpr auto family_record = table_record<Family, read_rows>(
     must<&read_name>("family", table_words, R"("steel")"),
     must<&Family::description>("description", table_words, R"("what it holds")"), sources_field,
     field<&Family::has_rules>("has_rules", "true"), field<&check_usual>("usual", usual_record, "{ ... }"),
-    rows_of("preheat_groups", preheat_group_record), rows_of("bases", base_record),
+    rows_of("preheat_groups", preheat_group_record),
+    field<&Family::heat_groups>("heat_groups", heat_group_record, "{ ... }"), rows_of("bases", base_record),
     field<&Family::fillers>("fillers", filler_record, "{ ... }"), rows_of("suits", suit_record));
 
 } // namespace

@@ -7,6 +7,7 @@
 
 #include <ringfill/document/document.hpp>
 #include <ringfill/material/filler.hpp>
+#include <ringfill/material/heat_rows.hpp>
 #include <ringfill/material/plugin_file.hpp>
 #include <ringfill/table/sourced.hpp>
 #include <ringfill/table/suits.hpp>
@@ -32,10 +33,20 @@ struct Base {
     std::optional<Sourced<Temperature>> tempering;
     std::optional<Sourced<Temperature>> softens_over; ///< quenched: more heat than this softens it
     std::optional<Sourced<Temperature>> interpass_max;
-    std::optional<Sourced<double>> interpass_range_K; ///< its maximum is no more than this over the minimum
-    std::optional<PreheatGroup> practice;             ///< tabulated for this very grade
-    std::vector<std::string> preheat_groups;          ///< tables of the family that list it
-    std::vector<Advice> advice;                       ///< on what to do with it before and while it is welded
+    std::optional<PreheatGroup> practice;    ///< tabulated for this very grade
+    std::vector<std::string> preheat_groups; ///< tables of the family that are shown beside it
+    std::optional<ListedIn> listed_in;  ///< those whose own list names it: they may rule; nothing: all may
+    std::string heat_group;             ///< what it has in common with others as it is welded
+    std::vector<LadleRow> by_thickness; ///< of composition, where the standard goes by it
+    std::vector<ThicknessRow> cev_max;  ///< most CE(IIW) that the standard lets the ladle have [%]
+    std::optional<Sourced<double>> cev_since; ///< the year that its standard has it from
+    bool cev_by_name = false;                 ///< its name says that it is of that edition or a later one
+    std::vector<ThicknessRow> typical_cet;    ///< CET that it usually has [%]
+    std::optional<Sourced<std::pair<double, double>>> t85_s; ///< cooling time from 800 to 500 °C it asks for
+    std::vector<HeatTreatment> heat_treatment;               ///< after welding
+    std::optional<Sourced<std::pair<Temperature, Temperature>>> cool_to; ///< before that treatment
+    bool hold_is_ruled = false; ///< what follows the last ring is its own rule, never a hold for hydrogen
+    std::vector<Advice> advice; ///< on what to do with it before and while it is welded
 };
 
 /// The name of the row that is taken for metal nobody can name.
@@ -48,6 +59,7 @@ struct Family {
     std::vector<Base> bases;
     std::vector<Filler> fillers;
     std::vector<PreheatGroup> preheat_groups;
+    std::vector<HeatGroup> heat_groups;
     std::vector<Suit> suits;        ///< which filler goes on which metal, beside the common rules
     bool has_rules = false;         ///< its table is not whole without the rules of its plugin
     std::optional<Plugin> plugin;   ///< nothing: the family is a table only

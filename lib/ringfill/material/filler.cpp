@@ -19,7 +19,7 @@ using namespace metal_spans;
 constexpr Span ratio{0, 1, true};
 constexpr Span recovery{0, 2.5, true}; // covered electrodes with iron powder give more than their core
 constexpr std::string_view forms[] = {"solid", "cored", "stick", "rod"};
-constexpr std::string_view advice_words[] = {"soak", "slow_cooling", "interpass", "technique"};
+constexpr std::string_view advice_words[] = {"soak", "slow_cooling", "interpass", "technique", "post_heat"};
 constexpr std::string_view efficiency_words[] = {"core", "electrode"};
 constexpr std::string_view covering_words[] = {"iron_powder"};
 
@@ -142,6 +142,8 @@ constexpr Field filler_fields[] = {
     field<&Filler::stick_out>("stick_out_mm", positive, R"([12, "practice"])"),
     must<&read_gases>("gases", list_of(Span{}, 0, 50), R"(["M21"])").holds(Kind::text, Shape::list),
     field<&Filler::composition>("composition_pct", percent, R"({ "C": [0.15, "A5.18"] })"),
+    field<&Filler::composition_min>("composition_min_pct", percent, R"({ "Mn": [1.40, "A5.18"] })"),
+    field<&Filler::deposit>("deposit_pct", percent, R"({ "C": [0.08, "practice"] })"),
     field<&Filler::typical>("typical_pct", percent,
                             R"({ "C": [0.02, "practice"], "Cr": [23.5, "practice"] })"),
     field<&Filler::hydrogen_ml_100g>("hydrogen_ml_100g", hydrogen, R"([5, "EN1011-2"])"),

@@ -19,7 +19,11 @@ struct PreheatRow {
     std::optional<Sourced<double>> tensile_up_to_MPa; ///< likewise
     Sourced<Temperature> minimum; ///< of a range the upper end, of two prints of one figure the higher
     std::optional<Temperature> range_from; ///< the lower end, where the minimum is the upper one of a range
+    std::optional<double> printed_degC;    ///< the minimum as the document prints it
+    std::optional<double> printed_degF;    ///< likewise
     std::optional<Sourced<Temperature>> maximum; ///< interpass
+    std::optional<double> printed_maximum_degC;
+    std::optional<double> printed_maximum_degF;
 };
 
 /// A table of least preheat, by a document or by practice: the first row that fits holds.
@@ -30,6 +34,11 @@ struct PreheatGroup {
     std::vector<PreheatRow> rows;
     std::vector<std::string> fillers = {}; ///< family/name that it is for; empty: all
     std::string taken_from = {};           ///< the grade that these rows were written for; empty: its own
+    std::optional<Sourced<EnergyPerLength>> heat_input_from = {}; ///< it was made for no less
+    std::string document = {};         ///< that it stands in, as a job names it; empty: in none
+    bool only_if_named = false;        ///< an older edition or an owner's: it rules where the job names it
+    bool structural = false;           ///< a table for structural steel: it rules beside no formula
+    bool in_place_of_practice = false; ///< with the fillers it is for it stands instead of the grade's own
 };
 
 /// What a filler comes as: wire drawn solid, wire that is a tube with powder in it, a covered electrode, or a
@@ -90,7 +99,7 @@ struct WireSize {
 
 /// One thing to know of a filler or a base metal, in whole sentences.
 struct Advice {
-    /// Soak, slow_cooling, interpass or technique; from a rule also post_heat or crack_test.
+    /// Soak, slow_cooling, interpass, technique or post_heat; from a rule also crack_test.
     std::string kind;
     std::string text;
     std::string source;
@@ -117,7 +126,9 @@ struct Filler {
     Sourced<Length> stick_out;      ///< of a wire
     std::vector<std::string> gases; ///< it is used with, by EN ISO 14175 designation; empty: it needs none
     Composition composition;        ///< the limits of its standard
+    Composition composition_min;    ///< the least that its standard prints
     Composition typical;            ///< of its undiluted metal, where it is known
+    Composition deposit; ///< of its undiluted metal, the middle of what is laid; goes before typical
     /// Diffusible, the limit of its class; nothing: no class.
     std::optional<Sourced<double>> hydrogen_ml_100g;
     std::optional<PreheatGroup> practice;              ///< least preheat that its own metal asks for

@@ -1,3 +1,5 @@
+#include <cmath>
+
 #include <ringfill/material/filler.hpp>
 #include <ringfill/table/figure.hpp>
 
@@ -9,18 +11,33 @@ using namespace metal_spans;
 constexpr Span wall_mm{0, 10'000, true};
 constexpr Span degrees_fahrenheit{-76, 1'292};
 
-/// Of two prints of one temperature the one that is safer: the higher minimum, the lower maximum.
+bool is_fahrenheit(const Field& field) {
+    return field.name.ends_with("degF");
+}
+
+/// In the unit that the field's name ends in, to the thousandth: a figure that was typed so.
+double as_printed(Temperature value, const Field& field) {
+    return std::round((value.value() - field.zero) / field.factor * 1e3) / 1e3;
+}
+
+/// Of two prints of one temperature the one that is safer: the higher minimum, the lower maximum. Each is
+/// kept as it is printed, for a reader of that scale.
 void take_minimum(PreheatRow& row, const Entry& entry, const Field& field) {
     Sourced<Temperature> other;
-    if (FieldOf<Sourced<Temperature>>::fill(entry, field, other) &&
-        (row.minimum.source.empty() || other.value > row.minimum.value))
+    if (!FieldOf<Sourced<Temperature>>::fill(entry, field, other))
+        return;
+    (is_fahrenheit(field) ? row.printed_degF : row.printed_degC) = as_printed(other.value, field);
+    if (row.minimum.source.empty() || other.value > row.minimum.value)
         row.minimum = other;
 }
 
 void take_maximum(PreheatRow& row, const Entry& entry, const Field& field) {
     Sourced<Temperature> other;
-    if (FieldOf<Sourced<Temperature>>::fill(entry, field, other) &&
-        (!row.maximum || other.value < row.maximum->value))
+    if (!FieldOf<Sourced<Temperature>>::fill(entry, field, other))
+        return;
+    (is_fahrenheit(field) ? row.printed_maximum_degF : row.printed_maximum_degC) =
+        as_printed(other.value, field);
+    if (!row.maximum || other.value < row.maximum->value)
         row.maximum = other;
 }
 
@@ -32,6 +49,7 @@ void take_range(PreheatRow& row, const Entry& entry, const Field& field) {
         return;
     row.minimum = {range.value.second, range.source};
     row.range_from = range.value.first;
+    row.printed_degC = as_printed(range.value.second, field);
 }
 
 /// A figure of a temperature that fills more than a member, in the unit that its name ends in.
@@ -63,6 +81,12 @@ constexpr Record row_record = record_of<PreheatRow, check_row>("a row of preheat
 constexpr Field group_fields[] = {
     field<&PreheatGroup::hydrogen_up_to>("hydrogen_up_to_ml_100g", hydrogen, R"([8, "practice"])"),
     field<&PreheatGroup::hydrogen_over>("hydrogen_over_ml_100g", hydrogen, R"([16, "practice"])"),
+    field<&PreheatGroup::heat_input_from>("heat_input_from_kJ_mm", Span{0, 100, true},
+                                          R"([1.7, "practice"])"),
+    field<&PreheatGroup::document>("document", table_words, R"("AWS D1.1")"),
+    field<&PreheatGroup::only_if_named>("only_if_named", "true"),
+    field<&PreheatGroup::structural>("structural", "true"),
+    field<&PreheatGroup::in_place_of_practice>("in_place_of_practice", "true"),
     // Only a whole family knows which of its fillers there are.
     names_of_family("fillers", 50, R"(["ER410NiMo"])"),
     must<&PreheatGroup::rows>("rows", list_of(row_record, 1, 50),

@@ -43,7 +43,8 @@ void add_figures(Figures& all, const WornBore& bore, const Settings* settings, c
     if (base) {
         const GivenBore& given = all.given.emplace_back(GivenBore{bore, *settings, *base});
         BoreMetals metals = bore_metals(given, weld, shop);
-        BoreHeat heat = bore_heat(given, weld, job.site, family_of(shop.registry, bore.base));
+        BoreHeat heat = bore_heat(given, weld, job.site, family_of(shop.registry, bore.base),
+                                  {job.units, job.welding_rules.value_or("")});
         BoringPlan boring = bore_boring(bore, weld, bar_settings(job.boring, shop.cutting),
                                         base->expansion_per_K, shop.size_steps);
         all.bores.push_back({{std::move(weld)}, {std::move(metals)}, std::move(heat), std::move(boring)});

@@ -23,13 +23,27 @@ struct HeadText {
     std::vector<std::string> figures = {};
 };
 
+/// The approved figures as they are typed, where they leave no window.
+std::string approved_window(const Preheat& preheat, UnitSystem units) {
+    const auto approved = [](const std::optional<AskedTemperature>& asked) {
+        return asked && asked->source == "approved";
+    };
+    std::string text;
+    if (approved(preheat.minimum))
+        text += fmt::format("approved at least {}, ", show_exact(preheat.minimum->value, units));
+    if (approved(preheat.interpass_max))
+        text += fmt::format("approved no ring over {}, ", show_exact(preheat.interpass_max->value, units));
+    return text;
+}
+
 std::string stop_of(const BoreHeat& heat, UnitSystem units) {
     if (heat.preheat.doubt)
         return "STOP: identify the metal before any heat";
     if (is_heated_against_its_rules(heat))
         return "STOP: " + never_heated(heat, units).words + ", ask the author of the approved procedure";
-    const bool contradictory = heat.preheat.state == PreheatState::contradictory;
-    return contradictory ? fmt::format("STOP: contradictory, {}", who_settles(heat.preheat)) : "";
+    return heat.preheat.closed ? fmt::format("STOP: contradictory, {}{}",
+                                             approved_window(heat.preheat, units), who_settles(heat.preheat))
+                               : "";
 }
 
 bool is_approved(const std::optional<AskedTemperature>& asked) {
@@ -65,12 +79,8 @@ std::string_view who_settles(const Preheat& contradictory) {
 
 ShownLimits shown_limits(const Preheat& preheat, UnitSystem units) {
     const Temperature least = *preheat.least();
-    if (!preheat.interpass_max)
-        return {show_minimum(least, units), {}, false};
-    const Temperature most = preheat.interpass_max->value;
-    if (rounding_crosses(least, most, units))
-        return {show_exact(least, units), show_exact(most, units), true};
-    return {show_minimum(least, units), show_maximum(most, units), false};
+    return {show_exact(least, units),
+            preheat.interpass_max ? show_exact(preheat.interpass_max->value, units) : std::string()};
 }
 
 Sentence heat_limits(const BoreHeat& heat, UnitSystem units) {
@@ -78,7 +88,12 @@ Sentence heat_limits(const BoreHeat& heat, UnitSystem units) {
     if (preheat.state == PreheatState::not_known)
         return {preheat.doubt ? "no figure before the metal is known"
                               : "no figure can be given: take it from an approved procedure"};
+    if (preheat.closed)
+        return {"no figure before the two limits are settled"};
     const ShownLimits shown = shown_limits(preheat, units);
+    if (preheat.state == PreheatState::contradictory)
+        return {fmt::format("none before its author confirms it; the approved procedure says at least {}{}",
+                            shown.minimum, preheat.interpass_max ? ", no ring over " + shown.maximum : "")};
     const bool has_figure = preheat.asked == PreheatState::figure;
     const bool lacks_figure = preheat.asked == PreheatState::needed_without_figure;
     Sentence limits{has_figure     ? least_text(preheat, shown, units)
@@ -88,14 +103,13 @@ Sentence heat_limits(const BoreHeat& heat, UnitSystem units) {
         limits.figures.emplace_back("heat.preheat_min_degC");
     // Beside a preheat that nobody knows a maximum would read as leave to weld under it.
     if (preheat.interpass_max && (!lacks_figure || is_approved(preheat.interpass_max))) {
-        limits.text += fmt::format("; no ring begins over {}{}", shown.maximum,
-                                   shown.exact ? " (exact: closer than the usual rounding)" : "");
+        limits.text += fmt::format("; no ring begins over {}", shown.maximum);
         limits.figures.emplace_back("heat.interpass_max_degC");
     }
-    if (rings_are_heated_against_its_rules(heat))
-        limits.text = fmt::format("none before its author confirms it; the approved procedure says at least "
-                                  "{}, no ring over {}",
-                                  shown.minimum, shown.maximum);
+    if (preheat.later && has_figure)
+        limits.text += fmt::format("; from the second layer on at least {}, no ring over {}",
+                                   show_exact(preheat.later->minimum.value, units),
+                                   show_exact(preheat.later->maximum.value, units));
     return limits;
 }
 

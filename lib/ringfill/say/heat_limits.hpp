@@ -12,12 +12,10 @@ namespace ringfill {
 /// then for each bore how hot it must be and may get.
 Sentences head_sentences(const Plan& plan);
 
-/// Minimum and maximum as people read them: rounded up and down, or exact where rounding would put the one
-/// over the other.
+/// Minimum and maximum as people read them; they were rounded where they were decided.
 struct ShownLimits {
     std::string minimum;
     std::string maximum; ///< empty: there is none
-    bool exact = false;
 };
 
 /// Of a preheat that is known or needed.

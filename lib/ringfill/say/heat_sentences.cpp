@@ -22,17 +22,14 @@ std::string noted(const PreheatMethod& method) {
 }
 
 /// @param waits nothing of it is done before the author of the approved procedure has confirmed it.
-std::string minimum_sentence(const Preheat& preheat, bool waits, UnitSystem units) {
+std::string minimum_sentence(const Preheat& preheat, UnitSystem units) {
     if (preheat.asked == PreheatState::needed_without_figure)
         return "Preheat: needed, and no method here says how much. It is never left out: take the "
                "figure from an approved procedure.";
     const AskedTemperature& asked = *preheat.minimum;
     if (preheat.asked == PreheatState::none)
         return fmt::format("Preheat: none, dry and hand-warm; no method here asks for more than {} [{}].",
-                           show_minimum(chill_off, units), asked.source);
-    if (waits)
-        return fmt::format("Asked by {} [{}], and not done before that: preheat to at least {}.", asked.by,
-                           asked.source, shown_limits(preheat, units).minimum);
+                           show_exact(chill_off, units), asked.source);
     const auto rule = ranges::find(preheat.methods, true, &PreheatMethod::rules);
     return fmt::format("Preheat to at least {} before the first ring and hold it: asked by {} [{}]{}.",
                        shown_limits(preheat, units).minimum, asked.by, asked.source,
@@ -40,20 +37,39 @@ std::string minimum_sentence(const Preheat& preheat, bool waits, UnitSystem unit
 }
 
 std::string maximum_sentence(const Preheat& preheat, UnitSystem units) {
-    const auto& [minimum, maximum, exact] = shown_limits(preheat, units);
+    return fmt::format("No ring begins over {}: {} [{}].{}", shown_limits(preheat, units).maximum,
+                       preheat.interpass_max->by, preheat.interpass_max->source,
+                       preheat.narrow ? " The window is narrow: read both with a contact thermometer." : "");
+}
+
+std::string later_sentence(const LaterLayers& later, UnitSystem units) {
     return fmt::format(
-        "No ring begins over {}: {} [{}].{}", maximum, preheat.interpass_max->by,
-        preheat.interpass_max->source,
-        exact
-            ? " The two limits are so close that they are not rounded: read them with a contact thermometer."
-            : "");
+        "From the second layer on: not under {} [{}], and no ring begins over {} [{}]; let it cool to "
+        "that before the second layer.",
+        show_exact(later.minimum.value, units), later.minimum.source, show_exact(later.maximum.value, units),
+        later.maximum.source);
+}
+
+std::string lowering_text(const Lowering& one) {
+    switch (one.by) {
+    case LoweredBy::certificate:
+        return fmt::format(
+            "a mill certificate that gives C, Mn, Cr, Mo, Ni, Cu and V, by {:.0f} K at most ({:.0f} K for "
+            "each 0.01 % of CET)",
+            one.kelvin, one.figure);
+    case LoweredBy::drier_filler:
+        return fmt::format("a filler of {:.3g} ml/100 g, by {:.0f} K", one.figure, one.kelvin);
+    case LoweredBy::more_heat_input:
+        return fmt::format("{:.3g} kJ/mm of heat input, by {:.0f} K", one.figure / 1e6, one.kelvin);
+    }
+    return {};
 }
 
 std::string rival_text(const PreheatMethod& method, UnitSystem units) {
     const bool has_range = method.range_from && !method.applies; // that does not count
     return fmt::format("{}{}{}{} [{}]", method.name,
                        has_range ? fmt::format(" {} to", show_exact(*method.range_from, units)) : "",
-                       method.minimum ? " " + show_minimum(*method.minimum, units) : "", noted(method),
+                       method.counts ? " " + show_exact(*method.counts, units) : "", noted(method),
                        method.source);
 }
 
@@ -146,7 +162,9 @@ std::string inputs_sentence(const BoreHeat& heat, UnitSystem units) {
     return fmt::format("Worked out with {}, {} restraint, {}.", wall,
                        heat.restraint == Restraint::high ? "high" : "medium",
                        hydrogen ? fmt::format("hydrogen {} {:.3g} ml/100 g [{}]",
-                                              heat.hydrogen_is_measured ? "measured at" : "up to",
+                                              heat.hydrogen_is_measured  ? "measured at"
+                                              : heat.hydrogen_is_assumed ? "of no class, taken as"
+                                                                         : "up to",
                                               hydrogen->value, hydrogen->source)
                                 : "hydrogen of no class");
 }
@@ -189,21 +207,38 @@ Sentences heat_sentences(const BoreHeat& heat, UnitSystem units) {
     const auto stop = [&](std::string text) { sentences.push_back({std::move(text), {}, Stands::stop}); };
     if (preheat.state == PreheatState::not_known)
         return {{fmt::format("Preheat: {}.", heat_limits(heat, units).text)}, {heat_inputs(heat, units)}};
-    if (preheat.state == PreheatState::contradictory)
-        stop(fmt::format("Contradictory: {}. Both figures stand as they are.{}", who_settles(preheat),
-                         preheat.approved.empty() ? layer_by_layer(heat) : ""));
-    if (is_heated_against_its_rules(heat))
-        stop(fmt::format("Stop: {}. What the approved procedure asks for below waits until its author has "
-                         "confirmed it.",
-                         never_heated(heat, units).words));
-    add(minimum_sentence(preheat, rings_are_heated_against_its_rules(heat), units),
-        preheat.asked == PreheatState::figure, "heat.preheat_min_degC");
-    if (preheat.interpass_max)
+    if (preheat.state == PreheatState::contradictory) {
+        stop(preheat.closed
+                 ? fmt::format("Contradictory: {}. No figure is given to act on; the methods are told below.",
+                               who_settles(preheat))
+                 : fmt::format("Stop: {}. No figure is given to act on before the author of the approved "
+                               "procedure has confirmed it; the methods are told below.",
+                               never_heated(heat, units).words));
+        ranges::push_back(sentences, rivals(preheat, units));
+        add(inputs_sentence(heat, units), heat.wall.has_value(), "heat.wall_mm");
+        add(heat_inputs(heat, units), heat.bore.has_value(), "heat.heat_input_kj_mm.bore");
+        return sentences;
+    }
+    add(minimum_sentence(preheat, units), preheat.asked == PreheatState::figure, "heat.preheat_min_degC");
+    const bool told = preheat.asked != PreheatState::needed_without_figure;
+    if (preheat.interpass_max && (told || preheat.interpass_max->source == "approved"))
         add(maximum_sentence(preheat, units), true, "heat.interpass_max_degC");
+    if (preheat.later && told)
+        add(later_sentence(*preheat.later, units));
+    if (!preheat.welding_rules.empty() && !preheat.unlisted_rules)
+        add(fmt::format("The job works by {}.", preheat.welding_rules));
+    if (!preheat.lowered_by.empty() && preheat.approved.empty())
+        add(fmt::format("What would lower the preheat: {}.",
+                        listed(preheat.lowered_by, "; ", lowering_text)));
     ranges::push_back(sentences, rivals(preheat, units));
     add(inputs_sentence(heat, units), heat.wall.has_value(), "heat.wall_mm");
     add(measuring(heat, units));
     add(heat_inputs(heat, units), heat.bore.has_value(), "heat.heat_input_kj_mm.bore");
+    if (heat.hardness)
+        add(fmt::format("Hardness beside the weld about {:.0f} HV, by {:.0f} HV more or less, as information "
+                        "[Yurioka1987].",
+                        heat.hardness->vickers, hardness_spread_HV),
+            true, "heat.hardness_HV");
     ranges::push_back(sentences, after_welding(heat, units));
     return sentences;
 }

@@ -59,6 +59,7 @@ inline constexpr NameUnit name_units[] = {
     {"kg_m3", &quantity_tag<Density>},
     {"kg_m", &quantity_tag<LinearMass>},
     {"kW", &quantity_tag<Power>, 1e3},
+    {"kJ_mm", &quantity_tag<EnergyPerLength>, 1e6},
     {"A", &quantity_tag<Current>},
     {"V", &quantity_tag<Voltage>},
     {"J_kgK", &quantity_tag<SpecificHeat>},

@@ -152,12 +152,10 @@ std::vector<StickUse> stick_uses(const std::vector<BorePlan>& bores) {
         if (preheat.state == PreheatState::contradictory || preheat.state == PreheatState::not_known)
             continue;
         StickUse& use = uses.emplace_back(StickUse{bore.name, {}, {}});
-        const bool never_heated = rings_are_heated_against_its_rules(bore.heat);
-        if (*preheat.least() > chill_off && !never_heated)
-            use.minimum = preheat.least();
-        const auto& own_most = preheat.overruled.interpass_max;
-        if (const auto& most = never_heated && own_most ? own_most : preheat.interpass_max)
-            use.maximum = most->value;
+        if (const auto figure = preheat.figure(); figure && figure->value > chill_off)
+            use.minimum = figure->value;
+        if (preheat.interpass_max)
+            use.maximum = preheat.interpass_max->value;
     }
     return uses;
 }

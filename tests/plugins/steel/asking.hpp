@@ -61,12 +61,8 @@ Numbers usual();
 double degC(const steel::Figure& method);
 
 inline constexpr const char* method_b_name = "EN 1011-2 method B";
-inline constexpr const char* method_b_edge_name = "EN 1011-2 method B at the edge of its range";
 inline constexpr const char* table_c1_name = "EN 1011-2 method A, Table C.1";
 inline constexpr const char* annex_name = "AWS D1.1 hydrogen-control annex";
-inline constexpr const char* annex_edge_name = "AWS D1.1 hydrogen-control annex, at the edge of its grid";
-inline constexpr const char* annex_index_edge_name =
-    "AWS D1.1 hydrogen-control annex, at the edge of its index";
 inline constexpr const char* seferian_name = "Séférian";
 
 } // namespace ringfill::testing

@@ -77,8 +77,7 @@ TEST_CASE("the formula of every method gives its minimum in degrees Celsius") {
             CHECK(std::fabs(evaluated(method) - degC(method)) <= 1e-9);
             judged.insert(method.name);
         }
-    CHECK(judged == std::set<std::string>{method_b_name, method_b_edge_name, annex_name, annex_edge_name,
-                                          annex_index_edge_name, seferian_name});
+    CHECK(judged == std::set<std::string>{method_b_name, annex_name, seferian_name});
 }
 
 TEST_CASE("the formula of every value gives it in the unit of its name") {
@@ -86,16 +85,12 @@ TEST_CASE("the formula of every value gives it in the unit of its name") {
     for (const Numbers& numbers : situations())
         for (const char* topic : {"preheat", "advice"})
             for (const Figure& value : ask_steel(topic, numbers).values) {
-                if (value.name == "cooling_max_K_per_h") { // stands in a table of practice
-                    CHECK(value.formula.empty());
-                    continue;
-                }
                 INFO(value.name << ": " << value.formula);
                 CHECK(std::fabs(evaluated(value) - value.number) <= 1e-9);
                 judged.insert(value.name);
             }
-    CHECK(judged == std::set<std::string>{"CE_IIW_pct", "Pcm_pct", "CET_pct", "CEN_pct", "post_heat_K",
-                                          "post_heat_s", "crack_test_wait_s"});
+    CHECK(judged ==
+          std::set<std::string>{"CE_IIW_pct", "Pcm_pct", "CET_pct", "CEN_pct", "crack_test_wait_s"});
 }
 
 // What the interface promises of every figure: abi.h.

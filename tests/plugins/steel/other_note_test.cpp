@@ -7,7 +7,6 @@
 
 using namespace ringfill::testing;
 using Catch::WithinAbs;
-using ringfill::steel::Figure;
 
 namespace {
 
@@ -33,33 +32,35 @@ Numbers with_base(double carbon, double manganese) {
 } // namespace
 
 TEST_CASE("Table C.1 says where it was read, and why not") {
+    const std::uint32_t second = RF_SECOND_OPINION;
     const Numbers usual_one = usual();
-    check({{usual_one, RF_NONE_NEEDED,
-            "read at 0.43 %, 1.0 kJ/mm and over 3 to 5 ml/100 g: none up to a combined thickness of 100 mm, "
-            "here 50 mm"},
-           {with(with_base(0.25, 1.20), "heat_input_J_per_m", 2e6), RF_NONE_NEEDED,
-            "read at 0.49 %, 2.0 kJ/mm and over 3 to 5 ml/100 g: none up to a combined thickness of 100 mm, "
-            "here 50 mm"},
-           {with(usual_one, "hydrogen_mL_per_100g", 16), RF_NO_FIGURE,
-            "read at 0.43 %, 1.0 kJ/mm and over 15 ml/100 g: none up to a combined thickness of 40 mm, here "
-            "50 mm"},
-           {without(usual_one, "hydrogen_mL_per_100g"), RF_NO_FIGURE,
-            "read at 0.43 %, 1.0 kJ/mm and over 15 ml/100 g: none up to a combined thickness of 40 mm, here "
-            "50 mm; "
-            "hydrogen is not known"},
-           {without(with(usual_one, "hydrogen_mL_per_100g", 8), "combined_thickness_m"), RF_NO_FIGURE,
-            "read at 0.43 %, 1.0 kJ/mm and over 5 to 10 ml/100 g: none up to a combined thickness of 60 mm, "
-            "here 100 mm; "
-            "the combined thickness is not known, taken as 100 mm"},
-           {without(usual_one, "heat_input_J_per_m"), RF_NOT_USABLE, "heat input is not known"},
-           {with(usual_one, "heat_input_J_per_m", 0.9e6), RF_NOT_USABLE,
-            "heat input of 0.9 kJ/mm is under its first column of 1.0 kJ/mm"},
-           {with_base(0.26, 1.20), RF_NOT_USABLE, "C 0.26 % is over the 0.25 % it was made for"},
-           {with_base(0.24, 1.62), RF_NOT_USABLE, "CE(IIW) 0.51 % is over its last column of 0.49 %"},
-           {with_base(0.03, 1.20), RF_NONE_NEEDED,
-            "read at 0.43 %, 1.0 kJ/mm and over 3 to 5 ml/100 g: none up to a combined thickness of 100 mm, "
-            "here 50 mm"}},
-          table_c1_name);
+    check(
+        {{usual_one, second | RF_NONE_NEEDED,
+          "read at 0.43 %, 1.0 kJ/mm and over 3 to 5 ml/100 g: none up to a combined thickness of 100 mm, "
+          "here 50 mm"},
+         {with(with_base(0.25, 1.20), "heat_input_J_per_m", 2e6), second | RF_NONE_NEEDED,
+          "read at 0.49 %, 2.0 kJ/mm and over 3 to 5 ml/100 g: none up to a combined thickness of 100 mm, "
+          "here 50 mm"},
+         {with(usual_one, "hydrogen_mL_per_100g", 16), second | RF_NO_FIGURE,
+          "read at 0.43 %, 1.0 kJ/mm and over 15 ml/100 g: none up to a combined thickness of 40 mm, here "
+          "50 mm"},
+         {without(usual_one, "hydrogen_mL_per_100g"), second | RF_NO_FIGURE,
+          "read at 0.43 %, 1.0 kJ/mm and over 15 ml/100 g: none up to a combined thickness of 40 mm, here "
+          "50 mm; "
+          "hydrogen is not known"},
+         {without(with(usual_one, "hydrogen_mL_per_100g", 8), "combined_thickness_m"), second | RF_NO_FIGURE,
+          "read at 0.43 %, 1.0 kJ/mm and over 5 to 10 ml/100 g: none up to a combined thickness of 60 mm, "
+          "here 100 mm; "
+          "the combined thickness is not known, taken as 100 mm"},
+         {without(usual_one, "heat_input_J_per_m"), second | RF_NOT_USABLE, "heat input is not known"},
+         {with(usual_one, "heat_input_J_per_m", 0.9e6), second | RF_NOT_USABLE,
+          "heat input of 0.9 kJ/mm is under its first column of 1.0 kJ/mm"},
+         {with_base(0.26, 1.20), second | RF_NOT_USABLE, "C 0.26 % is over the 0.25 % it was made for"},
+         {with_base(0.24, 1.62), second | RF_NOT_USABLE, "CE(IIW) 0.51 % is over its last column of 0.49 %"},
+         {with_base(0.03, 1.20), second | RF_NONE_NEEDED,
+          "read at 0.43 %, 1.0 kJ/mm and over 3 to 5 ml/100 g: none up to a combined thickness of 100 mm, "
+          "here 50 mm"}},
+        table_c1_name);
 }
 
 // EN 1011-2:2001 C.2.1 (memory): over the limit of any element the table does not answer.
@@ -73,53 +74,52 @@ TEST_CASE("Table C.1 keeps to the limit of each element of method A") {
         CHECK((ask_steel("preheat", with(low, name, limit)).method(table_c1_name).flags & RF_NOT_USABLE) ==
               0);
         CHECK(ask_steel("preheat", with(low, name, limit * 1.001)).method(table_c1_name).flags ==
-              RF_NOT_USABLE);
+              (RF_SECOND_OPINION | RF_NOT_USABLE));
     }
 }
 
 TEST_CASE("the annex says by which path, and what it assumed") {
+    const std::uint32_t second = RF_SECOND_OPINION;
     const Numbers usual_one = usual();
     const Numbers measured = with(usual_one, "hydrogen_is_measured", 1);
-    check(
-        {{usual_one, 0, "by its grid, group D; medium restraint"},
-         {with(with(usual_one, "restraint", 1), "wall_m", 0.009), RF_NONE_NEEDED,
-          "by its grid, group D; low restraint"},
-         {with(usual_one, "hydrogen_mL_per_100g", 4.9), 0, "by its grid, group C; medium restraint"},
-         {with(usual_one, "hydrogen_mL_per_100g", 10), 0, "by its grid, group E; medium restraint"},
-         {without(usual_one, "hydrogen_mL_per_100g"), 0,
-          "by its grid, group E; hydrogen is not known, taken as uncontrolled; medium restraint"},
-         {with(measured, "hydrogen_mL_per_100g", 10), 0,
-          "by the measured hydrogen, index 4.12, group D; medium restraint"},
-         {with(measured, "hydrogen_mL_per_100g", 0.5), 0,
-          "by the measured hydrogen, taken as 1 ml/100 g, index 3.12, group B; medium restraint"},
-         {without(measured, "hydrogen_mL_per_100g"), 0,
-          "by its grid, group E; hydrogen is not known, taken as uncontrolled; medium restraint"},
-         {without(usual_one, "restraint"), 0, "by its grid, group D; high restraint, since it is not known"},
-         {without(usual_one, "wall_m"), 0,
-          "by its grid, group D; medium restraint; the wall is not known, taken as over 3 in"},
-         {without(usual_one, "base_V_pct"), 0,
-          "by its grid, group D; medium restraint; V of the base metal is not stated and counts as 0"},
-         {with_base(0.30, 1.60), RF_NOT_USABLE, "Pcm 0.38 % is not under the 0.38 % its grid ends at"},
-         {with(with(with_base(0.50, 0.80), "hydrogen_is_measured", 1), "hydrogen_mL_per_100g", 8),
-          RF_NOT_USABLE, "index 7.38 by the measured hydrogen is over its last group, 7.0"}},
-        annex_name);
+    check({{usual_one, second, "by its grid, group D; medium restraint"},
+           {with(with(usual_one, "restraint", 1), "wall_m", 0.009), second | RF_NONE_NEEDED,
+            "by its grid, group D; low restraint"},
+           {with(usual_one, "hydrogen_mL_per_100g", 4.9), second, "by its grid, group C; medium restraint"},
+           {with(usual_one, "hydrogen_mL_per_100g", 10), second, "by its grid, group E; medium restraint"},
+           {without(usual_one, "hydrogen_mL_per_100g"), second,
+            "by its grid, group E; hydrogen is not known, taken as uncontrolled; medium restraint"},
+           {with(measured, "hydrogen_mL_per_100g", 10), second,
+            "by the measured hydrogen, index 4.12, group D; medium restraint"},
+           {with(measured, "hydrogen_mL_per_100g", 0.5), second,
+            "by the measured hydrogen, taken as 1 ml/100 g, index 3.12, group B; medium restraint"},
+           {without(measured, "hydrogen_mL_per_100g"), second,
+            "by its grid, group E; hydrogen is not known, taken as uncontrolled; medium restraint"},
+           {without(usual_one, "restraint"), second,
+            "by its grid, group D; high restraint, since it is not known"},
+           {without(usual_one, "wall_m"), second,
+            "by its grid, group D; medium restraint; the wall is not known, taken as over 3 in"},
+           {without(usual_one, "base_V_pct"), second,
+            "by its grid, group D; medium restraint; V of the base metal is not stated and counts as 0"},
+           {with_base(0.30, 1.60), second | RF_OUT_OF_COMPOSITION,
+            "past its grid, taken as its last group G; medium restraint; Pcm 0.38 % is not under the 0.38 % "
+            "its grid ends "
+            "at"},
+           {with(with(with_base(0.50, 0.80), "hydrogen_is_measured", 1), "hydrogen_mL_per_100g", 8),
+            second | RF_OUT_OF_COMPOSITION,
+            "by the measured hydrogen, index 7.38, taken as its last group G; medium restraint; index 7.38 "
+            "by the measured "
+            "hydrogen is over its last group, 7.0"}},
+          annex_name);
 }
 
 // The rest of the table stands in the reference from memory only; these cells guard its reading, not its
 // figures.
-TEST_CASE("past its last column the annex has no answer, and its last column still counts") {
-    const Numbers hard = with(usual(), "base_", plain_steel(0.35, 0.80)); // Pcm 0.39
-    const Said by_class = ask_steel("preheat", hard);
-    CHECK(by_class.method(annex_name).flags == RF_NOT_USABLE);
-    const Figure& edge = by_class.method(annex_edge_name);
-    CHECK(edge.flags == RF_AT_EDGE);
-    CHECK(edge.note == "past its grid, taken as its last group G; medium restraint");
-    CHECK_THAT(degC(edge), WithinAbs((320.0 - 32) * 5 / 9, 1e-9)); // over 3/4 in, medium, group G
-    const Said measured = ask_steel(
-        "preheat", with(with(with(hard, "base_", plain_steel(0.50, 1.50)), "hydrogen_is_measured", 1),
-                        "hydrogen_mL_per_100g", 20));
-    CHECK(measured.method(annex_name).flags == RF_NOT_USABLE);
-    CHECK_THAT(degC(measured.method(annex_index_edge_name)), WithinAbs((320.0 - 32) * 5 / 9, 1e-9));
+TEST_CASE("past its last column the annex is told with its last column, out of its range") {
+    const Numbers hard_one = with(usual(), "base_", plain_steel(0.35, 0.80)); // Pcm 0.39
+    const Said by_class = ask_steel("preheat", hard_one);
+    CHECK(by_class.method(annex_name).flags == (RF_SECOND_OPINION | RF_OUT_OF_COMPOSITION));
+    CHECK_THAT(degC(by_class.method(annex_name)), WithinAbs((320.0 - 32) * 5 / 9, 1e-9)); // medium, group G
 }
 
 TEST_CASE("the annex takes the limits of its bands as printed") {
@@ -166,20 +166,27 @@ TEST_CASE("between two printed bands of the index the higher group holds") {
 // 9.525 mm is 3/8 in by definition; on its way through metres it must not fall under it.
 TEST_CASE("a wall of exactly 3/8 in is in the band from 3/8 in on, and 65 degF is a figure") {
     const Numbers numbers = with(with_base(0.10, 1.20), "restraint", 3); // Pcm 0.16, H2: group B
-    CHECK(ask_steel("preheat", with(numbers, "wall_m", 0.0095)).method(annex_name).flags == RF_NONE_NEEDED);
+    CHECK(ask_steel("preheat", with(numbers, "wall_m", 0.0095)).method(annex_name).flags ==
+          (RF_SECOND_OPINION | RF_NONE_NEEDED));
     const Said said = ask_steel("preheat", with(numbers, "wall_m", 0.009525));
-    CHECK(said.method(annex_name).flags == 0);
+    CHECK(said.method(annex_name).flags == RF_SECOND_OPINION);
     CHECK_THAT(degC(said.method(annex_name)), WithinAbs((65.0 - 32) * 5 / 9, 1e-9));
 }
 
 TEST_CASE("Seferian says what it assumed, and why not") {
     const std::uint32_t second = RF_SECOND_OPINION;
-    check({{usual(), second, ""},
-           {without(usual(), "wall_m"), second, "the wall is not known, taken as 90 mm"},
-           {without(usual(), "base_Cr_pct"), second, "Cr of the base metal is not stated and counts as 0"},
-           {with_base(0.12, 0.20), second | RF_NONE_NEEDED, ""},
+    const std::uint32_t lean = second | RF_OUT_OF_COMPOSITION;
+    const std::string told = "told only, since the metal holds no more than 0.25 % C";
+    const Numbers medium = with_base(0.30, 1.20);
+    check({{medium, second, ""},
+           {usual(), lean, told},
+           {without(medium, "wall_m"), second, "the wall is not known, taken as 90 mm"},
+           {without(medium, "base_Cr_pct"), second, "Cr of the base metal is not stated and counts as 0"},
+           {with_base(0.12, 0.20), lean | RF_NONE_NEEDED, told},
            {with_base(0.09, 1.20), second | RF_NOT_USABLE, "C 0.09 % is under the 0.10 % it was made for"},
            {with_base(0.61, 1.20), second | RF_NOT_USABLE, "C 0.61 % is over the 0.60 % it was made for"},
+           {with(medium, "base_Cr_pct", 4.0), second | RF_NOT_USABLE,
+            "5.20 % of alloy is over the 5 % it was made for"},
            {with(with_base(0.50, 1.60), "wall_m", 2), second | RF_NO_FIGURE,
             "its equation gives 940 °C, which is no preheat"}},
           seferian_name);

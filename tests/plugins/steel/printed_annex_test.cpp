@@ -23,7 +23,7 @@ TEST_CASE("the annex answers the worked look-up through the interface") {
     numbers["wall_m"] = 0.0508;
     const Said said = ask_steel("preheat", numbers);
     const Figure& annex = said.method(annex_name);
-    CHECK(annex.flags == 0);
+    CHECK(annex.flags == RF_SECOND_OPINION);
     CHECK_THAT(degC(annex), WithinAbs((300.0 - 32) * 5 / 9, 1e-9));
     CHECK(annex.note == "by its grid, group D; high restraint");
 }

@@ -56,7 +56,7 @@ TEST_CASE("regression: method B through the interface") {
         const Said said = ask_steel("preheat", question(row));
         INFO("CET " << row.cet << ", " << row.wall_mm << " mm, " << row.hydrogen << " ml/100 g, "
                     << row.heat_input);
-        const std::uint32_t out = row.cet - 0.12 > 0.32 ? RF_OUT_OF_COMPOSITION : 0u;
+        const std::uint32_t out = row.cet - 0.12 > 0.32 ? RF_OUT_OF_COMPOSITION | RF_AT_EDGE : 0u;
         const auto& method = said.method(method_b_name);
         if (row.degC <= 20) {
             CHECK(method.flags == (out | RF_NONE_NEEDED));

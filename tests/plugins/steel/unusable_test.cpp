@@ -21,8 +21,7 @@ TEST_CASE("the methods come in a fixed order") {
     CHECK(names_of(ask_steel("preheat", usual())) ==
           std::vector<std::string>{method_b_name, table_c1_name, annex_name, seferian_name});
     CHECK(names_of(ask_steel("preheat", with(usual(), "base_", plain_steel(0.50, 0.80)))) ==
-          std::vector<std::string>{method_b_name, method_b_edge_name, table_c1_name, annex_name,
-                                   annex_edge_name, seferian_name});
+          std::vector<std::string>{method_b_name, table_c1_name, annex_name, seferian_name});
 }
 
 TEST_CASE("a metal no carbon equivalent can be formed of makes every method unusable, with the reason") {

@@ -42,8 +42,8 @@ TEST_CASE("the curve has both limits, what cooling comes to, and its rests, in t
     CHECK(text_faults(drawing) == "");
     CHECK_THAT(drawing.description, Contains("between") && Contains("peak"));
     const Drawing fahrenheit = curve_of(plan, UnitSystem::inch);
-    CHECK(fahrenheit.has_text(held_together("440 °F"))); // 446 °F, told as a maximum
-    CHECK(fahrenheit.has_text(held_together("360 °F")));
+    CHECK(fahrenheit.has_text(held_together("446 °F"))); // approved, shown as typed
+    CHECK(fahrenheit.has_text(held_together("356 °F")));
     CHECK_FALSE(fahrenheit.has_text("°C"));
     CHECK(text_faults(fahrenheit) == "");
 }

@@ -81,9 +81,8 @@ TEST_CASE("a preheat that is needed without a figure has none in the words and n
         CHECK(work.figure != "bores[0].heat.preheat_min_degC");
 }
 
-// A closed window does not hide what the metal asks for: the approved 20 °C over 15 °C stops the work, and
-// bronze on nodular iron still needs preheat, and manganese steel still none.
-TEST_CASE("a contradictory window leaves in the words what the metal asks for") {
+// The approved 20 °C over 15 °C stops the work; its figures stand in the stop alone, as typed.
+TEST_CASE("a contradictory window shows no figure to act on") {
     const auto head_with = [](const std::string& base, const std::string& filler) {
         return head_of(plan(
             job_from(
@@ -98,13 +97,13 @@ TEST_CASE("a contradictory window leaves in the words what the metal asks for") 
             shop()));
     };
     const std::string iron = head_with("cast_iron/EN-GJS-600-3", "bronze/ERCuAl-A2");
-    CHECK_THAT(iron, Catch::StartsWith("! STOP: contradictory"));
-    CHECK_THAT(iron,
-               Catch::Contains("Preheat needed, no figure known; no ring begins over 15 °C: pin left.\n"));
+    CHECK_THAT(iron, Catch::StartsWith(
+                         "! STOP: contradictory, approved at least 20 °C, approved no ring over 15 °C, "));
+    CHECK_THAT(iron, Catch::Contains("Preheat no figure before the two limits are settled: pin left.\n"));
     const std::string manganese = head_with("manganese_steel/A128-A", "manganese_steel/ERCFeMnCr");
     CHECK_THAT(manganese, Catch::StartsWith("! STOP: contradictory"));
     CHECK_THAT(manganese,
-               Catch::Contains("Preheat none, dry and hand-warm; no ring begins over 15 °C: pin left.\n"));
+               Catch::Contains("Preheat no figure before the two limits are settled: pin left.\n"));
 }
 
 TEST_CASE("without any figure the head sends to an approved procedure, and names none as told") {
@@ -114,16 +113,12 @@ TEST_CASE("without any figure the head sends to an approved procedure, and names
     CHECK(limits.figures.empty());
 }
 
-// By hand: 300.2 °C up to the next 5 °C is 305 °C and 303.9 °C down is 300 °C; so rounded the one would lie
-// over the other.
-TEST_CASE("limits so near that rounding would cross them are shown exactly") {
+// They were rounded where they were decided; what a document prints and what is approved stands as it is.
+TEST_CASE("limits are shown as they were decided, and nothing is rounded again") {
     Preheat preheat;
-    preheat.minimum = AskedTemperature{celsius(300.2), "P-7", "P-7"};
-    preheat.interpass_max = AskedTemperature{celsius(303.9), "P-7", "P-7"};
-    const ShownLimits near = shown_limits(preheat, UnitSystem::metric);
-    CHECK(near.exact);
-    CHECK(near.minimum == "300.2 °C");
-    CHECK(near.maximum == "303.9 °C");
-    preheat.interpass_max->value = celsius(350);
-    CHECK_FALSE(shown_limits(preheat, UnitSystem::metric).exact);
+    preheat.minimum = AskedTemperature{celsius(79), "a document", "practice"};
+    preheat.interpass_max = AskedTemperature{celsius(177), "a document", "practice"};
+    const ShownLimits shown = shown_limits(preheat, UnitSystem::metric);
+    CHECK(shown.minimum == "79 °C");
+    CHECK(shown.maximum == "177 °C");
 }

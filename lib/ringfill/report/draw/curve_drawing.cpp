@@ -14,11 +14,10 @@ namespace {
 constexpr Pen curve_pen{0.45, {}};
 constexpr Pen plated_pen{0.35, "1.6 0.8"};
 
-/// Minimum and maximum as they are shown: exact where rounding would put the one over the other.
+/// Minimum and maximum as they are shown.
 std::pair<std::string, std::string> limits_of(const HeatRunSettings& settings, UnitSystem units) {
-    const bool exact = rounding_crosses(settings.minimum, settings.maximum, units);
-    return {held_together((exact ? show_exact : show_minimum)(settings.minimum, units)),
-            held_together((exact ? show_exact : show_maximum)(settings.maximum, units))};
+    return {held_together(show_exact(settings.minimum, units)),
+            held_together(show_exact(settings.maximum, units))};
 }
 
 /// Draws a line at each temperature that the work waits for. @return their labels.

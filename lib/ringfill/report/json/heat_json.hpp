@@ -18,17 +18,46 @@ inline auto method_object(const PreheatMethod& method) {
                   member<"note">(unless_empty(method.note)), member<"source">(method.source));
 }
 
+inline auto later_object(const LaterLayers& later) {
+    return object(member<"min_degC">(later.minimum.value), member<"max_degC">(later.maximum.value));
+}
+
+inline auto lowering_object(const Lowering& one) {
+    return object(member<"by">(one.by), member<"K">(one.kelvin));
+}
+
+inline auto treatment_object(const HeatTreatment& one) {
+    return object(member<"document">(one.document), member<"edition">(one.edition),
+                  member<"low_degC">(celsius(one.degC.first)), member<"high_degC">(celsius(one.degC.second)),
+                  member<"min_per_25mm">(one.min_per_25mm), member<"at_least_min">(one.at_least_min),
+                  member<"source">(one.source));
+}
+
+/// Figures to act on stand only where there are some: not while the work is stopped.
 inline auto preheat_members(const Preheat& preheat) {
-    const auto minimum = preheat.figure();
-    const auto& maximum = preheat.interpass_max;
-    return object(member<"preheat_min_degC">(given(minimum, &AskedTemperature::value)),
+    const bool acts = preheat.state == PreheatState::figure || preheat.state == PreheatState::none;
+    const auto minimum = acts ? preheat.minimum : std::nullopt;
+    const auto maximum = acts ? preheat.interpass_max : std::nullopt;
+    const auto later = acts ? preheat.later : std::nullopt;
+    return object(member<"state">(preheat.state),
+                  member<"preheat_min_degC">(given(minimum, &AskedTemperature::value)),
                   member<"preheat_by">(given(minimum, &AskedTemperature::by)),
                   member<"no_preheat">(
                       when(preheat.state != PreheatState::not_known, preheat.asked == PreheatState::none)),
                   member<"interpass_max_degC">(given(maximum, &AskedTemperature::value)),
                   member<"interpass_by">(given(maximum, &AskedTemperature::by)),
                   member<"contradictory">(preheat.state == PreheatState::contradictory),
+                  member<"welding_rules">(unless_empty(preheat.welding_rules)),
+                  member<"later_layers">(given(later, later_object)),
+                  member<"lowered_by">(list_of(preheat.lowered_by, lowering_object)),
+                  member<"heat_treatment">(list_of(preheat.heat_treatment, treatment_object)),
                   member<"approved">(unless_empty(preheat.approved)));
+}
+
+/// The hold after the last ring: nothing while the work is stopped.
+inline std::optional<PostHeat> hold_to_act_on(const Preheat& preheat) {
+    const bool acts = preheat.state == PreheatState::figure || preheat.state == PreheatState::none;
+    return acts ? preheat.post_heat : std::nullopt;
 }
 
 inline auto balance_members(const HeatBalance& balance) {
@@ -91,8 +120,9 @@ inline auto heat_object(const BorePlan& bore) {
                   member<"heat_input_kj_mm">(given(heat.bore, heat_input)),
                   member<"t85_s">(given(heat.cooling, &CoolingTime::t85)),
                   member<"t85_transition_mm">(given(heat.cooling, &CoolingTime::transition)),
+                  member<"hardness_HV">(given(heat.hardness, &Hardness::vickers)),
                   member<"methods">(list_of(preheat.methods, method_object)),
-                  member<"advice">(list_of(preheat.advice, advice)), given(preheat.post_heat, hold),
+                  member<"advice">(list_of(preheat.advice, advice)), given(hold_to_act_on(preheat), hold),
                   member<"values">(
                       unless_empty(by_name(preheat.values, &AnsweredFigure::name, &AnsweredFigure::number))),
                   member<"hydrogen_ml_100g">(heat.hydrogen_ml_100g), member<"wall_mm">(heat.wall),

@@ -53,8 +53,8 @@ std::string curve_plot(const BossRun& boss_run, UnitSystem units) {
         }
     rows.front()[0] = show(in_si<Temperature>(high), units);
     rows.back()[0] = show(in_si<Temperature>(low), units);
-    rows[row_of(minimum.value())][0] = show_minimum(minimum, units) + " min";
-    rows[row_of(maximum.value())][0] = show_maximum(maximum, units) + " max";
+    rows[row_of(minimum.value())][0] = show_exact(minimum, units) + " min";
+    rows[row_of(maximum.value())][0] = show_exact(maximum, units) + " max";
     rows.push_back({"", fmt::format("0{:>{}}", show(end), across)});
     return table(rows, {true, false});
 }

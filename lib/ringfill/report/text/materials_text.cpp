@@ -90,6 +90,17 @@ void write_rows(EntryPage& page, const std::optional<PreheatGroup>& group, bool 
         page.say(fmt::format("Its rows of preheat: {}.", group->name), group->rows.front().minimum.source);
 }
 
+/// What metals of its kind bear between rings.
+void write_group(EntryPage& page, const Family& family, const Base& base) {
+    for (const HeatGroup& group : family.heat_groups)
+        for (const ThicknessRow& row : group.interpass_max_degC)
+            if (group.name == base.heat_group)
+                page.row(fmt::format("interpass maximum{}{}",
+                                     row.up_to_mm ? fmt::format(", up to {:.4g} mm", *row.up_to_mm) : "",
+                                     row.document.empty() ? "" : " under " + row.document),
+                         fmt::format("{:.4g} °C", row.value), row.source);
+}
+
 /// Where a family comes from: its plugin and the tables that add to it, or tables alone.
 std::string origin_of(const Family& family) {
     if (!family.plugin)
@@ -140,6 +151,8 @@ std::string base_text(const Family& family, const Base& base) {
     page.row("tempered at", base.tempering, metric);
     page.row("softens over", base.softens_over, metric);
     page.row("interpass maximum", base.interpass_max, metric);
+    if (!base.interpass_max || base.interpass_max->source == "practice")
+        write_group(page, family, base);
     write_rows(page, base.practice);
     page.say(base.advice);
     std::string text = fmt::format("{}/{}, base metal, {}\n  structure: {}\n", family.name, base.name,
