@@ -81,6 +81,15 @@ TEST_CASE("a boss of a tonne is warmed for hours") {
     CHECK(run.rests == 0);
 }
 
+TEST_CASE("a window of 15 K dwells or rests again and again, and one under it is not followed") {
+    BalanceJob tight;
+    tight.maximum = tight.minimum + 15;
+    tight.boss = 125;
+    CHECK(balance_of(tight.plan()).hot.run.rests > 5);
+    tight.maximum = tight.minimum + 14;
+    CHECK(reason(tight) == "between its preheat minimum and its interpass maximum no ring could begin");
+}
+
 TEST_CASE("a heater that is too small is told with the power needed, and burns nothing") {
     BalanceJob weak;
     weak.heater_kW = 1.5;

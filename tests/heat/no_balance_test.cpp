@@ -86,7 +86,7 @@ TEST_CASE("a window that is too narrow, air that is too warm and a boss that wou
             [&](Known& known) { known.heat.preheat.interpass_max->value = celsius(maximum); });
     };
     CHECK(narrow(195.001).empty());
-    CHECK(narrow(194.9) == "between its preheat minimum and its interpass maximum no ring could begin");
+    CHECK(narrow(194.9) == "between its preheat minimum and its interpass maximum there are less than 15 K");
     CHECK(reason_without([](Known& known) { known.ambient = celsius(281); }) ==
           "the air is less than 20 K under its interpass maximum");
     CHECK(reason_without([](Known& known) { known.ambient = celsius(279.9); }).empty());

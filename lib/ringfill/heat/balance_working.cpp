@@ -52,7 +52,7 @@ std::vector<Working> heater_working(const HeatBalance& balance) {
 std::vector<Working> hottest_working(const HeatBalance& balance) {
     std::vector<double> all{deg_c(balance.ambient)};
     for (const HeatRun* run : {&balance.hot.run, &balance.cold().run})
-        for (const Temperature& at : {run->peak, run->hottest_start, run->warm_up.skin})
+        for (const Temperature& at : {run->peak, run->warm_up.skin})
             all.push_back(deg_c(at));
     const HeatRun& hot = balance.hot.run;
     const double start = deg_c(hot.hottest_start);

@@ -24,7 +24,7 @@ std::optional<double> come_down(BossWalk& walk, const HeatRunSettings& settings,
         const double rate = *settings.cooling_max_K_per_h / factor::hour;
         return std::max(0.0, outflow(walk.equation(), field, load) - rate * capacity(walk.equation(), field));
     };
-    const auto slow_down_to = settings.cooling_slow_down_to;
+    const double slow_to = settings.cooling_slow_down_to ? settings.cooling_slow_down_to->value() : 0;
     const double began = walk.seconds();
     double before = mean_bore(mesh, walk.field());
     std::optional<double> time;
@@ -32,9 +32,8 @@ std::optional<double> come_down(BossWalk& walk, const HeatRunSettings& settings,
         time = 0;
     while (!time && walk.seconds() - began < longest_cooling_s) {
         // Once it cools more slowly by itself, it does so to the end.
-        const bool is_slowed = cover.keeps_rate && settings.cooling_max_K_per_h &&
-                               !(slow_down_to && before <= slow_down_to->value()) &&
-                               slowing(walk.field()) > 0;
+        const bool is_slowed =
+            cover.keeps_rate && settings.cooling_max_K_per_h && before > slow_to && slowing(walk.field()) > 0;
         walk.control(is_slowed ? HeaterControl(slowing) : HeaterControl(), slow_step_s);
         const BossWalk begin = walk;
         const double length = walk.step(longest_cooling_s);

@@ -53,6 +53,12 @@ class BossWalk {
     /// One step of just this length.
     void step_by(double seconds);
 
+    /// Time in which the heater warms something else, the boss staying as it is [s, J].
+    void warm_aside(double seconds, double heat) {
+        seconds_ += seconds;
+        heater_heat_ += heat;
+    }
+
     /// Notes the mean of the boss about once a minute from now on; nothing: no longer.
     void trace(BossTrace* points) { trace_ = points; }
 

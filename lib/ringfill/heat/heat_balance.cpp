@@ -1,7 +1,6 @@
 #include <ringfill/heat/heat_balance.hpp>
 
 #include <algorithm>
-#include <numbers>
 #include <utility>
 
 #include <fmt/format.h>
@@ -17,35 +16,17 @@ std::optional<double> family_value(const Preheat& preheat, std::string_view name
     return found != preheat.values.end() && found->number > 0 ? std::optional(found->number) : std::nullopt;
 }
 
-bool is_too_narrow(const Preheat& preheat) {
-    return preheat.minimum && preheat.interpass_max &&
-           preheat.interpass_max->value.value() - preheat.minimum->value.value() < least_window_K;
-}
-
-/// Whether the air is so warm that a boss hardly comes down to its maximum.
-bool air_is_too_warm(const BalanceCase& balance_case) {
-    const auto& maximum = balance_case.heat.preheat.interpass_max;
-    return maximum && balance_case.ambient.value() > maximum->value.value() - least_over_air_K;
-}
-
-/// Iron that is welded warm or hot is heated whole and slowly.
-bool is_heated_whole(const BoreHeat& heat) {
-    return heat.structure == "cast_iron" && !heat.cold_iron && heat.preheat.minimum &&
-           heat.preheat.minimum->value > chill_off;
-}
-
-/// What heats the boss: of a part that is heated whole it keeps its own share of the heat.
-HeatSource heater_of(const BalanceCase& balance_case, const HotMetal& metal) {
-    HeatSource heater = *balance_case.heater;
-    const auto& part = balance_case.bore.part_mass;
-    if (!part || !is_heated_whole(balance_case.heat))
-        return heater;
-    const Length outer = *balance_case.bore.boss_diameter / 2.0;
-    const Length inner = balance_case.build.skim_radius;
-    const Mass boss =
-        metal.density * (std::numbers::pi * (outer * outer - inner * inner) * balance_case.bore.length);
-    heater.efficiency *= std::min(1.0, (boss / *part).value());
-    return heater;
+/// Why a boss is not followed between its limits, empty when it is.
+std::string closed_window(const BalanceCase& balance_case) {
+    const Preheat& preheat = balance_case.heat.preheat;
+    const double maximum = preheat.interpass_max->value.value();
+    if (maximum - preheat.minimum->value.value() < least_window_K - 1e-6)
+        return fmt::format(
+            "between its preheat minimum and its interpass maximum there are less than {:.0f} K",
+            least_window_K);
+    if (balance_case.ambient.value() > maximum - least_over_air_K)
+        return fmt::format("the air is less than {:.0f} K under its interpass maximum", least_over_air_K);
+    return {};
 }
 
 /// Why there is no balance, empty when there is one.
@@ -58,10 +39,7 @@ std::string missing(const BalanceCase& balance_case, const std::optional<HotMeta
         {heated_against(balance_case.heat) != HeatedAgainst::nothing,
          "its approved procedure heats it against its rules"},
         {!preheat.interpass_max, "no interpass maximum is known"},
-        {preheat.closed || is_too_narrow(preheat),
-         "between its preheat minimum and its interpass maximum no ring could begin"},
-        {air_is_too_warm(balance_case),
-         fmt::format("the air is less than {:.0f} K under its interpass maximum", least_over_air_K)},
+        {preheat.closed, "between its preheat minimum and its interpass maximum no ring could begin"},
         {!balance_case.heat.voltage, "the job does not give the voltage"},
         {!balance_case.heat.current, "the current is not known"},
         {!metal, "the table gives no specific heat of " + balance_case.bore.base},
@@ -70,7 +48,16 @@ std::string missing(const BalanceCase& balance_case, const std::optional<HotMeta
     for (const auto& [holds, reason] : reasons)
         if (holds)
             return reason;
-    return {};
+    return closed_window(balance_case);
+}
+
+/// Iron is heated whole and slowly, or laid cold in stitches; the whole of it takes up the heat then.
+void treat_as_iron(HeatRunSettings& settings, const WornBore& bore, const BoreHeat& heat) {
+    constexpr double iron_warms_K_per_h = 60; // practice
+    settings.part = bore.part_mass.value_or(Mass());
+    settings.by_stitches = heat.cold_iron;
+    if (!heat.cold_iron && settings.minimum > chill_off)
+        settings.heating_max_K_per_h = iron_warms_K_per_h;
 }
 
 /// The plates of the job where it tells of them.
@@ -82,44 +69,40 @@ std::vector<BossPlate> told_plates(const WornBore& bore) {
     return plates;
 }
 
-/// 60 K/h for iron that is heated whole [practice].
-constexpr double iron_warms_K_per_h = 60;
-
-BossRun run_with(const BalanceCase& balance_case, const HeatSource& heater, const HotMetal& metal,
-                 std::vector<BossPlate> plates) {
+BossRun run_with(const BalanceCase& balance_case, const HotMetal& metal, std::vector<BossPlate> plates) {
     const WornBore& bore = balance_case.bore;
     const Preheat& preheat = balance_case.heat.preheat;
+    const HeatSource& heater = *balance_case.heater;
     BossRun boss;
     for (const BossPlate& plate : plates)
         boss.plates.push_back(plate.thickness);
     if (bore.carry_off) // in place of the plates
         plates.clear();
-    boss.settings = {
-        .boss = {balance_case.build.skim_radius, *bore.boss_diameter / 2.0, bore.length, balance_case.pitch,
-                 std::move(plates), bore.carry_off.value_or(Conductance())},
-        .metal = metal,
-        .ambient = balance_case.ambient,
-        .minimum = preheat.minimum->value,
-        .maximum = preheat.interpass_max->value,
-        .arc = balance_case.heat.thermal_efficiency * *balance_case.heat.voltage * *balance_case.heat.current,
-        .heater = heater.into_metal(),
-        .heater_stays = heater.stays,
-        .heating_max_K_per_h =
-            is_heated_whole(balance_case.heat) ? std::optional(iron_warms_K_per_h) : std::nullopt,
-        .skin = heater.skin.value_or(preheat.interpass_max->value),
-        .start_delay = heater.start_delay,
-        .step_over = balance_case.step_over,
-        .cleaning = balance_case.cleaning,
-        .blanket = balance_case.blanket,
-        .by_stitches = balance_case.heat.cold_iron,
-        .cooling_max_K_per_h = family_value(preheat, "cooling_max_K_per_h"),
-        .rough_below = balance_case.rough_below,
-        .finish_below = std::max(balance_case.finish_below,
-                                 in_si<Temperature>(balance_case.ambient.value() + over_air_K))};
+    boss.settings = {.boss = {balance_case.build.skim_radius, *bore.boss_diameter / 2.0, bore.length,
+                              balance_case.pitch, std::move(plates), bore.carry_off.value_or(Conductance())},
+                     .metal = metal,
+                     .ambient = balance_case.ambient,
+                     .minimum = preheat.minimum->value,
+                     .maximum = preheat.interpass_max->value,
+                     .arc = balance_case.heat.thermal_efficiency * *balance_case.heat.voltage *
+                            *balance_case.heat.current,
+                     .heater = heater.into_metal(),
+                     .heater_stays = heater.stays,
+                     .skin = heater.skin.value_or(preheat.interpass_max->value),
+                     .start_delay = heater.start_delay,
+                     .step_over = balance_case.step_over,
+                     .cleaning = balance_case.cleaning,
+                     .blanket = balance_case.blanket,
+                     .cooling_max_K_per_h = family_value(preheat, "cooling_max_K_per_h"),
+                     .rough_below = balance_case.rough_below,
+                     .finish_below = std::max(balance_case.finish_below,
+                                              in_si<Temperature>(balance_case.ambient.value() + over_air_K))};
     if (preheat.post_heat && !tempers_once_cool(balance_case.heat)) {
         boss.settings.hold_at = preheat.post_heat->temperature.value;
         boss.settings.hold_for = preheat.post_heat->time;
     }
+    if (balance_case.heat.structure == "cast_iron")
+        treat_as_iron(boss.settings, bore, balance_case.heat);
     if (preheat.slow_cooling)
         boss.settings.cooling_slow_down_to = preheat.slow_cooling->down_to;
     if (preheat.later)
@@ -170,7 +153,7 @@ bool HeatBalance::warms_up() const {
 Temperature HeatBalance::peak() const {
     Temperature hottest = ambient;
     for (const HeatRun* run : {&hot.run, &cold().run})
-        hottest = std::max({hottest, run->peak, run->hottest_start, run->warm_up.skin});
+        hottest = std::max({hottest, run->peak, run->warm_up.skin});
     return hottest;
 }
 
@@ -217,14 +200,14 @@ FollowedHeat follow_heat(const BalanceCase& balance_case) {
     if (std::string reason = missing(balance_case, metal); !reason.empty())
         return {{}, std::move(reason)};
     HeatBalance balance;
-    balance.heater = heater_of(balance_case, *metal);
+    balance.heater = *balance_case.heater;
     balance.metal = *metal;
     balance.ambient = balance_case.ambient;
-    balance.hot = run_with(balance_case, balance.heater, *metal, told_plates(balance_case.bore));
+    balance.hot = run_with(balance_case, *metal, told_plates(balance_case.bore));
     if (!balance_case.bore.carry_off && balance_case.bore.attached.empty()) {
         const Length wall = *balance_case.build.wall;
-        balance.plated = run_with(balance_case, balance.heater, *metal,
-                                  {{wall, balance_case.bore.length / 2.0, usual_reach(wall)}});
+        balance.plated =
+            run_with(balance_case, *metal, {{wall, balance_case.bore.length / 2.0, usual_reach(wall)}});
     }
     for (const BossRun* boss_run : {&std::as_const(balance).hot, &std::as_const(balance).cold()})
         if (boss_run->run.end == HeatEnd::melts)

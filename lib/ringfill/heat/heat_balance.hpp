@@ -62,8 +62,8 @@ struct HeatBalance {
     const BossRun& cold() const { return plated ? *plated : hot; }
     /// Whether the warm-up is told: the heater reaches the minimum in the run that asks for more heat.
     bool warms_up() const;
-    /// The hottest that any part told of gets in either run: the boss as a whole, its outside as it is
-    /// warmed, the place where a ring begins.
+    /// The hottest that the boss as a whole gets in either run, or its outside as it is warmed; the place
+    /// where a ring begins is told apart.
     Temperature peak() const;
     /// The hottest mean of the boss that a ring takes it to, in both runs.
     Temperature ring_peak() const { return std::max(hot.run.ring_peak, cold().run.ring_peak); }

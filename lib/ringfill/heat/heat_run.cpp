@@ -1,7 +1,6 @@
 #include <ringfill/heat/heat_run.hpp>
 
 #include <algorithm>
-#include <tuple>
 #include <utility>
 
 #include <ringfill/heat/boss_balance.hpp>
@@ -32,8 +31,8 @@ BossEquation equation_of(const HeatRunSettings& settings) {
 class Follower {
   public:
     explicit Follower(const HeatRunSettings& settings)
-        : settings_(settings), limits_(settings), equation_(equation_of(settings)), walk_(equation_),
-          window_(limits_), log_(run_, walk_, settings.step_over) {
+        : settings_(settings), equation_(equation_of(settings)), walk_(equation_), window_(settings),
+          log_(run_, walk_, settings.step_over) {
         run_.boss = in_si<Mass>(boss_mass(equation_));
         run_.ring_peak = run_.hottest_start = settings.ambient;
     }
@@ -43,7 +42,7 @@ class Follower {
             const bool is_welded = weld(passes);
             run_.welding_ends = log_.mean();
             run_.lost = in_si<Energy>(walk_.field().lost);
-            run_.stored = in_si<Energy>(equation_.content(walk_.field()) - content_at_begin_);
+            run_.stored = in_si<Energy>(equation_.content(walk_.field()) - content_at_begin_) + rest_heat_;
             run_.reheat_heat = in_si<Energy>(walk_.heater_heat()) - run_.warm_up_heat;
             if (is_welded && hold())
                 cool();
@@ -63,7 +62,8 @@ class Follower {
     WarmUpRule warm_up_rule() const {
         WarmUpRule rule;
         const double minimum = settings_.minimum.value();
-        rule.bore = settings_.heater_stays ? minimum + over_minimum_K : reheated_to(settings_).value();
+        rule.bore = settings_.heater_stays ? minimum + over_minimum_K
+                                           : reheated_to(settings_.minimum, settings_.maximum).value();
         rule.skin = settings_.skin.value();
         rule.power = settings_.heater.value();
         rule.most_seconds = longest_warm_up_s;
@@ -89,6 +89,9 @@ class Follower {
                     run_.needed = in_si<Power>(*power);
                 return give_up(HeatEnd::heater_too_small, settings_.minimum);
             }
+            if (settings_.part > run_.boss && !settings_.by_stitches)
+                rest_heat_ = warm_the_rest(walk_, run_.warm_up, settings_.part - run_.boss, settings_.heater);
+            run_.warm_up_heat = run_.warm_up.heat;
             log_.add(HeatStage::warm_up, 0, from);
             make_ready();
         }
@@ -123,11 +126,9 @@ class Follower {
     }
 
     bool weld_layer(const RingPass& pass) {
-        if (settings_.later && pass.layer > 1) {
-            std::tie(limits_.minimum, limits_.maximum) = *settings_.later;
-            window_.let_heater_stay(walk_);
-        }
         log_.begin_layer(pass);
+        if (settings_.later && pass.layer > 1)
+            window_.limit_to(settings_.later->first, settings_.later->second);
         for (std::size_t ring = 0; ring < pass.rings.size(); ++ring) {
             const auto [from, to] = heated_band(pass, ring);
             const BoreBand band{from.value(), to.value()};
@@ -157,7 +158,8 @@ class Follower {
         if (pause.end != HeatEnd::done) {
             if (pause.end == HeatEnd::window_not_held)
                 run_.needed = in_si<Power>(power_to_hold());
-            return give_up(pause.end, pause.end == HeatEnd::never_cools ? limits_.maximum : limits_.minimum);
+            return give_up(pause.end,
+                           pause.end == HeatEnd::never_cools ? settings_.maximum : settings_.minimum);
         }
         if (const auto spot = in_si<Temperature>(pause.start_spot); spot > run_.hottest_start) {
             run_.hottest_start = spot;
@@ -177,7 +179,8 @@ class Follower {
         const double air = settings_.ambient.value();
         const double coldest = coldest_bore(walk_.mesh(), walk_.field());
         const double lost = outflow(equation_, walk_.field(), window_.between());
-        return coldest > air ? lost * std::max(1.0, (limits_.minimum.value() - air) / (coldest - air)) : lost;
+        return coldest > air ? lost * std::max(1.0, (settings_.minimum.value() - air) / (coldest - air))
+                             : lost;
     }
 
     /// The post-heat, if any.
@@ -221,21 +224,21 @@ class Follower {
     }
 
     const HeatRunSettings& settings_;
-    HeatRunSettings limits_; ///< of the layer that is laid
     BossEquation equation_;
     BossWalk walk_;
     RingWindow window_;
     HeatRun run_;
     HeatLog log_;
+    Energy rest_heat_; ///< in the rest of a casting
     double content_at_begin_ = equation_.content(walk_.field());
 };
 
 } // namespace
 
-Temperature reheated_to(const HeatRunSettings& settings) {
-    const double window = settings.maximum.value() - settings.minimum.value();
-    return in_si<Temperature>(std::min(settings.minimum.value() + std::min(reheat_depth_K, window / 2),
-                                       settings.maximum.value() - start_margin_K));
+Temperature reheated_to(Temperature minimum, Temperature maximum) {
+    const double half = (maximum.value() - minimum.value()) / 2;
+    return in_si<Temperature>(
+        std::min(minimum.value() + std::min(reheat_depth_K, half), maximum.value() - start_margin_K));
 }
 
 HeatRun heat_run(const HeatRunSettings& settings, const std::vector<RingPass>& passes) {

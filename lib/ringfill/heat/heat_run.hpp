@@ -63,12 +63,13 @@ struct HeatRunSettings {
     Power heater;              ///< into the metal while it heats
     bool heater_stays = false; ///< on the boss, while it is welded
     std::optional<double> heating_max_K_per_h = {};
-    Temperature skin;                        ///< the outside gets no hotter by the heater
-    Time start_delay = {};                   ///< from heater off to the first arc
-    Time step_over = {};                     ///< least pause between rings
-    Time cleaning = {};                      ///< between layers
-    Length blanket = {};                     ///< thickness, over 0
-    bool by_stitches = false;                ///< iron that is laid cold
+    Temperature skin;         ///< the outside gets no hotter by the heater
+    Time start_delay = {};    ///< from heater off to the first arc
+    Time step_over = {};      ///< least pause between rings
+    Time cleaning = {};       ///< between layers
+    Length blanket = {};      ///< thickness, over 0
+    bool by_stitches = false; ///< iron that is laid cold
+    Mass part = {};           ///< of the whole casting, where it is more than the boss and is heated too
     std::optional<Temperature> hold_at = {}; ///< post-heat
     Time hold_for = {};
     std::optional<double> cooling_max_K_per_h = {}; ///< slow cooling asked for: it cools under a blanket
@@ -175,7 +176,7 @@ inline constexpr double least_over_air_K = 20;
 inline const Time longest_dwell = in_si<Time>(90);
 
 /// What a reheat goes up to.
-Temperature reheated_to(const HeatRunSettings& settings);
+Temperature reheated_to(Temperature minimum, Temperature maximum);
 
 /// Follows the boss ring by ring: a ring begins only between the limits, with a pause, a rest or a reheat
 /// before it where that is needed.

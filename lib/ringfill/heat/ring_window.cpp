@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include <ringfill/heat/boss_balance.hpp>
 #include <ringfill/units/factor.hpp>
 
 namespace ringfill {
@@ -45,7 +46,7 @@ BossLoad RingWindow::between() const {
 void RingWindow::let_heater_stay(BossWalk& walk) const {
     if (!settings_.heater_stays)
         return;
-    const double on_under = settings_.minimum.value() + held_over_K;
+    const double on_under = minimum_ + held_over_K;
     const double power = settings_.heater.value();
     walk.control([&mesh = walk.mesh(), on_under, power](
                      const BossField& field) { return coldest_bore(mesh, field) < on_under ? power : 0.0; },
@@ -62,22 +63,24 @@ double RingWindow::spot(const BossWalk& walk, double depth) const {
 
 /// How far over what the rules allow the place is where a ring would begin [K].
 double RingWindow::over_limit(const BossWalk& walk, double depth) const {
-    const double maximum = settings_.maximum.value();
     if (settings_.by_stitches) {
+        // The heat counts as spread over the whole part.
         const double air = settings_.ambient.value();
-        return mean_boss(walk.mesh(), walk.field()) - (air + stitch_share * (maximum - air));
+        const double boss = boss_mass(walk.equation());
+        const double share = boss / std::max(boss, settings_.part.value());
+        return (mean_boss(walk.mesh(), walk.field()) - air) * share - stitch_share * (maximum_ - air);
     }
     double margin = start_margin_K;
     if (rings_ > 0 && walk.seconds() - laid_.back().ended_ago < short_pause_s)
         margin = after_short_pause_K;
     else if (rings_ == 1 && settings_.boss.pitch >= wide_pitch)
         margin = after_first_ring_K;
-    return spot(walk, depth) - (maximum - margin);
+    return spot(walk, depth) - (maximum_ - margin);
 }
 
 bool RingWindow::may_go_on(const BossWalk& walk, double depth) const {
-    return bore_at(walk.mesh(), walk.field(), depth) <= settings_.maximum.value() - start_margin_K &&
-           coldest_bore(walk.mesh(), walk.field()) >= settings_.minimum.value() - met_within_K;
+    return bore_at(walk.mesh(), walk.field(), depth) <= maximum_ - start_margin_K &&
+           coldest_bore(walk.mesh(), walk.field()) >= minimum_ - met_within_K;
 }
 
 void RingWindow::lay(BossWalk& walk, double seconds, const BoreBand& band) {
@@ -96,16 +99,16 @@ void RingWindow::lay(BossWalk& walk, double seconds, const BoreBand& band) {
 /// Reheats, or waits for a heater that stays; false where that takes too long.
 bool RingWindow::warm_again(BossWalk& walk, RingPause& pause, double& cold_time) const {
     const BossMesh& mesh = walk.mesh();
-    const double minimum = settings_.minimum.value();
     BetweenRings part{!settings_.heater_stays, 0, mean_boss(mesh, walk.field()), 0};
     const double began = walk.seconds();
     bool is_warm = false;
     if (settings_.heater_stays) {
-        is_warm = walk.advance_to([&](const BossField& field) { return coldest_bore(mesh, field) - minimum; },
-                                  most_cold_s - cold_time);
+        is_warm =
+            walk.advance_to([&](const BossField& field) { return coldest_bore(mesh, field) - minimum_; },
+                            most_cold_s - cold_time);
     } else {
         WarmUpRule rule;
-        rule.bore = reheated_to(settings_).value();
+        rule.bore = reheated_to(in_si<Temperature>(minimum_), in_si<Temperature>(maximum_)).value();
         rule.skin = settings_.skin.value();
         rule.power = settings_.heater.value();
         rule.most_seconds = most_cold_s - cold_time;
@@ -164,7 +167,7 @@ RingPause RingWindow::come_between(BossWalk& walk, double least, double depth) {
     double cold_time = 0;
     bool has_waited = false;
     for (int rounds = 0;;) {
-        if (coldest_bore(walk.mesh(), walk.field()) < settings_.minimum.value() - met_within_K) {
+        if (coldest_bore(walk.mesh(), walk.field()) < minimum_ - met_within_K) {
             if (++rounds > most_rounds || !warm_again(walk, pause, cold_time)) {
                 pause.end = HeatEnd::window_not_held;
                 return pause;

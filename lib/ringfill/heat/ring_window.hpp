@@ -31,7 +31,14 @@ struct RingPause {
 class RingWindow {
   public:
     /// @param settings outlive it.
-    explicit RingWindow(const HeatRunSettings& settings) : settings_(settings) {}
+    explicit RingWindow(const HeatRunSettings& settings)
+        : settings_(settings), minimum_(settings.minimum.value()), maximum_(settings.maximum.value()) {}
+
+    /// Other limits from now on.
+    void limit_to(Temperature minimum, Temperature maximum) {
+        minimum_ = minimum.value();
+        maximum_ = maximum.value();
+    }
 
     /// The arc goes out; waits and reheats until the next ring may begin at a depth [m].
     RingPause come_between(BossWalk& walk, double least, double depth);
@@ -55,6 +62,8 @@ class RingWindow {
     bool wait(BossWalk& walk, RingPause& pause, double depth) const;
 
     const HeatRunSettings& settings_;
+    double minimum_;                  ///< [K]
+    double maximum_;                  ///< [K]
     std::vector<LaidRing> laid_ = {}; ///< the last ones; ended_ago holds when they ended
     std::size_t rings_ = 0;
 };

@@ -87,6 +87,19 @@ WarmedUp warm_up(BossWalk& walk, const WarmUpRule& rule) {
     return warm;
 }
 
+Energy warm_the_rest(BossWalk& walk, WarmedUp& warm, Mass rest, Power heater) {
+    const HeatCurves& metal = walk.equation().metal();
+    const double content = metal.e(warm.mean.value()) - metal.e(walk.equation().ambient());
+    const Energy heat = in_si<Energy>(rest.value() * content);
+    const Time needed = (warm.heat + heat) / heater;
+    const Time more = std::max(Time(), needed - warm.time);
+    walk.warm_aside(more.value(), heat.value());
+    warm.time += more;
+    warm.heating = std::max(warm.heating, needed);
+    warm.heat += heat;
+    return heat;
+}
+
 std::optional<double> least_power(BossEquation& equation, WarmUpRule rule) {
     rule.most_seconds = usual_limit_s;
     const auto with = [&](double power) {

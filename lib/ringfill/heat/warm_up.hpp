@@ -36,6 +36,10 @@ inline constexpr double skin_falls_K = 10;
 /// too hot. Nothing is done where it is there already. The heater is off afterwards.
 WarmedUp warm_up(BossWalk& walk, const WarmUpRule& rule);
 
+/// The rest of a casting warms along with its boss: what it takes up is put in as well by the same heater,
+/// without its losses, and told in the warm-up. @return that heat.
+Energy warm_the_rest(BossWalk& walk, WarmedUp& warm, Mass rest, Power heater);
+
 /// The least power [W], into the metal, that would be ready within two hours: from the rule's own up to 64
 /// times as much, to 1 %. Nothing when none is.
 std::optional<double> least_power(BossEquation& equation, WarmUpRule rule);
