@@ -10,7 +10,7 @@
 using namespace ringfill;
 using namespace ringfill::testing;
 
-TEST_CASE("a good job is said to be good in one line") {
+TEST_CASE("a good job is said to be good, with what each bore is read as") {
     const Workspace workspace;
     workspace.write("job.json", starter_job(UnitSystem::metric));
     const Outcome outcome = run(workspace, {.words = {"check", "job.json"}});
@@ -19,7 +19,8 @@ TEST_CASE("a good job is said to be good in one line") {
     const Document plan =
         parse("plan", run(workspace, {.words = {"take", "job.json", "--json"}}).out, Origin::job);
     const auto count = [&](const char* list) { return plan.root.find(list)->list()->size(); };
-    CHECK(outcome.out == fmt::format("job.json: can be planned: bores {}, cautions {}, notes {}\n",
+    CHECK(outcome.out == fmt::format("job.json: can be planned: bores {}, doubts 0, cautions {}, notes {}\n"
+                                     "arm root: finish 90.0 mm, length 100.0 mm, boss 180.0 mm\n",
                                      count("bores"), count("cautions"), count("notes")));
 }
 
@@ -35,12 +36,40 @@ TEST_CASE("the check as JSON has its format, the file and the counts of the plan
     std::vector<std::string> names;
     for (const Member& member : *check.root.object())
         names.push_back(member.name);
-    CHECK(names == std::vector<std::string>{"format", "file", "plannable", "bores", "cautions", "notes"});
+    CHECK(names ==
+          std::vector<std::string>{"format", "file", "plannable", "bores", "doubts", "cautions", "notes"});
     CHECK(*check.root.find("format")->text() == "ringfill-check/1");
     CHECK(*check.root.find("file")->text() == "job.json");
     CHECK(*check.root.find("plannable")->flag());
-    for (const char* list : {"bores", "cautions", "notes"})
+    for (const char* list : {"bores", "doubts", "cautions", "notes"})
         CHECK(*check.root.find(list)->number() == static_cast<double>(plan.root.find(list)->list()->size()));
+}
+
+TEST_CASE("a value that looks mistyped is told first, and is a fault where the check is strict") {
+    const Workspace workspace;
+    std::string job = starter_job(UnitSystem::metric);
+    const std::string volts = R"("voltage": "19.5 V")";
+    REQUIRE(job.find(volts) != std::string::npos);
+    workspace.write("job.json", job.replace(job.find(volts), volts.size(), R"("voltage": "195 V")"));
+    const std::string doubt =
+        "procedures.main.voltage: 195 V looks mistyped: usual is 13 V to 40 V; meant 19.5 V?";
+    const Outcome check = run(workspace, {.words = {"check", "job.json"}});
+    CHECK(check.status == 0);
+    CHECK_THAT(check.out, Contains("doubts 1") && Contains("DOUBT " + doubt));
+    for (const char* view : {"take", "passes", "heat", "boring", "day", "cautions", "sheet"}) {
+        INFO(view);
+        const Outcome outcome = run(workspace, {.words = {view, "job.json"}});
+        CHECK(outcome.status == 0);
+        CHECK_THAT(outcome.out, Contains("DOUBT procedures.main.voltage: 195 V looks mistyped"));
+        CHECK(outcome.out.find("DOUBT") < outcome.out.find("Preheat "));
+        const Outcome strict = run(workspace, {.words = {view, "job.json", "--strict"}});
+        CHECK(strict.status == 1);
+        CHECK(strict.out.empty());
+        CHECK_THAT(strict.err,
+                   Contains("procedures.main.voltage: 195 V looks mistyped: usual is 13 V to 40 V; "
+                            "was 19.5 V meant?"));
+    }
+    CHECK(run(workspace, {.words = {"check", "job.json", "--strict"}}).status == 1);
 }
 
 TEST_CASE("the check goes into a file like every result") {
