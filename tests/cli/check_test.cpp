@@ -56,12 +56,12 @@ TEST_CASE("a value that looks mistyped is told first, and is a fault where the c
     const Outcome check = run(workspace, {.words = {"check", "job.json"}});
     CHECK(check.status == 0);
     CHECK_THAT(check.out, Contains("doubts 1") && Contains("DOUBT " + doubt));
-    for (const char* view : {"take", "passes", "heat", "boring", "day", "cautions", "sheet"}) {
+    for (const char* view : {"take", "passes", "heat", "boring", "day", "quote", "cautions", "sheet"}) {
         INFO(view);
         const Outcome outcome = run(workspace, {.words = {view, "job.json"}});
         CHECK(outcome.status == 0);
         CHECK_THAT(outcome.out, Contains("DOUBT procedures.main.voltage: 195 V looks mistyped"));
-        CHECK(outcome.out.find("DOUBT") < outcome.out.find("Preheat "));
+        CHECK(outcome.out.find("DOUBT") < outcome.out.find("Preheat at least"));
         const Outcome strict = run(workspace, {.words = {view, "job.json", "--strict"}});
         CHECK(strict.status == 1);
         CHECK(strict.out.empty());

@@ -114,10 +114,15 @@ Sentence heat_limits(const BoreHeat& heat, UnitSystem units) {
     return limits;
 }
 
-Sentences head_sentences(const Plan& plan) {
-    Sentences doubted;
+Sentences doubt_sentences(const Plan& plan) {
+    Sentences sentences;
     for (const Doubt& doubt : plan.doubts)
-        doubted.push_back({"DOUBT " + to_string(doubt), {}, Stands::stop});
+        sentences.push_back({"DOUBT " + to_string(doubt), {}, Stands::stop});
+    return sentences;
+}
+
+Sentences head_sentences(const Plan& plan) {
+    const Sentences doubted = doubt_sentences(plan);
     std::vector<HeadText> all;
     const auto put = [&](const HeadText& next) {
         const auto known = ranges::find(all, next.text, &HeadText::text);

@@ -8,6 +8,9 @@
 
 namespace ringfill {
 
+/// What looks mistyped, a sentence a value.
+Sentences doubt_sentences(const Plan& plan);
+
 /// The sentences at the head of every view: first what stops the work, then what looks mistyped, the approved
 /// procedures, and for each bore how hot it must be and may get.
 Sentences head_sentences(const Plan& plan);

@@ -23,6 +23,11 @@ std::string view_title(const Plan& plan, const Style& style, std::size_t longest
     return style.strong(wrapped(printable(plan.title, longest), ""));
 }
 
+std::string doubt_list(const Plan& plan, const Style& style) {
+    return listed(doubt_sentences(plan), "",
+                  [&](const Sentence& sentence) { return style.strong(wrapped({sentence})); });
+}
+
 std::string heat_head(const Plan& plan, const Style& style) {
     return listed(head_sentences(plan), "", [&](const Sentence& sentence) {
         const std::string lines = wrapped({sentence});
