@@ -72,6 +72,20 @@ TEST_CASE("cooling at a rate comes down at that rate until it is slower by itsel
         WithinRel(equation.content(walk.field()) - content_before + walk.field().lost - lost_before, 1e-9));
 }
 
+TEST_CASE("below where it may cool as it likes the heater is out") {
+    BossShape shape = shape_of(180, 95, 100);
+    shape.plates = {{millimetres(40), millimetres(50), millimetres(700)}};
+    BossEquation equation(boss_mesh(shape), plain_steel(), celsius(4), 3.6);
+    BossWalk walk = warm_boss(equation);
+    HeatRunSettings settings = settings_of(50);
+    settings.cooling_slow_down_to = celsius(100);
+    const double to_there = come_down(walk, settings, {true, false, true}, celsius(95).value()).value();
+    CHECK(to_there > 0);
+    const double heat = walk.heater_heat();
+    REQUIRE(come_down(walk, settings, {true, false, true}, celsius(60).value()));
+    CHECK(walk.heater_heat() == heat);
+}
+
 TEST_CASE("a boss does not get colder than the air") {
     BossEquation equation(boss_mesh(shape_of(180, 95, 100)), plain_steel(), celsius(40), 3.6);
     BossWalk walk = warm_boss(equation);

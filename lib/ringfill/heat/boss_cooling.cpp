@@ -35,6 +35,8 @@ std::optional<double> come_down(BossWalk& walk, const HeatRunSettings& settings,
         const bool is_slowed =
             cover.keeps_rate && settings.cooling_max_K_per_h && before > slow_to && slowing(walk.field()) > 0;
         walk.control(is_slowed ? HeaterControl(slowing) : HeaterControl(), slow_step_s);
+        if (!is_slowed) // the heater goes out
+            walk.put(load);
         const BossWalk begin = walk;
         const double length = walk.step(longest_cooling_s);
         const double now = mean_bore(mesh, walk.field());

@@ -157,8 +157,8 @@ void BossEquation::step(BossField& field, const BossLoad& load, double seconds) 
     const std::size_t slots = begin_.size();
     for (std::size_t at = 0; at < slots; ++at)
         begin_[at] = field.kelvin[at] - ambient_;
-    const auto b = [](int j) { return j < 2 ? 1.0 / 3 : (j * j + j - 2.0) / (2.0 * j * (j + 1)); };
-    const double w = 4.0 / (s * s + s - 2);
+    const auto b = [](double j) { return j < 2 ? 1.0 / 3 : (j * j + j - 2) / (2 * j * (j + 1)); };
+    const double w = 4 / (1.0 * s * s + s - 2);
     const double first = w * seconds / 3;
     const double lost_at_begin = rate(begin_, begin_rate_);
     before_ = begin_;

@@ -70,7 +70,7 @@ std::vector<double> graded_radii(double inner, double outer) {
 std::size_t cells_along(double length, double pitch) {
     const double bands = std::ceil(length / pitch - whole_within);
     const double bands_a_cell = std::ceil(bands / usual_along);
-    const double least = std::clamp(std::ceil(length / finest - whole_within), 2.0, least_along);
+    const double least = std::clamp(std::ceil(length / finest - whole_within), 1.0, least_along);
     return static_cast<std::size_t>(std::max(least, std::ceil(bands / bands_a_cell)));
 }
 

@@ -37,6 +37,8 @@ double mean_boss(const BossMesh& mesh, const BossField& field) {
 
 double bore_at(const BossMesh& mesh, const BossField& field, double depth) {
     const double cells = std::clamp(depth / mesh.cell_length - 0.5, 0.0, static_cast<double>(mesh.along - 1));
+    if (mesh.along == 1)
+        return field.kelvin[mesh.slot(0, 0)];
     const auto k = std::min(static_cast<std::size_t>(cells), mesh.along - 2);
     const double share = cells - static_cast<double>(k);
     return (1 - share) * field.kelvin[mesh.slot(0, k)] + share * field.kelvin[mesh.slot(0, k + 1)];

@@ -127,8 +127,10 @@ class Follower {
 
     bool weld_layer(const RingPass& pass) {
         log_.begin_layer(pass);
-        if (settings_.later && pass.layer > 1)
+        if (settings_.later && pass.layer > 1) {
             window_.limit_to(settings_.later->first, settings_.later->second);
+            window_.let_heater_stay(walk_);
+        }
         for (std::size_t ring = 0; ring < pass.rings.size(); ++ring) {
             const auto [from, to] = heated_band(pass, ring);
             const BoreBand band{from.value(), to.value()};
