@@ -58,7 +58,10 @@ const std::map<std::string, Pair> pairs = {
      {"bore.boss_diameter",
       "180",
       "2500",
-      {{"bore.base", "\"stainless/304\""}, {"bore.length", "400"}, {"bore.worn", R"({ "diameter": 91 })"}}}},
+      {{"site.ambient", "\"20 degC\""}, // no warming to hand-warm
+       {"bore.base", "\"stainless/304\""},
+       {"bore.length", "400"},
+       {"bore.worn", R"({ "diameter": 91 })"}}}},
     {"chromium fume", {"bore.base", "\"stainless/304\"", "\"steel/S355J2\""}},
     {"nickel fume", {"bore.base", "\"stainless/304\"", "\"steel/S355J2\""}},
     {"flux fume",

@@ -156,7 +156,8 @@ std::string heater_in_words(const HeatBalance& balance, UnitSystem units) {
         "Worked out with a boss of {}{}; {} of {:.3g} kW, {:.3g} % of it into the metal (needs over {:.1f} "
         "kW); air of {}, {:.0f} W/(m² K) to it and what bare metal radiates{}.",
         show(run.boss, units), plates, balance.heater.kind, balance.heater.power.value() / 1e3,
-        100 * balance.heater.efficiency, std::ceil(heater_needed(balance).value() / 100 - 1e-9) / 10,
+        100 * balance.heater.efficiency,
+        std::max(0.0, std::ceil(heater_needed(balance).value() / 100 - 1e-9) / 10),
         show(balance.ambient, units), still_air_W_m2K,
         balance.hot.is_whole() ? fmt::format("; peak {}", show(balance.peak(), units)) : "");
 }

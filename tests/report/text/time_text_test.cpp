@@ -32,7 +32,7 @@ BorePlan planned(const BalanceJob& job) {
 BalanceJob rested() {
     BalanceJob thin;
     thin.boss = 125;
-    thin.maximum = 250;
+    thin.maximum = 235;
     return thin;
 }
 
