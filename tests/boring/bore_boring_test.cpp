@@ -45,6 +45,7 @@ TEST_CASE("the bar settings of the job are used throughout") {
     CHECK_THAT(rev_min(boring.bar.used), WithinRel(160.0, 1e-12));
     for (const Cut& cut : boring.cuts) {
         CHECK(cut.depth <= millimetres(1.0000001));
+        CHECK(cut.bar.used == boring.bar.used); // the job's own speed holds in the skin too
         CHECK_THAT(cut.time.value(), WithinRel(60.0 * (cut.kind == CutKind::skim ? 100 : 106) / 32, 1e-12));
     }
     CHECK(boring.cuts.back().kind == CutKind::spring);
@@ -63,8 +64,12 @@ TEST_CASE("the figures of the table fill what the job leaves out, and are listed
     for (const Assumed& one : whole.assumed)
         if (one.path.starts_with("boring") || one.path.starts_with("cutting"))
             assumed.push_back(one.path + ": " + one.value + " [" + one.source + "]");
-    CHECK(assumed == Lines{"boring.cutting_speed: 60 m/min [practice]", "boring.feed: 0.15 mm [practice]",
-                           "boring.rough_cut: 1.50 mm [practice]", "boring.edge_life: 20 min [practice]",
+    CHECK(assumed == Lines{"boring.cutting_speed: 60 m/min (30 m/min to 100 m/min), mild deposit, carbide "
+                           "[practice]",
+                           "cutting.json skin_speed_m_min: 45 m/min, mild deposit, carbide [practice]",
+                           "boring.feed: 0.15 mm (0.05 mm to 0.20 mm), mild deposit, carbide [practice]",
+                           "boring.rough_cut: 1.50 mm [practice]",
+                           "boring.edge_life: 20 min (10 min to 45 min), mild deposit, carbide [practice]",
                            "cutting.json semi_finish_cut_mm: 0.50 mm [practice]",
                            "cutting.json finish_cut_mm: 0.25 mm [practice]",
                            "cutting.json nose_radius_mm: 0.80 mm [practice]",

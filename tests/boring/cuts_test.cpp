@@ -75,3 +75,34 @@ TEST_CASE("two rough cuts share where the first would be too shallow") {
     CHECK(cuts[1].kind == CutKind::rough);
     CHECK_THAT(mm(cuts[1].depth), WithinAbs(0.85, 1e-9));
 }
+
+namespace {
+
+const BarSettings hardening = [] {
+    BarSettings settings = usual;
+    settings.deposit.group = DepositGroup::manganese;
+    settings.finish_cut = settings.semi_finish_cut;
+    return settings;
+}();
+
+} // namespace
+
+// Worked by hand, section 11: 4.6 mm of stock less two last cuts of 0.5 are 3.6, the first with 0.6 of it.
+TEST_CASE("a deposit that hardens under the edge has two deep last cuts and no spring pass") {
+    CHECK(told(bore_cuts(millimetres(40.4), millimetres(45), hardening)) ==
+          Lines{"skin 0.600 80.800 82.000", "rough 1.500 82.000 85.000", "rough 1.500 85.000 88.000",
+                "semi_finish 0.500 88.000 89.000", "finish 0.500 89.000 90.000"});
+    CHECK(told(bore_cuts(millimetres(44), millimetres(45), hardening)) ==
+          Lines{"semi_finish 0.500 88.000 89.000", "finish 0.500 89.000 90.000"});
+}
+
+// By hand: of 1.2 mm 0.2 are left over two cuts of 0.5, and 0.9 is too little for two.
+TEST_CASE("what would only rub in such a deposit goes with the next cut, as far as a rough cut goes") {
+    CHECK(told(bore_cuts(millimetres(43.8), millimetres(45), hardening)) ==
+          Lines{"semi_finish 0.700 87.600 89.000", "finish 0.500 89.000 90.000"});
+    CHECK(told(bore_cuts(millimetres(44.1), millimetres(45), hardening)) ==
+          Lines{"finish 0.900 88.200 90.000"});
+    BarSettings shallow = hardening;
+    shallow.rough_cut.value = millimetres(0.6);
+    CHECK(told(bore_cuts(millimetres(43.8), millimetres(45), shallow)).front() == "skin 0.200 87.600 88.000");
+}

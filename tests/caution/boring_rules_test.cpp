@@ -56,6 +56,28 @@ TEST_CASE("a bar whose lowest speed is too fast is a caution with both speeds") 
           std::string::npos);
 }
 
+TEST_CASE("a deposit too hard for a bar is ground, with its hardness and the limit") {
+    Sample sample;
+    sample.boring.settings.deposit.too_hard = Sourced<double>{595, "own"};
+    sample.boring.settings.bored_up_to_HV = {446, "45-HRC"};
+    CHECK(
+        sample.told_of() ==
+        Lines{"drum side | before | yes | Grind the weld to size: it is too hard to be bored on a bar. Cuts "
+              "and times here are those of boring. |  lays about 595 HV, over 446 HV, 45 HRC | 45-HRC"});
+}
+
+TEST_CASE("a feed of the job that rubs in metal it hardens is a caution") {
+    Sample sample;
+    sample.boring.settings.deposit.group = DepositGroup::nickel;
+    sample.boring.settings.least_feed = {millimetres(0.12), "practice"};
+    sample.boring.settings.feed = {millimetres(0.12), "job"};
+    CHECK(sample.told_of().empty());
+    sample.boring.settings.feed = {millimetres(0.08), "job"};
+    CHECK(sample.told_of() ==
+          Lines{"drum side | before | yes | Feed at least 0.12 mm: the edge of a finer feed rubs in the skin "
+                "that it has hardened. | the weld is a nickel deposit and the feed 0.08 mm | practice"});
+}
+
 TEST_CASE("valleys that do not lie inside the finish are a caution") {
     Sample sample;
     sample.boring.valley_radius = millimetres(44.999);

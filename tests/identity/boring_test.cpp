@@ -83,14 +83,13 @@ TEST_CASE("more metal to bore never takes less time") {
         INFO("seed " << seed);
         const Job job = job_from(text_of(random_sketch(seed)));
         const Plan before = plan(job, shop());
-        const BarSettings settings = bar_settings(job.boring, shop().cutting);
         for (std::size_t i = 0; i < before.bores.size(); ++i) {
             const BorePlan& bore = before.bores[i];
             for (const double more : {0.001, 0.1, 0.5, 1.5, 1.6}) {
                 BoreWeld thicker = bore;
                 thicker.layering.end_radius -= millimetres(more);
                 const BoringPlan after =
-                    bore_boring(job.bores[i], thicker, settings, bore.boring.expansion, shop().size_steps);
+                    bore_boring(job.bores[i], thicker, bore.boring.settings, bore.boring.expansion, shop().size_steps);
                 REQUIRE(after.time() >= bore.boring.time());
                 REQUIRE(after.edges.rough >= bore.boring.edges.rough);
             }

@@ -185,6 +185,7 @@ TEST_CASE("torch, heater, boring bar and prices arrive in SI") {
     REQUIRE(job.boring.bar_speeds.size() == 2);
     check(job.boring.bar_speeds[0], 80.0 / 60);
     check(job.boring.bar_speeds[1], 2);
+    CHECK(job.boring.tool == CuttingTool::hss);
     check(job.boring.cutting_speed, 200 * 0.3048 / 60);
     check(job.boring.feed, 0.005 * 0.0254);
     check(job.boring.rough_cut, 0.06 * 0.0254);

@@ -13,6 +13,7 @@ BorePlan use_of(const std::string& name, int count, int rough, int finish) {
     BorePlan bore;
     bore.name = name;
     bore.count = count;
+    bore.boring.settings.edge_life.source = "practice";
     bore.boring.edges = {rough, finish, in_si<Time>(900), in_si<Time>(300), in_si<Time>(1200)};
     return bore;
 }
@@ -20,12 +21,12 @@ BorePlan use_of(const std::string& name, int count, int rough, int finish) {
 } // namespace
 
 TEST_CASE("no bores take no edges") {
-    CHECK(insert_needs({}, "practice").empty());
+    CHECK(insert_needs({}).empty());
 }
 
 // Worked by hand: 2 × 2 + 1 rough edges, 2 × 1 + 1 finish edges, one spare of each.
 TEST_CASE("edges are taken bore by bore, rough and finish, with one spare of each") {
-    const auto lines = insert_needs({use_of("arm root", 2, 2, 1), use_of("link", 1, 1, 1)}, "practice");
+    const auto lines = insert_needs({use_of("arm root", 2, 2, 1), use_of("link", 1, 1, 1)});
     REQUIRE(lines.size() == 2);
     CHECK(item(lines[0]) == "boring edges, rough");
     CHECK(lines[0].need == 5);

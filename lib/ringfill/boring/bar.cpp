@@ -5,13 +5,26 @@
 
 namespace ringfill {
 
-BarSettings bar_settings(const BoringBar& bar, const Cutting& cutting) {
-    BarSettings settings{cutting, bar.stroke, bar.bar_speeds};
+BarSettings bar_settings(const BoringBar& bar, const Cutting& cutting, const Deposit& deposit) {
+    const ToolFigures& row = cutting.of(bar.tool, deposit.group);
+    BarSettings settings{cutting,           bar.stroke,     bar.bar_speeds, deposit,      bar.tool,
+                         row.cutting_speed, row.skin_speed, row.feed,       row.edge_life};
+    if (settings.cuts_to_the_end()) {
+        const auto at_least = [](auto& figure, const auto& least) {
+            if (figure.value < least.value)
+                figure = least;
+        };
+        at_least(settings.semi_finish_cut, cutting.least_last_cut);
+        at_least(settings.finish_cut, cutting.least_last_cut);
+        at_least(settings.feed, cutting.least_feed);
+        at_least(settings.facing_feed, cutting.least_feed);
+    }
     const auto put = [](auto& figure, const auto& given) {
         if (given)
             figure = {*given, "job"};
     };
     put(settings.cutting_speed, bar.cutting_speed);
+    put(settings.skin_speed, bar.cutting_speed);
     put(settings.feed, bar.feed);
     put(settings.rough_cut, bar.rough_cut);
     put(settings.edge_life, bar.edge_life);

@@ -3,19 +3,30 @@
 #include <optional>
 #include <vector>
 
+#include <ringfill/boring/deposit.hpp>
 #include <ringfill/job/workshop.hpp>
 #include <ringfill/table/cutting.hpp>
 #include <ringfill/units/quantity.hpp>
 
 namespace ringfill {
 
-/// How the bar is run: the table, with what the job says in its place under the source "job".
+/// How the bar is run on one deposit: the table, with what the job says in its place under the source "job".
 struct BarSettings : Cutting {
     std::optional<Length> stroke;
     std::vector<Turning> bar_speeds;
+    Deposit deposit;
+    CuttingTool tool = CuttingTool::carbide;
+    Sourced<Speed> cutting_speed;
+    Sourced<Speed> skin_speed; ///< of the skim and the first cut after the weld
+    Sourced<Length> feed;      ///< per revolution
+    Sourced<Time> edge_life;   ///< cutting time of one edge
+
+    /// Of a deposit that hardens under the edge the last two cuts are deep, and none follows without feed-in.
+    bool cuts_to_the_end() const { return hardens_under_the_edge(deposit.group); }
 };
 
-BarSettings bar_settings(const BoringBar& bar, const Cutting& cutting);
+/// A deposit that hardens under the edge is cut no less than the table's least, unless the job says so.
+BarSettings bar_settings(const BoringBar& bar, const Cutting& cutting, const Deposit& deposit);
 
 /// How fast the bar turns.
 struct BarSpeed {

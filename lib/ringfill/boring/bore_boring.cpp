@@ -15,10 +15,15 @@ void lay_out_cuts(BoringPlan& plan, const WornBore& bore, const BoreWeld& weld) 
     const BarSettings& settings = plan.settings;
     if (weld.build.skimmed)
         plan.cuts = skim_cuts(weld.survey.smallest.radius, weld.build.skim_radius, settings.rough_cut.value);
+    const std::size_t after_weld = plan.cuts.size();
     ranges::push_back(plan.cuts, bore_cuts(plan.crown_radius, plan.final_diameter / 2.0, settings));
-    for (Cut& cut : plan.cuts)
+    const BarSpeed in_skin = bar_speed(settings.skin_speed.value, bore.finish_diameter, settings.bar_speeds);
+    for (std::size_t i = 0; i < plan.cuts.size(); ++i) {
+        Cut& cut = plan.cuts[i];
+        cut.bar = i <= after_weld ? in_skin : plan.bar;
         cut.time = cutting_time(cut.kind == CutKind::skim ? bore.length : weld.build.welded_length,
-                                settings.feed.value, plan.bar.used);
+                                settings.feed.value, cut.bar.used);
+    }
     for (std::size_t i = 0; i < weld.faces.size(); ++i)
         plan.facing.push_back(facing(bore.faces[i], weld.faces[i], bore, settings));
 }
@@ -26,7 +31,7 @@ void lay_out_cuts(BoringPlan& plan, const WornBore& bore, const BoreWeld& weld) 
 std::vector<Standing> standing_times(const BoringPlan& plan, const WornBore& bore) {
     const BarSettings& settings = plan.settings;
     const auto number = [](const auto& list) { return static_cast<int>(list.size()); };
-    const int spring = 1; // it runs with the bit as it stands
+    const int spring = settings.cuts_to_the_end() ? 0 : 1; // it runs with the bit as it stands
     const int for_skim = plan.skim_time > Time() ? set_ups(bore.length, settings.stroke) : 1;
     std::vector<Standing> steps = {
         {"tool_set", plan.set_ups * (number(plan.cuts) - spring), settings.tool_set},

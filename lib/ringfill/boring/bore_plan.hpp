@@ -21,9 +21,8 @@ struct BoreFigures : BoreWeld, BoreMetals {
 struct BorePlan : BoreFigures, FollowedHeat {};
 
 /// The values of the cutting table that a job is planned with because it leaves them out, or cannot give
-/// them. The standing times stand in the plan one by one.
-std::vector<Assumed> assumed_cutting(const BarSettings& settings, const std::vector<BorePlan>& bores,
-                                     UnitSystem units);
+/// them, for each deposit once. The standing times stand in the plan one by one.
+std::vector<Assumed> assumed_cutting(const std::vector<BorePlan>& bores, UnitSystem units);
 
 /// The name of one of several alike, "arm root 2"; a bore of its own has the name of the bore.
 inline std::string piece_name(const BorePlan& bore, int piece) {

@@ -4,7 +4,8 @@
 
 #include <fmt/format.h>
 
-#include <range/v3/algorithm/any_of.hpp>
+#include <range/v3/algorithm/find_if.hpp>
+#include <range/v3/algorithm/none_of.hpp>
 
 #include <ringfill/units/show.hpp>
 
@@ -58,6 +59,8 @@ std::vector<std::string> boring_notes(const WornBore& bore, const BoringPlan& bo
                          "out does not hold.",
                          show_pitch(settings.feed.value, units),
                          show_pitch(settings.nose_radius.value, units)));
+    if (!settings.deposit.is_known)
+        note("no row of cutting.json names its filler: its weld is cut as a hardened one.");
     if (boring.set_ups > 1)
         note(fmt::format("longer than one stroke of the bar: {} set-ups, to be aligned on one another.",
                          boring.set_ups));
@@ -74,29 +77,56 @@ std::vector<std::string> boring_notes(const WornBore& bore, const BoringPlan& bo
     return notes;
 }
 
-std::vector<Assumed> assumed_cutting(const BarSettings& settings, const std::vector<BorePlan>& bores,
-                                     UnitSystem units) {
-    std::vector<Assumed> assumed;
+namespace {
+
+/// Adds what the table gives for one bore, each figure that is not there yet.
+void assume_for(std::vector<Assumed>& assumed, const BarSettings& settings, UnitSystem units) {
     const auto assume = [&](const char* name, const auto& figure, std::string shown) {
-        if (figure.source != "job")
+        const auto is_there = [&](const Assumed& one) { return one.path == name && one.value == shown; };
+        if (figure.source != "job" && ranges::none_of(assumed, is_there))
             assumed.push_back({name, std::move(shown), figure.source});
     };
     const auto assume_cut = [&](const char* name, const Sourced<Length>& figure) {
         assume(name, figure, show_pitch(figure.value, units));
     };
-    assume("boring.cutting_speed", settings.cutting_speed,
-           show_cutting_speed(settings.cutting_speed.value, units));
-    assume_cut("boring.feed", settings.feed);
+    const ToolFigures& usual = settings.of(settings.tool, settings.deposit.group);
+    const auto assume_row = [&](const char* name, const auto& figure, const auto& range, const auto& shown) {
+        assume(name, figure,
+               fmt::format("{} ({} to {}), {}, {}", shown(figure.value), shown(range.value.first),
+                           shown(range.value.second), words_for(settings.deposit.group),
+                           word_of(settings.tool)));
+    };
+    const auto speed = [&](Speed one) { return show_cutting_speed(one, units); };
+    assume_row("boring.cutting_speed", settings.cutting_speed, usual.speed_range, speed);
+    assume("cutting.json skin_speed_m_min", settings.skin_speed,
+           fmt::format("{}, {}, {}", speed(settings.skin_speed.value), words_for(settings.deposit.group),
+                       word_of(settings.tool)));
+    assume_row("boring.feed", settings.feed, usual.feed_range,
+               [&](Length one) { return show_pitch(one, units); });
     assume_cut("boring.rough_cut", settings.rough_cut);
-    assume("boring.edge_life", settings.edge_life, show(settings.edge_life.value));
+    assume_row("boring.edge_life", settings.edge_life, usual.life_range, [](Time one) { return show(one); });
     assume_cut("cutting.json semi_finish_cut_mm", settings.semi_finish_cut);
     assume_cut("cutting.json finish_cut_mm", settings.finish_cut);
     assume_cut("cutting.json nose_radius_mm", settings.nose_radius);
-    if (ranges::any_of(bores, [](const BorePlan& bore) { return !bore.boring.facing.empty(); }))
-        assume_cut("cutting.json facing_feed_mm", settings.facing_feed);
-    if (ranges::any_of(bores, [](const BorePlan& bore) { return bore.boring.expansion_is_general; }))
-        assume("cutting.json expansion_per_K", settings.expansion,
-               fmt::format("{:.3g}", settings.expansion.value));
+}
+
+} // namespace
+
+std::vector<Assumed> assumed_cutting(const std::vector<BorePlan>& bores, UnitSystem units) {
+    std::vector<Assumed> assumed;
+    for (const BorePlan& bore : bores)
+        assume_for(assumed, bore.boring.settings, units);
+    const auto first = [&](bool (*asks)(const BorePlan&)) { return ranges::find_if(bores, asks); };
+    const auto faced = first([](const BorePlan& bore) { return !bore.boring.facing.empty(); });
+    if (faced != bores.end()) {
+        const auto& [feed, source] = faced->boring.settings.facing_feed;
+        assumed.push_back({"cutting.json facing_feed_mm", show_pitch(feed, units), source});
+    }
+    const auto general = first([](const BorePlan& bore) { return bore.boring.expansion_is_general; });
+    if (general != bores.end()) {
+        const auto& [expansion, source] = general->boring.settings.expansion;
+        assumed.push_back({"cutting.json expansion_per_K", fmt::format("{:.3g}", expansion), source});
+    }
     return assumed;
 }
 

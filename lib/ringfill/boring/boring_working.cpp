@@ -31,12 +31,13 @@ std::vector<Input> common_inputs(const WornBore& bore, const BoreWeld& weld, con
 }
 
 /// A speed of the bar on a diameter.
-std::vector<Working> rpm_working(const BarSettings& settings, const BarSpeed& bar, Length diameter) {
+std::vector<Working> rpm_working(const BarSettings& settings, const Sourced<Speed>& cutting_speed,
+                                 const BarSpeed& bar, Length diameter) {
     const char* formula = !bar.listed    ? "1000*v_c/(pi*D)"
                           : bar.too_fast ? "lowest(n)"
                                          : "highest(n*floor(min(1000*v_c/(pi*D)/n, 1) + 1e-9))";
     const auto speeds = settings.bar_speeds | ranges::views::transform(rev_min) | ranges::to<std::vector>();
-    const auto& [speed, source] = settings.cutting_speed;
+    const auto& [speed, source] = cutting_speed;
     return worked({{"n", speeds, "rev/min"}, in_m_min("v_c", speed), in_mm("D", diameter)},
                   {{"rpm", formula, in_rev_min(bar.used), bar.listed ? "job" : source}});
 }
@@ -72,6 +73,12 @@ WorkedFigure depth_figure(const BoringPlan& plan, std::size_t index) {
         {"min(S, a_f)", settings.finish_cut.source},
         {"0*a_f", "practice"}}; // as CutKind
     const auto& [formula, source] = ways[static_cast<std::size_t>(cut.kind)];
+    if (settings.cuts_to_the_end() && cut.kind == CutKind::semi_finish &&
+        cut.depth > (1 + 1e-9) * settings.semi_finish_cut.value)
+        return {"depth_mm", "S - a_f", in_mm(cut.depth), source};
+    if (settings.cuts_to_the_end() && cut.kind == CutKind::finish &&
+        cut.depth > (1 + 1e-9) * settings.finish_cut.value)
+        return {"depth_mm", "1*S", in_mm(cut.depth), source};
     const auto skin = ranges::find(plan.cuts, CutKind::skin, &Cut::kind);
     const auto after_skin = static_cast<std::ptrdiff_t>(index) - (skin - plan.cuts.begin());
     const bool shares = (after_skin == 0 || after_skin == 1) && skin[1].kind == CutKind::rough &&
@@ -80,7 +87,7 @@ WorkedFigure depth_figure(const BoringPlan& plan, std::size_t index) {
 }
 
 /// One cut: its diameters begin where the cuts of its kind began, and those before it count.
-std::vector<Working> cut_working(const BoringPlan& plan, std::size_t index,
+std::vector<Working> cut_working(const BoringPlan& plan, std::size_t index, Length finish_diameter,
                                  const std::vector<Input>& common) {
     const Cut& cut = plan.cuts[index];
     const bool is_skim = cut.kind == CutKind::skim;
@@ -96,9 +103,11 @@ std::vector<Working> cut_working(const BoringPlan& plan, std::size_t index,
     std::vector<Working> work =
         worked({{"k", alike}, {"a", depths, "mm"}},
                {depth_figure(plan, index), {"diameter_from_mm", from, in_mm(cut.from)}}, common);
-    append(work, worked({{"D", in_mm(cut.from)}, {"a", in_mm(cut.depth)}},
+    const bool in_skin = is_skim || index == 0 || plan.cuts[index - 1].kind == CutKind::skim;
+    append(work, rpm_working(plan.settings, in_skin ? plan.settings.skin_speed : plan.settings.cutting_speed,
+                             cut.bar, finish_diameter));
+    append(work, worked({{"D", in_mm(cut.from)}, {"a", in_mm(cut.depth)}, in_rev_min("n", cut.bar.used)},
                         {{"diameter_to_mm", "D + 2*a", in_mm(cut.to)},
-                         {"rpm", "1*n", in_rev_min(plan.bar.used)},
                          {"feed_mm", "1*f", in_mm(plan.settings.feed.value), plan.settings.feed.source},
                          {"time_s", is_skim ? "60*L/(f*n)" : "60*(L + 2*o)/(f*n)", in_seconds(cut.time)}},
                         common));
@@ -116,7 +125,8 @@ std::vector<Working> facing_working(const WornBore& bore, const FacePad& pad, co
         inputs,
         {{"depth_mm", "s + e + delta", in_mm(facing.depth)}, {"cuts", "ceil(t/a_r - 1e-9)", facing.cuts}},
         common);
-    append(work, rpm_working(plan.settings, facing.bar, face.outer + 2.0 * bore.overhang));
+    append(work, rpm_working(plan.settings, plan.settings.cutting_speed, facing.bar,
+                             face.outer + 2.0 * bore.overhang));
     append(work, worked(inputs,
                         {{"feed_mm", "1*f", in_mm(facing.feed), plan.settings.facing_feed.source},
                          {"time_s", "60*k*((D_o - D_i)/2 + 2*o)/(f*n)", in_seconds(facing.time)}},
@@ -207,7 +217,8 @@ std::vector<Working> gauge_working(const BoringPlan& plan, const GaugeReading& g
 
 std::vector<Working> boring_working(const WornBore& bore, const BoreWeld& weld, const BoringPlan& plan) {
     const std::vector<Input> common = common_inputs(bore, weld, plan);
-    std::vector<Working> work = rpm_working(plan.settings, plan.bar, bore.finish_diameter);
+    std::vector<Working> work =
+        rpm_working(plan.settings, plan.settings.cutting_speed, plan.bar, bore.finish_diameter);
     const auto add = [&](const char* list, std::size_t i, std::vector<Working> more) {
         append(work, under(element_path(list, i), std::move(more)));
     };
@@ -223,7 +234,7 @@ std::vector<Working> boring_working(const WornBore& bore, const BoreWeld& weld, 
                    common));
     }
     for (std::size_t i = 0; i < plan.cuts.size(); ++i)
-        add("cuts", i, cut_working(plan, i, common));
+        add("cuts", i, cut_working(plan, i, bore.finish_diameter, common));
     for (std::size_t i = 0; i < plan.facing.size(); ++i)
         add("facing", i, facing_working(bore, weld.faces[i], bore.faces[i], plan.facing[i], plan, common));
     append(work, time_working(plan));

@@ -41,6 +41,22 @@ void add_rough_cuts(std::vector<Cut>& cuts, Length stock, Length rough_cut, Leng
                                                                                  : rough_cut});
 }
 
+/// How deep the finish and the semi-finish cut are, each with its share of the stock.
+std::pair<Length, Length> last_two_cuts(Length stock, const BarSettings& settings) {
+    const Length least = settings.semi_finish_cut.value;
+    Length finish = std::min(stock, settings.finish_cut.value);
+    Length semi_finish = std::min(Length(stock - finish), least);
+    if (!settings.cuts_to_the_end())
+        return {finish, semi_finish};
+    const Length most = settings.rough_cut.value;
+    const Length rest = stock - finish - semi_finish;
+    if (semi_finish < least && stock <= most)
+        return {stock, Length()};
+    if (rest > no_stock && rest < least && semi_finish + rest <= most)
+        semi_finish += rest;
+    return {finish, semi_finish};
+}
+
 } // namespace
 
 int rough_cuts(Length stock, Length rough_cut) {
@@ -61,15 +77,15 @@ std::vector<Cut> skim_cuts(Length smallest_radius, Length skim_radius, Length ro
 
 std::vector<Cut> bore_cuts(Length crown_radius, Length final_radius, const BarSettings& settings) {
     const Length stock = final_radius - crown_radius;
-    const Length finish = std::min(stock, settings.finish_cut.value);
-    const Length semi_finish = std::min(Length(stock - finish), settings.semi_finish_cut.value);
+    const auto& [finish, semi_finish] = last_two_cuts(stock, settings);
     std::vector<Cut> cuts;
     add_rough_cuts(cuts, stock - finish - semi_finish, settings.rough_cut.value,
                    settings.semi_finish_cut.value);
     if (semi_finish > no_stock)
         cuts.push_back({CutKind::semi_finish, semi_finish});
     cuts.push_back({CutKind::finish, finish});
-    cuts.push_back({CutKind::spring});
+    if (!settings.cuts_to_the_end())
+        cuts.push_back({CutKind::spring});
     set_diameters(cuts, crown_radius, final_radius);
     return cuts;
 }

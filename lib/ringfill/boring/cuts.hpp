@@ -30,6 +30,7 @@ struct Cut {
     Length depth = {}; ///< per side
     Length from = {};  ///< diameter before it
     Length to = {};    ///< diameter after it
+    BarSpeed bar = {}; ///< slower where it is interrupted or under the skin
     Time time = {};
 };
 
@@ -47,7 +48,9 @@ std::vector<Cut> skim_cuts(Length smallest_radius, Length skim_radius, Length ro
 /// The cuts after the weld, section 11, from the crowns of the last layer to the final radius: finish and
 /// semi-finish cut first have their share of the stock, the rest is rough cuts of at most the depth given,
 /// the first of which (under the skin) takes the remainder, so that all add up to the stock, or shares it
-/// with the second where it is less than the semi-finish depth and would only rub; last the spring pass.
+/// with the second where it is less than the semi-finish depth and would only rub; last the spring pass. A
+/// deposit that hardens under the edge has no spring pass, and what is too little for a cut of its own goes
+/// with the next one, as far as a rough cut goes.
 std::vector<Cut> bore_cuts(Length crown_radius, Length final_radius, const BarSettings& settings);
 
 /// A built-up boss face cut flat with a facing head.

@@ -9,6 +9,19 @@ namespace ringfill {
 void boring_rules(CautionList& cautions, const RuledBore& on) {
     const auto& [bore, settings, plan, units] = on;
     const BoringPlan& boring = plan.boring;
+    const BarSettings& bar = boring.settings;
+    if (const auto& hard = bar.deposit.too_hard)
+        cautions.before_by(bar.bored_up_to_HV.source,
+                           "Grind the weld to size: it is too hard to be bored on a bar. Cuts and times here "
+                           "are those of boring.",
+                           "{} lays about {} HV, over {} HV, 45 HRC", plan.filler, hard->value,
+                           bar.bored_up_to_HV.value);
+    if (bar.cuts_to_the_end() && bar.feed.value < bar.least_feed.value)
+        cautions.before_by(
+            bar.least_feed.source,
+            "Feed at least {}: the edge of a finer feed rubs in the skin that it has hardened.",
+            "the weld is a {1} and the feed {2}", show_pitch(bar.least_feed.value, units),
+            words_for(bar.deposit.group), show_pitch(bar.feed.value, units));
     if (boring.bar.too_fast)
         cautions.add(When::before, Matter::schedule,
                      "Expect the bar to wear its edges out fast: its lowest speed is too fast for this bore.",

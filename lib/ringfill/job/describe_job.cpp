@@ -72,10 +72,15 @@ constexpr Field boring_fields[] = {
     field<&BoringBar::bar_speeds>("bar_speeds", list_of(Span{1e-4, 100}, 1, 50),
                                   R"(["80 rev/min", "125 rev/min", "200 rev/min", "315 rev/min"])",
                                   "the speeds the bar has"),
-    field<&BoringBar::cutting_speed>("cutting_speed", speed, R"("60 m/min")", "cutting speed"),
-    field<&BoringBar::feed>("feed", size, R"("0.15 mm")", "feed per revolution"),
+    field<&BoringBar::tool>("tool", enum_words<CuttingTool>, R"("carbide")",
+                            "what its edges are made of; carbide when left out"),
+    field<&BoringBar::cutting_speed>("cutting_speed", speed, R"("60 m/min")",
+                                     "cutting speed; that of the deposit when left out"),
+    field<&BoringBar::feed>("feed", size, R"("0.15 mm")",
+                            "feed per revolution; that of the deposit when left out"),
     field<&BoringBar::rough_cut>("rough_cut", size, R"("1.5 mm")", "deepest rough cut, per side"),
-    field<&BoringBar::edge_life>("edge_life", time, R"("20 min")", "cutting time of one edge"),
+    field<&BoringBar::edge_life>("edge_life", time, R"("20 min")",
+                                 "cutting time of one edge; that of the deposit when left out"),
     field<&BoringBar::stroke>("stroke", size, R"("350 mm")", "travel of the bar in one set-up"),
 };
 

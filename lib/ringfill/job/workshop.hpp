@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include <ringfill/table/cutting.hpp>
 #include <ringfill/units/quantity.hpp>
 
 namespace ringfill {
@@ -42,6 +43,7 @@ struct Heater {
 /// The portable boring bar and how it is run.
 struct BoringBar {
     std::vector<Turning> bar_speeds;
+    CuttingTool tool = CuttingTool::carbide; ///< what its edges are made of
     std::optional<Speed> cutting_speed;
     std::optional<Length> feed; ///< per revolution
     std::optional<Length> rough_cut;

@@ -141,6 +141,7 @@ constexpr Field filler_fields[] = {
     must<&Filler::bead_ratio>("bead_ratio", positive, R"([3.0, "Suryakumar"])"),
     field<&Filler::stick_out>("stick_out_mm", positive, R"([12, "practice"])"),
     must<&read_gases>("gases", list_of(Span{}, 0, 50), R"(["M21"])").holds(Kind::text, Shape::list),
+    field<&Filler::hardness_HV>("hardness_HV", positive, R"([390, "EN14700-hardness"])"),
     field<&Filler::composition>("composition_pct", percent, R"({ "C": [0.15, "A5.18"] })"),
     field<&Filler::composition_min>("composition_min_pct", percent, R"({ "Mn": [1.40, "A5.18"] })"),
     field<&Filler::deposit>("deposit_pct", percent, R"({ "C": [0.08, "practice"] })"),

@@ -133,6 +133,7 @@ struct Filler {
     std::optional<Sourced<double>> hydrogen_ml_100g;
     std::optional<PreheatGroup> practice;              ///< least preheat that its own metal asks for
     std::optional<Sourced<Temperature>> interpass_max; ///< that its own metal bears
+    std::optional<Sourced<double>> hardness_HV;        ///< of its metal as welded, where that matters
     std::vector<Advice> advice;                        ///< on how it is laid and cools
     std::vector<WireSize> sizes;                       ///< rising in diameter
 

@@ -124,15 +124,14 @@ std::vector<std::string> notes(const PlannedWork& work, const PlannedDay& day, c
     return all;
 }
 
-std::vector<Assumed> assumed(const PlannedWork& work, const Cutting& cutting) {
+std::vector<Assumed> assumed(const PlannedWork& work) {
     std::vector<Assumed> all = work.job.assumed;
     for (const Settings& one : work.settings)
         leave_out_unfit(all, one);
     ranges::push_back(all, heat_assumed(work.job, work.bores));
     for (const Settings& one : work.settings)
         ranges::push_back(all, assumed_settings(one, work.job.units));
-    const BarSettings settings = bar_settings(work.job.boring, cutting);
-    ranges::push_back(all, assumed_cutting(settings, work.bores, work.job.units));
+    ranges::push_back(all, assumed_cutting(work.bores, work.job.units));
     return all;
 }
 

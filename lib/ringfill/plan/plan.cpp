@@ -46,7 +46,9 @@ void add_figures(Figures& all, const WornBore& bore, const Settings* settings, c
         BoreMetals metals = bore_metals(given, weld, shop);
         BoreHeat heat = bore_heat(given, weld, job.site, family_of(shop.registry, bore.base),
                                   {job.units, job.welding_rules.value_or("")});
-        BoringPlan boring = bore_boring(bore, weld, bar_settings(job.boring, shop.cutting),
+        const Filler& filler = *settings->filler;
+        const Deposit deposit = deposit_of({weld.filler, filler.group}, filler.hardness_HV, shop.cutting);
+        BoringPlan boring = bore_boring(bore, weld, bar_settings(job.boring, shop.cutting, deposit),
                                         base->expansion_per_K, shop.size_steps);
         all.bores.push_back({{std::move(weld)}, {std::move(metals)}, std::move(heat), std::move(boring)});
     }
@@ -160,7 +162,7 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     plan.cautions = cautions(work, shop);
     plan.sources = cited(plan.cautions, job, shop);
     plan.notes = notes(work, day, shop);
-    plan.assumed = assumed(work, shop.cutting);
+    plan.assumed = assumed(work);
     plan.quote = quote(work, taken, day, shop.currencies, faults);
     refuse_if_any(Origin::job, faults);
     plan.take = std::move(taken.needs);

@@ -42,6 +42,25 @@ std::string time_line(const BoringPlan& boring) {
         listed(boring.standing, "", step), boring.edges.rough, boring.edges.finish);
 }
 
+/// What the deposit is cut at, and what is usual; a figure of the job stands alone.
+std::string deposit_text(const BarSettings& settings, UnitSystem units) {
+    const ToolFigures& usual = settings.of(settings.tool, settings.deposit.group);
+    const auto with_range = [](const auto& figure, const auto& range, const auto& shown) {
+        return shown(figure.value) +
+               (figure.source == "job" ? ""
+                                       : fmt::format(" ({} to {})", shown(range.first), shown(range.second)));
+    };
+    const auto speed = [&](Speed one) { return show_cutting_speed(one, units); };
+    const auto time = [](Time one) { return show(one); };
+    return fmt::format(" Cut as {} with {}: {}{}; an edge lasts {}.", words_for(settings.deposit.group),
+                       word_of(settings.tool),
+                       with_range(settings.cutting_speed, usual.speed_range.value, speed),
+                       settings.skin_speed.source == "job"
+                           ? ""
+                           : fmt::format(", {} in the skin", speed(settings.skin_speed.value)),
+                       with_range(settings.edge_life, usual.life_range.value, time));
+}
+
 } // namespace
 
 std::string_view words_for(std::string_view name) {
@@ -59,13 +78,14 @@ Sentence bar_sentence(const BorePlan& bore, UnitSystem units) {
     const BoringPlan& boring = bore.boring;
     const Length feed = boring.settings.feed.value;
     return {fmt::format(
-                "bar {}{}, which cuts at {}; feed {} a turn, {}{}.", show_turning(boring.bar.used),
+                "bar {}{}, which cuts at {}; feed {} a turn, {}{}.{}", show_turning(boring.bar.used),
                 !boring.bar.listed    ? " (computed)"
                 : boring.bar.too_fast ? " (its lowest, too fast)"
                                       : "",
                 show_cutting_speed(cutting_speed_at(boring.bar.used, 2.0 * bore.build.finish_radius), units),
                 show_pitch(feed, units), show(feed_rate(feed, boring.bar.used), units),
-                boring.set_ups > 1 ? fmt::format("; {} set-ups", boring.set_ups) : ""),
+                boring.set_ups > 1 ? fmt::format("; {} set-ups", boring.set_ups) : "",
+                deposit_text(boring.settings, units)),
             {"boring.rpm", "boring.cutting_speed_m_min", "boring.feed_mm", "boring.feed_mm_min"}};
 }
 

@@ -2,7 +2,10 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/any_of.hpp>
 #include <range/v3/algorithm/contains.hpp>
+#include <range/v3/algorithm/minmax.hpp>
+#include <range/v3/view/transform.hpp>
 
 #include <ringfill/fault/listed.hpp>
 #include <ringfill/take/group.hpp>
@@ -44,7 +47,10 @@ Need hole_need(NeedKind kind, Length diameter, const std::vector<double>& holes,
 }
 
 Need edges_of_kind(NeedKind kind, const std::vector<BorePlan>& bores, int Edges::*edges, Time Edges::*time,
-                   const char* for_what, const std::string& source) {
+                   const char* for_what) {
+    const std::string& source = bores.front().boring.settings.edge_life.source;
+    const auto [shortest, longest] = ranges::minmax(
+        bores | ranges::views::transform([](const BorePlan& bore) { return bore.boring.edges.life; }));
     const auto in_words = [&](const BorePlan& bore) {
         return fmt::format("{}{} {} ({})", bore.name,
                            bore.count > 1 ? fmt::format(" × {}, each", bore.count) : "",
@@ -52,12 +58,12 @@ Need edges_of_kind(NeedKind kind, const std::vector<BorePlan>& bores, int Edges:
     };
     const auto counts = each(bores, &BorePlan::count);
     const auto of_each = each(bores, [&](const BorePlan& bore) { return bore.boring.edges.*edges; });
-    return by_the_piece(
-        need_of(kind, {}, {}, {{"n", counts}, {"k", of_each, "pieces"}},
-                {sum_of_products(counts, of_each), "sum(n*k)", source}, spares(1),
-                fmt::format("{}: {}; one edge lasts {}; and one spare", for_what,
-                            listed(bores, "; ", in_words), show(bores.front().boring.edges.life)),
-                source));
+    return by_the_piece(need_of(kind, {}, {}, {{"n", counts}, {"k", of_each, "pieces"}},
+                                {sum_of_products(counts, of_each), "sum(n*k)", source}, spares(1),
+                                fmt::format("{}: {}; one edge lasts {}{}; and one spare", for_what,
+                                            listed(bores, "; ", in_words), show(shortest),
+                                            shortest < longest ? " to " + show(longest) : ""),
+                                source));
 }
 
 Need one_of(NeedKind kind, std::string why, const std::string& source) {
@@ -108,13 +114,16 @@ std::vector<Need> hole_needs(const std::vector<WornBore>& bores) {
     return lines;
 }
 
-std::vector<Need> insert_needs(const std::vector<BorePlan>& bores, const std::string& source) {
+std::vector<Need> insert_needs(const std::vector<BorePlan>& bores) {
     if (bores.empty())
         return {};
+    const bool springs =
+        ranges::any_of(bores, [](const BorePlan& bore) { return !bore.boring.settings.cuts_to_the_end(); });
     return {edges_of_kind(kinds::rough_edge, bores, &Edges::rough, &Edges::rough_time,
-                          "skim, rough and semi-finish cuts", source),
+                          "skim, rough and semi-finish cuts"),
             edges_of_kind(kinds::finish_edge, bores, &Edges::finish, &Edges::finish_time,
-                          "a fresh one for each finish cut and its spring pass", source)};
+                          springs ? "a fresh one for each finish cut and its spring pass"
+                                  : "a fresh one for each finish cut")};
 }
 
 std::vector<Need> fire_watch_needs(const FireWatch& watch) {

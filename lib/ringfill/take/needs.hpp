@@ -169,8 +169,7 @@ std::vector<Need> hole_needs(const std::vector<WornBore>& bores);
 
 /// Cutting edges of the boring bar, rough and finish, bore by bore, and one spare of each: the first cut over
 /// rough weld may break one [common practice, no source].
-/// @param source of the life of an edge.
-std::vector<Need> insert_needs(const std::vector<BorePlan>& bores, const std::string& source);
+std::vector<Need> insert_needs(const std::vector<BorePlan>& bores);
 
 /// The person who watches the fire and the extinguisher in hand: neither is the one who welds, nor the one on
 /// the machine.

@@ -10,7 +10,6 @@
 #include <range/v3/algorithm/stable_sort.hpp>
 #include <range/v3/view/zip.hpp>
 
-#include <ringfill/boring/bar.hpp>
 #include <ringfill/fault/place.hpp>
 #include <ringfill/take/group.hpp>
 #include <ringfill/units/metric.hpp>
@@ -186,7 +185,7 @@ Taken take(const PlannedWork& work, const Shop& shop) {
     add(blanket_needs(work.bores));
     add(power_needs(procedures, mains, job.reserve, units));
     add(hole_needs(job.bores));
-    add(insert_needs(work.bores, bar_settings(job.boring, shop.cutting).edge_life.source));
+    add(insert_needs(work.bores));
     add(fire_watch_needs(work.fire_watch));
     refuse_if_any(Origin::job, too_much(all, units));
     std::vector<Working> working;

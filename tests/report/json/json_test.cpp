@@ -67,10 +67,10 @@ TEST_CASE("a bore has its members in the order of the format") {
                                                     "dilution", "heat", "boring"});
     CHECK(
         names_of(at(result, "bores[0].boring")) ==
-        Names{"rpm",         "computed_rpm",    "cutting_speed_m_min", "feed_mm",    "feed_mm_min", "set_ups",
-              "stock_mm",    "valley_stock_mm", "final_diameter_mm",   "cuts",       "facing",      "grooves",
-              "standing",    "skim_s",          "cutting_s",           "standing_s", "time_s",      "edges",
-              "edges_rough", "edges_finish",    "roughness",           "gauge"});
+        Names{"deposit",     "tool",    "rpm",         "computed_rpm",    "cutting_speed_m_min", "feed_mm",
+              "feed_mm_min", "set_ups", "stock_mm",    "valley_stock_mm", "final_diameter_mm",   "cuts",
+              "facing",      "grooves", "standing",    "skim_s",          "cutting_s",           "standing_s",
+              "time_s",      "edges",   "edges_rough", "edges_finish",    "roughness",           "gauge"});
     CHECK(names_of(at(result, "bores[0].boring.cuts[0]")) ==
           Names{"kind", "depth_mm", "diameter_from_mm", "diameter_to_mm", "rpm", "feed_mm", "time_s"});
 

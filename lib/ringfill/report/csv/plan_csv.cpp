@@ -81,8 +81,9 @@ std::string boring_csv(const Plan& plan) {
     Value::List rows;
     for (const BorePlan& bore : plan.bores) {
         const auto add = [&](std::string_view step, int pieces, const auto&... figures) {
-            rows.push_back(
-                object(bore_members(bore), member<"step">(step), member<"pieces">(pieces), figures...));
+            rows.push_back(object(bore_members(bore), member<"step">(step), member<"pieces">(pieces),
+                                  member<"deposit">(bore.boring.settings.deposit.group),
+                                  member<"tool">(bore.boring.settings.tool), figures...));
         };
         for (const Cut& cut : bore.boring.cuts)
             add(word_of(cut.kind), 1, member<"from_diameter_mm">(cut.from), member<"to_diameter_mm">(cut.to),
@@ -92,8 +93,9 @@ std::string boring_csv(const Plan& plan) {
         for (const Standing& step : bore.boring.standing)
             add(step.step, step.count, standing_object(step));
     }
-    return table_csv("bore,count,step,pieces,depth_mm,from_diameter_mm,to_diameter_mm,rpm,feed_mm,time_s",
-                     rows);
+    return table_csv(
+        "bore,count,step,pieces,depth_mm,from_diameter_mm,to_diameter_mm,rpm,feed_mm,time_s,deposit,tool",
+        rows);
 }
 
 std::string quote_csv(const Plan& plan) {

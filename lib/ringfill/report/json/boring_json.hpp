@@ -30,6 +30,7 @@ inline auto boring_object(const BorePlan& bore) {
                       member<"reading_mm">(one.reading), given(one.limits, gauge_limits));
     };
     return object(
+        member<"deposit">(boring.settings.deposit.group), member<"tool">(boring.settings.tool),
         member<"rpm">(boring.bar.used), member<"computed_rpm">(boring.bar.computed),
         member<"cutting_speed_m_min">(cutting_speed_at(boring.bar.used, 2.0 * bore.build.finish_radius)),
         member<"feed_mm">(feed), member<"feed_mm_min">(feed_rate(feed, boring.bar.used)),

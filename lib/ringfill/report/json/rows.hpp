@@ -40,7 +40,7 @@ inline auto groove_object(const GrooveFill& groove, const std::optional<EnergyPe
 inline auto cut_object(const Cut& cut, const BoringPlan& boring) {
     return object(member<"kind">(cut.kind), member<"depth_mm">(cut.depth),
                   member<"diameter_from_mm">(cut.from), member<"diameter_to_mm">(cut.to),
-                  member<"rpm">(boring.bar.used), member<"feed_mm">(boring.settings.feed.value),
+                  member<"rpm">(cut.bar.used), member<"feed_mm">(boring.settings.feed.value),
                   member<"time_s">(cut.time));
 }
 
