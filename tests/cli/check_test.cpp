@@ -9,6 +9,7 @@
 
 using namespace ringfill;
 using namespace ringfill::testing;
+using Catch::Contains;
 
 TEST_CASE("a good job is said to be good, with what each bore is read as") {
     const Workspace workspace;
