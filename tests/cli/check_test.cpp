@@ -10,7 +10,7 @@
 using namespace ringfill;
 using namespace ringfill::testing;
 
-TEST_CASE("a good job is said to be good in one line") {
+TEST_CASE("a good job is said to be good in one line, with the size of each bore") {
     const Workspace workspace;
     workspace.write("job.json", starter_job(UnitSystem::metric));
     const Outcome outcome = run(workspace, {.words = {"check", "job.json"}});
@@ -19,8 +19,13 @@ TEST_CASE("a good job is said to be good in one line") {
     const Document plan =
         parse("plan", run(workspace, {.words = {"take", "job.json", "--json"}}).out, Origin::job);
     const auto count = [&](const char* list) { return plan.root.find(list)->list()->size(); };
-    CHECK(outcome.out == fmt::format("job.json: can be planned: bores {}, cautions {}, notes {}\n",
-                                     count("bores"), count("cautions"), count("notes")));
+    const Document job = parse("job.json", workspace.read("job.json"), Origin::job);
+    const std::string sizes = outcome.out.substr(outcome.out.find('\n') + 1);
+    for (const Value& bore : *job.root.find("bores")->list())
+        CHECK(sizes.find(*bore.find("name")->text() + ": finish ") != std::string::npos);
+    CHECK(outcome.out == fmt::format("job.json: can be planned: bores {}, doubts 0, cautions {}, notes {}\n",
+                                     count("bores"), count("cautions"), count("notes")) +
+                             sizes);
 }
 
 TEST_CASE("the check as JSON has its format, the file and the counts of the plan") {
@@ -35,11 +40,12 @@ TEST_CASE("the check as JSON has its format, the file and the counts of the plan
     std::vector<std::string> names;
     for (const Member& member : *check.root.object())
         names.push_back(member.name);
-    CHECK(names == std::vector<std::string>{"format", "file", "plannable", "bores", "cautions", "notes"});
+    CHECK(names == std::vector<std::string>{"format", "file", "plannable", "bores", "doubts", "tables",
+                                            "cautions", "notes"});
     CHECK(*check.root.find("format")->text() == "ringfill-check/1");
     CHECK(*check.root.find("file")->text() == "job.json");
     CHECK(*check.root.find("plannable")->flag());
-    for (const char* list : {"bores", "cautions", "notes"})
+    for (const char* list : {"bores", "doubts", "tables", "cautions", "notes"})
         CHECK(*check.root.find(list)->number() == static_cast<double>(plan.root.find(list)->list()->size()));
 }
 

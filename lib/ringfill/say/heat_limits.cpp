@@ -114,10 +114,35 @@ Sentence heat_limits(const BoreHeat& heat, UnitSystem units) {
     return limits;
 }
 
-Sentences head_sentences(const Plan& plan) {
+std::vector<std::string> replaced_in_words(const std::vector<ReplacedRow>& tables) {
+    std::vector<std::string> all;
+    const ReplacedRow* before = nullptr;
+    for (const ReplacedRow& one : tables) {
+        std::string row = in_quotes(one.row);
+        if (one.fields != std::vector{one.row})
+            row += fmt::format(" ({})", printable(listed(one.fields, ", ")));
+        if (before && before->file == one.file && before->table == one.table)
+            all.back() += ", " + row;
+        else
+            all.push_back(fmt::format("TABLE {} replaces in {}: {}", printable(one.file), one.table, row));
+        before = &one;
+    }
+    for (std::string& line : all)
+        line += '.';
+    return all;
+}
+
+Sentences doubt_sentences(const Plan& plan) {
     Sentences doubted;
     for (const Doubt& doubt : plan.doubts)
         doubted.push_back({"DOUBT " + to_string(doubt), {}, Stands::stop});
+    for (const std::string& replaced : replaced_in_words(plan.tables))
+        doubted.push_back({replaced, {}, Stands::head});
+    return doubted;
+}
+
+Sentences head_sentences(const Plan& plan) {
+    const Sentences doubted = doubt_sentences(plan);
     std::vector<HeadText> all;
     const auto put = [&](const HeadText& next) {
         const auto known = ranges::find(all, next.text, &HeadText::text);
