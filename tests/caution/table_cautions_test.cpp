@@ -151,22 +151,3 @@ TEST_CASE("each caution that is not for every job: one field makes it apply, or 
         CHECK(answer(planned(fields), row) == "no");
     }
 }
-
-TEST_CASE(
-    "a caution that a table of the shop has changed is told in the notes, so that nobody takes it for ours") {
-    const std::string text = R"({ "format": "ringfill-job/1", "title": "Pivots", "units": "mm",
-      "procedures": { "main": { "filler": "steel/ER70S-6", "wire": "1 mm", "gas": "M21", "wire_feed": "8 m/min",
-                                "travel": "350 mm/min" } },
-      "bores": [{ "name": "pin", "base": "steel/C45", "finish_diameter": "90 mm", "length": "100 mm",
-                  "worn": { "diameter": "93.4 mm" } }] })";
-    const std::string note =
-        "cautions: \"dust\" stands as mine/cautions.json has it, not as the product's own table.";
-    const auto times_noted = [&](const Shop& of) {
-        const Plan made = plan(job_from(text), of);
-        return std::count(made.notes.begin(), made.notes.end(), note);
-    };
-    CHECK(times_noted(shop()) == 0);
-    Shop changed = shop();
-    changed.cautions.replaced.push_back({"dust", "mine/cautions.json"});
-    CHECK(times_noted(changed) == 1);
-}

@@ -37,12 +37,12 @@ TEST_CASE("the check as JSON has its format, the file and the counts of the plan
     std::vector<std::string> names;
     for (const Member& member : *check.root.object())
         names.push_back(member.name);
-    CHECK(names ==
-          std::vector<std::string>{"format", "file", "plannable", "bores", "doubts", "cautions", "notes"});
+    CHECK(names == std::vector<std::string>{"format", "file", "plannable", "bores", "doubts", "tables",
+                                            "cautions", "notes"});
     CHECK(*check.root.find("format")->text() == "ringfill-check/1");
     CHECK(*check.root.find("file")->text() == "job.json");
     CHECK(*check.root.find("plannable")->flag());
-    for (const char* list : {"bores", "doubts", "cautions", "notes"})
+    for (const char* list : {"bores", "doubts", "tables", "cautions", "notes"})
         CHECK(*check.root.find(list)->number() == static_cast<double>(plan.root.find(list)->list()->size()));
 }
 

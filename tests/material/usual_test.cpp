@@ -62,6 +62,47 @@ TEST_CASE(
           "cored, stick, rod\n");
 }
 
+TEST_CASE(
+    "what is usual in a later file fills rows of that file, or is refused: it never changes those before") {
+    const auto later = [](const std::string& members) {
+        return refusal(Origin::table, [&] {
+            read_family("alloy",
+                        {parse("ours.json", wire_family(all, R"("1.0": {})"), Origin::table),
+                         parse("mine.json", family_text(members), Origin::table)},
+                        known_sources);
+        });
+    };
+    const std::string lossy = R"("usual": {"solid": {"efficiency": [0.8, "practice"]}})";
+    const std::string idle =
+        "usual.solid.efficiency: fills no row of this file, and never those of another; write "
+        "the rows that you change whole, or take it out";
+    CHECK(later(lossy).find(idle) != std::string::npos);
+    CHECK(
+        later(lossy + R"(, "fillers": {"G": {)" + solid + R"(, "diameters_mm": {"1.0": {}}}})").find(idle) !=
+        std::string::npos); // it has its own
+    CHECK(
+        later(
+            R"("usual": {"solid": {"bead_ratio": [3, "practice"], "stick_out_mm": [12, "practice"]}}, "fillers": {"G": {)" +
+            bare_wire + R"(, "diameters_mm": {"1.0": {}}}})") == "accepted");
+}
+
+TEST_CASE("a family knows which of its rows a later file replaces, with what is usual in them") {
+    const Family family = read_family(
+        "alloy",
+        {parse("ours.json", wire_family(all, R"("1.0": {})"), Origin::table),
+         parse("mine.json",
+               wire_family(R"("solid": {"bead_ratio": [4, "practice"], "stick_out_mm": [12, "practice"]})",
+                           R"("1.0": {})"),
+               Origin::table)},
+        known_sources);
+    REQUIRE(family.replaced.size() == 1);
+    CHECK(family.replaced[0].file == "mine.json");
+    CHECK(family.replaced[0].family == "alloy");
+    CHECK(family.replaced[0].table == "families/alloy.fillers");
+    CHECK(family.replaced[0].row == "F");
+    CHECK(family.replaced[0].fields == std::vector<std::string>{"diameters_mm", "bead_ratio"});
+}
+
 TEST_CASE("a grade is treated as another that stands before it") {
     const auto with = [](const std::string& named) {
         return family_text(fmt::format(

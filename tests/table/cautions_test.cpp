@@ -163,11 +163,6 @@ TEST_CASE(
             .find(
                 "cautions.c.if: takes a caution away that is for every job; leave it \"always\", or write a "
                 "caution of your own name") != std::string::npos);
-    const CautionTable replaced = table_of({with_caution(R"("dust": {})"), later});
-    REQUIRE(replaced.replaced.size() == 1);
-    CHECK(replaced.replaced[0].name == "c");
-    CHECK(replaced.replaced[0].file == "cautions.json");
-
     const auto rule = [](const std::string& figures) { return R"("fire_rules": {"A": {)" + figures + "}}"; };
     const std::string whole =
         R"("after_min": [60, "practice"], "clear_m": [10, "practice"], "checks_for_min": [60, "practice"], "checks_every_min": [20, "practice"])";

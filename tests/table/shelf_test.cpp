@@ -1,5 +1,9 @@
 #include <catch2/catch.hpp>
 
+#include <filesystem>
+
+#include <sys/stat.h>
+
 #include <ringfill/table/gases.hpp>
 #include <ringfill/table/packs.hpp>
 #include <ringfill/table/shelf.hpp>
@@ -99,4 +103,62 @@ TEST_CASE("families are found in every folder, once each, by names that are name
     CHECK(family_names(Shelf{{first.path(), second.path()}}) ==
           std::vector<std::string>{std::string(40, 'a'), "aluminium", "b2_x", "steel"});
     CHECK(family_names(Shelf{{first / "no"}}).empty());
+}
+
+TEST_CASE("every table of the product is one that is read") {
+    CHECK_NOTHROW(refuse_unread_files(Shelf{{RINGFILL_TABLES, RINGFILL_TABLES}}));
+}
+
+TEST_CASE("a file that nothing reads is told with the nearest name, in a folder of the user alone") {
+    const OwnFolder folder;
+    for (const char* name : {"pack.json", "standing-times.json", "Packs.JSON", "steel.json", "familys/x.json",
+                             "families/Steel.json", "families/ours.json", "notes.txt", "old/steel.json"})
+        folder.put(name, "{}");
+    CHECK_NOTHROW(refuse_unread_files(Shelf{{folder.path()}}));
+    CHECK(
+        refusal(Origin::table,
+                [&] {
+                    refuse_unread_files(Shelf{{RINGFILL_TABLES, folder.path()}});
+                }) ==
+        folder / "Packs.JSON" + ": is no table that is read; did you mean \"packs.json\"?\n" +
+            folder / "familys" + ": is no folder that is read; did you mean \"families\"?\n" +
+            folder / "pack.json" + ": is no table that is read; did you mean \"packs.json\"?\n" +
+            folder / "standing-times.json" +
+            ": is no table that is read; did you mean \"standing_times.json\"?\n" + folder / "steel.json" +
+            ": is no table that is read; put it into the folder families: families/steel.json\n" +
+            folder / "families/Steel.json" +
+            ": is no name of a family, so it is not read; name it after its family in small letters, digits "
+            "and _: steel.json");
+}
+
+TEST_CASE("a pipe, a device and a link to nothing are refused at once, a link to a table is read") {
+    const OwnFolder folder;
+    const Shelf shelf{{folder.path()}};
+    const auto told = [&](const std::string& name) {
+        return refusal(Origin::file, [&] { table_files(shelf, name); });
+    };
+    REQUIRE(::mkfifo((folder / "packs.json").c_str(), 0600) == 0);
+    std::filesystem::create_symlink("/dev/zero", folder / "gases.json");
+    std::filesystem::create_symlink(folder / "no", folder / "fuels.json");
+    const std::string pipe = ": is a pipe or a device, not a file of a table; put a plain file in its place";
+    CHECK(told("packs.json") == folder / "packs.json" + pipe);
+    CHECK(told("gases.json") == folder / "gases.json" + pipe);
+    CHECK(told("fuels.json") ==
+          folder / "fuels.json" +
+              ": is a link to a file that is not there; put the table there or take the link away");
+    folder.put("real.json", "{}");
+    std::filesystem::create_symlink(folder / "real.json", folder / "suits.json");
+    CHECK(table_files(shelf, "suits.json").size() == 1);
+}
+
+TEST_CASE("a table that is too large is told as a table") {
+    const OwnFolder folder;
+    folder.put("packs.json", std::string(4'000'001, ' '));
+    CHECK(refusal(Origin::table, [&] { table_files(Shelf{{folder.path()}}, "packs.json"); }) ==
+          folder / "packs.json" +
+              ": is larger than 4000000 bytes; leave in the table only the rows that differ from ours");
+    folder.put("gases.json", "{} {}");
+    CHECK(refusal(Origin::table, [&] {
+              table_files(Shelf{{folder.path()}}, "gases.json");
+          }).find("something stands after the end of the table") != std::string::npos);
 }

@@ -133,3 +133,26 @@ TEST_CASE("the product's sticks rise in even steps of both scales") {
     for (std::size_t i = 0; i < fahrenheit_ratings.size(); ++i)
         CHECK_THAT(fahrenheit_ratings[i], WithinAbs(125 + 25 * static_cast<double>(i), exact));
 }
+
+TEST_CASE("a number in the name of a stick is its rating, in the scale that it names") {
+    const auto named = [](const std::string& name, const std::string& rating) {
+        return refused(R"({"format": "ringfill-sticks/1", "description": "d", "sticks": {")" + name +
+                       R"(": {"units": "mm", )" + rating + "}}}");
+    };
+    const std::string celsius = R"("rating_degC": [150, "practice"])";
+    const std::string fahrenheit = R"("rating_degF": [302, "practice"])";
+    for (const char* name : {"150 °C stick", "stick 150", "150C", "302 °F / 150 °C", "300 K-line 150 °C",
+                             "red", "150.0 °C stick", "T150-2 stick"}) {
+        CAPTURE(name);
+        CHECK(named(name, celsius) == "accepted\n");
+    }
+    CHECK(named("150 °C stick", fahrenheit) == "accepted\n");
+    for (const char* name :
+         {"260 °C stick", "stick 260", "302 °F / 160 °C", "150 °F stick", "149 °C stick"}) {
+        CAPTURE(name);
+        CHECK(named(name, celsius)
+                  .find("rating_degC: is not the number in the name of the stick; write the rating that "
+                        "stands on it, "
+                        "in both") != std::string::npos);
+    }
+}

@@ -102,3 +102,25 @@ TEST_CASE("a figure of the wear parts that no file gives is missing") {
           "t.json:1:1: parts.nozzle.arc_life_h: is missing; write it with its source\n"
           "t.json:1:1: parts.liner.wire_life_kg: is missing; write it with its source\n");
 }
+
+TEST_CASE("a mass in the name of a pack is what it holds") {
+    const auto named = [](const std::string& name, const std::string& kg) {
+        return packs(R"("wire": {")" + name + R"(": {"units": "mm", "content_kg": [)" + kg +
+                     R"(, "ISO544"]}})");
+    };
+    for (const auto& [name, kg] : std::vector<std::pair<std::string, std::string>>{{"15 kg spool", "15"},
+                                                                                   {"15 kg spool", "14.5"},
+                                                                                   {"33 lb spool", "14.968"},
+                                                                                   {"spool 7", "15"},
+                                                                                   {"a", "3"}}) {
+        CAPTURE(name);
+        CHECK(named(name, kg) == "accepted\n");
+    }
+    for (const auto& [name, kg] : std::vector<std::pair<std::string, std::string>>{
+             {"15 kg spool", "18"}, {"15 lb spool", "15"}, {"15kg spool", "1.5"}}) {
+        CAPTURE(name);
+        CHECK(named(name, kg).find(
+                  "content_kg: is not the mass in the name of the pack; write the mass that it "
+                  "holds, in both") != std::string::npos);
+    }
+}

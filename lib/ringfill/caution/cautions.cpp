@@ -2,12 +2,14 @@
 
 #include <functional>
 #include <initializer_list>
+#include <set>
 
 #include <range/v3/algorithm/any_of.hpp>
 #include <range/v3/algorithm/for_each.hpp>
 #include <range/v3/algorithm/none_of.hpp>
 #include <range/v3/algorithm/stable_sort.hpp>
 
+#include <ringfill/caution/replaced_rules.hpp>
 #include <ringfill/caution/rules.hpp>
 #include <ringfill/caution/table_cautions.hpp>
 
@@ -60,6 +62,16 @@ void judge_whole_job(CautionList& cautions, const PlannedWork& work) {
     }
 }
 
+/// What tables of the user make less careful.
+void judge_replaced(CautionList& cautions, const PlannedWork& work, const Shop& shop) {
+    std::set<std::string> families;
+    for (const Family& family : families_of(work.job, shop.registry))
+        families.insert(family.name);
+    cautions.about = {};
+    cautions.matter = Matter::cracking;
+    replaced_rules(cautions, replaced_rows(shop), families);
+}
+
 int rank(const Caution& caution) {
     return caution.applies == Applies::yes ? static_cast<int>(caution.when) : 3;
 }
@@ -69,6 +81,7 @@ int rank(const Caution& caution) {
 std::vector<Caution> cautions(const PlannedWork& work, const Shop& shop) {
     CautionList cautions{work.job.units};
     judge_bores(cautions, work, {{heat_stops, Matter::cracking}});
+    judge_replaced(cautions, work, shop);
     judge_whole_job(cautions, work);
     judge_bores(cautions, work, of_weld);
     judge_bores(cautions, work, {{boring_rules, Matter::quality}});

@@ -21,14 +21,15 @@ struct Hint {
     const char* reason;
     const char* remedy;
 };
+constexpr const char* smaller_table = "leave in the table only the rows that differ from ours";
 constexpr const char* curly_quote = "a curly quote stands here";
 constexpr const char* straight_quote = "type a straight one: \"";
 constexpr Hint hints[] = {
     {Broken::too_many_members, "", "an object holds more than {members} fields", "split it"},
-    {Broken::too_many_values, "", "the file holds more than {values} values", "split the job"},
+    {Broken::too_many_values, "", "the file holds more than {values} values", "{smaller}"},
     {Broken::too_deep, "", "brackets are nested deeper than {depth}", "take out the extra brackets"},
     {Broken::ends_early, "", "the file ends too early", "close every bracket and quote"},
-    {Broken::goes_on, "", "something stands after the end of the job", "take it out"},
+    {Broken::goes_on, "", "something stands after the end of the {document}", "take it out"},
     {Broken::too_long, "", "a text is too long", "shorten it"},
     {Broken::syntax, "\u201C", curly_quote, straight_quote},
     {Broken::syntax, "\u201D", curly_quote, straight_quote},
@@ -44,15 +45,20 @@ constexpr Hint hints[] = {
 
 /// What broke the reading and what to do, in words for the person who typed the file.
 std::pair<std::string, std::string> in_words(const Scanner& scanner, const DocumentLimits& limits,
-                                             std::string_view text) {
+                                             std::string_view text, Origin origin) {
     const std::string_view rest = text.substr(std::min(scanner.offset(), text.size()));
     if (rest.starts_with('\n') && scanner.is_in_text())
         return {"a text does not end on its line", "close it with a quote"};
     const auto* hint = ranges::find_if(
         hints, [&](const Hint& one) { return one.why == scanner.broken() && rest.starts_with(one.sign); });
-    return {fmt::format(fmt::runtime(hint->reason), fmt::arg("members", Scanner::most_members),
-                        fmt::arg("values", limits.values), fmt::arg("depth", limits.depth)),
-            hint->remedy};
+    const bool is_table = origin == Origin::table;
+    const auto filled = [&](const char* words) {
+        return fmt::format(fmt::runtime(words), fmt::arg("members", Scanner::most_members),
+                           fmt::arg("values", limits.values), fmt::arg("depth", limits.depth),
+                           fmt::arg("document", is_table ? "table" : "job"),
+                           fmt::arg("smaller", is_table ? smaller_table : "split the job"));
+    };
+    return {filled(hint->reason), filled(hint->remedy)};
 }
 
 } // namespace
@@ -62,14 +68,16 @@ Document parse(std::string file, std::string text, Origin origin, const Document
     if (document.text.size() > limits.bytes)
         throw Faulty(origin,
                      fault_in_file(document.file, fmt::format("is larger than {} bytes", limits.bytes),
-                                   "split the job into several files"));
+                                   origin == Origin::table
+                                       ? "leave in the table only the rows that differ from ours"
+                                       : "split the job into several files"));
     if (document.text.starts_with("\xEF\xBB\xBF"))
         throw Faulty(origin, fault_at(document, 0, {}, {}, "the file starts with a byte-order mark",
                                       "save it as UTF-8 without one"));
     std::vector<Fault> faults;
     Scanner scanner(document, faults, limits);
     if (!scanner.read()) {
-        const auto [reason, remedy] = in_words(scanner, limits, document.text);
+        const auto [reason, remedy] = in_words(scanner, limits, document.text, origin);
         throw Faulty(origin, fault_at(document, scanner.offset(), scanner.path(), {}, reason, remedy));
     }
     refuse_if_any(origin, faults);

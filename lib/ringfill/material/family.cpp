@@ -176,10 +176,13 @@ Family read_family(const std::string& name, std::vector<Document> files, const B
     family.name = name;
     family.sources = sources;
     for (Document& file : files) {
+        if (&file != &files.front())
+            refuse_idle_usual(file);
         file = with_usual(std::move(file));
         family.files.push_back(file.file);
     }
     fill_table(&family, &row_tag<Family>, files, sources, &family.sources, family_record, nullptr);
+    family.replaced = replaced_rows(files, name);
     return family;
 }
 

@@ -9,6 +9,7 @@
 #include <ringfill/material/filler.hpp>
 #include <ringfill/material/heat_rows.hpp>
 #include <ringfill/material/plugin_file.hpp>
+#include <ringfill/table/replaced.hpp>
 #include <ringfill/table/sourced.hpp>
 #include <ringfill/table/suits.hpp>
 
@@ -60,11 +61,12 @@ struct Family {
     std::vector<Filler> fillers;
     std::vector<PreheatGroup> preheat_groups;
     std::vector<HeatGroup> heat_groups;
-    std::vector<Suit> suits;        ///< which filler goes on which metal, beside the common rules
-    bool has_rules = false;         ///< its table is not whole without the rules of its plugin
-    std::optional<Plugin> plugin;   ///< nothing: the family is a table only
-    Bibliography sources;           ///< the family's own and the common ones
-    std::vector<std::string> files; ///< its tables were read from
+    std::vector<Suit> suits;           ///< which filler goes on which metal, beside the common rules
+    bool has_rules = false;            ///< its table is not whole without the rules of its plugin
+    std::optional<Plugin> plugin;      ///< nothing: the family is a table only
+    Bibliography sources;              ///< the family's own and the common ones
+    std::vector<std::string> files;    ///< its tables were read from
+    std::vector<ReplacedRow> replaced; ///< of one of them by a later one
 };
 
 /// Reads a family's table, file after file; a later file corrects or adds entry by entry.
@@ -76,5 +78,9 @@ Family read_family(const std::string& name, std::vector<Document> files, const B
 /// members of `any` go into every diameter of the row, those of a diameter into that one; the row's own
 /// figures stand. A document without `usual` comes back as it is.
 Document with_usual(Document table);
+
+/// Throws Faulty (Origin::table) for what is `usual` in a table and fills no row of that table: it would pass
+/// for a change of the rows of another.
+void refuse_idle_usual(const Document& table);
 
 } // namespace ringfill

@@ -10,6 +10,7 @@
 #include <ringfill/table/gases.hpp>
 #include <ringfill/table/packs.hpp>
 #include <ringfill/table/processes.hpp>
+#include <ringfill/table/replaced.hpp>
 #include <ringfill/table/shelf.hpp>
 #include <ringfill/table/size_limits.hpp>
 #include <ringfill/table/standing_times.hpp>
@@ -35,10 +36,16 @@ struct Shop {
     std::vector<SizeStep> size_steps;
     CautionTable cautions;
     std::vector<Currency> currencies;
+    std::vector<ReplacedRow> replaced =
+        {}; ///< of these tables, by those of the user; families have their own
 };
 
 /// Reads every table on the shelf but those of the families, once; a family and its plugin are read when a
 /// job first names it (see Registry). Throws Faulty (Origin::table, Origin::file).
 Shop read_shop(const Shelf& shelf, const std::vector<std::string>& plugin_folders);
+
+/// Every row that tables of the user replace, those of the families included; with such tables it reads all
+/// families.
+std::vector<ReplacedRow> replaced_rows(const Shop& shop);
 
 } // namespace ringfill

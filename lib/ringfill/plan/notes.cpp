@@ -100,7 +100,7 @@ std::vector<Assumed> heat_assumed(const Job& job, const std::vector<BorePlan>& b
 
 } // namespace
 
-std::vector<std::string> notes(const PlannedWork& work, const PlannedDay& day, const Shop& shop) {
+std::vector<std::string> notes(const PlannedWork& work, const PlannedDay& day) {
     const Job& job = work.job;
     std::vector<std::string> all;
     const auto add = [&](std::vector<std::string> more) { ranges::push_back(all, std::move(more)); };
@@ -116,9 +116,6 @@ std::vector<std::string> notes(const PlannedWork& work, const PlannedDay& day, c
     add(day_notes(day));
     if (day.day)
         add(fire_watch_notes(work.fire_watch, *day.day, work.bores));
-    for (const ReplacedCaution& one : shop.cautions.replaced)
-        add({fmt::format("cautions: \"{}\" stands as {} has it, not as the product's own table.", one.name,
-                         one.file)});
     if (!job.prices.currency)
         add({"quote: left out, because the job gives no prices.currency."});
     return all;

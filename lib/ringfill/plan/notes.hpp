@@ -11,7 +11,7 @@
 namespace ringfill {
 
 /// What is out of the usual in a plan, and what is no part of it, in sentences.
-std::vector<std::string> notes(const PlannedWork& work, const PlannedDay& day, const Shop& shop);
+std::vector<std::string> notes(const PlannedWork& work, const PlannedDay& day);
 
 /// The values that a plan counts with because the job leaves them out.
 std::vector<Assumed> assumed(const PlannedWork& work);

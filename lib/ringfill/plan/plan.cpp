@@ -159,9 +159,10 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     Taken taken = take(work, shop);
     plan.totals = totals(given, plan.bores, taken.gas);
     plan.doubts = doubts(work, shop);
+    plan.tables = replaced_rows(shop);
     plan.cautions = cautions(work, shop);
     plan.sources = cited(plan.cautions, job, shop);
-    plan.notes = notes(work, day, shop);
+    plan.notes = notes(work, day);
     plan.assumed = assumed(work);
     plan.quote = quote(work, taken, day, shop.currencies, faults);
     refuse_if_any(Origin::job, faults);

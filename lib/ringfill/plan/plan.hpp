@@ -29,13 +29,14 @@ struct Plan {
     std::optional<DayPlan> day = {}; ///< nothing: some bore has no heat balance, the notes say which
     FireWatch fire_watch = {};
     std::vector<Need> take = {};
-    std::optional<Quote> quote = {};     ///< nothing: the job gives no currency
-    std::vector<Doubt> doubts = {};      ///< values that look mistyped
-    std::vector<Caution> cautions = {};  ///< those that apply, then those left open; by time of the work
-    std::vector<std::string> notes = {}; ///< what is out of the usual, and what is not part of this plan
-    std::vector<Working> working = {};   ///< how every figure was reached
-    std::vector<Assumed> assumed = {};   ///< values that the job left out
-    Bibliography sources = {};           ///< that the cautions cite
+    std::optional<Quote> quote = {};      ///< nothing: the job gives no currency
+    std::vector<Doubt> doubts = {};       ///< values that look mistyped
+    std::vector<ReplacedRow> tables = {}; ///< rows of ours that tables of the user replace
+    std::vector<Caution> cautions = {};   ///< those that apply, then those left open; by time of the work
+    std::vector<std::string> notes = {};  ///< what is out of the usual, and what is not part of this plan
+    std::vector<Working> working = {};    ///< how every figure was reached
+    std::vector<Assumed> assumed = {};    ///< values that the job left out
+    Bibliography sources = {};            ///< that the cautions cite
 };
 
 /// Called with how far a long plan is: what is worked on, which of how many. It is called for every bore, so

@@ -114,11 +114,31 @@ Sentence heat_limits(const BoreHeat& heat, UnitSystem units) {
     return limits;
 }
 
+std::vector<std::string> replaced_in_words(const std::vector<ReplacedRow>& tables) {
+    std::vector<std::string> all;
+    const ReplacedRow* before = nullptr;
+    for (const ReplacedRow& one : tables) {
+        std::string row = in_quotes(one.row);
+        if (one.fields != std::vector{one.row})
+            row += fmt::format(" ({})", printable(listed(one.fields, ", ")));
+        if (before && before->file == one.file && before->table == one.table)
+            all.back() += ", " + row;
+        else
+            all.push_back(fmt::format("TABLE {} replaces in {}: {}", printable(one.file), one.table, row));
+        before = &one;
+    }
+    for (std::string& line : all)
+        line += '.';
+    return all;
+}
+
 Sentences doubt_sentences(const Plan& plan) {
-    Sentences sentences;
+    Sentences doubted;
     for (const Doubt& doubt : plan.doubts)
-        sentences.push_back({"DOUBT " + to_string(doubt), {}, Stands::stop});
-    return sentences;
+        doubted.push_back({"DOUBT " + to_string(doubt), {}, Stands::stop});
+    for (const std::string& replaced : replaced_in_words(plan.tables))
+        doubted.push_back({replaced, {}, Stands::head});
+    return doubted;
 }
 
 Sentences head_sentences(const Plan& plan) {

@@ -8,12 +8,16 @@
 
 namespace ringfill {
 
-/// What looks mistyped, a sentence a value.
+/// The sentences at the head of every view: first what stops the work, then what looks mistyped, what tables
+/// of the user replace, the approved procedures, and for each bore how hot it must be and may get.
+Sentences head_sentences(const Plan& plan);
+
+/// Of them, what looks mistyped and what tables of the user replace: for views that do not tell of heat.
 Sentences doubt_sentences(const Plan& plan);
 
-/// The sentences at the head of every view: first what stops the work, then what looks mistyped, the approved
-/// procedures, and for each bore how hot it must be and may get.
-Sentences head_sentences(const Plan& plan);
+/// What tables of the user replace, a sentence for each part of a file: TABLE mine/cutting.json replaces in
+/// cutting: "rough_below_degC".
+std::vector<std::string> replaced_in_words(const std::vector<ReplacedRow>& tables);
 
 /// Minimum and maximum as people read them; they were rounded where they were decided.
 struct ShownLimits {

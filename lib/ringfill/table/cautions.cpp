@@ -112,17 +112,14 @@ bool is_for_every_job(const CautionRow& row) {
     return !row.triggers.empty() && row.triggers.front().circumstance == circumstance("always");
 }
 
-/// What a later file puts in the place of a row is told; what guards every job stays for every job.
+/// What guards every job stays for every job.
 void read_cautions_of(CautionTable& table, const Entry& file, const Field& field) {
     for (const Entry& entry : file.objects(field)) {
         auto row = read_record<CautionRow>(entry);
         if (const auto known = ranges::find(table.rows, row.name, &CautionRow::name);
-            known != table.rows.end()) {
-            if (is_for_every_job(*known) && !is_for_every_job(row))
-                entry.refuse("if", "takes a caution away that is for every job",
-                             "leave it \"always\", or write a caution of your own name");
-            table.replaced.push_back({row.name, file.reading().document.file});
-        }
+            known != table.rows.end() && is_for_every_job(*known) && !is_for_every_job(row))
+            entry.refuse("if", "takes a caution away that is for every job",
+                         "leave it \"always\", or write a caution of your own name");
         put_row(table.rows, std::move(row));
     }
 }

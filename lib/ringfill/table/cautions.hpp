@@ -64,25 +64,17 @@ struct FireRule {
     std::optional<Sourced<Time>> checks_every;
 };
 
-/// A row of the product's table that a later file has put its own in place of.
-struct ReplacedCaution {
-    std::string name;
-    std::string file;
-};
-
 struct CautionTable {
     std::vector<FireRule> fire_rules;
     std::vector<CautionRow> rows;
-    std::vector<ReplacedCaution> replaced;
     Bibliography sources; ///< the common ones and the table's own
 };
 
 /// The job's word for the longest of all rule sets, which is taken where it names none.
 inline constexpr std::string_view longest_fire_rule = "longest";
 
-/// Reads cautions.json, file after file; a later file corrects or adds row by row, and what it replaces is
-/// listed. It cannot make a caution for every job depend on something, nor shorten a rule set under the name
-/// of its document. Throws Faulty
+/// Reads cautions.json, file after file; a later file corrects or adds row by row. It cannot make a caution
+/// for every job depend on something, nor shorten a rule set under the name of its document. Throws Faulty
 /// (Origin::table), also for a caution that can never apply, one that would always apply and does not say so,
 /// a circumstance that is not known, a measure in braces that is none, and for no rule of the fire watch.
 CautionTable read_cautions(const std::vector<Document>& files, const Bibliography& sources);

@@ -1,6 +1,10 @@
 #include <ringfill/table/packs.hpp>
 
+#include <cmath>
+
+#include <ringfill/table/named_numbers.hpp>
 #include <ringfill/table/read_table.hpp>
+#include <ringfill/units/factor.hpp>
 
 namespace ringfill {
 namespace {
@@ -15,12 +19,26 @@ constexpr std::string_view gas_words[] = {"argon", "argon_mixture", "argon_heliu
 constexpr std::string_view piece_words[] = {"electrodes", "rods"};
 constexpr std::string_view fuel_words[] = {"propane", "acetylene"};
 
+/// A mass in the name of a pack is what it holds, to a tenth: a shop may write the net one.
+template <class OnePack>
+void check_mass(OnePack& pack, const Entry& row) {
+    if constexpr (std::is_same_v<decltype(pack.content.value), Mass>)
+        for (const auto& [number, word] : numbers_in(pack.name)) {
+            const double unit = word == "kg" ? 1 : word == "lb" || word == "lbs" ? factor::pound : 0;
+            const double named = number * unit;
+            if (named > 0 && !pack.content.source.empty() &&
+                std::abs(pack.content.value.value() - named) > 0.1 * named)
+                row.refuse("content_kg", "is not the mass in the name of the pack",
+                           "write the mass that it holds, in both");
+        }
+}
+
 /// What every pack has, around its own.
 template <class OnePack, class... Made>
 constexpr auto pack_record(std::string_view name, const Made&... own) {
-    return table_record<OnePack>(name, field<&OnePack::units>("units", unit_words, R"("mm")").required(),
-                                 own..., field<&OnePack::note>("note", table_words),
-                                 field<&OnePack::stocked>("stocked", "true"));
+    return table_record<OnePack, check_mass<OnePack>>(
+        name, field<&OnePack::units>("units", unit_words, R"("mm")").required(), own...,
+        field<&OnePack::note>("note", table_words), field<&OnePack::stocked>("stocked", "true"));
 }
 
 constexpr auto wire_pack_record = pack_record<WirePack>(

@@ -24,11 +24,16 @@ std::vector<Document> table_files(const Shelf& shelf, const std::string& name);
 Bibliography read_sources(const std::vector<Document>& files);
 
 /// The texts of one table, not yet read as JSON, in the order of the folders that have it; none when no
-/// folder has. Throws Faulty (Origin::file) for a file that cannot be read.
+/// folder has. Throws Faulty (Origin::file) for a file that cannot be read, a link to nothing, and what is no
+/// file, such as a pipe, without waiting for it.
 std::vector<Document> table_texts(const Shelf& shelf, const std::string& name);
 
 /// Throws Faulty (Origin::file) for every folder of the shelf that is not there.
 void refuse_missing_folders(const Shelf& shelf);
+
+/// Throws Faulty (Origin::table) for every table in a folder of the user that nothing reads, with the nearest
+/// name that is read: "pack.json" beside "packs.json", a family that does not stand under families/.
+void refuse_unread_files(const Shelf& shelf);
 
 /// Whether a name is one a family may have: [a-z][a-z0-9_]{0,39}.
 bool is_family_name(std::string_view name);

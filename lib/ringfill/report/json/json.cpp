@@ -1,5 +1,6 @@
 #include <ringfill/report/json/json.hpp>
 
+#include <ringfill/caution/replaced_rules.hpp>
 #include <ringfill/day/calendar.hpp>
 #include <ringfill/document/write.hpp>
 #include <ringfill/report/json/bore_json.hpp>
@@ -78,15 +79,24 @@ auto plan_head(const Plan& plan) {
         return object(member<"field">(one.field), member<"value">(one.value), member<"usual">(one.usual),
                       member<"like">(unless_empty(one.like)), member<"text">(to_string(one)));
     };
-    return object(member<"format">(Always<"ringfill-plan/1">()), member<"title">(plan.title),
-                  member<"doubts">(list_of(plan.doubts, doubt)),
-                  member<"bores">(list_of(plan.bores, bore_object)), member<"totals">(totals_object(plan)),
-                  member<"day">(given(plan.day, day_object)),
-                  member<"fire_watch">(fire_watch_object(plan.fire_watch)),
-                  member<"take">(list_of(plan.take, need)), member<"quote">(given(plan.quote, quote_object)),
-                  member<"cautions">(list_of(plan.cautions, caution_object)), member<"notes">(plan.notes),
-                  member<"assumed">(list_of(plan.assumed, assumed)),
-                  member<"sources">(by_name(plan.sources, &Bibliography::value_type::first, source_object)));
+    const auto figure = [&](const LoweredFigure& one) {
+        return object(member<"field">(one.field), member<"what">(std::string(one.words)),
+                      member<"ours">(shown_figure(one.ours, one.unit, plan.units)),
+                      member<"theirs">(shown_figure(one.theirs, one.unit, plan.units)));
+    };
+    const auto table = [&](const ReplacedRow& one) {
+        return object(member<"file">(one.file), member<"table">(one.table), member<"row">(one.row),
+                      member<"fields">(one.fields), member<"lowered">(list_of(one.lowered, figure)));
+    };
+    return object(
+        member<"format">(Always<"ringfill-plan/1">()), member<"title">(plan.title),
+        member<"doubts">(list_of(plan.doubts, doubt)), member<"tables">(list_of(plan.tables, table)),
+        member<"bores">(list_of(plan.bores, bore_object)), member<"totals">(totals_object(plan)),
+        member<"day">(given(plan.day, day_object)), member<"fire_watch">(fire_watch_object(plan.fire_watch)),
+        member<"take">(list_of(plan.take, need)), member<"quote">(given(plan.quote, quote_object)),
+        member<"cautions">(list_of(plan.cautions, caution_object)), member<"notes">(plan.notes),
+        member<"assumed">(list_of(plan.assumed, assumed)),
+        member<"sources">(by_name(plan.sources, &Bibliography::value_type::first, source_object)));
 }
 
 auto whole_plan(const Plan& plan) {

@@ -87,7 +87,7 @@ std::string note_list(const char* heading, const std::vector<std::string>& notes
 } // namespace
 
 std::string quote_text(const Plan& plan, const Style& style) {
-    const std::string title = view_title(plan, style, 120) + doubt_list(plan, style);
+    const std::string title = view_title(plan, style, 120) + doubt_head(plan, style);
     if (!plan.quote)
         return title + "\n" +
                wrapped("There is no quote: the job gives no prices.currency. ringfill start --fields tells "

@@ -17,22 +17,25 @@ constexpr std::string_view caution_times[] = {"BEFORE THE WORK", "DURING IT", "A
 
 constexpr std::size_t longest_names_shown = 22; // of what a caution is about
 
+std::string head_lines(const Sentences& sentences, const Style& style) {
+    return listed(sentences, "", [&](const Sentence& sentence) {
+        const std::string lines = wrapped({sentence});
+        return sentence.stands == Stands::stop ? style.strong(lines) : lines;
+    });
+}
+
 } // namespace
 
 std::string view_title(const Plan& plan, const Style& style, std::size_t longest) {
     return style.strong(wrapped(printable(plan.title, longest), ""));
 }
 
-std::string doubt_list(const Plan& plan, const Style& style) {
-    return listed(doubt_sentences(plan), "",
-                  [&](const Sentence& sentence) { return style.strong(wrapped({sentence})); });
+std::string heat_head(const Plan& plan, const Style& style) {
+    return head_lines(head_sentences(plan), style);
 }
 
-std::string heat_head(const Plan& plan, const Style& style) {
-    return listed(head_sentences(plan), "", [&](const Sentence& sentence) {
-        const std::string lines = wrapped({sentence});
-        return sentence.stands == Stands::stop ? style.strong(lines) : lines;
-    });
+std::string doubt_head(const Plan& plan, const Style& style) {
+    return head_lines(doubt_sentences(plan), style);
 }
 
 std::string caution_list(const Plan& plan, const Style& style, bool with_sources) {

@@ -16,8 +16,8 @@ std::string view_title(const Plan& plan, const Style& style, std::size_t longest
 /// The lines on heat at the head of every view; what stops the work stands out.
 std::string heat_head(const Plan& plan, const Style& style);
 
-/// What looks mistyped, for a view without that head.
-std::string doubt_list(const Plan& plan, const Style& style);
+/// Of them, what looks mistyped and what tables of the user replace, for views that do not tell of heat.
+std::string doubt_head(const Plan& plan, const Style& style);
 
 /// The cautions of a plan: those that apply by the time of the work, then what the job leaves open as one
 /// compact list to check.
