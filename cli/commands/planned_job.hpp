@@ -24,8 +24,8 @@ enum class FamiliesRead { named, all };
 /// file.
 PlannedJob plan_with_job(const Request& request, FamiliesRead read = FamiliesRead::named);
 
-/// Reads a job from its document, in the units asked for, and plans it. Throws likewise, also for doubts where
-/// the request is strict.
+/// Reads a job from its document, in the units asked for, and plans it. Throws likewise, also for doubts
+/// where the request is strict.
 std::pair<Job, Plan> plan_of(const Document& document, const Request& request, const Shop& shop,
                              const Progress& progress);
 

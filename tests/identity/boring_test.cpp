@@ -88,8 +88,8 @@ TEST_CASE("more metal to bore never takes less time") {
             for (const double more : {0.001, 0.1, 0.5, 1.5, 1.6}) {
                 BoreWeld thicker = bore;
                 thicker.layering.end_radius -= millimetres(more);
-                const BoringPlan after =
-                    bore_boring(job.bores[i], thicker, bore.boring.settings, bore.boring.expansion, shop().size_steps);
+                const BoringPlan after = bore_boring(job.bores[i], thicker, bore.boring.settings,
+                                                     bore.boring.expansion, shop().size_steps);
                 REQUIRE(after.time() >= bore.boring.time());
                 REQUIRE(after.edges.rough >= bore.boring.edges.rough);
             }
