@@ -73,6 +73,8 @@ QuoteLine line_by_name(const Bought& thing, const QuoteFacts& facts, std::vector
 /// One line for all packs of a need whose filler is priced by the kilogram, or one a pack.
 std::vector<QuoteLine> pack_lines(const Need& need, const QuoteFacts& facts, std::vector<Fault>& faults) {
     const Prices& prices = facts.prices;
+    if (is_unknown(need))
+        return {line_of(item_text(need, facts.units), {}, "", "amount: not known of " + need.unknown)};
     if (!need.pack_known)
         return {line_of(item_text(need, facts.units), {}, "", "pack: none of the table of packs holds it")};
     const auto things = bought(need);

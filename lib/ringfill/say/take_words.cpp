@@ -15,6 +15,8 @@
 namespace ringfill {
 
 std::string amount(double value, const Need& need, UnitSystem units) {
+    if (is_unknown(need))
+        return "not known";
     const std::string_view unit = need.kind.unit;
     if (need.kind == kinds::generator_fuel) // poured, in litres or gallons to a tenth
         return units == UnitSystem::inch
@@ -34,9 +36,13 @@ std::string bores_in_all(const Plan& plan) {
 std::string load(const Need& need) {
     if (comes_singly(need))
         return fmt::format("{:.0f}", need.supplied);
-    return need.cover.empty() ? "no pack known" : listed(need.cover, " + ", [](const PackCount& pack) {
+    if (is_unknown(need))
+        return "not known";
+    const auto in_words = [](const PackCount& pack) {
         return fmt::format("{} × {}", pack.count, printable(pack.pack, 30));
-    });
+    };
+    return (need.cover.empty() ? "no pack known" : listed(need.cover, " + ", in_words)) +
+           (need.unknown.empty() ? "" : ", and more, not known");
 }
 
 } // namespace ringfill

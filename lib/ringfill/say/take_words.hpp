@@ -6,7 +6,8 @@
 
 namespace ringfill {
 
-/// An amount of a need's unit as people read it: "12.32 kg", "2.4 L" or gallons, a number of pieces.
+/// An amount of a need's unit as people read it: "12.32 kg", "2.4 L" or gallons, a number of pieces; "not
+/// known".
 std::string amount(double value, const Need& need, UnitSystem units);
 
 /// "2 bores"

@@ -10,6 +10,8 @@
 #include <range/v3/algorithm/minmax.hpp>
 #include <range/v3/view/transform.hpp>
 
+#include <ringfill/heat/heat_balance.hpp>
+#include <ringfill/take/cylinder_draw.hpp>
 #include <ringfill/take/group.hpp>
 #include <ringfill/take/needs.hpp>
 #include <ringfill/take/offers.hpp>
@@ -34,7 +36,7 @@ struct OneFuel {
 std::vector<OneFuel> by_fuel(const std::vector<FuelUse>& uses, const Fuels& fuels) {
     std::vector<OneFuel> groups;
     for (const FuelUse& use : uses) {
-        if (use.fuel.empty() || !(use.heat > Energy()))
+        if (use.fuel.empty() || (!(use.heat > Energy()) && use.unknown.empty()))
             continue;
         if (!(use.efficiency > 0))
             throw std::logic_error("a heater gives nothing to the metal");
@@ -67,21 +69,52 @@ std::string share_in_words(const std::vector<FuelUse>& uses) {
     return (low < high ? fmt::format("{:.3g} to ", 100 * low) : "") + fmt::format("{:.3g} %", 100 * high);
 }
 
-void load_fuel(Need& line, MassFlow flow, const Packs& packs, UnitSystem units,
+/// The flow that the cylinders must give: what the burner takes, or the most of a spell on average.
+struct AskedFlow {
+    MassFlow burner;
+    MassFlow steady;
+    std::string spell = {}; ///< that asks for most; empty: the burner is lit all the time
+};
+
+AskedFlow asked_flow(const Fuel& fuel, const std::vector<FuelUse>& uses) {
+    const double net = fuel.net_J_kg.value;
+    AskedFlow asked;
+    for (const FuelUse& use : uses) {
+        const MassFlow burner = in_si<MassFlow>(use.source.value() / net);
+        asked.burner = std::max(asked.burner, burner);
+        if (fuel.oxygen_m3_kg || use.spells.empty())
+            asked.steady = std::max(asked.steady, burner);
+        for (const auto& [name, heat, time] : use.spells) {
+            if (fuel.oxygen_m3_kg || !(heat > Energy()))
+                continue;
+            const bool is_timed = time > Time();
+            const MassFlow average =
+                is_timed ? in_si<MassFlow>(heat.value() / time.value() / (use.efficiency * net)) : burner;
+            if (const MassFlow flow = std::min(burner, average); flow > asked.steady) {
+                asked.steady = flow;
+                asked.spell = name;
+            }
+        }
+    }
+    return asked;
+}
+
+void load_fuel(Need& line, const Fuel& fuel, MassFlow flow, const Packs& packs, UnitSystem units,
                std::optional<Temperature> ambient) {
-    const bool freezing = ambient && deg_c(*ambient) < 0;
+    const Temperature air = ambient.value_or(usual_ambient);
+    const bool burns_in_air = !fuel.oxygen_m3_kg;
     std::vector<Offer> offers;
     for (const FuelPack& pack : sold(packs.fuel, units, line.substance))
         offers.push_back({.content = whole_down(pack.usable().value() * grams),
                           .name = pack.name,
-                          .draw = whole_down((freezing ? 0.5 : 1.0) * kg_h(pack.draw->value) * grams)});
+                          .draw = whole_down(kg_h(cylinder_draw(pack, air)) * grams)});
     if (!is_offered(line, offers, "cylinder of this fuel"))
         return;
-    if (freezing)
-        line.why += "; below freezing a cylinder frosts and counts with half its usual draw";
+    if (burns_in_air && deg_c(air) < 0)
+        line.why += "; below freezing a cylinder frosts and gives less";
     const std::int64_t all = whole_amount(line, grams);
     const Cover for_need = cover(all, offers);
-    if (line.need + line.reserve < little_fuel_kg) {
+    if (burns_in_air && line.need + line.reserve < little_fuel_kg) {
         line.why +=
             "; so little is burned by a hand torch, whatever a cylinder gives in an hour: the smallest one";
         load(line, for_need, offers, grams);
@@ -96,29 +129,65 @@ void load_fuel(Need& line, MassFlow flow, const Packs& packs, UnitSystem units,
     load(line, best, offers, grams);
 }
 
-Need fuel_need(const Fuel& fuel, const std::vector<FuelUse>& uses, double reserve, const Packs& packs,
+/// "arm root (give boss_diameter)"
+std::string unknown_in_words(const std::vector<FuelUse>& uses) {
+    std::string words;
+    for (const FuelUse& use : uses)
+        if (!use.unknown.empty())
+            words += fmt::format("{}{} ({})", words.empty() ? "" : ", ", use.bore, use.unknown);
+    return words;
+}
+
+std::vector<FuelUse> known_of(std::vector<FuelUse> uses) {
+    std::erase_if(uses, [](const FuelUse& use) { return !use.unknown.empty(); });
+    return uses;
+}
+
+/// A line of which no bore gives a figure.
+Need unknown_fuel(const Fuel& fuel, std::string unknown) {
+    Need line;
+    line.kind = kinds::fuel;
+    line.substance = fuel.name;
+    line.pack_known = false;
+    line.why = "not known of " + unknown;
+    line.unknown = std::move(unknown);
+    line.source = fuel.net_J_kg.source;
+    return line;
+}
+
+Need fuel_need(const Fuel& fuel, const std::vector<FuelUse>& all_uses, double reserve, const Packs& packs,
                UnitSystem units, std::optional<Temperature> ambient) {
+    const std::vector<FuelUse> uses = known_of(all_uses);
+    std::string unknown = unknown_in_words(all_uses);
+    if (uses.empty())
+        return unknown_fuel(fuel, std::move(unknown));
     const auto& [net_J_kg, source] = fuel.net_J_kg;
     const double net = net_J_kg / mega;
     double need = 0;
     for (const FuelUse& use : uses)
         need += use.count * megajoules(use) / (use.efficiency * net);
     const Power most = ranges::max(uses | ranges::views::transform(&FuelUse::source));
-    const MassFlow flow = in_si<MassFlow>(most.value() / net_J_kg);
-    Need line = need_of(
-        kinds::fuel, fuel.name, {},
-        {{"n", each(uses, &FuelUse::count)},
-         {"q", each(uses, megajoules), "MJ"},
-         {"e", each(uses, &FuelUse::efficiency)},
-         {"H", net, "MJ/kg"},
-         {"share", reserve}},
-        {need, "sum(n*q/(e*H))", source}, {reserve * need, "share*need"},
-        fmt::format(
-            "{}; {} of the {:.4g} MJ/kg that {} gives reaches the metal; {:.3g} kW burns {}; on top {:.3g} %",
-            heat_in_words(uses), share_in_words(uses), net, fuel.name, most.value() / 1e3, show(flow, units),
-            100 * reserve),
-        source);
-    load_fuel(line, flow, packs, units, ambient);
+    const AskedFlow flow = asked_flow(fuel, uses);
+    const std::string on_average =
+        flow.steady < flow.burner
+            ? fmt::format(", on average at most {} ({})", show(flow.steady, units), flow.spell)
+            : "";
+    Need line = need_of(kinds::fuel, fuel.name, {},
+                        {{"n", each(uses, &FuelUse::count)},
+                         {"q", each(uses, megajoules), "MJ"},
+                         {"e", each(uses, &FuelUse::efficiency)},
+                         {"H", net, "MJ/kg"},
+                         {"share", reserve}},
+                        {need, "sum(n*q/(e*H))", source}, {reserve * need, "share*need"},
+                        fmt::format("{}; {} of the {:.4g} MJ/kg that {} gives reaches the metal; {:.3g} kW "
+                                    "burns {}{}; on top {:.3g} %",
+                                    heat_in_words(uses), share_in_words(uses), net, fuel.name,
+                                    most.value() / 1e3, show(flow.burner, units), on_average, 100 * reserve),
+                        source);
+    load_fuel(line, fuel, flow.steady, packs, units, ambient);
+    if (!unknown.empty())
+        line.why += "; more is needed, not known, of " + unknown;
+    line.unknown = std::move(unknown);
     return line;
 }
 
@@ -144,7 +213,7 @@ std::vector<Need> fuel_needs(const std::vector<FuelUse>& uses, const Fuels& fuel
     std::vector<Need> lines;
     for (const auto& [fuel, of_fuel] : by_fuel(uses, fuels)) {
         lines.push_back(fuel_need(*fuel, of_fuel, reserve, packs, units, ambient));
-        if (fuel->oxygen_m3_kg)
+        if (fuel->oxygen_m3_kg && !is_unknown(lines.back()))
             lines.push_back(oxygen_need(*fuel, lines.back().need, reserve, packs, units));
     }
     return lines;

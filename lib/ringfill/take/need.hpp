@@ -89,13 +89,19 @@ struct Need {
     double need = 0;       ///< in the unit of the kind, without the reserve
     double reserve = 0;    ///< taken on top
     std::vector<PackCount> cover = {};
-    bool pack_known = true;  ///< false: no pack of the table holds it, and the next two mean nothing
-    double supplied = 0;     ///< what the packs hold that can be used
-    double spare = 0;        ///< supplied over need and reserve
-    std::string why = {};    ///< with the numbers that made it, in the user's units
-    std::string source = {}; ///< key of the rule's source
+    bool pack_known = true;   ///< false: no pack of the table holds it, and the next two mean nothing
+    double supplied = 0;      ///< what the packs hold that can be used
+    double spare = 0;         ///< supplied over need and reserve
+    std::string unknown = {}; ///< why it may not be all that is needed, or no figure at all; empty: it is
+    std::string why = {};     ///< with the numbers that made it, in the user's units
+    std::string source = {};  ///< key of the rule's source
     std::vector<Working> working = {}; ///< of need, reserve, supplied and spare
 };
+
+/// Whether nothing at all is known of how much it is.
+inline bool is_unknown(const Need& need) {
+    return !need.unknown.empty() && !(need.need > 0);
+}
 
 /// Whether it is taken piece by piece, in no pack.
 bool comes_singly(const Need& need);

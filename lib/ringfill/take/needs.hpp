@@ -63,15 +63,25 @@ struct StickUse {
     std::optional<Temperature> maximum;
 };
 
+/// A stretch of time in which a flame comes and goes: the warm-up, the welding with its reheats, the hold,
+/// the slow cooling.
+struct FlameSpell {
+    std::string name;
+    Energy heat; ///< into the metal
+    Time time;
+};
+
 /// What one bore of the job takes in heat from a heater.
 struct FuelUse {
     std::string bore;
-    int count = 1;          ///< of this bore
-    Energy heat;            ///< into the metal, for one: warm-up, reheats, post-heat
-    double efficiency = 0;  ///< share of the source's heat that reaches the metal, over 0 to 1
-    Power source;           ///< given off by the source
-    std::string fuel;       ///< empty: electric, which power_needs counts
-    std::string parts = {}; ///< what the heat of one is for, in words
+    int count = 1;                       ///< of this bore
+    Energy heat;                         ///< into the metal, for one: warm-up, reheats, post-heat
+    double efficiency = 0;               ///< share of the source's heat that reaches the metal, over 0 to 1
+    Power source;                        ///< given off by the source
+    std::string fuel;                    ///< empty: electric, which power_needs counts
+    std::string parts = {};              ///< what the heat of one is for, in words
+    std::vector<FlameSpell> spells = {}; ///< of one; empty: the flame is lit all the time
+    std::string unknown = {};            ///< why the heat is not known, the end of a sentence; empty: it is
 };
 
 /// How one procedure loads the welding set.
@@ -132,12 +142,13 @@ std::vector<Need> stick_needs(const std::vector<StickUse>& uses, const std::vect
 
 /// The fuel to take, a line a fuel [kg], in the order of the bores: mass = Σ count·heat/(efficiency·net
 /// heating value). The cylinders hold it by what can be drawn from them, and stand ready together in such
-/// number that their steady draw gives source/net heating value, unless all of it, reserve included, is under
-/// 0.2 kg, which a hand torch burns. Behind a fuel that takes it, the oxygen
-/// [L at 15 degC and 1 atm]. Uses without heat or fuel give nothing. Formula: energy balance; draw: common
-/// practice. Throws std::logic_error for a fuel that the table does not hold and an efficiency not over 0.
-/// @param ambient of the site; below freezing a cylinder gives half its usual draw, frosted over [common
-/// practice, no source].
+/// number that their steady draw gives what is burned: of a fuel that burns in air the most that a spell of
+/// flame burns on average, unless all of it, reserve included, is under 0.2 kg, which a hand torch burns; of
+/// one that takes oxygen always what the burner takes while it is lit, source/net heating value. Behind a
+/// fuel that takes it, the oxygen [L at 15 degC and 1 atm]. Uses without heat or fuel give nothing, but one
+/// whose heat is not known has its line. Formula: energy balance. Throws std::logic_error for a fuel that the
+/// table does not hold and an efficiency not over 0.
+/// @param ambient of the site.
 std::vector<Need> fuel_needs(const std::vector<FuelUse>& uses, const Fuels& fuels, double reserve,
                              const Packs& packs, UnitSystem units, std::optional<Temperature> ambient = {});
 

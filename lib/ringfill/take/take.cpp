@@ -101,6 +101,33 @@ std::string heat_in_parts(const HeatRun& run) {
     return text + " MJ";
 }
 
+/// The stretches of a run in which the flame comes and goes.
+std::vector<FlameSpell> flame_spells(const HeatRun& run) {
+    const BossCooling& cooling = run.cooling();
+    return {{"warm-up", run.warm_up_heat, run.warm_up.time},
+            {run.held ? "kept warm while welding" : "reheats while welding", run.reheat_heat,
+             run.welding + run.pausing + run.resting + run.reheating},
+            {"hold", run.post_heat_heat, run.post_heating},
+            {"slow cooling", cooling.heat,
+             cooling.to_rough.value_or(Time()) + cooling.to_finish.value_or(Time())}};
+}
+
+/// Why the heat of a bore that a flame warms is not known, or nothing: it is, or none is needed.
+std::string unknown_heat(const WornBore& bore, const BorePlan& planned, Temperature air) {
+    const Preheat& preheat = planned.heat.preheat;
+    if (preheat.state == PreheatState::contradictory || preheat.state == PreheatState::not_known)
+        return {};
+    const auto figure = preheat.figure();
+    if (!figure || !(figure->value > air))
+        return {};
+    if (!bore.boss_diameter)
+        return "give boss_diameter";
+    if (!planned.heat_balance)
+        return planned.no_balance;
+    const HeatBalance& balance = *planned.heat_balance;
+    return balance.cold().is_whole() ? "" : std::string(word_of(balance.cold().run.end));
+}
+
 /// What flames burn, and what arc, electric heater and boring bar draw.
 struct EnergyUse {
     std::vector<FuelUse> fuels;
@@ -108,13 +135,18 @@ struct EnergyUse {
     MainsUse mains;
 };
 
-/// A bore without a balance is welded without a rest; a run that breaks off gives no figure of fuel that
-/// could be loaded: the cautions say so.
-EnergyUse energy_use(const std::vector<BorePlan>& bores, Power bar_drive) {
+/// A bore without a balance is welded without a rest; like one whose run breaks off it gives no figure of
+/// fuel, which its line says.
+EnergyUse energy_use(const PlannedWork& work, const Shop& shop) {
+    const std::vector<BorePlan>& bores = work.bores;
+    const Power bar_drive = shop.cutting.bar_drive.value;
+    const Temperature air = work.job.site.ambient.value_or(usual_ambient);
+    const auto source = heat_source(work.job.heater, shop.fuels);
     EnergyUse all;
     auto& [fuels, procedures, mains] = all;
     mains.bar_drive = bar_drive;
-    for (const BorePlan& bore : bores) {
+    for (std::size_t i = 0; i < bores.size(); ++i) {
+        const BorePlan& bore = bores[i];
         const double count = bore.count;
         const auto& balance = bore.heat_balance;
         mains.boring += count * bar_drive * bore.boring.cutting_time;
@@ -126,13 +158,24 @@ EnergyUse energy_use(const std::vector<BorePlan>& bores, Power bar_drive) {
             use = {bore.procedure, *bore.heat.current, *bore.heat.voltage, std::max(use.busiest_arc, run)};
             mains.arc += count * use.voltage * use.current * bore.metal.arc;
         }
+        if (std::string unknown = unknown_heat(work.job.bores[i], bore, air); source && !unknown.empty())
+            fuels.push_back({bore.name,
+                             bore.count,
+                             Energy(),
+                             source->efficiency,
+                             source->power,
+                             source->fuel,
+                             {},
+                             {},
+                             std::move(unknown)});
         if (!balance)
             continue;
         const HeatSource& heater = balance->heater;
         const bool burns = balance->cold().is_whole();
         if (burns)
             fuels.push_back({bore.name, bore.count, balance->heater_heat(), heater.efficiency, heater.power,
-                             heater.fuel, heat_in_parts(balance->cold().run)});
+                             heater.fuel, heat_in_parts(balance->cold().run),
+                             flame_spells(balance->cold().run)});
         if (!heater.fuel.empty())
             continue;
         mains.electric_heater = heater.power;
@@ -180,7 +223,7 @@ Taken take(const PlannedWork& work, const Shop& shop) {
         if (!use.piece)
             add(wear_part_needs(use, shop.wear_parts, units));
     add(stick_needs(stick_uses(work.bores), shop.sticks, units));
-    const auto [burned, procedures, mains] = energy_use(work.bores, shop.cutting.bar_drive.value);
+    const auto [burned, procedures, mains] = energy_use(work, shop);
     add(fuel_needs(burned, shop.fuels, job.reserve, shop.packs, units, job.site.ambient));
     add(blanket_needs(work.bores));
     add(power_needs(procedures, mains, job.reserve, units));

@@ -60,8 +60,9 @@ inline auto need_object(const Need& need, UnitSystem units) {
     const auto pack = [](const PackCount& one) {
         return object(member<"pack">(one.pack), member<"count">(one.count));
     };
-    return object(member<"item">(item_text(need, units)), member<"need">(need.need),
-                  member<"reserve">(need.reserve), member<"unit">(need.kind.unit),
+    return object(member<"item">(item_text(need, units)), member<"need">(when(!is_unknown(need), need.need)),
+                  member<"reserve">(when(!is_unknown(need), need.reserve)),
+                  member<"unknown">(unless_empty(need.unknown)), member<"unit">(need.kind.unit),
                   member<"cover">(list_of(need.cover, pack)),
                   member<"supplied">(when(need.pack_known, need.supplied)),
                   member<"spare">(when(need.pack_known, need.spare)), member<"why">(need.why),

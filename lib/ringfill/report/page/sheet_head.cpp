@@ -77,6 +77,8 @@ Markup sheet_take(const Plan& plan) {
         const std::string item = item_text(need, plan.units);
         // The wire stands in kilograms or pounds, pieces as a number: the unit of the result's figure.
         const auto amount_of = [&](const std::string& name, double value) {
+            if (is_unknown(need))
+                return element("span", amount(value, need, plan.units));
             return element("span", amount(value, need, plan.units),
                            {{"data-figure", in.at(name)}, {"data-unit", std::string(need.kind.unit)}});
         };
