@@ -72,10 +72,11 @@ std::pair<std::string, std::string> in_words(const Scanner& scanner, const Docum
     return {filled(hint->reason), filled(hint->remedy)};
 }
 
-/// With its mark, or with a zero beside the first sign.
+/// With its mark, or with a zero beside each of the first signs.
 bool is_utf16(std::string_view text) {
     return text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF") ||
-           text.substr(0, 2).find('\0') != std::string_view::npos;
+           (text.size() > 3 && text[0] == '\0' && text[2] == '\0') ||
+           (text.size() > 3 && text[1] == '\0' && text[3] == '\0');
 }
 
 } // namespace
