@@ -55,6 +55,12 @@ void add_option(CLI::App& command, const OptionRow& row, Request& request) {
     else {
         CLI::Option* option = command.add_option(names, text_of(row.names, request), help);
         option->take_last()->type_name(std::string(row.value));
+        if (row.names == "-o,--output")
+            option->each([](const std::string& name) {
+                if (name.empty())
+                    refuse(in_quotes(name), "names no file for -o",
+                           "write -o FILE, or - for standard output");
+            });
         if (row.names == "--schema")
             option->expected(0, 1)->default_str("job");
     }

@@ -35,6 +35,17 @@ void check_words(const Request& request, bool has_no_job) {
         refuse(in_quotes(request.file), "stands beside --check", "leave one out");
 }
 
+/// A name that ends in another format than the one asked for: what opens it would be led astray.
+void check_ending(const Request& request) {
+    const std::string ending = std::filesystem::path(request.output).extension().string();
+    const std::string_view asked = request.json ? ".json" : request.csv ? ".csv" : "";
+    for (const std::string_view other : {".json", ".csv", ".html", ".txt"})
+        if (!asked.empty() && ending == other && other != asked)
+            refuse(in_quotes(request.output),
+                   fmt::format("ends in {}, and --{} was asked for", other, asked.substr(1)),
+                   fmt::format("end the name in {}, or leave the option out", asked));
+}
+
 } // namespace
 
 [[noreturn]] void refuse(std::string value, std::string reason, std::string remedy) {
@@ -74,6 +85,7 @@ void judge_request(Request& request, bool has_no_job) {
             name->clear(); // - is standard output where a result goes
     if (request.output.empty())
         return;
+    check_ending(request);
     std::error_code ignored;
     for (const auto& [file, what] : {std::pair{&request.file, "job file"}, {&request.check, "plugin"}})
         if (std::filesystem::equivalent(*file, request.output, ignored))

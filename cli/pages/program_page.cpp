@@ -127,6 +127,11 @@ std::string program_page(const std::string& date) {
         "a minus sign stands for standard input. A job without a command is taken as take. Results go "
         "to standard output, faults to standard error, each with its line and a remedy.");
     text += ".Pp\nThe commands:\n" + commands() + ".Sh OPTIONS\n" + options();
+    text += ".Sh FILES WRITTEN\n";
+    text += mdoc_prose(
+        "A file named with -o is replaced whole or not at all: what ends the program first, SIGINT, "
+        "SIGTERM or SIGHUP, leaves the old one as it is. A link to a file is followed; the file "
+        "takes the place of a link to nothing.");
     text += ".Sh ENVIRONMENT\n.Bl -tag -width Ds\n.It Ev RINGFILL_PLUGINS\n";
     text +=
         mdoc_prose("folders to look for plugins of material families in as well, parted by colons. Loading a "

@@ -177,3 +177,12 @@ TEST_CASE("a file that may not be read ends with status 4") {
     CHECK(outcome.out.empty());
     CHECK(outcome.err == "job.json: cannot be read: Permission denied; choose a file that you may read\n");
 }
+
+TEST_CASE("a name for the result that is empty or ends in another format is refused") {
+    check_refused({"job.json", "-o", ""}, 2,
+                  "ringfill: \"\" names no file for -o; write -o FILE, or - for standard output\n");
+    check_refused(
+        {"job.json", "--json", "-o", "x.csv"}, 2,
+        "ringfill: \"x.csv\" ends in .csv, and --json was asked for; end the name in .json, or leave the "
+        "option out\n");
+}

@@ -49,6 +49,17 @@ std::pair<std::string, std::string> in_words(const Scanner& scanner, const Docum
     const std::string_view rest = text.substr(std::min(scanner.offset(), text.size()));
     if (rest.starts_with('\n') && scanner.is_in_text())
         return {"a text does not end on its line", "close it with a quote"};
+    const auto byte = [&](std::size_t at) {
+        return at < text.size() ? static_cast<unsigned char>(text[at]) : 0;
+    };
+    const std::size_t at = scanner.offset();
+    const bool begins_no_sign = byte(at) >= 0x80 && byte(at) < 0xC0; // a sign does not begin so
+    bool is_cut_off = false; // a sign of several bytes that does not go on
+    for (std::size_t back = 1; back <= std::min<std::size_t>(at, 3); ++back)
+        is_cut_off = is_cut_off || (byte(at - back) >= 0xC0 && (byte(at - back + 1) & 0xC0U) != 0x80);
+    if (begins_no_sign || is_cut_off)
+        return {"a sign here is not UTF-8: the file is written in Windows-1252 or the like",
+                "save it as UTF-8"};
     const auto* hint = ranges::find_if(
         hints, [&](const Hint& one) { return one.why == scanner.broken() && rest.starts_with(one.sign); });
     const bool is_table = origin == Origin::table;
@@ -59,6 +70,13 @@ std::pair<std::string, std::string> in_words(const Scanner& scanner, const Docum
                            fmt::arg("smaller", is_table ? smaller_table : "split the job"));
     };
     return {filled(hint->reason), filled(hint->remedy)};
+}
+
+/// With its mark, or with a zero beside each of the first signs.
+bool is_utf16(std::string_view text) {
+    return text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF") ||
+           (text.size() > 3 && text[0] == '\0' && text[2] == '\0') ||
+           (text.size() > 3 && text[1] == '\0' && text[3] == '\0');
 }
 
 } // namespace
@@ -74,6 +92,8 @@ Document parse(std::string file, std::string text, Origin origin, const Document
     if (document.text.starts_with("\xEF\xBB\xBF"))
         throw Faulty(origin, fault_at(document, 0, {}, {}, "the file starts with a byte-order mark",
                                       "save it as UTF-8 without one"));
+    if (is_utf16(document.text))
+        throw Faulty(origin, fault_in_file(document.file, "is written in UTF-16", "save it as UTF-8"));
     std::vector<Fault> faults;
     Scanner scanner(document, faults, limits);
     if (!scanner.read()) {

@@ -22,6 +22,12 @@ std::string which_meant(const std::string& name, const std::vector<std::string>&
     for (const std::string& other : known)
         if (called != "/" && other.ends_with(called))
             return suggest(other, known);
+    std::vector<std::string> begun; // a grade without its family and its last letters
+    for (const std::string& other : known)
+        if (called.size() > 2 && other.find(called) != std::string::npos)
+            begun.push_back(in_quotes(other));
+    if (!begun.empty() && begun.size() <= most_told && !nearest(name, known))
+        return fmt::format("did you mean {}?", few_of(begun, most_told, "or"));
     return nearest(name, known) || known.size() <= most_told
                ? suggest(name, known)
                : fmt::format("ringfill materials lists all {}", known.size());

@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/contains.hpp>
 #include <range/v3/algorithm/find.hpp>
 #include <range/v3/range/conversion.hpp>
 #include <range/v3/view/transform.hpp>
@@ -11,10 +12,25 @@
 #include <ringfill/fault/listed.hpp>
 #include <ringfill/fault/nearest.hpp>
 #include <ringfill/fault/printable.hpp>
+#include <ringfill/units/decimal.hpp>
 #include <ringfill/weld/gas.hpp>
 
 namespace ringfill {
 namespace {
+
+/// The designation of argon with carbon dioxide by its trade name, "75/25" or "82/18" [EN ISO 14175]; empty:
+/// it is none.
+std::string trade_mixture(std::string_view name) {
+    const std::size_t between = name.find('/');
+    if (between == std::string_view::npos)
+        return {};
+    const auto first = decimal_of(name.substr(0, between));
+    const auto second = decimal_of(name.substr(between + 1));
+    if (!first || !second || as_double(*first) + as_double(*second) != 100)
+        return {};
+    const double dioxide = std::min(as_double(*first), as_double(*second));
+    return dioxide < 0.5 ? "" : dioxide <= 5 ? "M12" : dioxide <= 15 ? "M20" : dioxide <= 25 ? "M21" : "";
+}
 
 constexpr std::string_view no_gas = "none";
 
@@ -40,6 +56,8 @@ bool find_gas(Settings& found, const Shop& shop, std::vector<Fault>& faults) {
     if (name == no_gas)
         return refuse(fmt::format("does not shield {}", found.procedure->filler),
                       fmt::format("use one of {}", listed(gases, ", ")));
+    if (const std::string meant = trade_mixture(name); ranges::contains(shop.gases, meant, &Gas::name))
+        return refuse("is not a known gas", fmt::format("did you mean \"{}\"?", meant));
     const auto names = shop.gases | ranges::views::transform(&Gas::name) | ranges::to<std::vector>();
     const auto with_words = [](const Gas& gas) { return fmt::format("{} ({})", gas.name, gas.words); };
     return refuse("is not a known gas", nearest(name, names)
