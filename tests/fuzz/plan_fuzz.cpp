@@ -11,11 +11,11 @@
 #include <ringfill/report/text/boring_text.hpp>
 #include <ringfill/report/text/cautions_text.hpp>
 #include <ringfill/report/text/day_text.hpp>
+#include <ringfill/report/text/heat_text.hpp>
 #include <ringfill/report/text/passes_text.hpp>
 #include <ringfill/report/text/quote_text.hpp>
 #include <ringfill/report/text/take_text.hpp>
 #include <ringfill/report/text/working_text.hpp>
-#include <ringfill/say/heat_sentences.hpp>
 
 #include "shop_for_tests.hpp"
 

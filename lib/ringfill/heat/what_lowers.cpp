@@ -17,14 +17,14 @@ constexpr double more_heat = 1.25; // what a procedure test covers [EN ISO 15614
 constexpr double most_heat_J_m = 4e6;
 constexpr double least_K = 0.5; // less is not worth a word
 
-/// The highest of the methods that apply, exact [K].
+/// The highest of the methods that apply, exact, or what is kept to where it asks for more than counts [K].
 double highest_K(const HeatCase& heat_case) {
     Preheat found;
     gather_methods(found, heat_case);
     double highest = chill_off.value();
     for (const PreheatMethod& method : found.methods)
-        if (method.applies && method.minimum)
-            highest = std::max(highest, method.minimum->value());
+        if (method.applies && method.minimum && method.counts)
+            highest = std::max(highest, std::min(method.minimum->value(), method.counts->value()));
     return highest;
 }
 
