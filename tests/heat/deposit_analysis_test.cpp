@@ -43,9 +43,8 @@ TEST_CASE("solid wire without a row is the middle of its class, its manganese bu
 }
 
 TEST_CASE("hardfacing, austenitic and nickel deposits have no say in a rule for ferritic weld metal") {
-    for (const char* filler :
-         {"hardfacing/T Fe1", "hardfacing/T Fe2", "hardfacing/T Fe10", "stainless/ER309L",
-          "stainless/18 8 Mn", "nickel/ERNiCr-3"}) {
+    for (const char* filler : {"hardfacing/T Fe1", "hardfacing/T Fe2", "hardfacing/T Fe10",
+                               "stainless/ER309L", "stainless/18 8 Mn", "nickel/ERNiCr-3"}) {
         INFO(filler);
         CHECK_FALSE(deposit(filler).left_out.empty());
     }

@@ -45,11 +45,11 @@ double in_thousands(Quantity quantity) {
 inline constexpr auto key_units = std::make_tuple(
     KeyUnit{"mm", "mm", mm}, KeyUnit{"um", "µm", micrometres}, KeyUnit{"m", "m", number_in_si<Length>},
     KeyUnit{"mm2", "mm²", mm2}, KeyUnit{"mm3", "mm³", mm3}, KeyUnit{"l", "L", litres},
-    KeyUnit{"kg", "kg", number_in_si<Mass>}, KeyUnit{"kg_h", "kg/h", kg_h}, KeyUnit{"s", "s", number_in_si<Time>},
-    KeyUnit{"mm_min", "mm/min", mm_min}, KeyUnit{"m_min", "m/min", m_min}, KeyUnit{"rpm", "rev/min", rev_min},
-    KeyUnit{"deg", "degrees", degrees}, KeyUnit{"degC", "°C", deg_c},
-    KeyUnit{"kj", "kJ", in_thousands<Energy>}, KeyUnit{"kw", "kW", in_thousands<Power>},
-    KeyUnit{"kj_mm", "kJ/mm", kj_mm});
+    KeyUnit{"kg", "kg", number_in_si<Mass>}, KeyUnit{"kg_h", "kg/h", kg_h},
+    KeyUnit{"s", "s", number_in_si<Time>}, KeyUnit{"mm_min", "mm/min", mm_min},
+    KeyUnit{"m_min", "m/min", m_min}, KeyUnit{"rpm", "rev/min", rev_min}, KeyUnit{"deg", "degrees", degrees},
+    KeyUnit{"degC", "°C", deg_c}, KeyUnit{"kj", "kJ", in_thousands<Energy>},
+    KeyUnit{"kw", "kW", in_thousands<Power>}, KeyUnit{"kj_mm", "kJ/mm", kj_mm});
 
 /// Whether a value is a quantity, which needs a unit.
 template <class T>
