@@ -55,7 +55,7 @@ const Record heat_treatment_record =
     record_of<HeatTreatment>("a heat treatment after welding", "", heat_treatment_fields);
 const Record heat_group_record = record_of<HeatGroup>("a group of metals", "", heat_group_fields);
 
-const ThicknessRow* row_for(const std::vector<ThicknessRow>& rows, std::optional<double> thickness_mm,
+const ThicknessRow* row_for(const std::vector<ThicknessRow>& rows, std::optional<double> thickness,
                             const std::string& document) {
     constexpr double last_digit = 1 + 1e-9; // a limit of 38.1 mm includes 1.5 in
     const ThicknessRow* last = nullptr;
@@ -63,10 +63,10 @@ const ThicknessRow* row_for(const std::vector<ThicknessRow>& rows, std::optional
         if (!row.document.empty() && row.document != document)
             continue;
         last = &row;
-        if (!row.up_to_mm || (thickness_mm && *thickness_mm <= *row.up_to_mm * last_digit))
+        if (!row.up_to_mm || (thickness && *thickness <= *row.up_to_mm * last_digit))
             return &row;
     }
-    return thickness_mm ? nullptr : last;
+    return thickness ? nullptr : last;
 }
 
 } // namespace ringfill
