@@ -70,9 +70,11 @@ def given_fault(text, path, job):
 def inputs_fault(text, path, result):
     for symbol, one in at(result, path).items():
         if not isinstance(one["value"], list):
-            wanted = f"{symbol} = {one['value']:.7g}" + (f" {one['unit']}" if "unit" in one else "")
-            if wanted not in text:
-                return f"{path}: {wanted!r} is not in {text!r}"
+            unit = f" {one['unit']}" if "unit" in one else ""
+            # The result has 15 digits of it: what lies that near a half may be rounded either way.
+            wanted = [f"{symbol} = {one['value'] * near:.7g}{unit}" for near in (1, 1 - 1e-14, 1 + 1e-14)]
+            if not any(way in text for way in wanted):
+                return f"{path}: {wanted[0]!r} is not in {text!r}"
     return None
 
 

@@ -22,7 +22,7 @@ class Draw {
         made.boss = made.worn + between(30, 250);
         made.ambient = between(-30, 45);
         made.minimum = between(20, 300);
-        made.maximum = made.minimum + between(0, 150);
+        made.maximum = made.minimum + between(15.1, 150); // a narrower window is closed
         made.heater_kW = between(2, 100);
         const double sink = between(0, 3);
         made.sink = sink < 1   ? std::string()

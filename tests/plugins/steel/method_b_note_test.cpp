@@ -59,7 +59,7 @@ TEST_CASE("method B within its range says what it had to assume") {
          "the weld metal was not checked, its composition is not known"},
         {without(usual_one, "deposit_Mn_pct"), 0,
          "the weld metal was not checked, its composition is not known"},
-        {with(usual_one, "deposit_Cr_pct", 10.1), 0, "the weld metal was not checked, it is not ferritic"},
+        {with(usual_one, "deposit_Cr_pct", 16.1), 0, "the weld metal was not checked, it is not ferritic"},
         {with(usual_one, "deposit_C_pct", 2.1), 0, "the weld metal was not checked, it is not ferritic"},
         {with(without(usual_one, "deposit_C_pct"), "deposit_Al_pct", 8.5), 0,
          "the weld metal was not checked, it is not ferritic"},
