@@ -58,8 +58,7 @@ std::vector<Lowering> what_lowers(const Preheat& ruled, const HeatCase& heat_cas
         dry.hydrogen_ml_100g->value = drier;
         add(LoweredBy::drier_filler, dry, drier);
     }
-    // A row is for any heat input within its band.
-    if (rule->is_formula && heat_case.lowest_heat_input && heat * more_heat <= most_heat_J_m) {
+    if (heat_case.lowest_heat_input && heat * more_heat <= most_heat_J_m) {
         HeatCase hot = heat_case;
         hot.lowest_heat_input = *heat_case.lowest_heat_input * more_heat;
         add(LoweredBy::more_heat_input, hot, heat * more_heat);
