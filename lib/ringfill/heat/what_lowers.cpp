@@ -18,14 +18,18 @@ constexpr double most_heat_J_m = 4e6;
 constexpr double least_K = 0.5; // less is not worth a word
 
 /// The highest of the methods that apply, exact, or what is kept to where it asks for more than counts [K].
-double highest_K(const HeatCase& heat_case) {
-    Preheat found;
-    gather_methods(found, heat_case);
+double highest_K(const Preheat& found) {
     double highest = chill_off.value();
     for (const PreheatMethod& method : found.methods)
         if (method.applies && method.minimum && method.counts)
             highest = std::max(highest, std::min(method.minimum->value(), method.counts->value()));
     return highest;
+}
+
+double highest_K(const HeatCase& heat_case) {
+    Preheat found;
+    gather_methods(found, heat_case);
+    return highest_K(found);
 }
 
 } // namespace
@@ -34,7 +38,7 @@ std::vector<Lowering> what_lowers(const Preheat& ruled, const HeatCase& heat_cas
     const auto rule = ranges::find(ruled.methods, true, &PreheatMethod::rules);
     if (rule == ruled.methods.end() || rule->as_hot_as_it_bears)
         return {};
-    const double now_K = highest_K(heat_case);
+    const double now_K = highest_K(ruled);
     std::vector<Lowering> all;
     const auto add = [&](LoweredBy by, const HeatCase& other, double figure) {
         if (const double less = now_K - highest_K(other); less > least_K)
