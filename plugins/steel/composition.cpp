@@ -19,7 +19,8 @@ constexpr Range alloy_limits[] = {
     {"Mn", 0, most_alloy_pct}, {"Cr", 0, most_alloy_pct}, {"Ni", 0, most_alloy_pct}};
 
 /// Over one of them a deposit is none either; 13 % Cr hardens in air as steel does. Likewise.
-constexpr Range deposit_limits[] = {{"Mn", 0, most_alloy_pct},        {"Cr", 0, 16},
+constexpr double most_chromium_pct = 16;
+constexpr Range deposit_limits[] = {{"Mn", 0, most_alloy_pct},        {"Cr", 0, most_chromium_pct},
                                     {"Ni", 0, most_alloy_pct},        {"Al", 0, most_copper_metal_pct},
                                     {"Cu", 0, most_copper_metal_pct}, {"Sn", 0, most_copper_metal_pct}};
 

@@ -35,8 +35,8 @@ std::string why_no_ferritic_steel(const Composition& base);
 std::string why_not_usable(const Composition& base);
 
 /// Whether a deposit takes up hydrogen as ferritic weld metal does: at most 10 % each of Ni and Mn, 16 % of
-/// Cr, 2 % of C, and 5 % of Al, Cu and Sn (common practice, no source). Metal of a manganese electrode, of an
-/// iron rod or of bronze has no carbon equivalent.
+/// Cr, under 1.2 % of C, and 5 % of Al, Cu and Sn (common practice, no source). Metal of a manganese
+/// electrode, of an iron rod or of bronze has no carbon equivalent.
 bool ferritic(const Composition& deposit);
 
 /// From how much to how much of an element a rule was made for [%], the limits included.
