@@ -41,7 +41,7 @@ TEST_CASE("boring as comma-separated values has a line for each cut, facing and 
     const Outcome table = run(workspace, {.words = {"boring", winch, "--csv"}});
     CHECK(table.status == 0);
     CHECK(table.out.starts_with("bore,count,step,pieces,depth_mm,from_diameter_mm,to_diameter_mm,rpm,feed_mm,"
-                                "time_s\r\ndrum side,1,skim,1,"));
+                                "time_s,deposit,tool\r\ndrum side,1,skim,1,"));
     const Document plan =
         parse("plan", run(workspace, {.words = {"boring", winch, "--json"}}).out, Origin::job);
     const Value& boring = *plan.root.find("bores")->list()->front().find("boring");

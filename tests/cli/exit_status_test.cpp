@@ -86,10 +86,11 @@ TEST_CASE("a wrong command line ends with status 2 and says what to write") {
                   "ringfill: \"--jsn\" is not an option of take; did you mean \"--json\"?\n");
     check_refused({"take", "job.json", "--colour"}, 2,
                   "ringfill: \"--colour\" is not an option of take; known here: --help, --json, --csv, "
-                  "--working, --output, --units, --tables, --plugins\n");
-    check_refused({"check", "job.json", "--units", "mm"}, 2,
-                  "ringfill: \"--units\" is not an option of check; known here: --help, --json, --schema, "
-                  "--output, --tables, --plugins\n");
+                  "--working, --output, --units, --strict, --tables, --plugins\n");
+    check_refused(
+        {"check", "job.json", "--units", "mm"}, 2,
+        "ringfill: \"--units\" is not an option of check; known here: --help, --json, --schema, --strict, "
+        "--output, --tables, --plugins\n");
     check_refused({"--vresion"}, 2,
                   "ringfill: \"--vresion\" is not an option of ringfill; did you mean \"--version\"?\n");
     check_refused({"--json", "job.json"}, 2,
@@ -132,7 +133,7 @@ TEST_CASE("a word too many, a unit system or a schema that does not exist ends w
 TEST_CASE("a word of the command line cannot disturb the terminal") {
     check_refused({"take", "job.json", "--\x1b[31m"}, 2,
                   "ringfill: \"--\uFFFD[31m\" is not an option of take; known here: --help, --json, --csv, "
-                  "--working, --output, --units, --tables, --plugins\n");
+                  "--working, --output, --units, --strict, --tables, --plugins\n");
     check_refused({"take", "no\x1b[31m.json"}, 4,
                   "no\uFFFD[31m.json: cannot be read: No such file or directory; check the name\n");
 }

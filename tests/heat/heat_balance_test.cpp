@@ -100,7 +100,7 @@ TEST_CASE("a heater that is too small is told with the power needed, and burns n
     CHECK_FALSE(balance.warms_up());
     CHECK(heater_needed(balance) > balance.heater.power);
     for (const Need& line : plan.take)
-        CHECK_THAT(item_text(line, plan.units), !Contains("propane"));
+        CHECK((!Contains("propane").match(item_text(line, plan.units)) || is_unknown(line)));
     weak.heater_kW = 1.001 * heater_needed(balance).value() / 1e3;
     CHECK(balance_of(weak.plan()).warms_up());
 }
@@ -125,7 +125,9 @@ TEST_CASE("what a balance cannot be worked out from leaves it out with its reaso
     job.maximum = 100;
     CHECK(reason(job) == "between its preheat minimum and its interpass maximum no ring could begin");
     job = {};
-    job.ambient = 295;
+    job.ambient = 58;
+    job.minimum = 60;
+    job.maximum = 75;
     CHECK(reason(job) == "the air is less than 20 K under its interpass maximum");
     job = {};
     job.travel = 2000;

@@ -26,7 +26,7 @@ TEST_CASE(
         guide,
         Contains("\nsite.ambient\n"
                  "    temperature of the air and the cold machine.\n"
-                 "    a temperature such as \"180 degC\" or \"350 degF\"; from -60 degC to 700 degC.\n"));
+                 "    a temperature such as \"180 degC\" or \"350 degF\"; from -60 degC to 60 degC.\n"));
     CHECK_THAT(guide, Contains("\nbores[].worn.stations[].radii\n") &&
                           Contains("    a list of 3 to 360; each a length"));
     CHECK_THAT(guide, Contains("    names of your choosing; each an object in braces; required.\n"));

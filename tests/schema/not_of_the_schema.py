@@ -36,13 +36,15 @@ REASONS = {
     "stock-too-large": SIZES,
     "stroke-too-short": PLAN,
     "three-faults-unknown-names": TABLE,
+    "two-faults-trade-names": TABLE,
     "travel-max-below-travel": SIZES,
     "unequal-readings": OTHER,
     "unknown-gas": TABLE,
     "unknown-procedure": OTHER,
 }
 
-# No JSON at all, or a name twice: refused before any schema is asked.
+# No JSON at all, not UTF-8, or a name twice: refused before any schema is asked.
 NO_JSON = {
     "byte-order-mark", "doubled-key", "ends-too-early", "extra-data", "missing-comma", "single-quotes", "unterminated-text",
+    "utf-16", "windows-1252",
 }

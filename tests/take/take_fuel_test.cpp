@@ -9,61 +9,13 @@
 #include <ringfill/units/factor.hpp>
 #include <ringfill/units/metric.hpp>
 
-#include "take/sample.hpp"
+#include "take/round_fuels.hpp"
 
 using namespace ringfill;
 using namespace ringfill::testing;
 using Catch::WithinAbs;
 
 namespace {
-
-constexpr auto metric = UnitSystem::metric;
-constexpr double exact = 1e-9; // the rounding of a double
-
-FuelPack fuel_cylinder(const std::string& name, UnitSystem units, const std::string& holds, double content_kg,
-                       double draw_kg_h) {
-    FuelPack pack;
-    pack.name = name;
-    pack.units = units;
-    pack.holds = holds;
-    pack.content = {kg(content_kg), "a"};
-    pack.usable_share = {0.8, "a"};
-    pack.draw = {in_si<MassFlow>(draw_kg_h / factor::hour), "a"};
-    return pack;
-}
-
-/// Cylinders of 8 and 32 kg that can be drawn, at 1 and 3 kg/h.
-Packs fuel_packs() {
-    Packs packs = round_packs();
-    packs.fuel = {fuel_cylinder("small", metric, "wood gas", 10, 1),
-                  fuel_cylinder("large", metric, "wood gas", 40, 3),
-                  fuel_cylinder("inch", UnitSystem::inch, "wood gas", 10, 1),
-                  fuel_cylinder("other", metric, "town gas", 10, 1)};
-    packs.gas.push_back(cylinder("oxygen bottle", metric, "oxygen", 5000, 0.9));
-    return packs;
-}
-
-/// 50 MJ/kg; town gas with 2 m3 of oxygen to a kilogram.
-Fuels round_fuels() {
-    Fuels fuels;
-    fuels.fuels.resize(2); // a list of them in braces trips g++ 12 over its own std::string
-    fuels.fuels[0].name = "wood gas";
-    fuels.fuels[0].net_J_kg = {50e6, "wood"};
-    fuels.fuels[1].name = "town gas";
-    fuels.fuels[1].net_J_kg = {50e6, "town"};
-    fuels.fuels[1].oxygen_m3_kg = Sourced<double>{2, "flame"};
-    return fuels;
-}
-
-FuelUse use_of(double heat_MJ, double source_kW, const std::string& fuel = "wood gas", int count = 1,
-               const std::string& bore = "arm root", double efficiency = 0.25) {
-    return {bore, count, in_si<Energy>(heat_MJ * 1e6), efficiency, in_si<Power>(source_kW * 1e3), fuel};
-}
-
-std::vector<Need> lines_for(const std::vector<FuelUse>& uses, double reserve = 0.1,
-                            UnitSystem units = metric) {
-    return fuel_needs(uses, round_fuels(), reserve, fuel_packs(), units);
-}
 
 const Shelf own{{RINGFILL_TABLES}};
 
@@ -242,66 +194,4 @@ TEST_CASE("a fuel of no table and an efficiency of none are errors of the progra
     CHECK_THROWS_AS(lines_for({use_of(10, 10, "peat gas")}), std::logic_error);
     CHECK_THROWS_AS(lines_for({use_of(10, 10, "wood gas", 1, "pin", 0)}), std::logic_error);
     CHECK_THROWS_AS(lines_for({use_of(10, 10, "wood gas", 1, "pin", std::nan(""))}), std::logic_error);
-}
-
-namespace {
-
-FuelUse with_spells(FuelUse use, std::vector<FlameSpell> spells) {
-    use.spells = std::move(spells);
-    return use;
-}
-
-FlameSpell spell(const char* name, double heat_MJ, double minutes) {
-    return {name, in_si<Energy>(heat_MJ * 1e6), in_si<Time>(minutes * 60)};
-}
-
-} // namespace
-
-// Worked by hand: 6 MJ in 24 min and 4 MJ in 80 min of a heater of 25 % at 50 MJ/kg are 1.2 and 0.24 kg/h on
-// average, where the burner of 40 kW takes 2.88 kg/h.
-TEST_CASE("what burns in air is drawn by the average of each spell of flame") {
-    const FuelUse use = with_spells(use_of(10, 40), {spell("warm-up", 6, 24), spell("hold", 4, 80)});
-    const Need line = lines_for({use}, 0)[0];
-    CHECK_THAT(line.need, WithinAbs(0.8, exact));
-    CHECK(cover_in_words(line) == "2 x small");
-    CHECK_THAT(line.why,
-               Catch::Contains("40 kW burns 2.88 kg/h, on average at most 1.20 kg/h (warm-up); on top"));
-    const FuelUse slow = with_spells(use_of(10, 40), {spell("warm-up", 6, 48), spell("hold", 4, 80)});
-    CHECK(cover_in_words(lines_for({slow}, 0)[0]) == "1 x small");
-}
-
-TEST_CASE("no spell burns more than its burner, one without time as much") {
-    const auto covered = [](double minutes) {
-        return cover_in_words(
-            lines_for({with_spells(use_of(10, 20), {spell("warm-up", 10, minutes)})}, 0)[0]);
-    };
-    CHECK(covered(1) == "2 x small"); // 1.44 kg/h
-    CHECK(covered(0) == "2 x small");
-}
-
-TEST_CASE("a fuel that takes oxygen is drawn by its burner while it is lit, however little it is") {
-    const FuelUse use = with_spells(use_of(1, 40, "town gas"), {spell("warm-up", 1, 60)});
-    CHECK(cover_in_words(lines_for({use}, 0)[0]) == "3 x other"); // 0.08 kg at 2.88 kg/h
-}
-
-TEST_CASE("a bore whose heat is not known has a line that says so, or is named in that of the others") {
-    FuelUse unknown = use_of(0, 10);
-    unknown.unknown = "give boss_diameter";
-    const auto alone = lines_for({unknown});
-    REQUIRE(alone.size() == 1);
-    CHECK(is_unknown(alone[0]));
-    CHECK_FALSE(alone[0].pack_known);
-    CHECK(alone[0].cover.empty());
-    CHECK(alone[0].working.empty());
-    CHECK(alone[0].why == "not known of arm root (give boss_diameter)");
-    const auto both = lines_for({unknown, use_of(10, 10, "wood gas", 1, "link")}, 0);
-    REQUIRE(both.size() == 1);
-    CHECK_FALSE(is_unknown(both[0]));
-    CHECK_THAT(both[0].need, WithinAbs(0.8, exact));
-    CHECK(both[0].why.ends_with("; more is needed, not known, of arm root (give boss_diameter)"));
-    FuelUse electric = unknown;
-    electric.fuel.clear();
-    CHECK(lines_for({electric}).empty());
-    unknown.fuel = "town gas"; // neither its oxygen is told
-    CHECK(lines_for({unknown}).size() == 1);
 }

@@ -39,7 +39,7 @@ std::vector<NamedJob> jobs() {
     all.push_back({"two plates and a hold", boss.text()});
     boss.sink = "";
     all.push_back({"a range and a hold", boss.text()});
-    boss.ambient = 70;
+    boss.ambient = 60;
     all.push_back({"never cold", boss.text()});
     boss.ambient = 4;
     boss.sink = "";

@@ -101,9 +101,7 @@ FireWatch watch_over(const WatchRule& rule, std::vector<HotSpan> spans) {
 }
 
 Time slowed_by_heater(const HeatBalance& balance) {
-    const bool by_flame =
-        balance.hot.run.cooling().heat > Energy() || balance.cold().run.cooling().heat > Energy();
-    return by_flame ? longest_cooling(balance, &BossCooling::to_rough).value_or(Time()) : Time();
+    return std::max(balance.hot.run.cooling().slowed, balance.cold().run.cooling().slowed);
 }
 
 std::vector<HotSpan> hot_pieces(const Schedule& day, const std::vector<BorePlan>& bores) {

@@ -55,12 +55,14 @@ std::optional<double> come_down(BossWalk& walk, const HeatRunSettings& settings,
 BossCooling cool_down(BossWalk& walk, const HeatRunSettings& settings, CoolingCover cover) {
     BossCooling cooling;
     const double heat_before = walk.heater_heat();
+    const double began = walk.seconds();
     if (const auto time = come_down(walk, settings, cover, settings.rough_below.value())) {
         cooling.to_rough = in_si<Time>(*time);
         if (const auto more = come_down(walk, settings, cover, settings.finish_below.value()))
             cooling.to_finish = in_si<Time>(*more);
     }
     cooling.heat = in_si<Energy>(walk.heater_heat() - heat_before);
+    cooling.slowed = in_si<Time>(std::max(0.0, walk.heated_until() - began));
     return cooling;
 }
 

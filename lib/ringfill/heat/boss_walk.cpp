@@ -61,6 +61,8 @@ void BossWalk::take_step(double length) {
     fastest_ = equation_->fastest();
     seconds_ += length;
     heater_heat_ += load_.heater * length;
+    if (load_.heater > 0)
+        heated_until_ = seconds_;
     heater_time_ += load_.heater > 0 ? length : 0;
     arc_heat_ += load_.arc * length;
     if (!trace_)

@@ -29,10 +29,11 @@ class BossWalk {
     const BossMesh& mesh() const { return equation_->mesh(); }
     const BossField& field() const { return field_; }
     const BossLoad& load() const { return load_; }
-    double seconds() const { return seconds_; }         ///< since the begin
-    double heater_heat() const { return heater_heat_; } ///< put in since then [J]
-    double heater_time() const { return heater_time_; } ///< with the heater on, since then [s]
-    double arc_heat() const { return arc_heat_; }       ///< [J]
+    double seconds() const { return seconds_; }           ///< since the begin
+    double heater_heat() const { return heater_heat_; }   ///< put in since then [J]
+    double heated_until() const { return heated_until_; } ///< the heater's last second
+    double heater_time() const { return heater_time_; }   ///< with the heater on, since then [s]
+    double arc_heat() const { return arc_heat_; }         ///< [J]
 
     /// What works from now on. Another band alone is no change: the arc of a helix goes on.
     void put(const BossLoad& load);
@@ -79,6 +80,7 @@ class BossWalk {
     double fastest_ = 0;
     double seconds_ = 0;
     double heater_heat_ = 0;
+    double heated_until_ = 0;
     double heater_time_ = 0;
     double arc_heat_ = 0;
 };

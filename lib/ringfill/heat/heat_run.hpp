@@ -114,6 +114,7 @@ struct BossCooling {
     std::optional<Time> to_rough;  ///< nothing: it never gets there
     std::optional<Time> to_finish; ///< after that
     Energy heat;                   ///< by which the heater keeps it slow [J]
+    Time slowed;                   ///< from its begin to the heater's end
 };
 
 /// What a heater that stays on did while the rings were laid.

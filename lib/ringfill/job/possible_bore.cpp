@@ -37,7 +37,8 @@ void check_faces(const WornBore& bore, const Entry& entry) {
 void check_grooves(const WornBore& bore, const Entry& entry) {
     const auto grooves = entry.objects_again("grooves");
     for (std::size_t i = 0; i < bore.grooves.size(); ++i)
-        if (const Length floor = bore.grooves[i].diameter; bore.boss_diameter && floor >= *bore.boss_diameter)
+        if (const Length floor = bore.grooves[i].diameter;
+            bore.boss_diameter && *bore.boss_diameter > bore.finish_diameter && floor >= *bore.boss_diameter)
             grooves[i].refuse("diameter",
                               fmt::format("lies outside the boss of {}", both(*bore.boss_diameter)),
                               "measure the floor of the groove across the bore");
@@ -63,7 +64,8 @@ void check_holes(const WornBore& bore, const Entry& entry) {
             holes[i].refuse("diameter",
                             fmt::format("is wider than the bore of {}", both(bore.finish_diameter)),
                             "measure the hole again");
-        else if (half > hole.depth + last_digit || hole.depth + half > bore.length + last_digit)
+        else if (hole.depth <= bore.length &&
+                 (half > hole.depth + last_digit || hole.depth + half > bore.length + last_digit))
             holes[i].refuse("depth", fmt::format("puts a hole of {} through a face", both(hole.diameter)),
                             "measure the depth of its centre from the near face");
         for (std::size_t other = 0; other < i && hole.diameter < bore.finish_diameter; ++other)

@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include <ringfill/table/cutting.hpp>
+#include <ringfill/table/cutting_tool.hpp>
 #include <ringfill/units/quantity.hpp>
 
 namespace ringfill {

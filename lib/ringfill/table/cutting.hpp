@@ -6,6 +6,7 @@
 #include <vector>
 
 #include <ringfill/document/word_of.hpp>
+#include <ringfill/table/cutting_tool.hpp>
 #include <ringfill/table/sourced.hpp>
 
 namespace ringfill {
@@ -22,12 +23,6 @@ enum class DepositGroup { mild, low_alloy, hardened, austenitic, manganese, nick
 template <>
 inline constexpr std::string_view enum_words<DepositGroup>[] = {
     "mild", "low_alloy", "hardened", "austenitic", "manganese", "nickel", "bronze", "cast_iron"};
-
-/// What the edges of the bar are made of.
-enum class CuttingTool { carbide, hss };
-
-template <>
-inline constexpr std::string_view enum_words<CuttingTool>[] = {"carbide", "HSS"};
 
 /// How one tool cuts the deposits of one group.
 struct ToolFigures {

@@ -53,8 +53,9 @@ void each_value(const Value& value, const std::string& path, Visit visit) {
 
 TEST_CASE("the result has its members in the order of the format") {
     const Document result = document_of(plan_of(small_job(everything)));
-    CHECK(names_of(result.root) == Names{"format", "title", "bores", "totals", "fire_watch", "take",
-                                         "cautions", "notes", "assumed", "sources", "working"});
+    CHECK(names_of(result.root) == Names{"format", "title", "doubts", "tables", "bores", "totals",
+                                         "fire_watch", "take", "cautions", "notes", "assumed", "sources",
+                                         "working"});
     CHECK(*at(result, "format").text() == "ringfill-plan/1");
     CHECK(*at(result, "title").text() == "Stick pins, drainage ship 2");
     CHECK(names_of(at(result, "totals")) == Names{"laid_kg", "wire_kg", "arc_s", "gas_l"});

@@ -184,9 +184,8 @@ std::vector<std::string> notes_of(const DrawnBore& drawn) {
         notes.push_back(fmt::format("Face {}: built up by {} and {} of stock, {} to {}. {}", i + 1,
                                     drawn.length(face.build), drawn.length(bore.stock),
                                     drawn.diameter(face.inner), drawn.diameter(face.outer),
-                                    i == 0   ? "The job does not say which face; drawn at the near one."
-                                    : i == 1 ? "The job does not say which face; drawn at the far one."
-                                             : "Not drawn."));
+                                    i == 0 ? "The job does not say which face; drawn at the near one."
+                                           : "The job does not say which face; drawn at the far one."));
     for (const Plate& plate : bore.attached)
         notes.push_back(
             fmt::format("A plate of {} stands on the boss, not drawn.", drawn.length(plate.thickness)));

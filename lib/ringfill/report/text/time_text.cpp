@@ -19,10 +19,11 @@ std::string step_list(const HeatRun& run, UnitSystem units) {
         return fmt::format("    nothing: it does not come to {}\n", show_minimum(run.end_at, units));
     Rows rows;
     for (const HeatStep& step : run.steps)
-        rows.push_back(
-            {std::string(word_of(step.stage)), place_of(step), show(step.time), show(step.from, units), "to",
-             step.stage == HeatStage::warm_up ? show_minimum(step.to, units) : show(step.to, units)});
-    const auto lines = columns(rows, {false, false, true, true, false, true});
+        rows.push_back({std::string(word_of(step.stage)), place_of(step), show(step.time),
+                        fmt::format("{} to {}", show(step.from, units),
+                                    step.stage == HeatStage::warm_up ? show_minimum(step.to, units)
+                                                                     : show(step.to, units))});
+    const auto lines = columns(rows, {false, false, true, true});
     std::string text;
     for (std::size_t i = 0; i < lines.size(); ++i) {
         if (lines.size() > longest_list && i == kept_at_begin) {
