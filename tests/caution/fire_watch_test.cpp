@@ -149,13 +149,14 @@ TEST_CASE("a flame that slows the cooling is watched too") {
     const Plan planned = plan(job_from(job_with("", lug)), shop());
     REQUIRE(planned.bores[0].heat_balance);
     const HeatBalance& balance = *planned.bores[0].heat_balance;
-    REQUIRE(balance.cold().run.cooling().heat > Energy());
+    const BossCooling& cooling = balance.cold().run.cooling();
+    REQUIRE(cooling.heat > Energy());
+    REQUIRE(balance.heater.power * balance.heater.efficiency * cooling.slowed >= cooling.heat);
     Time last_ring_or_hold;
     for (const DayEntry& entry : planned.day->day.entries)
         if (entry.step.has_fire && entry.bore == "lug 1")
             last_ring_or_hold = entry.to;
-    const Time least =
-        last_ring_or_hold + *balance.cold().run.cooling().to_rough + planned.fire_watch.after.value;
+    const Time least = last_ring_or_hold + cooling.slowed + planned.fire_watch.after.value;
     CHECK(planned.fire_watch.periods.front().until >= least - in_si<Time>(1e-6));
 }
 
