@@ -8,7 +8,6 @@
 #include <range/v3/numeric/accumulate.hpp>
 
 #include <ringfill/fault/place.hpp>
-#include <ringfill/units/metric.hpp>
 #include <ringfill/units/show.hpp>
 
 namespace ringfill {
