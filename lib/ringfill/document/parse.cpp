@@ -50,7 +50,7 @@ std::pair<std::string, std::string> in_words(const Scanner& scanner, const Docum
     if (rest.starts_with('\n') && scanner.is_in_text())
         return {"a text does not end on its line", "close it with a quote"};
     const auto byte = [&](std::size_t at) {
-        return at < text.size() ? static_cast<unsigned char>(text[at]) : 0;
+        return at < text.size() ? static_cast<unsigned char>(text[at]) : 0U;
     };
     const std::size_t at = scanner.offset();
     const bool begins_no_sign = byte(at) >= 0x80 && byte(at) < 0xC0; // a sign does not begin so
