@@ -44,8 +44,8 @@ void remove_leftovers(const Workspace& workspace) {
 
 TEST_CASE("a program killed at any moment leaves the old file or the new one, whole") {
     const Workspace workspace;
-    workspace.write("a.json", long_job("Job A", 60));
-    workspace.write("b.json", long_job("Job B", 60));
+    workspace.write("a.json", long_job("Job A", 60, false));
+    workspace.write("b.json", long_job("Job B", 60, false));
     const std::string a = run(workspace, {.words = {"a.json", "--json"}}).out;
     const std::string b = run(workspace, {.words = {"b.json", "--json"}}).out;
     REQUIRE(a.size() > 50'000);
@@ -78,7 +78,7 @@ TEST_CASE("a program killed at any moment leaves the old file or the new one, wh
 
 TEST_CASE("a program that is asked to end leaves nothing beside its file, plan or workbook") {
     const Workspace workspace;
-    workspace.write("a.json", long_job("Job A", 20));
+    workspace.write("a.json", long_job("Job A", 20, false));
     std::mt19937 random(20'260'102);
     std::uniform_real_distribution<double> share(0.0, 1.3);
     int ended = 0;
