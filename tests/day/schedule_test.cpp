@@ -109,6 +109,29 @@ TEST_CASE("what does not end within the day goes on in the morning, the night is
     CHECK(schedule.long_bore == LongBore::none);
 }
 
+// By hand: the weld ends at 235 min, the bore needs 400 min and is ready after the evening at 600, so nobody
+// stays for the 365 min that are left of the day. Hands: 235 - 15 on the first day, 40 + 20 + 30 on the
+// second; the 15 min in the weld are waited for on site.
+TEST_CASE("a wait until the morning is idle, neither work nor waiting on site") {
+    const Schedule schedule = day_of_line({bore("left", 15, 400)}, Turns::one_by_one);
+    const auto minutes_of = [&](bool (*wanted)(Phase)) {
+        double sum = 0;
+        for (const Time& stretch : stretches_of(schedule, wanted))
+            sum += stretch.value() / 60;
+        return sum;
+    };
+    CHECK(minutes_of(is_work) == 310);
+    CHECK(minutes_of([](Phase phase) { return phase == Phase::waiting; }) == 15);
+    CHECK(minutes_of([](Phase phase) { return phase == Phase::idle; }) == 365);
+}
+
+TEST_CASE("where work goes round the clock a wait over midnight is waited for on site") {
+    const Schedule schedule =
+        lay_out(work_on({bore("left", 15, 1400)}), round_the_clock, {}, Turns::one_by_one);
+    for (const DayEntry& entry : schedule.entries)
+        CHECK((entry.phase != Phase::idle && !entry.night));
+}
+
 TEST_CASE("a weld longer than a day begins in a morning and says that it runs over") {
     BoreWork long_one = bore("left", 600, 60);
     const Schedule schedule = day_of_line({long_one}, Turns::one_by_one);

@@ -57,7 +57,7 @@ inline const std::string full_job = R"json({
   "reserve": "15 %",
   "welding_rules": "ASME B31.3-2014",
   "prices": { "currency": "EUR", "labour_hour": 85,
-              "labour": { "set_up": 81, "heating": 82, "welding": 83, "waiting": 84, "boring": 85.5, "clean_up": 86,
+              "labour": { "set_up": 81, "heating": 82, "welding": 83, "waiting": 84, "idle": 40, "boring": 85.5, "clean_up": 86,
                           "testing": 87, "travel": 88 },
               "watch_hour": 40.25, "wire_kg": { "steel/ER70S-6": 4.2 }, "packs": { "CO2 cylinder": 31.50 },
               "materials": "use", "power_kwh": 0.3125, "fuel_litre": 1.7,

@@ -194,8 +194,8 @@ TEST_CASE("torch, heater, boring bar and prices arrive in SI") {
     CHECK(job.prices.currency == "EUR");
     const Prices& prices = job.prices;
     CHECK(prices.labour_hour == Decimal{85, 0});
-    CHECK(prices.labour.size() == 8);
-    CHECK(prices.labour[4] == NamedPrices::value_type{"boring", {855, 1}});
+    CHECK(prices.labour.size() == 9);
+    CHECK(prices.labour[5] == NamedPrices::value_type{"boring", {855, 1}});
     CHECK(prices.watch_hour == Decimal{4025, 2});
     CHECK(prices.wire_kg == NamedPrices{{"steel/ER70S-6", {42, 1}}});
     CHECK(prices.packs == NamedPrices{{"CO2 cylinder", {315, 1}}});

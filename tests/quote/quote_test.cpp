@@ -149,6 +149,23 @@ TEST_CASE("hours that are in no line are told") {
     CHECK_FALSE(told("Tools without a price are not in it: insulating blanket."));
 }
 
+// By hand: 3 h at 30 = 90.00.
+TEST_CASE("idle hours are in no line unless the job gives them a price") {
+    SmallJob job;
+    const auto labour = *section(job.quoted(), QuotePart::labour).sum;
+    job.hours->idle = 3;
+    const Quote without = job.quoted();
+    CHECK(section(without, QuotePart::labour).sum == labour);
+    CHECK(std::count(without.notes.begin(), without.notes.end(),
+                     "Idle hours until a morning, 3 h 00 min in all, are in no line: prices.labour.idle puts "
+                     "them in.") == 1);
+    job.prices.labour.push_back({"idle", {30, 0}});
+    const Quote with = job.quoted();
+    CHECK(section(with, QuotePart::labour).sum == labour + 9'000);
+    CHECK(std::count_if(with.notes.begin(), with.notes.end(),
+                        [](const std::string& note) { return note.starts_with("Idle hours"); }) == 0);
+}
+
 TEST_CASE("extras are whole amounts, and miles are miles") {
     SmallJob job;
     job.prices.extras = {{"lodging", {240, 0}}, {"=1+1", {5, 1}}};

@@ -39,13 +39,23 @@ std::optional<Time> crack_test_wait(const std::vector<BorePlan>& bores) {
     return longest;
 }
 
-std::vector<double> worked_seconds(const Schedule& schedule) {
-    std::vector<double> seconds;
-    for (const DayEntry& entry : schedule.entries)
-        if (!entry.night)
-            seconds.push_back((entry.to - entry.from).value());
-    return seconds;
+bool is_waiting(Phase phase) {
+    return phase == Phase::waiting;
 }
+
+bool is_idle(Phase phase) {
+    return phase == Phase::idle;
+}
+
+/// What the hours by day add up to.
+struct DaySum {
+    const char* figure;
+    Time DayPlan::*sum;
+    bool (*counts)(Phase);
+};
+constexpr DaySum day_sums[] = {{"day.worked_s", &DayPlan::worked, is_work},
+                               {"day.waited_s", &DayPlan::waited, is_waiting},
+                               {"day.idle_s", &DayPlan::idle, is_idle}};
 
 } // namespace
 
@@ -58,7 +68,8 @@ PlannedDay plan_day(const Job& job, const std::vector<BorePlan>& bores, const st
     day.day = laid_out(Turns::alternating);
     day.one_by_one = laid_out(Turns::one_by_one).ends;
     day.arc = ranges::accumulate(day.day.entries, Time(), std::plus<>(), &DayEntry::arc_time);
-    day.worked = in_si<Time>(ranges::accumulate(worked_seconds(day.day), 0.0));
+    for (const auto& [figure, sum, counts] : day_sums)
+        day.*sum = ranges::accumulate(stretches_of(day.day, counts), Time());
     if (const auto wait = crack_test_wait(bores)) {
         const Time length = step_time(times, "crack test").time.value;
         day.back = ReturnVisit{*wait, begin_at(day.calendar, day.day.ends + *wait, length), length};
@@ -87,10 +98,17 @@ std::vector<Working> day_working(const DayPlan& day) {
     };
     std::vector<Working> work = {
         end("totals.elapsed_s", day.day.ends), end("day.one_by_one_s", day.one_by_one),
-        worked("day.worked_s", "sum(t)", {{"t", worked_seconds(day.day), "s"}}, in_seconds(day.worked)),
         worked("day.arc_share", "t_arc/t", {{"t_arc", in_seconds(day.arc)}, {"t", in_seconds(day.worked)}},
                day.arc_share()),
         taken("day.start_s", {"t", in_seconds(day.calendar.starts)}, "job")};
+    for (const auto& [figure, sum, counts] : day_sums) {
+        std::vector<double> seconds;
+        for (const Time& stretch : stretches_of(day.day, counts))
+            seconds.push_back(stretch.value());
+        work.push_back(seconds.empty() ? taken(figure, {"t", in_seconds(Time())})
+                                       : worked(figure, "sum(t)", {{"t", std::move(seconds), "s"}},
+                                                in_seconds(day.*sum)));
+    }
     if (day.back) {
         work.push_back(taken("day.return_after_s", {"t", in_seconds(day.back->wait)}, "D10.10"));
         work.push_back(taken("day.return_at_s", {"t", in_seconds(day.back->at)}));

@@ -24,7 +24,9 @@ struct DayPlan {
     Schedule day = {};    ///< bores of a line in turns, where that is sooner
     Time one_by_one = {}; ///< how long it takes bore after bore
     Time arc = {};        ///< the arc burns
-    Time worked = {};     ///< nights left out
+    Time worked = {};     ///< with hands at work: no waits, no nights
+    Time waited = {};     ///< on site, by day
+    Time idle = {};       ///< by day, with nobody there until a morning
     std::optional<ReturnVisit> back = {};
 
     double arc_share() const { return (arc / worked).value(); }

@@ -91,16 +91,22 @@ class Filling {
         day_.entries.push_back({from, day_.ends, bore, step.step, step.on, step.arc_time});
     }
 
-    /// Waits until a time; what lies after the working day is night.
+    /// Waits until a time; what lies after the working day is night. A wait that goes on to a morning is idle
+    /// until then.
     void go_to(Time until, const std::string& bore, Step wait) {
         while (day_.ends < until) {
             const Time from = day_.ends;
             const Time evening = working_end(calendar_, from);
             const Time morning = next_morning(from);
-            const bool night = from >= evening && until >= morning;
+            const bool overnight = evening < morning && until >= morning;
+            const bool night = overnight && from >= evening;
             day_.ends = until < morning ? until : night ? morning : evening;
-            day_.entries.push_back(
-                {.from = from, .to = day_.ends, .bore = bore, .step = wait, .night = night});
+            day_.entries.push_back({.from = from,
+                                    .to = day_.ends,
+                                    .bore = bore,
+                                    .step = wait,
+                                    .night = night,
+                                    .phase = overnight ? Phase::idle : wait.phase});
         }
     }
 
@@ -146,6 +152,14 @@ class Filling {
 
 Time WorkBlock::length() const {
     return ranges::accumulate(steps, Time(), std::plus<>(), &WorkStep::length);
+}
+
+std::vector<Time> stretches_of(const Schedule& schedule, bool (*wanted)(Phase)) {
+    std::vector<Time> times;
+    for (const DayEntry& entry : schedule.entries)
+        if (!entry.night && wanted(entry.phase))
+            times.push_back(entry.to - entry.from);
+    return times;
 }
 
 std::string words_of(const DayEntry& entry) {

@@ -57,7 +57,8 @@ struct DayEntry {
     Step step;
     std::string on = {}; ///< what it is done on, where the bore does not say it
     Time arc_time = {};
-    bool night = false; ///< after the working day
+    bool night = false;       ///< after the working day
+    Phase phase = step.phase; ///< idle also while a bore cools until a morning: nobody stays for that
 };
 
 /// What is done, or waited for, in words: "skim arm root".
@@ -73,6 +74,9 @@ struct Schedule {
     Time ends; ///< from the start of the first day
     LongBore long_bore = LongBore::none;
 };
+
+/// Time of each stretch of the day that a phase goes into, nights left out.
+std::vector<Time> stretches_of(const Schedule& schedule, bool (*wanted)(Phase));
 
 /// How bores of a line take turns.
 enum class Turns { one_by_one, alternating };

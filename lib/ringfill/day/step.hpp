@@ -5,8 +5,13 @@
 
 namespace ringfill {
 
-/// What the hours of a day go into.
-enum class Phase { set_up, heating, welding, waiting, boring, clean_up };
+/// What the hours of a day go into. Waiting: on site, by day. Idle: nobody is there until a morning.
+enum class Phase { set_up, heating, welding, waiting, boring, clean_up, idle };
+
+/// Whether hands are at work.
+constexpr bool is_work(Phase phase) {
+    return phase != Phase::waiting && phase != Phase::idle;
+}
 
 /// What is done on a job, or waited for, and what holds for it.
 struct Step {
@@ -18,7 +23,7 @@ struct Step {
     bool is_among_rings = false;    ///< between the first and the last ring: people read it as one
 
     /// Nobody's hands are needed.
-    constexpr bool waits() const { return phase == Phase::waiting; }
+    constexpr bool waits() const { return !is_work(phase); }
 
     auto operator<=>(const Step&) const = default;
 };
@@ -54,7 +59,7 @@ inline constexpr Step measure{"measure size", Phase::boring, "measure size"};
 inline constexpr Step take_off_bar{"take the bar off", Phase::clean_up, "strip"};
 inline constexpr Step pack{"pack and hand over", Phase::clean_up, "leave"};
 inline constexpr Step change_over{"change over"};
-inline constexpr Step wait_for_morning{"wait for the morning", Phase::waiting};
+inline constexpr Step wait_for_morning{"wait for the morning", Phase::idle};
 } // namespace steps
 
 } // namespace ringfill

@@ -21,6 +21,8 @@ constexpr Field labour_fields[] = {
     hour_of("heating", "80", "an hour of preheating, reheating and holding hot"),
     hour_of("welding", "95", "an hour of welding and cleaning layers"),
     hour_of("waiting", "50", "an hour of waiting for the bore to cool"),
+    hour_of("idle", "30",
+            "an hour by day with nobody on site until the next morning; not charged when left out"),
     hour_of("boring", "90", "an hour of boring, facing and measuring"),
     hour_of("clean_up", "80", "an hour of taking the bar off, packing and handing over"),
     hour_of("testing", "90", "an hour of the crack test on the second visit"),

@@ -1,7 +1,7 @@
 #include <ringfill/quote/quote.hpp>
 
-#include <algorithm>
 #include <map>
+#include <set>
 
 #include <fmt/format.h>
 
@@ -29,12 +29,15 @@ Fault no_currency(const std::string& code, const std::vector<Currency>& currenci
 
 QuoteHours hours_of(const DayPlan& day, const PlannedWork& work) {
     QuoteHours hours;
+    hours.idle = day.idle.value() / factor::hour;
     std::map<Phase, double> seconds;
+    std::set<int> days;
     for (const DayEntry& entry : day.day.entries)
-        if (!entry.night) {
-            seconds[entry.step.phase] += (entry.to - entry.from).value();
-            hours.days = std::max(hours.days, day_of(entry.from) + 1);
+        if (entry.phase != Phase::idle) {
+            seconds[entry.phase] += (entry.to - entry.from).value();
+            days.insert(day_of(entry.from));
         }
+    hours.days = static_cast<int>(days.size());
     for (const auto& [phase, of_phase] : seconds)
         if (of_phase > 0)
             hours.work.emplace_back(phase, of_phase / factor::hour);

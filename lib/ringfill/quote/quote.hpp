@@ -19,12 +19,13 @@ namespace ringfill {
 
 /// The hours of a job, from its day.
 struct QuoteHours {
-    std::vector<std::pair<Phase, double>> work; ///< h, nights left out; a phase without work has none
+    std::vector<std::pair<Phase, double>> work; ///< h on site by day; a phase without any has none
     double watch = 0;                           ///< h, of the fire watch
     std::optional<double> test;                 ///< h, of the crack test on a second visit
-    int days = 1;                               ///< that are worked on
+    int days = 1;                               ///< that somebody works or waits on
     Time heater_after = {};                     ///< of staying with heaters that slow the cooling
     Time looks_after = {};                      ///< of looks from time to time after the fire watch
+    double idle = 0;                            ///< h by day, with nobody there until a morning
 };
 
 /// What a quote is made from.

@@ -10,6 +10,7 @@
 #include <ringfill/fault/listed.hpp>
 #include <ringfill/quote/price_names.hpp>
 #include <ringfill/quote/quote_sections.hpp>
+#include <ringfill/units/factor.hpp>
 
 namespace ringfill {
 namespace {
@@ -77,6 +78,10 @@ std::vector<std::string> quote_notes(const QuoteFacts& facts) {
         "Each line is its quantity as shown times its price, rounded once to the smallest unit of the "
         "currency, halves to the even one; the total is the sum of the amounts shown.",
         "Waiting by day is paid, nights are not, and nobody's lodging is in it but as an extra."};
+    if (facts.hours && facts.hours->idle > 0 && !value_named(prices.labour, "idle"))
+        notes.push_back(fmt::format("Idle hours until a morning, {} in all, are in no line: "
+                                    "prices.labour.idle puts them in.",
+                                    show(in_si<Time>(facts.hours->idle * factor::hour))));
     if (facts.hours && facts.hours->heater_after > Time())
         notes.push_back(
             fmt::format("Staying with a heater that slows the cooling after the last ring, {} in all, is in "

@@ -60,6 +60,8 @@ std::vector<QuoteLine> quote_labour(const QuoteFacts& facts, std::vector<Fault>&
             const PhaseRow& row = *ranges::find(phases, phase, &PhaseRow::phase);
             add(row.words, hours, hour_price(prices, row.field));
         }
+        if (facts.hours->idle > 0 && value_named(prices.labour, "idle"))
+            add("idle until a morning", facts.hours->idle, hour_price(prices, "idle"));
         if (facts.hours->test)
             add("crack test, second visit", facts.hours->test, hour_price(prices, "testing"));
     } else if (each_phase_has_its_own && !prices.labour_hour)

@@ -17,6 +17,9 @@ Sentences day_sentences(const DayPlan& plan) {
     const auto add = [&](std::string text) { sentences.push_back({std::move(text), {}, Stands::head}); };
     add(fmt::format("Done {} after {} of work, the arc burns {:.0f} % of it.", at(plan.day.ends),
                     show(plan.worked), 100 * plan.arc_share()));
+    if (plan.waited > Time() || plan.idle > Time())
+        add(fmt::format("Not counted as work: {} of waiting on site, {} idle until a morning.",
+                        show(plan.waited), show(plan.idle)));
     add(plan.day.ends < plan.one_by_one
             ? fmt::format("Bores of a line take turns; one after the other it is done {}.",
                           at(plan.one_by_one))

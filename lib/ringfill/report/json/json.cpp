@@ -27,16 +27,17 @@ auto day_object(const DayPlan& day) {
     const auto entry = [&](const DayEntry& one) {
         return object(member<"at">(clock(one.from)), member<"from_s">(one.from), member<"to_s">(one.to),
                       member<"bore">(unless_empty(one.bore)), member<"step">(words_of(one)),
-                      member<"waits">(one.step.waits()), member<"night">(one.night));
+                      member<"waits">(one.step.waits()), member<"night">(one.night),
+                      member<"idle">(one.phase == Phase::idle));
     };
     const auto back = [&](const ReturnVisit& visit) {
         return object(member<"return_after_s">(visit.wait), member<"return_at_s">(visit.at),
                       member<"return">(clock(visit.at)));
     };
     return object(member<"start_s">(day.calendar.starts), member<"one_by_one_s">(day.one_by_one),
-                  member<"worked_s">(day.worked), member<"arc_share">(day.arc_share()),
-                  member<"ends">(clock(day.day.ends)), given(day.back, back),
-                  member<"steps">(list_of(day.day.entries, entry)));
+                  member<"worked_s">(day.worked), member<"waited_s">(day.waited), member<"idle_s">(day.idle),
+                  member<"arc_share">(day.arc_share()), member<"ends">(clock(day.day.ends)),
+                  given(day.back, back), member<"steps">(list_of(day.day.entries, entry)));
 }
 
 /// In seconds from the start of the first day; its periods are absent without a day.

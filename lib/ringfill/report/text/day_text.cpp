@@ -47,9 +47,10 @@ std::string days(const DayPlan& plan, const Style& style) {
         }
         const std::string what = (first.bore.empty() ? "" : printable(first.bore, 40) + ": ") +
                                  (first.step.is_among_rings ? welding(entries) : words_of(first));
-        text += wrapped(first.night ? "night  " + what
-                                    : fmt::format("{}  {} ({})", clock_of(plan.calendar, first.from), what,
-                                                  show(to - first.from)));
+        text += wrapped(first.night
+                            ? "night  " + what
+                            : fmt::format("{}  {} ({}{})", clock_of(plan.calendar, first.from), what,
+                                          show(to - first.from), first.phase == Phase::idle ? ", idle" : ""));
     }
     return text + fmt::format("  {}  done\n", clock_of(plan.calendar, plan.day.ends));
 }
