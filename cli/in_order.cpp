@@ -11,8 +11,6 @@
 #include <utility>
 #include <vector>
 
-#include <sched.h>
-
 namespace ringfill::cli {
 namespace {
 
@@ -106,14 +104,6 @@ void answer_in_order(const LineWork& work, unsigned workers) {
     for (std::thread& other : others)
         other.join();
     flight.throw_again();
-}
-
-unsigned usable_cores() {
-    cpu_set_t cores;
-    CPU_ZERO(&cores);
-    if (::sched_getaffinity(0, sizeof cores, &cores) == 0)
-        return static_cast<unsigned>(std::max(1, CPU_COUNT(&cores)));
-    return std::max(1U, std::thread::hardware_concurrency());
 }
 
 } // namespace ringfill::cli

@@ -30,7 +30,4 @@ struct LineWork {
 /// then throws again what one of the three threw first.
 void answer_in_order(const LineWork& work, unsigned workers);
 
-/// How many cores this process may use, at least 1.
-unsigned usable_cores();
-
 } // namespace ringfill::cli

@@ -17,6 +17,7 @@
 #include <ringfill/job/read_job.hpp>
 #include <ringfill/report/json/json.hpp>
 
+#include "../cores.hpp"
 #include "../end_request.hpp"
 #include "../in_order.hpp"
 #include "../progress_line.hpp"
@@ -50,7 +51,7 @@ LineAnswer answer_line(const Line& line, const std::string& name, const Request&
                          fault_in_file(name, fmt::format("is larger than {} bytes", job_file_limit),
                                        "split the job into several lines"));
         const Document document = parse(name, line.text, Origin::job);
-        return {plan_line(plan_of(document, request, shop, {}).second), planned, {}};
+        return {plan_line(plan_of(document, request, shop, {}, {}).second), planned, {}};
     } catch (const Faulty& faulty) {
         return faulty_line(line, faulty.origin(), exit_code_of(faulty.origin()), faulty.faults());
     } catch (const std::exception& error) {

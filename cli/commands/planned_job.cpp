@@ -5,6 +5,7 @@
 #include <ringfill/document/whole_file.hpp>
 #include <ringfill/job/read_job.hpp>
 
+#include "../cores.hpp"
 #include "../progress_line.hpp"
 #include "../table_folder.hpp"
 
@@ -24,12 +25,12 @@ void refuse_doubts(const Plan& plan) {
 } // namespace
 
 std::pair<Job, Plan> plan_of(const Document& document, const Request& request, const Shop& shop,
-                             const Progress& progress) {
+                             const Progress& progress, const RunBlocks& run_blocks) {
     Job job = read_job(document);
     if (request.units)
         job.units = *request.units;
     try {
-        Plan planned = plan(job, shop, progress);
+        Plan planned = plan(job, shop, progress, run_blocks);
         if (request.strict)
             refuse_doubts(planned);
         return {std::move(job), std::move(planned)};
@@ -45,9 +46,10 @@ PlannedJob plan_with_job(const Request& request, FamiliesRead read) {
     if (read == FamiliesRead::all)
         (void)shop.registry.families();
     ProgressLine line;
-    auto [job, planned] =
-        plan_of(document, request, shop,
-                [&](std::string_view what, std::size_t at, std::size_t of) { line.show(what, at, of); });
+    auto [job, planned] = plan_of(
+        document, request, shop,
+        [&](std::string_view what, std::size_t at, std::size_t of) { line.show(what, at, of); },
+        on_threads(usable_cores()));
     Bibliography sources = shop.sources;
     for (const Family& family : families_of(job, shop.registry))
         sources.insert(family.sources.begin(), family.sources.end());

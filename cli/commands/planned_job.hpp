@@ -27,7 +27,7 @@ PlannedJob plan_with_job(const Request& request, FamiliesRead read = FamiliesRea
 /// Reads a job from its document, in the units asked for, and plans it. Throws likewise, also for doubts
 /// where the request is strict.
 std::pair<Job, Plan> plan_of(const Document& document, const Request& request, const Shop& shop,
-                             const Progress& progress);
+                             const Progress& progress, const RunBlocks& run_blocks);
 
 /// The plan alone of a request.
 Plan planned_job(const Request& request, FamiliesRead read = FamiliesRead::named);

@@ -25,10 +25,10 @@ Document document_of(const std::string& file) {
     return parse(file == "-" ? "standard input" : file, read_whole(file, job_file_limit), Origin::job);
 }
 
-Planned planned_of(const Document& document, const SharedShop& shop) {
+Planned planned_of(const Document& document, const SharedShop& shop, const RunBlocks& run_blocks) {
     Job job = read_job(document);
     try {
-        return plan(std::move(job), shop);
+        return plan(std::move(job), shop, run_blocks);
     } catch (const Faulty& faulty) {
         throw_located(document, faulty);
     }
@@ -49,18 +49,19 @@ Job read_job_text(const std::string& name, std::string text) {
     return read_job(parse(name, std::move(text), Origin::job));
 }
 
-Planned plan(Job job, const SharedShop& shop) {
+Planned plan(Job job, const SharedShop& shop, const RunBlocks& run_blocks) {
     set_paths(job);
-    auto planned = std::make_shared<const Plan>(plan(job, *shop));
+    auto planned = std::make_shared<const Plan>(plan(job, *shop, {}, run_blocks));
     return {std::move(job), shop, std::move(planned)};
 }
 
-Planned plan_file(const std::string& file, const SharedShop& shop) {
-    return planned_of(document_of(file), shop);
+Planned plan_file(const std::string& file, const SharedShop& shop, const RunBlocks& run_blocks) {
+    return planned_of(document_of(file), shop, run_blocks);
 }
 
-Planned plan_text(const std::string& name, std::string text, const SharedShop& shop) {
-    return planned_of(parse(name, std::move(text), Origin::job), shop);
+Planned plan_text(const std::string& name, std::string text, const SharedShop& shop,
+                  const RunBlocks& run_blocks) {
+    return planned_of(parse(name, std::move(text), Origin::job), shop, run_blocks);
 }
 
 std::string take_text(const Planned& planned) {

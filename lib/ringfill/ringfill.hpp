@@ -11,6 +11,7 @@
 #include <vector>
 
 #include <ringfill/fault/fault.hpp>
+#include <ringfill/heat/run_blocks.hpp>
 #include <ringfill/job/job.hpp>
 
 namespace ringfill {
@@ -43,12 +44,15 @@ Job read_job_text(const std::string& name, std::string text);
 
 /// Plans a job, read or made by hand. Throws Faulty (Origin::job) with every fault and the path it stands at,
 /// such as bores[0].length, or (Origin::table) with why a family that it names does not stand ready.
-Planned plan(Job job, const SharedShop& shop);
+/// @param run_blocks runs the parts that take the time, so that they may go on several threads: at most two
+/// for each bore, which follow its heat from the first flame to cold. The plan is the same to the last byte.
+Planned plan(Job job, const SharedShop& shop, const RunBlocks& run_blocks = {});
 
 /// Reads a job and plans it. Throws Faulty as read_job() does, the faults of the plan with line and caret
 /// too.
-Planned plan_file(const std::string& file, const SharedShop& shop);
-Planned plan_text(const std::string& name, std::string text, const SharedShop& shop);
+Planned plan_file(const std::string& file, const SharedShop& shop, const RunBlocks& run_blocks = {});
+Planned plan_text(const std::string& name, std::string text, const SharedShop& shop,
+                  const RunBlocks& run_blocks = {});
 
 // What the program prints, in UTF-8.
 std::string take_text(const Planned& planned);     ///< what to take to the job

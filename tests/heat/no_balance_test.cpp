@@ -26,8 +26,20 @@ struct Known {
     Temperature ambient = celsius(4);
 
     FollowedHeat follow() const {
-        return follow_heat({bore, build, base, heat, passes, ambient, heater, celsius(60), celsius(40),
-                            millimetres(4.3), in_si<Time>(12), in_si<Time>(240), millimetres(25)});
+        const BalanceCase all{bore,
+                              build,
+                              base,
+                              heat,
+                              passes,
+                              ambient,
+                              heater,
+                              celsius(60),
+                              celsius(40),
+                              millimetres(4.3),
+                              in_si<Time>(12),
+                              in_si<Time>(240),
+                              millimetres(25)};
+        return follow_heat({all}).front();
     }
 };
 

@@ -7,6 +7,8 @@
 
 #include <range/v3/algorithm/find.hpp>
 
+#include <ringfill/heat/all_blocks.hpp>
+
 namespace ringfill {
 namespace {
 
@@ -69,7 +71,8 @@ std::vector<BossPlate> told_plates(const WornBore& bore) {
     return plates;
 }
 
-BossRun run_with(const BalanceCase& balance_case, const HotMetal& metal, std::vector<BossPlate> plates) {
+/// A boss with the plates of one run, which is not followed yet.
+BossRun boss_with(const BalanceCase& balance_case, const HotMetal& metal, std::vector<BossPlate> plates) {
     const WornBore& bore = balance_case.bore;
     const Preheat& preheat = balance_case.heat.preheat;
     const HeatSource& heater = *balance_case.heater;
@@ -107,35 +110,31 @@ BossRun run_with(const BalanceCase& balance_case, const HotMetal& metal, std::ve
         boss.settings.cooling_slow_down_to = preheat.slow_cooling->down_to;
     if (preheat.later)
         boss.settings.later = {preheat.later->minimum.value, preheat.later->maximum.value};
-    boss.run = heat_run(boss.settings, balance_case.passes);
     return boss;
 }
 
-} // namespace
-
-std::optional<HeatSource> heat_source(const std::optional<Heater>& heater, const Fuels& fuels) {
-    const std::string kind = heater ? heater->kind : std::string(usual_heater);
-    const auto known = ranges::find(fuels.heaters, kind, &HeaterKind::name);
-    if (known == fuels.heaters.end())
-        return std::nullopt;
-    HeatSource source{kind, known->power.value, known->efficiency.value, known->fuel};
-    source.stays = heater && heater->stays ? *heater->stays : source.fuel.empty();
-    source.skin = heater ? heater->skin : std::nullopt;
-    source.start_delay = heater ? heater->start_delay.value_or(usual_start_delay) : usual_start_delay;
-    if (!heater)
-        source.assumed.push_back({"heater.kind", kind, "practice"});
-    if (heater && heater->power)
-        source.power = *heater->power;
-    else
-        source.assumed.push_back(
-            {"heater.power", fmt::format("{:.3g} kW", source.power.value() / 1e3), known->power.source});
-    if (heater && heater->efficiency)
-        source.efficiency = *heater->efficiency;
-    else
-        source.assumed.push_back(
-            {"heater.efficiency", fmt::format("{:.3g}", source.efficiency), known->efficiency.source});
-    return source;
+FollowedHeat not_yet_followed(const BalanceCase& balance_case) {
+    const std::optional<HotMetal> metal = hot_metal(balance_case.base);
+    if (std::string reason = missing(balance_case, metal); !reason.empty())
+        return {{}, std::move(reason)};
+    HeatBalance balance;
+    balance.heater = *balance_case.heater;
+    balance.metal = *metal;
+    balance.ambient = balance_case.ambient;
+    balance.hot = boss_with(balance_case, *metal, told_plates(balance_case.bore));
+    if (!balance_case.bore.carry_off && balance_case.bore.attached.empty()) {
+        const Length wall = *balance_case.build.wall;
+        balance.plated =
+            boss_with(balance_case, *metal, {{wall, balance_case.bore.length / 2.0, usual_reach(wall)}});
+    }
+    return {std::move(balance), {}};
 }
+
+bool would_melt(const HeatBalance& balance) {
+    return balance.hot.run.end == HeatEnd::melts || balance.cold().run.end == HeatEnd::melts;
+}
+
+} // namespace
 
 bool tempers_once_cool(const BoreHeat& heat) {
     return heat.structure == "martensitic";
@@ -195,24 +194,32 @@ Power heater_needed(const HeatBalance& balance) {
     return std::max(run.needed.value_or(run.to_hold), Power()) / balance.heater.efficiency;
 }
 
-FollowedHeat follow_heat(const BalanceCase& balance_case) {
-    const std::optional<HotMetal> metal = hot_metal(balance_case.base);
-    if (std::string reason = missing(balance_case, metal); !reason.empty())
-        return {{}, std::move(reason)};
-    HeatBalance balance;
-    balance.heater = *balance_case.heater;
-    balance.metal = *metal;
-    balance.ambient = balance_case.ambient;
-    balance.hot = run_with(balance_case, *metal, told_plates(balance_case.bore));
-    if (!balance_case.bore.carry_off && balance_case.bore.attached.empty()) {
-        const Length wall = *balance_case.build.wall;
-        balance.plated =
-            run_with(balance_case, *metal, {{wall, balance_case.bore.length / 2.0, usual_reach(wall)}});
-    }
-    for (const BossRun* boss_run : {&std::as_const(balance).hot, &std::as_const(balance).cold()})
-        if (boss_run->run.end == HeatEnd::melts)
-            return {{}, "its boss is so light that one ring would melt it"};
-    return {std::move(balance), {}};
+std::vector<FollowedHeat> follow_heat(const std::vector<BalanceCase>& cases, const RunBlocks& run_blocks,
+                                      const std::function<void(std::size_t)>& begins) {
+    struct Block {
+        std::size_t bore;
+        BossRun* boss;
+    };
+    std::vector<FollowedHeat> bores;
+    for (const BalanceCase& balance_case : cases)
+        bores.push_back(not_yet_followed(balance_case));
+    std::vector<Block> blocks;
+    for (std::size_t i = 0; i < bores.size(); ++i)
+        if (auto& balance = bores[i].heat_balance) {
+            blocks.push_back({i, &balance->hot});
+            if (balance->plated)
+                blocks.push_back({i, &*balance->plated});
+        }
+    run_all(blocks.size(), run_blocks, [&](std::size_t at) {
+        const auto [bore, boss] = blocks[at];
+        if (begins)
+            begins(bore);
+        boss->run = heat_run(boss->settings, cases[bore].passes);
+    });
+    for (FollowedHeat& bore : bores)
+        if (bore.heat_balance && would_melt(*bore.heat_balance))
+            bore = {{}, "its boss is so light that one ring would melt it"};
+    return bores;
 }
 
 Time busiest_arc(const std::vector<std::pair<Time, Time>>& arcs, Time period) {

@@ -1,14 +1,14 @@
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
 
-#include <ringfill/document/assumed.hpp>
 #include <ringfill/heat/bore_heat.hpp>
 #include <ringfill/heat/heat_run.hpp>
-#include <ringfill/job/workshop.hpp>
-#include <ringfill/table/fuels.hpp>
+#include <ringfill/heat/heat_source.hpp>
+#include <ringfill/heat/run_blocks.hpp>
 #include <ringfill/working/working.hpp>
 
 namespace ringfill {
@@ -18,26 +18,6 @@ namespace ringfill {
 // the cold one warm-up, reheats, post-heat, fuel and the size of the heater; starts count the rests of the
 // one and the reheats of the other, and times are the longer of both. A balance that cannot be worked out is
 // absent with its reason in the notes; a run that breaks off tells only the parts it reached.
-
-/// What heats a boss, with what the table of fuels adds to the job.
-struct HeatSource {
-    std::string kind;
-    Power power;                          ///< given off
-    double efficiency = 0;                ///< share that reaches the metal
-    std::string fuel;                     ///< empty: electric
-    bool stays = false;                   ///< on the boss while it is welded
-    std::optional<Temperature> skin = {}; ///< the outside gets no hotter; nothing: the interpass maximum
-    Time start_delay = {};                ///< from heater off to the first arc
-    std::vector<Assumed> assumed = {};
-
-    Power into_metal() const { return efficiency * power; }
-};
-
-/// The heater that a job takes when it names none [common practice, no source].
-inline constexpr std::string_view usual_heater = "propane";
-
-/// The heater of the job, its gaps filled from the table. Nothing when the table does not have its kind.
-std::optional<HeatSource> heat_source(const std::optional<Heater>& heater, const Fuels& fuels);
 
 /// A boss with the plates that one run gives it, and how its heat goes.
 struct BossRun {
@@ -83,9 +63,6 @@ HeatEnd end_of(const HeatBalance& balance);
 /// too small, else what the warm boss loses, or the hold.
 Power heater_needed(const HeatBalance& balance);
 
-/// From heater off to the first arc, where the job does not say [common practice, no source].
-inline const Time usual_start_delay = in_si<Time>(120);
-
 /// Finishing does not wait until the boss is closer to the air than this [K; own choice].
 inline constexpr double over_air_K = 5;
 
@@ -121,10 +98,13 @@ struct FollowedHeat {
     int breaks() const { return heat_balance ? heat_balance->breaks() : 0; } ///< of the arc
 };
 
-/// The balance, or why there is none: no boss diameter, no figure of preheat, a minimum over its maximum or
-/// too near to it, air too near to the maximum, no voltage or current, metal whose specific heat nobody
-/// gives, too many rings, a boss so light that a ring would melt it.
-FollowedHeat follow_heat(const BalanceCase& balance_case);
+/// The balance of each bore, or why there is none: no boss diameter, no figure of preheat, a minimum over its
+/// maximum or too near to it, air too near to the maximum, no voltage or current, metal whose specific heat
+/// nobody gives, too many rings, a boss so light that a ring would melt it. Each run of a bore is a block of
+/// its own; their sequence changes nothing of the answer.
+/// @param begins is called by the block, with the bore from 0, before a run; may be empty.
+std::vector<FollowedHeat> follow_heat(const std::vector<BalanceCase>& cases, const RunBlocks& run_blocks = {},
+                                      const std::function<void(std::size_t bore)>& begins = {});
 
 /// The most that the arc burns in any stretch of a given length, whatever lies in between: what the duty of a
 /// welding set is told by. @param arcs begin and end of each, in time. Period over 0.

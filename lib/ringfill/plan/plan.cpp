@@ -1,5 +1,8 @@
 #include <ringfill/plan/plan.hpp>
 
+#include <algorithm>
+#include <mutex>
+
 #include <range/v3/action/push_back.hpp>
 #include <range/v3/algorithm/find_if.hpp>
 
@@ -77,30 +80,48 @@ Figures all_figures(const Job& job, const Shop& shop, const std::vector<Settings
     return all;
 }
 
-/// Follows the heat of every bore, and counts its metal with the starts that this takes.
-std::vector<BorePlan> follow_bores(Figures& figures, const Job& job, const Shop& shop,
-                                   const Progress& progress) {
-    std::vector<std::vector<RingPass>> passes;
-    for (std::size_t i = 0; i < figures.bores.size(); ++i)
-        passes.push_back(ring_times(job.bores[i], figures.bores[i]));
-    passes = if_followed(std::move(passes));
+/// What the heat of each bore is followed from.
+std::vector<BalanceCase> balance_cases(const Figures& figures,
+                                       const std::vector<std::vector<RingPass>>& passes, const Job& job,
+                                       const Shop& shop) {
     const auto heater = heat_source(job.heater, shop.fuels);
     const Temperature ambient = job.site.ambient.value_or(usual_ambient);
     const auto standing = [&](std::string_view step) {
         return step_time(shop.standing_times, step).time.value;
     };
+    std::vector<BalanceCase> cases;
+    for (std::size_t i = 0; i < figures.bores.size(); ++i) {
+        const BoreFigures& bore = figures.bores[i];
+        const Procedure& procedure = *figures.given[i].settings.procedure;
+        cases.push_back({job.bores[i], bore.build, figures.given[i].base, bore.heat, passes[i], ambient,
+                         heater, shop.cutting.rough_below.value, shop.cutting.finish_below.value,
+                         bore.bead.pitch, procedure.step_over.value_or(standing("step a ring")),
+                         standing("clean a layer"), job.blanket});
+    }
+    return cases;
+}
+
+/// Follows the heat of every bore, and counts its metal with the starts that this takes.
+std::vector<BorePlan> follow_bores(Figures& figures, const Job& job, const Shop& shop,
+                                   const Progress& progress, const RunBlocks& run_blocks) {
+    std::vector<std::vector<RingPass>> passes;
+    for (std::size_t i = 0; i < figures.bores.size(); ++i)
+        passes.push_back(ring_times(job.bores[i], figures.bores[i]));
+    passes = if_followed(std::move(passes));
+    std::mutex shown; // one call of `progress` at a time
+    std::size_t farthest = 0;
+    std::vector<FollowedHeat> heat =
+        follow_heat(balance_cases(figures, passes, job, shop), run_blocks, [&](std::size_t bore) {
+            const std::lock_guard lock(shown);
+            farthest = std::max(farthest, bore + 1);
+            if (progress)
+                progress("following the heat of bore", farthest, figures.bores.size());
+        });
     std::vector<BorePlan> bores;
     for (std::size_t i = 0; i < figures.bores.size(); ++i) {
-        if (progress)
-            progress("following the heat of bore", i + 1, figures.bores.size());
         BoreFigures& bore = figures.bores[i];
-        const Procedure& procedure = *figures.given[i].settings.procedure;
-        FollowedHeat heat = follow_heat(
-            {job.bores[i], bore.build, figures.given[i].base, bore.heat, passes[i], ambient, heater,
-             shop.cutting.rough_below.value, shop.cutting.finish_below.value, bore.bead.pitch,
-             procedure.step_over.value_or(standing("step a ring")), standing("clean a layer"), job.blanket});
-        bore.metal = with_breaks(bore.metal, heat.breaks(), bore.deposition);
-        bores.push_back({std::move(bore), std::move(heat)});
+        bore.metal = with_breaks(bore.metal, heat[i].breaks(), bore.deposition);
+        bores.push_back({std::move(bore), std::move(heat[i])});
     }
     return bores;
 }
@@ -139,7 +160,7 @@ std::vector<Working> plan_working(const Plan& plan, const std::vector<GivenBore>
 
 } // namespace
 
-Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
+Plan plan(const Job& job, const Shop& shop, const Progress& progress, const RunBlocks& run_blocks) {
     judge_job(job);
     std::vector<Fault> faults;
     const std::vector<Settings> settings = all_settings(job, shop, faults);
@@ -150,7 +171,9 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress) {
     refuse_if_any(Origin::job, faults);
 
     const std::vector<GivenBore>& given = figures.given;
-    Plan plan{.title = job.title, .units = job.units, .bores = follow_bores(figures, job, shop, progress)};
+    Plan plan{.title = job.title,
+              .units = job.units,
+              .bores = follow_bores(figures, job, shop, progress, run_blocks)};
     const PlannedDay day = plan_day(job, plan.bores, shop.standing_times);
     plan.day = day.day;
     plan.fire_watch =

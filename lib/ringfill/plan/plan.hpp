@@ -40,12 +40,14 @@ struct Plan {
 };
 
 /// Called with how far a long plan is: what is worked on, which of how many. It is called for every bore, so
-/// it must be quick; it changes nothing of the plan. May be empty.
+/// it must be quick; it changes nothing of the plan. By one thread at a time, which is any of those that run
+/// blocks. May be empty.
 using Progress = std::function<void(std::string_view what, std::size_t at, std::size_t of)>;
 
 /// Plans a job with what stands ready in the shop. Pure: the same job and shop give the same plan.
 /// Throws Faulty (Origin::job) with the faults of all bores and procedures; their places have paths into the
 /// job only, see locate().
-Plan plan(const Job& job, const Shop& shop, const Progress& progress = {});
+/// @param run_blocks runs what takes the time, the heat of each bore; the plan is the same in any sequence.
+Plan plan(const Job& job, const Shop& shop, const Progress& progress = {}, const RunBlocks& run_blocks = {});
 
 } // namespace ringfill
