@@ -86,7 +86,7 @@ const std::vector<CommandRow>& command_rows() {
          "Reads a job file and lays the work out by the clock: set-up, survey, skim, preheat,\n"
          "welding with its waits, cooling, boring, nights. Bores of a line take turns where\n"
          "that is sooner. The job says when the day starts, how long it is worked and what\n"
-         "going to another bore costs (start, working_day, change_over).\n\n"
+         "going to another bore costs (start, working_day, breaks, change_over).\n\n"
          "Example: ringfill day job.json",
          {"--json", "--working", "-o,--output", "--units", "--strict", "--tables", "--plugins"}},
         {"quote",

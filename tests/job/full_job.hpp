@@ -51,7 +51,7 @@ inline const std::string full_job = R"json({
   ],
   "torch": { "smallest_bore": "1.5 in", "reach": "12 in" },
   "heater": { "kind": "acetylene", "power": "20 kW", "efficiency": 0.3, "stays": false, "skin": "300 degC", "start_delay": "2 min" },
-  "start": "6:30", "working_day": "9 h", "blanket": "25 mm", "change_over": "15 min",
+  "start": "6:30", "working_day": "9 h", "blanket": "25 mm", "breaks": "30 min", "change_over": "15 min",
   "boring": { "bar_speeds": ["80 rev/min", "2 rev/s"], "tool": "HSS", "cutting_speed": "200 ft/min", "feed": "5 thou",
               "rough_cut": "0.06 in", "edge_life": "25 min", "stroke": "14 in" },
   "reserve": "15 %",

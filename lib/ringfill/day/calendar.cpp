@@ -20,6 +20,14 @@ long minute_of(const Calendar& calendar, Time at) {
     return std::lround((calendar.starts + at).value() / factor::minute);
 }
 
+Time morning_of(Time at) {
+    return in_si<Time>(day_of(at) * day_s);
+}
+
+bool is_longer(const Calendar& calendar, Time at) {
+    return calendar.longer && calendar.longer->day == day_of(at);
+}
+
 } // namespace
 
 int day_of(Time at) {
@@ -27,21 +35,30 @@ int day_of(Time at) {
 }
 
 Time working_end(const Calendar& calendar, Time at) {
-    return in_si<Time>(day_of(at) * day_s) + calendar.working_day;
+    return morning_of(at) + calendar.working_day + (is_longer(calendar, at) ? calendar.longer->by : Time());
 }
 
 Time next_morning(Time at) {
     return in_si<Time>((day_of(at) + 1) * day_s);
 }
 
+bool is_morning(Time at) {
+    return (at - morning_of(at)).value() <= rounding;
+}
+
+bool ends_with_the_day(const Calendar& calendar, Time from, Time to) {
+    const Time late = is_longer(calendar, from) ? Time() : calendar.late;
+    return to.value() <= (working_end(calendar, from) + late).value() + rounding;
+}
+
 Time begin_at(const Calendar& calendar, Time earliest, Time length) {
-    const double into_day = earliest.value() - day_of(earliest) * day_s;
-    if (into_day <= rounding)
-        return earliest;
-    const Time ends = working_end(calendar, earliest);
-    const bool fits = earliest.value() <= ends.value() + calendar.late.value() &&
-                      (earliest + length).value() <= (ends + calendar.late).value() + rounding;
-    return fits ? earliest : next_morning(earliest);
+    return is_morning(earliest) || ends_with_the_day(calendar, earliest, earliest + length)
+               ? earliest
+               : next_morning(earliest);
+}
+
+Time middle_of_day(const Calendar& calendar, Time at) {
+    return morning_of(at) + calendar.working_day / 2.0;
 }
 
 std::string clock_of(const Calendar& calendar, Time at) {

@@ -5,6 +5,7 @@
 #include <range/v3/numeric/accumulate.hpp>
 
 #include <ringfill/day/day_work.hpp>
+#include <ringfill/units/factor.hpp>
 
 namespace ringfill {
 namespace {
@@ -47,6 +48,10 @@ bool is_idle(Phase phase) {
     return phase == Phase::idle;
 }
 
+bool is_pause(Phase phase) {
+    return phase == Phase::pause;
+}
+
 /// What the hours by day add up to.
 struct DaySum {
     const char* figure;
@@ -55,14 +60,15 @@ struct DaySum {
 };
 constexpr DaySum day_sums[] = {{"day.worked_s", &DayPlan::worked, is_work},
                                {"day.waited_s", &DayPlan::waited, is_waiting},
-                               {"day.idle_s", &DayPlan::idle, is_idle}};
+                               {"day.idle_s", &DayPlan::idle, is_idle},
+                               {"day.breaks_s", &DayPlan::breaks, is_pause}};
 
 } // namespace
 
 PlannedDay plan_day(const Job& job, const std::vector<BorePlan>& bores, const std::vector<StepTime>& times) {
     if (std::string why = no_day_because(bores); !why.empty())
         return {std::nullopt, std::move(why)};
-    DayPlan day{.calendar = {job.day_start, job.working_day, late_enough}};
+    DayPlan day{.calendar = {job.day_start, job.working_day, late_enough, job.breaks}};
     const JobWork work = work_on(job, bores, times);
     const auto laid_out = [&](Turns turns) { return lay_out(work, day.calendar, job.change_over, turns); };
     day.day = laid_out(Turns::alternating);
@@ -70,6 +76,7 @@ PlannedDay plan_day(const Job& job, const std::vector<BorePlan>& bores, const st
     day.arc = ranges::accumulate(day.day.entries, Time(), std::plus<>(), &DayEntry::arc_time);
     for (const auto& [figure, sum, counts] : day_sums)
         day.*sum = ranges::accumulate(stretches_of(day.day, counts), Time());
+    day.overtime = overtime(work, day.calendar, job.change_over, day.day.ends);
     if (const auto wait = crack_test_wait(bores)) {
         const Time length = step_time(times, "crack test").time.value;
         day.back = ReturnVisit{*wait, begin_at(day.calendar, day.day.ends + *wait, length), length};
@@ -80,15 +87,25 @@ PlannedDay plan_day(const Job& job, const std::vector<BorePlan>& bores, const st
 std::vector<std::string> day_notes(const PlannedDay& planned) {
     if (!planned.day)
         return {fmt::format("day: left out, because {}.", planned.no_day)};
-    const LongBore bore = planned.day->day.long_bore;
-    if (bore == LongBore::none)
-        return {};
-    const bool hot = bore == LongBore::with_preheat;
-    return {fmt::format(
-        "day: one bore is {} for longer than the {} worked a day: have a second pair of hands, "
-        "or {}.",
-        hot ? "hot" : "welded", show(planned.day->calendar.working_day),
-        hot ? "keep it at its preheat over the night" : "stop for the night; it has no preheat to be kept")};
+    const DayPlan& plan = *planned.day;
+    std::vector<std::string> notes;
+    if (plan.overtime)
+        notes.push_back(fmt::format("day: {:.0f} min more on day {} end the work a day earlier, {}.",
+                                    plan.overtime->day.by.value() / factor::minute,
+                                    plan.overtime->day.day + 1,
+                                    day_and_clock(plan.calendar, plan.overtime->ends)));
+    for (const auto& [day, bore] : plan.day.breaks_in_fire)
+        notes.push_back(fmt::format("day: the break of day {} falls into the heat of {}: have it in turns, "
+                                    "somebody stays and keeps it between its minimum and maximum.",
+                                    day + 1, bore));
+    if (plan.day.long_bore == LongBore::none)
+        return notes;
+    const bool hot = plan.day.long_bore == LongBore::with_preheat;
+    notes.push_back(fmt::format(
+        "day: one bore is {} for longer than the {} worked a day: have a second pair of hands, or {}.",
+        hot ? "hot" : "welded", show(plan.calendar.working_day),
+        hot ? "keep it at its preheat over the night" : "stop for the night; it has no preheat to be kept"));
+    return notes;
 }
 
 std::vector<Working> day_working(const DayPlan& day) {

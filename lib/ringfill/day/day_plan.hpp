@@ -5,7 +5,7 @@
 #include <vector>
 
 #include <ringfill/boring/bore_plan.hpp>
-#include <ringfill/day/schedule.hpp>
+#include <ringfill/day/longer_day.hpp>
 #include <ringfill/job/job.hpp>
 #include <ringfill/table/standing_times.hpp>
 
@@ -27,7 +27,9 @@ struct DayPlan {
     Time worked = {};     ///< with hands at work: no waits, no nights
     Time waited = {};     ///< on site, by day
     Time idle = {};       ///< by day, with nobody there until a morning
+    Time breaks = {};     ///< of the crew
     std::optional<ReturnVisit> back = {};
+    std::optional<Overtime> overtime = {}; ///< that would end the work a day earlier; not in this plan
 
     double arc_share() const { return (arc / worked).value(); }
 };

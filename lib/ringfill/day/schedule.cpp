@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include <range/v3/numeric/accumulate.hpp>
+#include <ringfill/day/filled_day.hpp>
 
 namespace ringfill {
 namespace {
@@ -13,63 +13,107 @@ struct Left : BoreWork {
     Step resting = steps::wait_for_morning;
 };
 
-/// The day as it is filled in.
+/// The work of the lines as it goes into the day.
 class Filling {
   public:
     Filling(const Calendar& calendar, Time change_over, Turns turns)
-        : calendar_(calendar), half_change_(change_over / 2.0), turns_(turns) {}
+        : calendar_(calendar), half_change_(change_over / 2.0), turns_(turns), day_(calendar) {}
 
     Schedule filled(const JobWork& work) {
-        put({}, work.arrive);
+        day_.put({}, work.arrive);
         for (const LineWork& line : work.lines)
             run_line(line);
-        put({}, work.leave);
-        return std::move(day_);
+        day_.put_after_break({}, work.leave);
+        return std::move(day_.schedule());
     }
 
   private:
     /// Nobody stays the night for taking the bar off: it ends the day, late if need be.
     void run_line(const LineWork& line) {
-        go_to(begin_at(calendar_, day_.ends, line.set_up.length()), {}, steps::wait_for_morning);
-        for (const WorkStep& step : line.set_up.steps)
-            put({}, step);
         std::vector<Left> left;
         for (const BoreWork& bore : line.bores)
             left.push_back({bore});
+        run_steps({}, line.set_up.steps, left);
         last_ = nullptr;
         while (Left* next = next_of(left))
             run_block(*next, left);
-        put({}, line.strip);
+        day_.put_after_break({}, line.strip);
     }
 
     void run_block(Left& bore, std::vector<Left>& line) {
         const Time change = change_to(bore);
-        go_to(begins(bore), bore.bore, bore.resting);
-        put(bore.bore, {steps::change_over, change});
+        for (Time at = begins(bore); at > day_.now(); at = begins(bore))
+            day_.wait_until(at, bore.bore, bore.resting);
+        day_.put_after_break(bore.bore, {steps::change_over, change});
         last_ = &bore;
-        const WorkBlock block = std::move(bore.blocks.front());
+        WorkBlock block = std::move(bore.blocks.front());
         bore.blocks.erase(bore.blocks.begin());
-        if (block.length() > calendar_.working_day)
-            day_.long_bore =
-                bore.preheated ? LongBore::with_preheat : std::max(day_.long_bore, LongBore::without_preheat);
-        for (const WorkStep& step : block.steps)
-            if (step.step == steps::wait_too_hot && turns_ == Turns::alternating)
-                wait_and_fill(bore, step, line);
-            else
-                put(bore.bore, step);
-        bore.ready = day_.ends + block.rest;
+        if (longest_fire(block.steps) > calendar_.working_day) {
+            LongBore& long_bore = day_.schedule().long_bore;
+            long_bore =
+                bore.preheated ? LongBore::with_preheat : std::max(long_bore, LongBore::without_preheat);
+        }
+        run_steps(bore.bore, std::move(block.steps), line, &bore);
+        bore.ready = day_.now() + block.rest;
         bore.resting = block.resting;
+    }
+
+    /// Does steps, each piece of them when it can begin. @param waiting the bore that they are of, for its
+    /// waits to be filled with work on the others of the line.
+    void run_steps(const std::string& bore, std::vector<WorkStep> steps, std::vector<Left>& line,
+                   const Left* waiting = nullptr) {
+        std::erase_if(steps, takes_no_time);
+        for (std::size_t i = 0; i < steps.size();) {
+            const Time part = day_.make_way(bore, steps, i);
+            const Piece piece = piece_from(steps, i);
+            if (part < piece.length) {
+                WorkStep begun = steps[i];
+                begun.length = part;
+                steps[i].length -= part;
+                day_.put(bore, begun);
+                continue;
+            }
+            for (const std::size_t end = i + piece.count; i < end; ++i) {
+                if (piece.has_fire)
+                    day_.break_in_fire(bore, steps[i]);
+                if (waiting && steps[i].step == steps::wait_too_hot && turns_ == Turns::alternating)
+                    wait_and_fill(*waiting, steps[i], line);
+                else
+                    day_.put(bore, steps[i]);
+            }
+        }
+    }
+
+    static bool takes_no_time(const WorkStep& step) { return !(step.length > Time()); }
+
+    static Time longest_fire(const std::vector<WorkStep>& steps) {
+        for (std::size_t i = 0; i < steps.size(); ++i)
+            if (const Piece piece = piece_from(steps, i); piece.has_fire)
+                return piece.length;
+        return {};
     }
 
     Time change_to(const Left& bore) const { return last_ && last_ != &bore ? half_change_ : Time(); }
 
     Time begins(const Left& bore) const {
-        return begin_at(calendar_, std::max(day_.ends, bore.ready),
-                        bore.blocks.front().length() + change_to(bore));
+        return day_.begin_of(bore.blocks.front().steps, 0, std::max(day_.now(), bore.ready), change_to(bore));
     }
 
-    /// The first bore with work left; where they take turns the one whose next block can begin first, of
-    /// several a hot one, for it to cool early.
+    /// When its fire can be lit so that it burns to its end, less what comes before it; without one when it
+    /// begins.
+    Time goes(const Left& bore) const {
+        const std::vector<WorkStep>& steps = bore.blocks.front().steps;
+        Time lead = change_to(bore);
+        std::size_t fire = 0;
+        for (; fire < steps.size() && !steps[fire].step.has_fire; ++fire)
+            lead += steps[fire].length;
+        if (fire == steps.size())
+            return begins(bore);
+        return day_.begin_of(steps, fire, std::max(day_.now(), bore.ready), lead);
+    }
+
+    /// The first bore with work left; where they take turns the one whose next block can go first, of several
+    /// a hot one, for it to cool early.
     Left* next_of(std::vector<Left>& line) const {
         Left* best = nullptr;
         for (Left& bore : line)
@@ -79,60 +123,33 @@ class Filling {
     }
 
     bool is_sooner(const Left& bore, const Left& other) const {
-        return begins(bore) < begins(other) ||
-               (begins(bore) == begins(other) && bore.blocks.front().hot && !other.blocks.front().hot);
-    }
-
-    void put(const std::string& bore, const WorkStep& step) {
-        if (!(step.length > Time()))
-            return;
-        const Time from = day_.ends;
-        day_.ends += step.length;
-        day_.entries.push_back({from, day_.ends, bore, step.step, step.on, step.arc_time});
-    }
-
-    /// Waits until a time; what lies after the working day is night. A wait that goes on to a morning is idle
-    /// until then.
-    void go_to(Time until, const std::string& bore, Step wait) {
-        while (day_.ends < until) {
-            const Time from = day_.ends;
-            const Time evening = working_end(calendar_, from);
-            const Time morning = next_morning(from);
-            const bool overnight = evening < morning && until >= morning;
-            const bool night = overnight && from >= evening;
-            day_.ends = until < morning ? until : night ? morning : evening;
-            day_.entries.push_back({.from = from,
-                                    .to = day_.ends,
-                                    .bore = bore,
-                                    .step = wait,
-                                    .night = night,
-                                    .phase = overnight ? Phase::idle : wait.phase});
-        }
+        return goes(bore) < goes(other) ||
+               (goes(bore) == goes(other) && bore.blocks.front().hot && !other.blocks.front().hot);
     }
 
     /// A wait inside a hot block, filled with hand work on other bores as far as whole steps fit.
     void wait_and_fill(const Left& waiting, WorkStep wait, std::vector<Left>& line) {
-        const Time ends = day_.ends + wait.length;
+        const Time ends = day_.now() + wait.length;
         const WorkStep change{steps::change_over, half_change_};
         Left* filled = nullptr;
         for (Left& other : line) {
-            if (&other == &waiting || other.blocks.empty() || other.ready > day_.ends)
+            if (&other == &waiting || other.blocks.empty() || other.ready > day_.now())
                 continue;
             auto& steps = other.blocks.front().steps;
             while (fills(other.blocks.front()) &&
-                   day_.ends + (filled == &other ? Time() : half_change_) + steps.front().length <=
+                   day_.now() + (filled == &other ? Time() : half_change_) + steps.front().length <=
                        ends - half_change_) {
                 if (filled != &other)
-                    put(other.bore, change);
+                    day_.put(other.bore, change);
                 filled = &other;
-                put(other.bore, steps.front());
+                day_.put(other.bore, steps.front());
                 steps.erase(steps.begin());
             }
         }
         if (filled)
-            put(waiting.bore, change);
-        wait.length = ends - day_.ends;
-        put(waiting.bore, wait);
+            day_.put(waiting.bore, change);
+        wait.length = ends - day_.now();
+        day_.put(waiting.bore, wait);
     }
 
     /// Whether the next step of a block is hand work that may be done while the bar is elsewhere. Its last
@@ -144,15 +161,11 @@ class Filling {
     const Calendar& calendar_;
     Time half_change_;
     Turns turns_;
-    Schedule day_;
+    FilledDay day_;
     const Left* last_ = nullptr;
 };
 
 } // namespace
-
-Time WorkBlock::length() const {
-    return ranges::accumulate(steps, Time(), std::plus<>(), &WorkStep::length);
-}
 
 std::vector<Time> stretches_of(const Schedule& schedule, bool (*wanted)(Phase)) {
     std::vector<Time> times;

@@ -16,14 +16,13 @@ struct WorkStep {
     Time arc_time = {};  ///< the arc burns for that much of it
 };
 
-/// Steps that follow one another without a break, and the least time before the bore's next block may begin.
+/// Steps that follow one another, and the least time before the bore's next block may begin. From the first
+/// flame to the last nobody leaves them; elsewhere they go on in the morning where the evening comes first.
 struct WorkBlock {
     std::vector<WorkStep> steps = {};
     bool hot = false; ///< from the first flame to the last ring: nobody leaves it but in its waits
     Step resting = steps::wait_for_morning; ///< what is waited for after it
     Time rest = {};                         ///< the bore cools by itself
-
-    Time length() const;
 };
 
 /// All the work on one bore, in its order.
@@ -68,11 +67,18 @@ std::string words_of(const DayEntry& entry);
 /// night.
 enum class LongBore { none, without_preheat, with_preheat };
 
+/// A break that lies inside the heat of a bore.
+struct BreakInFire {
+    int day = 0; ///< from 0
+    std::string bore;
+};
+
 /// The work in its order of time.
 struct Schedule {
     std::vector<DayEntry> entries;
     Time ends; ///< from the start of the first day
     LongBore long_bore = LongBore::none;
+    std::vector<BreakInFire> breaks_in_fire = {};
 };
 
 /// Time of each stretch of the day that a phase goes into, nights left out.

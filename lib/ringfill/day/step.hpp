@@ -5,12 +5,13 @@
 
 namespace ringfill {
 
-/// What the hours of a day go into. Waiting: on site, by day. Idle: nobody is there until a morning.
-enum class Phase { set_up, heating, welding, waiting, boring, clean_up, idle };
+/// What the hours of a day go into. Waiting: on site, by day. Idle: nobody is there until a morning. Pause:
+/// the crew has its break.
+enum class Phase { set_up, heating, welding, waiting, boring, clean_up, idle, pause };
 
 /// Whether hands are at work.
 constexpr bool is_work(Phase phase) {
-    return phase != Phase::waiting && phase != Phase::idle;
+    return phase != Phase::waiting && phase != Phase::idle && phase != Phase::pause;
 }
 
 /// What is done on a job, or waited for, and what holds for it.
@@ -21,6 +22,7 @@ struct Step {
     bool uses_bar = false;          ///< with its tool or the torch on it
     bool has_fire = false;          ///< flame, arc, sparks, or a pause between them
     bool is_among_rings = false;    ///< between the first and the last ring: people read it as one
+    bool can_be_cut = false;        ///< it may be left in the evening and gone on with in the morning
 
     /// Nobody's hands are needed.
     constexpr bool waits() const { return !is_work(phase); }
@@ -31,10 +33,11 @@ struct Step {
 /// Every step there is.
 namespace steps {
 inline constexpr Step unload{"unload and make the place safe", Phase::set_up, "arrive"};
-inline constexpr Step set_up_bar{"set up and align the bar", Phase::set_up, "align", true};
-inline constexpr Step survey{"survey", Phase::set_up, "survey"};
+inline constexpr Step set_up_bar{
+    "set up and align the bar", Phase::set_up, "align", true, false, false, true};
+inline constexpr Step survey{"survey", Phase::set_up, "survey", false, false, false, true};
 inline constexpr Step mount_tool{"mount tool", Phase::set_up, "mount tool", true};
-inline constexpr Step skim{"skim", Phase::boring, {}, true};
+inline constexpr Step skim{"skim", Phase::boring, {}, true, false, false, true};
 inline constexpr Step check_cracks{"crack check", Phase::set_up, "crack check"};
 inline constexpr Step plug_holes{"plug holes", Phase::set_up, "plug a hole"};
 inline constexpr Step mount_torch{"mount torch", Phase::set_up, "mount torch", true};
@@ -47,18 +50,19 @@ inline constexpr Step hold{"hold hot after the last ring", Phase::heating, {}, t
 inline constexpr Step cool_to_rough{"cools for roughing", Phase::waiting};
 inline constexpr Step heat_treat{"cools and goes through heat treatment, by others", Phase::waiting,
                                  "heat treatment"};
-inline constexpr Step trim{"trim the ends", Phase::boring, {}, true};
-inline constexpr Step rough{"rough and semi-finish", Phase::boring, {}, true};
+inline constexpr Step trim{"trim the ends", Phase::boring, {}, true, false, false, true};
+inline constexpr Step rough{"rough and semi-finish", Phase::boring, {}, true, false, false, true};
 inline constexpr Step cool_to_finish{"cools for finishing", Phase::waiting};
 inline constexpr Step finish{"finish and spring pass", Phase::boring, {}, true};
-inline constexpr Step face{"face", Phase::boring, {}, true};
-inline constexpr Step cut_grooves{"cut grooves", Phase::boring, {}, true};
-inline constexpr Step reopen_holes{"reopen holes", Phase::boring, {}, true};
-inline constexpr Step chamfer{"chamfer", Phase::boring, {}, true};
+inline constexpr Step face{"face", Phase::boring, {}, true, false, false, true};
+inline constexpr Step cut_grooves{"cut grooves", Phase::boring, {}, true, false, false, true};
+inline constexpr Step reopen_holes{"reopen holes", Phase::boring, {}, true, false, false, true};
+inline constexpr Step chamfer{"chamfer", Phase::boring, {}, true, false, false, true};
 inline constexpr Step measure{"measure size", Phase::boring, "measure size"};
 inline constexpr Step take_off_bar{"take the bar off", Phase::clean_up, "strip"};
 inline constexpr Step pack{"pack and hand over", Phase::clean_up, "leave"};
 inline constexpr Step change_over{"change over"};
+inline constexpr Step pause{"break", Phase::pause};
 inline constexpr Step wait_for_morning{"wait for the morning", Phase::idle};
 } // namespace steps
 

@@ -127,6 +127,9 @@ constexpr Field job_fields[] = {
         "working_day", Span{3'600, 86'400}, R"("10 h")",
         "how long a day is worked; up to 45 min more where that ends a piece of work"),
     // s, up to eight hours
+    by_practice<&Job::breaks>("breaks", Span{0, 28'800}, R"("45 min")",
+                              "the break of a day, inside the working day; the fire watch goes on"),
+    // s, up to eight hours
     by_practice<&Job::change_over>(
         "change_over", Span{0, 28'800}, R"("20 min")",
         "what it takes to go to another bore of the line and back: a wait that is longer is filled so"),
@@ -181,6 +184,8 @@ void refuse_twin_name(const Job& job, const std::vector<Entry>& entries, std::si
 }
 
 void check_job(Job& job, const Entry& entry) {
+    if (job.breaks >= job.working_day && entry.is_read("breaks") && entry.is_read("working_day"))
+        entry.refuse("breaks", "takes the whole working day", "write less than working_day");
     const auto names =
         job.procedures | ranges::views::transform(&Procedure::name) | ranges::to<std::vector>();
     const auto entries = entry.objects_again("bores");

@@ -26,6 +26,7 @@ struct Job {
     BoringBar boring;
     Time day_start; ///< from midnight
     Time working_day;
+    Time breaks = in_si<Time>(45 * 60); ///< a day, less than the working day
     Length blanket = millimetres(25); ///< thickness, of ceramic fibre
     Time change_over;                 ///< going to another bore of a line and back
     Ratio reserve;                    ///< share of each need taken on top

@@ -1,6 +1,7 @@
 #include <ringfill/job/read_job.hpp>
 
 #include <range/v3/algorithm/adjacent_find.hpp>
+#include <range/v3/algorithm/contains.hpp>
 #include <range/v3/algorithm/sort.hpp>
 #include <range/v3/algorithm/stable_sort.hpp>
 #include <range/v3/range/conversion.hpp>
@@ -17,7 +18,8 @@ namespace {
 int place_of(const Assumed& assumed) {
     if (assumed.path == "reserve")
         return 0;
-    return assumed.path == "start" || assumed.path == "working_day" || assumed.path == "change_over" ? 2 : 1;
+    constexpr std::string_view of_the_day[] = {"start", "working_day", "breaks", "change_over"};
+    return ranges::contains(of_the_day, assumed.path) ? 2 : 1;
 }
 
 /// Notes objects with two members of one name, which a job made by hand may have and no file has.

@@ -33,7 +33,7 @@ QuoteHours hours_of(const DayPlan& day, const PlannedWork& work) {
     std::map<Phase, double> seconds;
     std::set<int> days;
     for (const DayEntry& entry : day.day.entries)
-        if (entry.phase != Phase::idle) {
+        if (is_work(entry.phase) || entry.phase == Phase::waiting) {
             seconds[entry.phase] += (entry.to - entry.from).value();
             days.insert(day_of(entry.from));
         }

@@ -77,7 +77,7 @@ std::vector<std::string> quote_notes(const QuoteFacts& facts) {
                                   : "\"use\" in prices.materials counts what is used"),
         "Each line is its quantity as shown times its price, rounded once to the smallest unit of the "
         "currency, halves to the even one; the total is the sum of the amounts shown.",
-        "Waiting by day is paid, nights are not, and nobody's lodging is in it but as an extra."};
+        "Waiting by day is paid, nights and breaks are not, and nobody's lodging is in it but as an extra."};
     if (facts.hours && facts.hours->idle > 0 && !value_named(prices.labour, "idle"))
         notes.push_back(fmt::format("Idle hours until a morning, {} in all, are in no line: "
                                     "prices.labour.idle puts them in.",

@@ -8,6 +8,7 @@
 #include <range/v3/view/enumerate.hpp>
 
 #include <ringfill/day/calendar.hpp>
+#include <ringfill/fault/listed.hpp>
 
 namespace ringfill {
 
@@ -17,9 +18,14 @@ Sentences day_sentences(const DayPlan& plan) {
     const auto add = [&](std::string text) { sentences.push_back({std::move(text), {}, Stands::head}); };
     add(fmt::format("Done {} after {} of work, the arc burns {:.0f} % of it.", at(plan.day.ends),
                     show(plan.worked), 100 * plan.arc_share()));
-    if (plan.waited > Time() || plan.idle > Time())
-        add(fmt::format("Not counted as work: {} of waiting on site, {} idle until a morning.",
-                        show(plan.waited), show(plan.idle)));
+    std::vector<std::string> apart;
+    for (const auto& [time, words] :
+         {std::pair(plan.waited, "of waiting on site"), std::pair(plan.idle, "idle until a morning"),
+          std::pair(plan.breaks, "of breaks")})
+        if (time > Time())
+            apart.push_back(fmt::format("{} {}", show(time), words));
+    if (!apart.empty())
+        add(fmt::format("Not counted as work: {}.", listed(apart, ", ")));
     add(plan.day.ends < plan.one_by_one
             ? fmt::format("Bores of a line take turns; one after the other it is done {}.",
                           at(plan.one_by_one))

@@ -36,8 +36,9 @@ auto day_object(const DayPlan& day) {
     };
     return object(member<"start_s">(day.calendar.starts), member<"one_by_one_s">(day.one_by_one),
                   member<"worked_s">(day.worked), member<"waited_s">(day.waited), member<"idle_s">(day.idle),
-                  member<"arc_share">(day.arc_share()), member<"ends">(clock(day.day.ends)),
-                  given(day.back, back), member<"steps">(list_of(day.day.entries, entry)));
+                  member<"breaks_s">(day.breaks), member<"arc_share">(day.arc_share()),
+                  member<"ends">(clock(day.day.ends)), given(day.back, back),
+                  member<"steps">(list_of(day.day.entries, entry)));
 }
 
 /// In seconds from the start of the first day; its periods are absent without a day.
