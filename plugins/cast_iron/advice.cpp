@@ -9,9 +9,6 @@ void cold(const family::Sink& sink) {
         "Lay beads of 25 to 50 mm (1 to 2 in), peen each at once, skip to another place, and go on only "
         "when a hand can rest beside the weld.",
         "cast-iron-practice");
-    sink.advice("technique",
-                "The rings counted here are whole: laid in short pieces they take more starts and more time.",
-                "practice");
     sink.advice("interpass",
                 "Keep it cold or heat it whole, never between: between 200 and 450 °C (390 and 840 °F), and "
                 "hotter in one place than in another, it cracks.",

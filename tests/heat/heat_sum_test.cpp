@@ -102,18 +102,3 @@ TEST_CASE("what cannot be done is told, with what would do") {
     light.arc = in_si<Power>(9000);
     CHECK(heat_run(light, layers(1, 3, 60)).end == HeatEnd::melts);
 }
-
-TEST_CASE("iron that is laid cold waits for the whole part") {
-    HeatRunSettings iron = usual();
-    iron.ambient = celsius(15);
-    iron.minimum = celsius(20);
-    iron.maximum = celsius(60);
-    iron.by_stitches = true;
-    iron.arc = in_si<Power>(1500);
-    const HeatRun run = heat_run(iron, layers(1, 4, 30));
-    REQUIRE(run.end == HeatEnd::done);
-    CHECK(run.rests > 0);
-    for (const HeatStep& step : run.steps)
-        if (step.stage == HeatStage::rest)
-            CHECK_THAT(deg_c(step.to), WithinAbs(45, 0.5)); // 15 and two thirds of 45
-}

@@ -37,6 +37,7 @@ struct Known {
                               celsius(40),
                               millimetres(4.3),
                               in_si<Time>(12),
+                              in_si<Time>(15),
                               in_si<Time>(240),
                               millimetres(25)};
         return follow_heat({all}).front();

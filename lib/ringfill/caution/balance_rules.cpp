@@ -120,6 +120,11 @@ std::vector<std::string> balance_notes(const std::string& bore, const HeatBalanc
             "{}: say first what plates stand on the boss (attached): its warm-up takes "
             "{:.3g} to {:.3g} MJ.",
             bore, balance.hot.run.warm_up_heat.value() / 1e6, balance.cold().run.warm_up_heat.value() / 1e6));
+    if (balance.hot.run.stitches > 0 && balance.hot.settings.part < balance.hot.run.boss)
+        notes.push_back(
+            fmt::format("{}: write the mass of the whole casting into part_mass: the waits here are "
+                        "those of the boss alone, the longest.",
+                        bore));
     const Time more = balance.hot.run.told_pausing - balance.hot.run.pausing;
     if (more >= in_si<Time>(60))
         notes.push_back(fmt::format("{}: the dwells told are {} longer in all than the boss needs, since a "

@@ -157,6 +157,8 @@ std::vector<Working> time_working(const HeatBalance& balance, Time arc) {
         work.take("delay_s", cold.delay);
     }
     if (balance.hot.is_whole()) {
+        if (hot.stitches > 0)
+            work.count("stitches", hot.stitches);
         work.count("rests", hot.rests);
         work.sum("rest_s", step_times(hot, HeatStage::rest), hot.resting);
         work.take("pause_s", hot.pausing);

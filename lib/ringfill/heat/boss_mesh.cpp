@@ -174,4 +174,12 @@ BossMesh boss_mesh(const BossShape& shape) {
     return mesh;
 }
 
+void stand_for(BossMesh& mesh, double times) {
+    for (std::vector<double>* grows : {&mesh.volume, &mesh.to_outer, &mesh.to_farther})
+        for (double& value : *grows)
+            value *= times;
+    for (BareFace& face : mesh.faces)
+        face.area *= std::pow(times, 2.0 / 3);
+}
+
 } // namespace ringfill

@@ -84,4 +84,8 @@ struct BossMesh {
 /// 14 rings, the first 5 mm wide. Every length over 0, outer radius over bore radius.
 BossMesh boss_mesh(const BossShape& shape);
 
+/// Makes the mesh one of so many times the mass: metal and conduction grow likewise, the surface as that of a
+/// body of the same shape, the least. For heat that counts as spread over all of it. @param times at least 1.
+void stand_for(BossMesh& mesh, double times);
+
 } // namespace ringfill

@@ -53,7 +53,12 @@ std::string missing(const BalanceCase& balance_case, const std::optional<HotMeta
     return closed_window(balance_case);
 }
 
-/// Iron is heated whole and slowly, or laid cold in stitches; the whole of it takes up the heat then.
+/// Iron that is laid cold takes its heat up as a whole, where its mass is known.
+bool is_whole_part(const BalanceCase& balance_case) {
+    return balance_case.heat.cold_iron && balance_case.bore.part_mass;
+}
+
+/// Iron is heated whole and slowly, or laid cold in stitches.
 void treat_as_iron(HeatRunSettings& settings, const WornBore& bore, const BoreHeat& heat) {
     constexpr double iron_warms_K_per_h = 60; // practice
     settings.part = bore.part_mass.value_or(Mass());
@@ -93,7 +98,7 @@ BossRun boss_with(const BalanceCase& balance_case, const HotMetal& metal, std::v
                      .heater_stays = heater.stays,
                      .skin = heater.skin.value_or(preheat.interpass_max->value),
                      .start_delay = heater.start_delay,
-                     .step_over = balance_case.step_over,
+                     .step_over = balance_case.heat.cold_iron ? balance_case.peening : balance_case.step_over,
                      .cleaning = balance_case.cleaning,
                      .blanket = balance_case.blanket,
                      .cooling_max_K_per_h = family_value(preheat, "cooling_max_K_per_h"),
@@ -121,8 +126,10 @@ FollowedHeat not_yet_followed(const BalanceCase& balance_case) {
     balance.heater = *balance_case.heater;
     balance.metal = *metal;
     balance.ambient = balance_case.ambient;
-    balance.hot = boss_with(balance_case, *metal, told_plates(balance_case.bore));
-    if (!balance_case.bore.carry_off && balance_case.bore.attached.empty()) {
+    balance.hot =
+        boss_with(balance_case, *metal,
+                  is_whole_part(balance_case) ? std::vector<BossPlate>() : told_plates(balance_case.bore));
+    if (!balance_case.bore.carry_off && balance_case.bore.attached.empty() && !is_whole_part(balance_case)) {
         const Length wall = *balance_case.build.wall;
         balance.plated =
             boss_with(balance_case, *metal, {{wall, balance_case.bore.length / 2.0, usual_reach(wall)}});

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <functional>
 #include <optional>
 #include <string>
@@ -47,8 +48,9 @@ struct HeatBalance {
     Temperature peak() const;
     /// The hottest mean of the boss that a ring takes it to, in both runs.
     Temperature ring_peak() const { return std::max(hot.run.ring_peak, cold().run.ring_peak); }
-    /// Breaks of the arc, each with a start after it: the rests of the one run and the reheats of the other.
-    int breaks() const { return hot.run.rests + cold().run.reheats; }
+    /// Breaks of the arc, each with a start after it: the rests of the one run and the reheats of the other,
+    /// and after each stitch.
+    int breaks() const { return std::max(0, hot.run.stitches - 1) + hot.run.rests + cold().run.reheats; }
     /// What the heater must put into the metal, losses included.
     Energy heater_heat() const;
     /// The most that the arc burns in any stretch of so long a time, in either run; all of it where one
@@ -86,6 +88,7 @@ struct BalanceCase {
     Temperature finish_below; ///< likewise
     Length pitch;             ///< of the bore's beads
     Time step_over;           ///< least pause between rings
+    Time peening;             ///< of a stitch on iron that is laid cold
     Time cleaning;            ///< between layers
     Length blanket;           ///< thickness
 };

@@ -23,6 +23,7 @@ HeatStep HeatLog::here(HeatStage stage) const {
     step.pass = pass_;
     step.layer = layer_;
     step.after_ring = ring_;
+    step.in_stitches = in_stitches_;
     return step;
 }
 
@@ -51,6 +52,7 @@ void HeatLog::add_cooling(HeatStage stage, const std::optional<Time>& time, Temp
 void HeatLog::begin_layer(const RingPass& pass) {
     next_pass_ = pass.pass;
     next_layer_ = pass.layer;
+    in_stitches_ = pass.stitches_a_ring > 1;
     rings_in_layer_ = 0;
     pauses_.clear();
 }

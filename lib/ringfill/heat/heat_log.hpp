@@ -63,6 +63,7 @@ class HeatLog {
     int layer_ = 0;
     int ring_ = 0;
     int rings_in_layer_ = 0;
+    bool in_stitches_ = false;
     std::vector<Pause> pauses_ = {}; ///< of the layer in hand, after each ring
     bool is_welding_ = false;
     Temperature welding_from_ = {};

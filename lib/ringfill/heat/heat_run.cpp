@@ -8,6 +8,7 @@
 #include <ringfill/heat/boss_hold.hpp>
 #include <ringfill/heat/heat_log.hpp>
 #include <ringfill/heat/ring_window.hpp>
+#include <ringfill/heat/stitches.hpp>
 #include <ringfill/heat/surface_loss.hpp>
 #include <ringfill/units/metric.hpp>
 
@@ -22,9 +23,15 @@ constexpr double over_minimum_K = 2;
 /// Over this the boss as a whole is near melting.
 const Temperature near_melting = celsius(1400);
 
+/// Of iron that is laid cold the boss stands for the whole casting, where its mass is known.
 BossEquation equation_of(const HeatRunSettings& settings) {
-    return BossEquation(boss_mesh(settings.boss), settings.metal, settings.ambient,
-                        blanket_W_mK / settings.blanket.value());
+    BossMesh mesh = boss_mesh(settings.boss);
+    const double wrap = blanket_W_mK / settings.blanket.value();
+    if (settings.by_stitches) {
+        const double boss = boss_mass(BossEquation(mesh, settings.metal, settings.ambient, wrap));
+        stand_for(mesh, std::max(1.0, settings.part.value() / boss));
+    }
+    return BossEquation(std::move(mesh), settings.metal, settings.ambient, wrap);
 }
 
 /// A run as it goes on.
@@ -33,13 +40,13 @@ class Follower {
     explicit Follower(const HeatRunSettings& settings)
         : settings_(settings), equation_(equation_of(settings)), walk_(equation_), window_(settings),
           log_(run_, walk_, settings.step_over) {
-        run_.boss = in_si<Mass>(boss_mass(equation_));
+        run_.boss = in_si<Mass>(boss_mass(equation_)); // or the casting that it stands for
         run_.ring_peak = run_.hottest_start = settings.ambient;
     }
 
     HeatRun follow(const std::vector<RingPass>& passes) {
         if (warm()) {
-            const bool is_welded = weld(passes);
+            const bool is_welded = weld(settings_.by_stitches ? in_stitches(passes) : passes);
             run_.welding_ends = log_.mean();
             run_.lost = in_si<Energy>(walk_.field().lost);
             run_.stored = in_si<Energy>(equation_.content(walk_.field()) - content_at_begin_) + rest_heat_;
@@ -62,8 +69,9 @@ class Follower {
     WarmUpRule warm_up_rule() const {
         WarmUpRule rule;
         const double minimum = settings_.minimum.value();
-        rule.bore = settings_.heater_stays ? minimum + over_minimum_K
-                                           : reheated_to(settings_.minimum, settings_.maximum).value();
+        const bool is_hand_warm = settings_.heater_stays || !(settings_.minimum > chill_off);
+        rule.bore = is_hand_warm ? minimum + over_minimum_K
+                                 : reheated_to(settings_.minimum, settings_.maximum).value();
         rule.skin = settings_.skin.value();
         rule.power = settings_.heater.value();
         rule.most_seconds = longest_warm_up_s;
@@ -140,6 +148,7 @@ class Follower {
             window_.lay(walk_, pass.rings[ring].value(), band);
             run_.arc_heat += settings_.arc * pass.rings[ring];
             log_.add_ring(began);
+            run_.stitches += settings_.by_stitches;
             if (!(run_.ring_peak < near_melting))
                 return give_up(HeatEnd::melts, near_melting);
         }

@@ -40,8 +40,9 @@ struct HeatStep {
     Time time = {};     ///< with the pauses between its rings as they are needed
     Temperature from = {};
     Temperature to = {};
-    Time arc = {};  ///< of welding
-    Time told = {}; ///< pauses between its rings as the user is told to keep them
+    Time arc = {};            ///< of welding
+    Time told = {};           ///< pauses between its rings as the user is told to keep them
+    bool in_stitches = false; ///< which are counted then instead of rings
 };
 
 /// A point of the curve, time from the start of the warm-up, mean of the boss.
@@ -68,8 +69,8 @@ struct HeatRunSettings {
     Time step_over = {};      ///< least pause between rings
     Time cleaning = {};       ///< between layers
     Length blanket = {};      ///< thickness, over 0
-    bool by_stitches = false; ///< iron that is laid cold
-    Mass part = {};           ///< of the whole casting, where it is more than the boss and is heated too
+    bool by_stitches = false; ///< iron that is laid cold; its boss stands for the whole casting
+    Mass part = {};           ///< of the whole casting, where it is more than the boss
     std::optional<Temperature> hold_at = {}; ///< post-heat
     Time hold_for = {};
     std::optional<double> cooling_max_K_per_h = {}; ///< slow cooling asked for: it cools under a blanket
@@ -131,7 +132,8 @@ struct HeatRun {
     std::vector<HeatStep> steps;
     std::vector<CurvePoint> curve;
     WarmedUp warm_up;
-    Time delay; ///< from then to the first arc
+    Time delay;       ///< from then to the first arc
+    int stitches = 0; ///< laid instead of rings; 0: rings
     int rests = 0;
     int reheats = 0;
     Time resting; ///< in rests

@@ -29,13 +29,16 @@ RingPass groove_pass(std::size_t i, const Groove& groove, const GrooveFill& fill
             std::vector<Time>(rings, fill.arc / static_cast<double>(rings)),
             from,
             length - from,
-            false};
+            false,
+            false,
+            fill.path / fill.arc};
 }
 
 RingPass layer_pass(std::size_t i, const Layer& layer, const BoreWeld& weld, Length length) {
     RingPass pass{"bore", static_cast<int>(i + 1), {}, Length(), length};
     pass.is_helix = weld.torch_path == TorchPath::helix;
     const auto rings = static_cast<std::size_t>(layer.rings);
+    pass.travel = layer.path / layer.arc;
     if (!pass.is_helix) {
         pass.rings.assign(rings, layer.arc / static_cast<double>(rings));
         return pass;
@@ -50,6 +53,7 @@ RingPass face_pass(std::size_t i, int layer, const FacePad& face, Length length)
     const Length band = std::min(face.bead.pitch, length);
     const Length from = i == 0 ? Length() : length - band;
     RingPass pass{fmt::format("face {}", i + 1), layer, {}, from, from + band, false};
+    pass.travel = face.bead.travel;
     for (int ring = 0; ring < face.rings; ++ring)
         pass.rings.push_back(ring_path(face.first_radius + static_cast<double>(ring) * face.bead.pitch) /
                              face.bead.travel);
@@ -61,9 +65,11 @@ RingPass face_pass(std::size_t i, int layer, const FacePad& face, Length length)
 std::pair<Length, Length> heated_band(const RingPass& pass, std::size_t ring) {
     if (!pass.side_by_side)
         return {pass.from, pass.to};
-    const std::size_t bands = std::max<std::size_t>(1, pass.rings.size() - (pass.is_helix ? 1 : 0));
+    const auto stitches = static_cast<std::size_t>(pass.stitches_a_ring);
+    const std::size_t bands =
+        std::max<std::size_t>(1, pass.rings.size() / stitches - (pass.is_helix ? 1 : 0));
     const Length width = (pass.to - pass.from) / static_cast<double>(bands);
-    const Length from = pass.from + static_cast<double>(std::min(ring, bands - 1)) * width;
+    const Length from = pass.from + static_cast<double>(std::min(ring / stitches, bands - 1)) * width;
     return {from, from + width};
 }
 

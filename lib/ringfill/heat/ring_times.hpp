@@ -17,6 +17,8 @@ struct RingPass {
     Length to = {};
     bool side_by_side = true; ///< its rings share that part; else each heats all of it
     bool is_helix = false;    ///< turns without a pause, the last of them the closing ring
+    Speed travel = {};        ///< as laid
+    int stitches_a_ring = 1;  ///< over 1: `rings` holds the stitches
 };
 
 /// The part of the bore that one ring heats. The closing ring of a helix lies on its last turn.

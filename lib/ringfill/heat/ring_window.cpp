@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include <ringfill/heat/boss_balance.hpp>
+#include <ringfill/heat/stitches.hpp>
 #include <ringfill/units/factor.hpp>
 
 namespace ringfill {
@@ -30,10 +31,6 @@ constexpr double most_cold_s = 1'800;
 constexpr int most_rounds = 20;
 constexpr double most_hot_and_held_s = 6 * factor::hour;
 constexpr double most_wait_s = 240 * factor::hour;
-
-/// A stitch on cold iron begins once the part has come down to this share of the way from the air to its
-/// maximum [section 10].
-constexpr double stitch_share = 2.0 / 3;
 
 } // namespace
 
@@ -63,13 +60,9 @@ double RingWindow::spot(const BossWalk& walk, double depth) const {
 
 /// How far over what the rules allow the place is where a ring would begin [K].
 double RingWindow::over_limit(const BossWalk& walk, double depth) const {
-    if (settings_.by_stitches) {
-        // The heat counts as spread over the whole part.
-        const double air = settings_.ambient.value();
-        const double boss = boss_mass(walk.equation());
-        const double share = boss / std::max(boss, settings_.part.value());
-        return (mean_boss(walk.mesh(), walk.field()) - air) * share - stitch_share * (maximum_ - air);
-    }
+    if (settings_.by_stitches)
+        return mean_boss(walk.mesh(), walk.field()) -
+               stitch_begins_under(settings_.ambient, in_si<Temperature>(maximum_)).value();
     double margin = start_margin_K;
     if (rings_ > 0 && walk.seconds() - laid_.back().ended_ago < short_pause_s)
         margin = after_short_pause_K;
@@ -163,6 +156,7 @@ RingPause RingWindow::come_between(BossWalk& walk, double least, double depth) {
     walk.put(load);
     RingPause pause;
     pause.least = least;
+    pause.is_told_apart = !settings_.by_stitches;
     walk.advance(least);
     double cold_time = 0;
     bool has_waited = false;
@@ -183,7 +177,7 @@ RingPause RingWindow::come_between(BossWalk& walk, double least, double depth) {
         }
         has_waited = true; // it ends at the maximum less its margin
     }
-    pause.start_spot = spot(walk, depth);
+    pause.start_spot = settings_.by_stitches ? mean_boss(walk.mesh(), walk.field()) : spot(walk, depth);
     pause.band = bore_at(walk.mesh(), walk.field(), depth);
     return pause;
 }

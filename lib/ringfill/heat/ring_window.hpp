@@ -21,10 +21,11 @@ struct RingPause {
     double least = 0;            ///< step-over or cleaning [s]
     double waited = 0;           ///< past that
     std::vector<BetweenRings> parts = {};
-    double start_spot = 0; ///< where the next ring begins [K]
-    double band = 0;       ///< mean round its band [K]
+    double start_spot = 0;     ///< where the next ring begins; of the part before a stitch [K]
+    double band = 0;           ///< mean round its band [K]
+    bool is_told_apart = true; ///< as a rest, where it is long
 
-    bool is_rest() const { return waited > longest_dwell.value(); }
+    bool is_rest() const { return is_told_apart && waited > longest_dwell.value(); }
 };
 
 /// Keeps a boss between minimum and maximum before each ring (section 9 of the computation).

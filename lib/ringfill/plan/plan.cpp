@@ -96,7 +96,7 @@ std::vector<BalanceCase> balance_cases(const Figures& figures,
         cases.push_back({job.bores[i], bore.build, figures.given[i].base, bore.heat, passes[i], ambient,
                          heater, shop.cutting.rough_below.value, shop.cutting.finish_below.value,
                          bore.bead.pitch, procedure.step_over.value_or(standing("step a ring")),
-                         standing("clean a layer"), job.blanket});
+                         standing("peen a stitch"), standing("clean a layer"), job.blanket});
     }
     return cases;
 }

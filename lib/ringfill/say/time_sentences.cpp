@@ -1,6 +1,7 @@
 #include <ringfill/say/time_sentences.hpp>
 
 #include <algorithm>
+#include <cctype>
 #include <cmath>
 #include <span>
 
@@ -9,6 +10,7 @@
 #include <range/v3/algorithm/count.hpp>
 
 #include <ringfill/heat/heat_balance.hpp>
+#include <ringfill/heat/stitches.hpp>
 #include <ringfill/heat/surface_loss.hpp>
 
 namespace ringfill {
@@ -76,10 +78,16 @@ std::string warm_up_in_words(const HeatBalance& balance, UnitSystem units) {
 }
 
 /// "rings 1 to 9", and without the first word where it was said.
-std::string rings_in_words(const ToldDwell& dwell, bool is_first) {
+std::string rings_in_words(const ToldDwell& dwell, bool is_first, bool in_stitches) {
     if (dwell.from_ring == dwell.to_ring)
-        return fmt::format("{}{}", is_first ? "ring " : "", dwell.from_ring);
-    return fmt::format("{}{} to {}", is_first ? "rings " : "", dwell.from_ring, dwell.to_ring);
+        return fmt::format("{}{}", is_first ? in_stitches ? "stitch " : "ring " : "", dwell.from_ring);
+    return fmt::format("{}{} to {}", is_first ? in_stitches ? "stitches " : "rings " : "", dwell.from_ring,
+                       dwell.to_ring);
+}
+
+/// "35 s", "6 min"
+std::string dwell_time(Time told) {
+    return told > longest_dwell ? show(told) : fmt::format("{:.0f} s", told.value());
 }
 
 /// "dwell 35 s (rings 1 to 9), 50 s (10 to 14)" of each layer, layers alike together.
@@ -91,8 +99,8 @@ std::string dwells_in_words(const HeatRun& run) {
         const auto first = dwell;
         for (; dwell != run.dwells.end() && dwell->pass == first->pass && dwell->layer == first->layer;
              ++dwell)
-            told += fmt::format("{}{:.0f} s ({})", told.empty() ? "" : ", ", dwell->told.value(),
-                                rings_in_words(*dwell, dwell == first));
+            told += fmt::format("{}{} ({})", told.empty() ? "" : ", ", dwell_time(dwell->told),
+                                rings_in_words(*dwell, dwell == first, run.stitches > 0));
         if (!layers.empty() && layers.back().first == told)
             layers.back().second += " and " + of;
         else
@@ -104,22 +112,34 @@ std::string dwells_in_words(const HeatRun& run) {
     return text;
 }
 
+/// How iron that is laid cold is welded.
+std::string stitches_in_words(const HeatRunSettings& settings, int stitches, UnitSystem units) {
+    return fmt::format(
+        "Laid in {} stitches of {} at most instead of whole rings, each peened while it is hot "
+        "({}), the next at another place, once the part reads under {}.",
+        stitches, show(longest_stitch, units), show(settings.step_over),
+        show_maximum(stitch_begins_under(settings.ambient, settings.maximum), units));
+}
+
 /// What is waited between rings, and what the start must read.
 std::string pauses_in_words(const HeatBalance& balance, UnitSystem units) {
     const HeatRun& run = balance.hot.run;
     if (!balance.hot.is_whole())
         return {};
-    const std::string dwells = dwells_in_words(run);
-    const Temperature start = in_si<Temperature>(balance.hot.settings.maximum.value() - start_margin_K);
+    const HeatRunSettings& settings = balance.hot.settings;
+    std::string dwells = dwells_in_words(run);
+    if (!dwells.empty())
+        dwells[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(dwells[0])));
+    if (run.stitches > 0)
+        return stitches_in_words(settings, run.stitches, units) + (dwells.empty() ? "" : " " + dwells + ".");
+    const Temperature start = in_si<Temperature>(settings.maximum.value() - start_margin_K);
     std::string text =
         dwells.empty()
             ? fmt::format(
                   "No dwell is needed between rings beyond stepping over ({}): the place where a ring "
                   "begins",
-                  show(balance.hot.settings.step_over))
-            : fmt::format("{}{}. The place where a ring begins",
-                          dwells[0] == 'b' ? "Bore" : dwells.substr(0, 1),
-                          dwells.substr(dwells[0] == 'b' ? 4 : 1));
+                  show(settings.step_over))
+            : dwells + ". The place where a ring begins";
     text += fmt::format(" must read under {} just before the arc.", show_maximum(start, units));
     if (run.rests > 0)
         text += " What shortens a rest: another bore of the line in turns, or less power.";
@@ -153,10 +173,10 @@ std::string heater_in_words(const HeatBalance& balance, UnitSystem units) {
         plates += fmt::format(", a plate of {} that reaches {} past it", show(plate.thickness, units),
                               show(plate.reach, units));
     return fmt::format(
-        "Worked out with a boss of {}{}; {} of {:.3g} kW, {:.3g} % of it into the metal (needs over {:.1f} "
+        "Worked out with a {} of {}{}; {} of {:.3g} kW, {:.3g} % of it into the metal (needs over {:.1f} "
         "kW); air of {}, {:.0f} W/(m² K) to it and what bare metal radiates{}.",
-        show(run.boss, units), plates, balance.heater.kind, balance.heater.power.value() / 1e3,
-        100 * balance.heater.efficiency,
+        run.stitches > 0 && balance.cold().settings.part >= run.boss ? "part" : "boss", show(run.boss, units),
+        plates, balance.heater.kind, balance.heater.power.value() / 1e3, 100 * balance.heater.efficiency,
         std::max(0.0, std::ceil(heater_needed(balance).value() / 100 - 1e-9) / 10),
         show(balance.ambient, units), still_air_W_m2K,
         balance.hot.is_whole() ? fmt::format("; peak {}", show(balance.peak(), units)) : "");
@@ -173,8 +193,8 @@ std::string place_of(const HeatStep& step) {
         return {};
     if (step.after_ring == 0)
         return fmt::format("before {} layer {}", step.pass, step.layer);
-    return fmt::format("{} {} layer {} ring {}", step.stage == HeatStage::weld ? "to" : "after", step.pass,
-                       step.layer, step.after_ring);
+    return fmt::format("{} {} layer {} {} {}", step.stage == HeatStage::weld ? "to" : "after", step.pass,
+                       step.layer, step.in_stitches ? "stitch" : "ring", step.after_ring);
 }
 
 std::string left_out(const HeatRun& run, std::size_t begin, std::size_t end) {

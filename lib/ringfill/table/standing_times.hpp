@@ -19,9 +19,9 @@ struct StepTime {
 
 /// The steps that a day is made of; a table holds them all.
 inline constexpr std::string_view standing_steps[] = {
-    "arrive",      "align",         "survey",      "plug a hole",   "crack check",
-    "mount torch", "clean a layer", "step a ring", "mount tool",    "measure size",
-    "strip",       "leave",         "crack test",  "heat treatment"};
+    "arrive",       "align",         "survey",      "plug a hole",   "crack check",
+    "mount torch",  "clean a layer", "step a ring", "peen a stitch", "mount tool",
+    "measure size", "strip",         "leave",       "crack test",    "heat treatment"};
 
 /// Reads standing_times.json, file after file; a later file corrects step by step. Throws Faulty
 /// (Origin::table), also for a step that no day has, a time outside its range, and a step that is in no file.

@@ -149,6 +149,7 @@ inline auto time_object(const HeatBalance& balance, Time arc) {
         member<"delay_s">(when(balance.warms_up(), cold.delay)), member<"arc_s">(arc),
         member<"pause_s">(when(hot_is_whole, hot.pausing)),
         member<"told_pause_s">(when(hot_is_whole, hot.told_pausing)),
+        member<"stitches">(when(hot.stitches > 0, hot.stitches)),
         member<"rests">(when(hot_is_whole, hot.rests)), member<"rest_s">(when(hot_is_whole, hot.resting)),
         member<"rest_low_s">(when(plated && cold_is_whole, cold.resting)),
         member<"reheats">(when(cold_is_whole, cold.reheats)),
