@@ -67,6 +67,14 @@ def given_fault(text, path, job):
     return None if good else f"job {path}: {text!r} for {value}"
 
 
+def words_of_cover(need):
+    """What to load of a need, or that it is not known."""
+    packs = " + ".join(f"{one['count']:.0f} × {one['pack']}" for one in need["cover"])
+    if "unknown" in need:
+        return f"{packs or 'no pack known'}, and more, not known" if "need" in need else "not known"
+    return packs or "no pack known"
+
+
 def inputs_fault(text, path, result):
     for symbol, one in at(result, path).items():
         if not isinstance(one["value"], list):
@@ -93,7 +101,7 @@ def figure_faults(driver, result, job):
         elif name == "data-given":
             faults.append(given_fault(text, path, job))
         elif name == "data-cover":
-            cover = " + ".join(f"{one['count']:.0f} × {one['pack']}" for one in at(result, path)) or "no pack known"
+            cover = words_of_cover(at(result, path.rpartition(".")[0]))
             faults.append(None if text == cover else f"{path}: {text!r} for {cover!r}")
         else:
             faults.append(inputs_fault(text, path, result))

@@ -93,7 +93,7 @@ void add_faces_and_grooves(Sketch::Bore& bore, Draw& draw) {
         bore.faces.push_back({inner, inner + draw.size(10, 80), draw.size(0.5, 4)});
     }
     for (int i = draw.chance(30) ? draw.whole(1, 3) : 0; i > 0; --i)
-        bore.grooves.push_back({bore.finish + draw.size(0, 14), draw.size(1, 8)});
+        bore.grooves.push_back({bore.finish + draw.size(0, 14), std::min(draw.size(1, 8), bore.length / 4)});
 }
 
 Sketch::Bore random_bore(Draw& draw, int number) {

@@ -149,7 +149,8 @@ class Follower {
             run_.arc_heat += settings_.arc * pass.rings[ring];
             log_.add_ring(began);
             run_.stitches += settings_.by_stitches;
-            if (!(run_.ring_peak < near_melting))
+            if (!(run_.ring_peak < near_melting) ||
+                !(log_.mean() < near_melting)) // of a film of metal not even a number
                 return give_up(HeatEnd::melts, near_melting);
         }
         log_.end_layer();
