@@ -76,8 +76,9 @@ TEST_CASE("no piece is roughed or finished before it has cooled") {
 }
 
 TEST_CASE("two lugs on one bar are aligned once, skimmed together and take turns") {
-    const Plan shared = two_eyes(true);
-    const Plan apart = two_eyes(false);
+    const std::string long_day = R"("working_day": "16 h", "breaks": "0 min",)"; // no evening between them
+    const Plan shared = two_eyes(true, long_day);
+    const Plan apart = two_eyes(false, long_day);
     CHECK_THAT(minutes_of(shared, "", "set up and align the bar"), WithinAbs(90, 1e-9));
     CHECK_THAT(minutes_of(apart, "", "set up and align the bar"), WithinAbs(180, 1e-9));
     CHECK(begins(shared, "", "skim eye 2") < begins(shared, "eye 1", "mount torch"));
@@ -129,4 +130,32 @@ TEST_CASE("without a heat balance there is no day, and the notes say why") {
     CHECK_FALSE(weak.day);
     CHECK(std::count(weak.notes.begin(), weak.notes.end(),
                      "day: left out, because the heat of eye does not come to its end.") == 1);
+}
+
+TEST_CASE("electrodes are welded by hand: no torch is mounted, and changing and chipping takes its time") {
+    // 2 min for each minute of arc of the longest ring, after every ring of a layer but the last, on top of
+    // the 12 s of stepping over (the table of standing times).
+    const Plan plan = ringfill::plan(job_from(R"({ "format": "ringfill-job/1", "title": "Lug", "units": "mm",
+            "procedures": { "main": { "filler": "steel/E7018-H8", "wire": "3.2 mm", "current": "125 A",
+              "voltage": "23 V", "travel": "150 mm/min" } },
+            "heater": { "kind": "propane", "power": "30 kW", "efficiency": 0.25 },
+            "bores": [ { "name": "lug", "base": "steel/C45", "finish_diameter": 80, "length": 40,
+              "boss_diameter": 160, "carry_off": "2 W/K", "worn": { "diameter": 84 } } ] })"),
+                                     shop());
+    REQUIRE(plan.day);
+    CHECK(begins(plan, "lug", "mount torch") < 0);
+    CHECK_THAT(minutes_of(plan, "lug", "rig the burner"), WithinAbs(10, 1e-9));
+    const BorePlan& bore = plan.bores.front();
+    double longest_ring = 0;
+    double least_pauses = 0;
+    for (const Layer& layer : bore.layers)
+        longest_ring = std::max(longest_ring, layer.arc.value() / layer.rings);
+    for (const Layer& layer : bore.layers)
+        least_pauses += (layer.rings - 1) * (12 + 2 * longest_ring);
+    CHECK_THAT(bore.heat_balance->hot.settings.step_over.value(), WithinAbs(12 + 2 * longest_ring, 1e-6));
+    CHECK(bore.heat_balance->hot.run.told_pausing.value() + bore.heat_balance->hot.run.resting.value() >=
+          least_pauses - 1e-6);
+    CHECK(std::count_if(plan.assumed.begin(), plan.assumed.end(), [](const Assumed& one) {
+              return one.path == "procedures.main.step_over" && one.source == "arc-share-study";
+          }) == 1);
 }

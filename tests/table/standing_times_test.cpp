@@ -11,7 +11,8 @@ using namespace ringfill::testing;
 
 namespace {
 
-const Bibliography known = {{"practice", {"common practice", "-", "-", "practice", "memory"}}};
+const Bibliography known = {{"practice", {"common practice", "-", "-", "practice", "memory"}},
+                            {"arc-share-study", {"study of arc time", "-", "-", "paper", "read"}}};
 
 Document file_of(const std::string& times) {
     return parse(

@@ -98,10 +98,12 @@ WorkBlock hot_block(const BorePlan& planned, const Times& times) {
     const HeatBalance& balance = *planned.heat_balance;
     const HeatRun& hot = balance.hot.run;
     const HeatRun& cold = balance.cold().run;
-    WorkBlock block{{standing(times, steps::mount_torch), {steps::preheat, cold.warm_up.time + cold.delay}},
-                    true,
-                    steps::cool_to_rough,
-                    *longest_cooling(balance, &BossCooling::to_rough)};
+    WorkBlock block{{}, true, steps::cool_to_rough, *longest_cooling(balance, &BossCooling::to_rough)};
+    if (!planned.deposition.piece) // electrodes and rods are welded by hand
+        block.steps.push_back(standing(times, steps::mount_torch));
+    if (preheats_by_flame(planned))
+        block.steps.push_back(standing(times, steps::rig_burner));
+    block.steps.push_back({steps::preheat, cold.warm_up.time + cold.delay});
     add_rings(block.steps, hot);
     block.steps.push_back({steps::reheat, cold.reheating});
     block.steps.push_back({steps::hold, std::max(hot.post_heating, cold.post_heating)});
@@ -137,6 +139,11 @@ WorkBlock finishing(const BoringPlan& boring, const Times& times) {
 }
 
 } // namespace
+
+bool preheats_by_flame(const BorePlan& planned) {
+    const auto& balance = planned.heat_balance;
+    return balance && !balance->heater.fuel.empty() && balance->cold().run.warm_up.time > Time();
+}
 
 JobWork work_on(const Job& job, const std::vector<BorePlan>& bores, const std::vector<StepTime>& times) {
     JobWork work{standing(times, steps::unload), {}, standing(times, steps::pack)};

@@ -9,6 +9,9 @@
 
 namespace ringfill {
 
+/// Whether a flame warms a bore up before it is welded.
+bool preheats_by_flame(const BorePlan& planned);
+
 /// All the work on a job: its lines with the pieces of every bore, bores without a line each on its own. All
 /// bores of a line are measured and skimmed on one set-up before one is welded: the tool is on, and the weld
 /// pulls the axis. Then each has its crack check; from the first flame to the last ring and the hold;

@@ -9,6 +9,7 @@
 
 #include <ringfill/boring/bore_boring.hpp>
 #include <ringfill/caution/rules.hpp>
+#include <ringfill/day/assumed_times.hpp>
 #include <ringfill/fault/place.hpp>
 #include <ringfill/weld/setting_notes.hpp>
 
@@ -121,7 +122,7 @@ std::vector<std::string> notes(const PlannedWork& work, const PlannedDay& day) {
     return all;
 }
 
-std::vector<Assumed> assumed(const PlannedWork& work) {
+std::vector<Assumed> assumed(const PlannedWork& work, const std::vector<StepTime>& times) {
     std::vector<Assumed> all = work.job.assumed;
     for (const Settings& one : work.settings)
         leave_out_unfit(all, one);
@@ -129,6 +130,7 @@ std::vector<Assumed> assumed(const PlannedWork& work) {
     for (const Settings& one : work.settings)
         ranges::push_back(all, assumed_settings(one, work.job.units));
     ranges::push_back(all, assumed_cutting(work.bores, work.job.units));
+    ranges::push_back(all, assumed_times(work.settings, work.bores, times));
     return all;
 }
 

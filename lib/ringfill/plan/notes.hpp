@@ -14,6 +14,6 @@ namespace ringfill {
 std::vector<std::string> notes(const PlannedWork& work, const PlannedDay& day);
 
 /// The values that a plan counts with because the job leaves them out.
-std::vector<Assumed> assumed(const PlannedWork& work);
+std::vector<Assumed> assumed(const PlannedWork& work, const std::vector<StepTime>& times);
 
 } // namespace ringfill

@@ -10,6 +10,7 @@
 #include <ringfill/caution/doubt.hpp>
 #include <ringfill/heat/bore_heat.hpp>
 #include <ringfill/heat/heat_balance.hpp>
+#include <ringfill/heat/pauses.hpp>
 #include <ringfill/job/read_job.hpp>
 #include <ringfill/plan/notes.hpp>
 #include <ringfill/survey/survey_working.hpp>
@@ -86,17 +87,15 @@ std::vector<BalanceCase> balance_cases(const Figures& figures,
                                        const Shop& shop) {
     const auto heater = heat_source(job.heater, shop.fuels);
     const Temperature ambient = job.site.ambient.value_or(usual_ambient);
-    const auto standing = [&](std::string_view step) {
-        return step_time(shop.standing_times, step).time.value;
-    };
     std::vector<BalanceCase> cases;
     for (std::size_t i = 0; i < figures.bores.size(); ++i) {
         const BoreFigures& bore = figures.bores[i];
-        const Procedure& procedure = *figures.given[i].settings.procedure;
+        const LeastPauses pauses = pauses_of(figures.given[i].settings, passes[i], shop.standing_times);
         cases.push_back({job.bores[i], bore.build, figures.given[i].base, bore.heat, passes[i], ambient,
                          heater, shop.cutting.rough_below.value, shop.cutting.finish_below.value,
-                         bore.bead.pitch, procedure.step_over.value_or(standing("step a ring")),
-                         standing("peen a stitch"), standing("clean a layer"), job.blanket});
+                         bore.bead.pitch, pauses.step_over,
+                         step_time(shop.standing_times, "peen a stitch").time.value, pauses.cleaning,
+                         job.blanket});
     }
     return cases;
 }
@@ -186,7 +185,7 @@ Plan plan(const Job& job, const Shop& shop, const Progress& progress, const RunB
     plan.cautions = cautions(work, shop);
     plan.sources = cited(plan.cautions, job, shop);
     plan.notes = notes(work, day);
-    plan.assumed = assumed(work);
+    plan.assumed = assumed(work, shop.standing_times);
     plan.quote = quote(work, taken, day, shop.currencies, faults);
     refuse_if_any(Origin::job, faults);
     plan.take = std::move(taken.needs);

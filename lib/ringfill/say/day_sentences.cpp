@@ -1,10 +1,12 @@
 #include <ringfill/say/day_sentences.hpp>
 
+#include <iterator>
 #include <map>
 #include <optional>
 
 #include <fmt/format.h>
 
+#include <range/v3/algorithm/find_if.hpp>
 #include <range/v3/view/enumerate.hpp>
 
 #include <ringfill/day/calendar.hpp>
@@ -38,6 +40,13 @@ Sentences day_sentences(const DayPlan& plan) {
     return sentences;
 }
 
+namespace {
+
+/// What the hot work on a piece begins with, the first that there is.
+constexpr Step torch_steps[] = {steps::mount_torch, steps::rig_burner, steps::preheat, steps::weld};
+
+} // namespace
+
 std::vector<PieceClock> piece_clocks(const Schedule& day, const BorePlan& bore) {
     std::vector<PieceClock> pieces;
     for (int piece = 1; piece <= bore.count; ++piece) {
@@ -50,9 +59,10 @@ std::vector<PieceClock> piece_clocks(const Schedule& day, const BorePlan& bore) 
                 last_ring = entry.step.is_among_rings ? i : last_ring;
             }
         const auto has = [&](Step step) { return first.contains(step); };
-        if (last_ring && has(steps::mount_torch) && has(steps::mount_tool) && has(steps::finish))
-            pieces.push_back({name, first[steps::mount_torch], *last_ring, first[steps::mount_tool],
-                              first[steps::finish]});
+        const auto torch = ranges::find_if(torch_steps, has);
+        if (last_ring && torch != std::end(torch_steps) && has(steps::mount_tool) && has(steps::finish))
+            pieces.push_back(
+                {name, first[*torch], *last_ring, first[steps::mount_tool], first[steps::finish]});
     }
     return pieces;
 }

@@ -15,7 +15,7 @@ Sentences day_sentences(const DayPlan& plan);
 /// ends.
 struct PieceClock {
     std::string name;
-    std::size_t torch = 0;     ///< begins: the torch is mounted
+    std::size_t torch = 0;     ///< begins: torch or burner, or the flame or arc where there is neither
     std::size_t last_ring = 0; ///< ends with it
     std::size_t rough = 0;     ///< begins
     std::size_t finish = 0;    ///< begins

@@ -108,10 +108,6 @@ std::vector<std::string> setting_notes(const Settings& found, UnitSystem units) 
     if (found.gas && !ranges::contains(found.filler->gases, procedure.gas))
         note(fmt::format("{} is not a gas that {} is usually welded with ({}).", procedure.gas,
                          procedure.filler, listed(found.filler->gases, ", ")));
-    if (found.filler->form == FillerForm::stick)
-        note("changing electrodes and chipping slag is in no time here, and the boss cools meanwhile: reckon "
-             "a "
-             "minute or more for each.");
     if (found.filler->form == FillerForm::rod)
         note("the rod is added by hand: how fast is what the job says, or the low end of its range; tungsten "
              "electrodes, cups and flux are not counted.");
