@@ -1,5 +1,7 @@
 #include <ringfill/day/assumed_times.hpp>
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include <range/v3/algorithm/any_of.hpp>
@@ -9,8 +11,8 @@
 
 namespace ringfill {
 
-std::vector<Assumed> assumed_times(const std::vector<Settings>& settings, const std::vector<BorePlan>& bores,
-                                   const std::vector<StepTime>& times) {
+std::vector<Assumed> assumed_times(const Job& job, const std::vector<Settings>& settings,
+                                   const std::vector<BorePlan>& bores, const std::vector<StepTime>& times) {
     std::vector<Assumed> assumed;
     const Sourced<Time>& cleaning = step_time(times, "clean a layer").time;
     for (const Settings& own : settings) {
@@ -36,6 +38,13 @@ std::vector<Assumed> assumed_times(const std::vector<Settings>& settings, const 
         const StepTime& rigging = step_time(times, steps::rig_burner.standing);
         assumed.push_back({"standing_times.rig burner", show(rigging.time.value), rigging.time.source});
     }
+    Time soak;
+    for (const BorePlan& bore : bores)
+        if (soaks_by_wall(job, bore) && soaking_time(bore) > usual_start_delay)
+            soak = std::max(soak, soaking_time(bore));
+    if (soak > Time())
+        assumed.push_back(
+            {"heater.start_delay", show(soak) + " at most, 2 min in 25 mm of wall", "ISO13916"});
     return assumed;
 }
 

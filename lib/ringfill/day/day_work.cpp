@@ -94,7 +94,7 @@ Time treatment_time(const BoreHeat& heat, const Times& times) {
 
 /// From the first flame to the last ring and the hold. What is not fit for service as welded is bored only
 /// after its heat treatment.
-WorkBlock hot_block(const BorePlan& planned, const Times& times) {
+WorkBlock hot_block(const Job& job, const BorePlan& planned, const Times& times) {
     const HeatBalance& balance = *planned.heat_balance;
     const HeatRun& hot = balance.hot.run;
     const HeatRun& cold = balance.cold().run;
@@ -103,7 +103,8 @@ WorkBlock hot_block(const BorePlan& planned, const Times& times) {
         block.steps.push_back(standing(times, steps::mount_torch));
     if (preheats_by_flame(planned))
         block.steps.push_back(standing(times, steps::rig_burner));
-    block.steps.push_back({steps::preheat, cold.warm_up.time + cold.delay});
+    block.steps.push_back({steps::preheat, cold.warm_up.time});
+    block.steps.push_back({steps::soak, soaks_by_wall(job, planned) ? soaking_time(planned) : cold.delay});
     add_rings(block.steps, hot);
     block.steps.push_back({steps::reheat, cold.reheating});
     block.steps.push_back({steps::hold, std::max(hot.post_heating, cold.post_heating)});
@@ -145,6 +146,15 @@ bool preheats_by_flame(const BorePlan& planned) {
     return balance && !balance->heater.fuel.empty() && balance->cold().run.warm_up.time > Time();
 }
 
+Time soaking_time(const BorePlan& planned) {
+    return std::max(planned.heat_balance->cold().run.delay, equalising_time(*planned.heat.wall));
+}
+
+bool soaks_by_wall(const Job& job, const BorePlan& planned) {
+    return preheats_by_flame(planned) && !planned.heat_balance->heater.stays && planned.heat.wall &&
+           !(job.heater && job.heater->start_delay);
+}
+
 JobWork work_on(const Job& job, const std::vector<BorePlan>& bores, const std::vector<StepTime>& times) {
     JobWork work{standing(times, steps::unload), {}, standing(times, steps::pack)};
     for (std::size_t i = 0; i < bores.size(); ++i)
@@ -160,7 +170,7 @@ JobWork work_on(const Job& job, const std::vector<BorePlan>& bores, const std::v
                                                             standing(times, steps::take_off_bar)});
             add_survey_and_skim(line->set_up.steps, name, planned.boring, times);
             line->bores.push_back({name,
-                                   {before_the_weld(job.bores[i], times), hot_block(planned, times),
+                                   {before_the_weld(job.bores[i], times), hot_block(job, planned, times),
                                     roughing(planned, times), finishing(planned.boring, times)},
                                    planned.heat.preheat.asked != PreheatState::none});
         }

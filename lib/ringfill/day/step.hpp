@@ -43,6 +43,7 @@ inline constexpr Step plug_holes{"plug holes", Phase::set_up, "plug a hole"};
 inline constexpr Step mount_torch{"mount torch", Phase::set_up, "mount torch", true};
 inline constexpr Step rig_burner{"rig the burner", Phase::set_up, "rig burner"};
 inline constexpr Step preheat{"preheat", Phase::heating, {}, true, true};
+inline constexpr Step soak{"let the heat even out, read it", Phase::heating, {}, true, true};
 inline constexpr Step wait_too_hot{"wait: too hot after", Phase::waiting, {}, true, true, true};
 inline constexpr Step clean_layer{"clean the layer", Phase::welding, {}, true, true, true};
 inline constexpr Step weld{"weld", Phase::welding, {}, true, true, true};

@@ -130,7 +130,7 @@ std::vector<Assumed> assumed(const PlannedWork& work, const std::vector<StepTime
     for (const Settings& one : work.settings)
         ranges::push_back(all, assumed_settings(one, work.job.units));
     ranges::push_back(all, assumed_cutting(work.bores, work.job.units));
-    ranges::push_back(all, assumed_times(work.settings, work.bores, times));
+    ranges::push_back(all, assumed_times(work.job, work.settings, work.bores, times));
     return all;
 }
 
