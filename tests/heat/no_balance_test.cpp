@@ -1,62 +1,14 @@
 #include <functional>
-#include <optional>
 #include <string>
-#include <vector>
 
 #include <catch2/catch.hpp>
 
-#include <ringfill/heat/heat_balance.hpp>
-#include <ringfill/material/registry.hpp>
-
-#include "heat/heat_balance_sample.hpp"
+#include "heat/known_balance.hpp"
 
 using namespace ringfill;
 using namespace ringfill::testing;
 
 namespace {
-
-/// What a balance is worked out from, each part of it to be taken away.
-struct Known {
-    WornBore bore;
-    Build build;
-    Base base;
-    BoreHeat heat;
-    std::vector<RingPass> passes;
-    std::optional<HeatSource> heater;
-    Temperature ambient = celsius(4);
-
-    FollowedHeat follow() const {
-        const BalanceCase all{bore,
-                              build,
-                              base,
-                              heat,
-                              passes,
-                              ambient,
-                              heater,
-                              celsius(60),
-                              celsius(40),
-                              millimetres(4.3),
-                              in_si<Time>(12),
-                              in_si<Time>(15),
-                              in_si<Time>(240),
-                              millimetres(25)};
-        return follow_heat({all}).front();
-    }
-};
-
-/// All that the job of the sample gives.
-Known all_known() {
-    const Job job = job_from(BalanceJob().text());
-    const Plan plan = ringfill::plan(job, shop());
-    const BorePlan& bore = plan.bores.front();
-    std::vector<Fault> faults;
-    const Base* base = find_base(shop().registry, job.bores.front().base, "", faults);
-    REQUIRE(base);
-    REQUIRE(bore.heat_balance);
-    return {
-        job.bores.front(),        bore.build, *base, bore.heat, rings_by_hand(bore, job.bores.front().length),
-        bore.heat_balance->heater};
-}
 
 /// Why there is no balance once that is taken away; empty when there is one.
 std::string reason_without(const std::function<void(Known&)>& take_away) {

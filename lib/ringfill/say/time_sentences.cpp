@@ -12,6 +12,7 @@
 #include <ringfill/heat/heat_balance.hpp>
 #include <ringfill/heat/stitches.hpp>
 #include <ringfill/heat/surface_loss.hpp>
+#include <ringfill/heat/waits.hpp>
 
 namespace ringfill {
 namespace {
@@ -146,6 +147,17 @@ std::string pauses_in_words(const HeatBalance& balance, UnitSystem units) {
     return text;
 }
 
+/// What shortens long waits, and by how much.
+std::string shorter_waits_in_words(const HeatBalance& balance, UnitSystem units) {
+    const auto waits = shorter_with_plate(balance);
+    if (!waits)
+        return {};
+    return fmt::format(
+        "These waits, {} past stepping over, are for a boss with nothing on it. With one plate of {} "
+        "they are {}: say what stands on the boss (attached).",
+        show(waits->bare), show(waits->plate, units), waits->plated > Time() ? show(waits->plated) : "none");
+}
+
 /// How it cools bare and under a blanket.
 std::string cooling_in_words(const HeatBalance& balance, UnitSystem units) {
     const HeatRun& run = balance.hot.run;
@@ -206,9 +218,9 @@ std::string left_out(const HeatRun& run, std::size_t begin, std::size_t end) {
 
 Sentences time_sentences(const HeatBalance& balance, Time arc, UnitSystem units) {
     Sentences sentences;
-    for (std::string text :
-         {sum_of_it(balance, arc, units), warm_up_in_words(balance, units), pauses_in_words(balance, units),
-          cooling_in_words(balance, units), heater_in_words(balance, units)})
+    for (std::string text : {sum_of_it(balance, arc, units), warm_up_in_words(balance, units),
+                             pauses_in_words(balance, units), shorter_waits_in_words(balance, units),
+                             cooling_in_words(balance, units), heater_in_words(balance, units)})
         if (!text.empty())
             sentences.push_back({std::move(text)});
     return sentences;

@@ -106,6 +106,8 @@ TEST_CASE("both runs are told where the job does not say what carries heat off")
     const std::string text = time_text(planned(open), UnitSystem::metric);
     CHECK(lines_with(text, "warm-up ") == 2);
     CHECK_THAT(text, Contains("With one plate of 42.8 mm on it"));
+    CHECK_THAT(text, Contains("(attached)"));
+    CHECK_THAT(time_text(planned({}), UnitSystem::metric), !Contains("(attached)"));
 }
 
 TEST_CASE("a run that does not end well says so and goes as far as it goes") {
