@@ -188,6 +188,10 @@ TEST_CASE("rules of several fields hold for a job made by hand") {
 }
 
 TEST_CASE("hours and prices made by hand are judged") {
+    CHECK(told([](Job& job) { job.breaks = in_si<Time>(8.5 * 3600); }) ==
+          Lines{"breaks: 510 min is out of range; give a value from 0 min to 480 min"});
+    CHECK(told_as_of_a_file([](Job& job) { job.breaks = job.working_day = in_si<Time>(4 * 3600); }) ==
+          "breaks:");
     CHECK(told([](Job& job) { job.day_start = in_si<Time>(not_a_number); }) ==
           Lines{R"(start: "24:00" is no time of day; write it like "07:00")"});
     CHECK(told([](Job& job) { job.reserve = -1; }) ==
