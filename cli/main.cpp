@@ -1,8 +1,11 @@
 #include <csignal>
 #include <exception>
+#include <functional>
 #include <map>
+#include <string>
 #include <string_view>
 #include <variant>
+#include <vector>
 
 #include <fmt/format.h>
 
@@ -11,7 +14,9 @@
 
 #include "commands/commands.hpp"
 #include "exit_code.hpp"
+#include "table_folder.hpp"
 #include "terminal.hpp"
+#include "watched_run.hpp"
 
 namespace ringfill::cli {
 namespace {
@@ -29,14 +34,10 @@ ExitCode run(const Request& request) {
     return planned;
 }
 
-int answer(int argc, const char* const* argv) {
+/// Does something and tells the faults it throws.
+ExitCode with_faults_told(const std::function<ExitCode()>& something) {
     try {
-        const auto asked = read_command_line(argc, argv);
-        if (const Answer* answer = std::get_if<Answer>(&asked))
-            deliver(answer->text, {});
-        else
-            return run(std::get<Request>(asked));
-        return planned;
+        return something();
     } catch (const Faulty& faulty) {
         complain(fmt::format("{}\n", faulty.what()));
         return exit_code_of(faulty.origin());
@@ -48,10 +49,24 @@ int answer(int argc, const char* const* argv) {
     }
 }
 
+ExitCode answer(int argc, const char* const* argv) {
+    const auto asked = read_command_line(argc, argv);
+    if (const Answer* answer = std::get_if<Answer>(&asked)) {
+        deliver(answer->text, {});
+        return planned;
+    }
+    const Request& request = std::get<Request>(asked);
+    const bool reads_plugins = request.command != "start" && request.check.empty() && request.schema.empty();
+    const auto foreign = reads_plugins ? foreign_plugins(request.plugins) : std::vector<std::string>();
+    if (!foreign.empty())
+        return run_watched(foreign, [&] { return with_faults_told([&] { return run(request); }); });
+    return run(request);
+}
+
 } // namespace
 } // namespace ringfill::cli
 
 int main(int argc, char** argv) {
     (void)std::signal(SIGPIPE, SIG_IGN); // a closed pipe is an error of write(), not a killed program
-    return ringfill::cli::answer(argc, argv);
+    return ringfill::cli::with_faults_told([&] { return ringfill::cli::answer(argc, argv); });
 }

@@ -25,4 +25,8 @@ Shelf shelf_for(const std::string& users_folder);
 /// Throws Faulty (Origin::file) when a folder that the user names is not there.
 std::vector<std::string> plugin_folders(const std::string& users_folder);
 
+/// The files of plugins of others in those folders. Among the product's own, those count whose name is no
+/// family of its tables. A folder that is not there holds none.
+std::vector<std::string> foreign_plugins(const std::string& users_folder);
+
 } // namespace ringfill::cli

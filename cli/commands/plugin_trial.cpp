@@ -6,6 +6,7 @@
 #include <chrono>
 #include <csignal>
 #include <cstdio>
+#include <cstdlib>
 #include <cstring>
 #include <iostream>
 #include <stdexcept>
@@ -14,6 +15,7 @@
 
 #include <fcntl.h>
 #include <poll.h>
+#include <sys/prctl.h>
 #include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -21,15 +23,17 @@
 #include <fmt/format.h>
 
 #include <ringfill/fault/printable.hpp>
+#include <ringfill/material/plugin_run.hpp>
 
 #include "../progress_line.hpp"
+#include "../shared_memory.hpp"
 
 namespace ringfill::cli {
 namespace {
 
 using Clock = std::chrono::steady_clock;
 
-constexpr std::chrono::seconds time_limit{20}; // for one rule: none takes that long
+constexpr std::chrono::seconds time_limit{20}; // for one call, or for what a rule does without one
 constexpr std::size_t longest_trial_line = 1'000;
 constexpr std::size_t most_kept = 1'000'000; // of what the child writes; the rest is read and forgotten
 
@@ -82,8 +86,11 @@ void write_line(int descriptor, char kind, const std::string& text) {
 }
 
 /// The child: a crash must end it plainly, and what was printed must arrive.
-[[noreturn]] void be_child(const std::string& file, const Bibliography& sources, Pipes& pipes) {
-    ::setpgid(0, 0); // so that what the plugin starts can be ended with it
+[[noreturn]] void be_child(const std::string& file, const Bibliography& sources, Pipes& pipes,
+                           PluginTrace& trace) {
+    ::setpgid(0, 0);                      // so that what the plugin starts can be ended with it
+    ::prctl(PR_SET_CHILD_SUBREAPER, 1UL); // and is seen, also when what has started it is gone
+    note_plugin_runs(&trace);
     for (Pipe* pipe : {&pipes.out, &pipes.err, &pipes.report})
         pipe->close_end(0);
     const rlimit no_core{0, 0};
@@ -107,7 +114,7 @@ void write_line(int descriptor, char kind, const std::string& text) {
     } catch (const std::exception& error) {
         write_line(report, own_fault, error.what());
     }
-    ::_exit(EXIT_SUCCESS);
+    std::exit(EXIT_SUCCESS); // as the program ends, with what the plugin has left to be done then
 }
 
 void keep(std::string& text, const char* data, ssize_t bytes) {
@@ -145,14 +152,15 @@ std::string rule_begun(const std::string& report) {
     return report.empty() ? std::string() : report.substr(from, report.find('\n', from) - from);
 }
 
-/// Listens until the child has ended, or has reported nothing for too long.
-Heard listen(pid_t child, const std::array<int, 3>& descriptors) {
+/// Listens until the child has ended, or has neither reported anything nor begun a call for too long.
+Heard listen(pid_t child, const std::array<int, 3>& descriptors, const PluginTrace& trace) {
     Heard heard;
     ProgressLine line;
     std::array<pollfd, 3> open{};
     for (std::size_t i = 0; i < open.size(); ++i)
         open[i] = {descriptors[i], POLLIN, 0};
     auto deadline = Clock::now() + time_limit;
+    unsigned calls = 0;
     for (bool ended = false; !ended;) {
         constexpr int a_moment_ms = 20;
         ::poll(open.data(), open.size(), a_moment_ms);
@@ -167,7 +175,7 @@ Heard listen(pid_t child, const std::array<int, 3>& descriptors) {
             ::kill(-child, SIGKILL); // what the plugin has started and left behind
         const std::size_t reported = heard.texts[2].size();
         read_what_is_there(open, heard);
-        if (heard.texts[2].size() > reported)
+        if (heard.texts[2].size() > reported || trace.calls != std::exchange(calls, trace.calls))
             deadline = Clock::now() + time_limit;
         line.show("trying: " + rule_begun(heard.texts[2]), 0, 0);
     }
@@ -209,19 +217,21 @@ std::string ending(const Heard& heard) {
 
 PluginTrial try_plugin(const std::string& file, const Bibliography& sources) {
     Pipes pipes;
+    const SharedMemory<PluginTrace> trace;
     std::cout.flush();
     (void)std::fflush(nullptr); // or the child would print it once more
     const pid_t child = ::fork();
     if (child < 0)
         throw std::system_error(errno, std::generic_category(), "a process for the plugin");
     if (child == 0)
-        be_child(file, sources, pipes);
+        be_child(file, sources, pipes, *trace);
     ::setpgid(child, child); // whoever comes first
     for (Pipe* pipe : {&pipes.out, &pipes.err, &pipes.report})
         pipe->close_end(1);
-    const Heard heard = listen(child, {pipes.out.reading(), pipes.err.reading(), pipes.report.reading()});
+    const Heard heard =
+        listen(child, {pipes.out.reading(), pipes.err.reading(), pipes.report.reading()}, *trace);
     PluginTrial trial;
-    if (!read_report(heard.texts[2], trial))
+    if (!read_report(heard.texts[2], trial) || heard.too_slow || heard.status != 0)
         trial.ended_early = ending(heard);
     trial.printed = heard.texts[0];
     trial.complained = heard.texts[1];

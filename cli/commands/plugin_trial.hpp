@@ -16,7 +16,7 @@ struct PluginTrial {
     std::string complained;      ///< to standard error, likewise
 };
 
-/// Tries a plugin in a child process with a limit of time for each rule, so that one that crashes, exits or
+/// Tries a plugin in a child process with a limit of time for each call, so that one that crashes, exits or
 /// loops is reported. Throws std::runtime_error when no process can be had, or for a fault of our own in it.
 PluginTrial try_plugin(const std::string& file, const Bibliography& sources);
 

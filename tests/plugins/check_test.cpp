@@ -40,6 +40,7 @@ TEST_CASE("materials --check prints a line a rule and ends with 0 when all are k
     CHECK(outcome.err.empty());
     CHECK(outcome.out == "loads: kept\n"
                          "exports ringfill_material_v1 only: kept\n"
+                         "leaves nothing to run at the end of the program: kept\n"
                          "brings a table that can be read: kept\n"
                          "answers every question on the metals of its table: kept\n"
                          "gives the same answer to the same question: kept\n"
@@ -48,12 +49,16 @@ TEST_CASE("materials --check prints a line a rule and ends with 0 when all are k
                          "calls a topic it does not know unsupported: kept\n"
                          "asks no less of a thicker wall: kept\n"
                          "asks no less for more hydrogen: kept\n"
+                         "answers each question within 2 seconds: kept\n"
                          "leaves the locale alone: kept\n"
                          "leaves the decimal point alone: kept\n"
                          "leaves the working directory alone: kept\n"
                          "leaves the rights of new files alone: kept\n"
                          "leaves the signal handlers alone: kept\n"
                          "leaves the open files alone: kept\n"
+                         "leaves the blocked signals alone: kept\n"
+                         "leaves the limits of the process alone: kept\n"
+                         "leaves the child processes alone: kept\n"
                          "leaves the threads alone: kept\n"
                          "comes back from every call: kept\n"
                          "prints nothing: kept\n");
@@ -75,7 +80,7 @@ TEST_CASE("materials --check reports a plugin that crashes") {
           "comes back from every call: broken: ended by signal 11 (Segmentation fault) while: " + asked +
               "\n");
     CHECK(outcome.err == plugin_file("crashes") +
-                             ": breaks 1 of the 5 rules of the plugin interface that were "
+                             ": breaks 1 of the 6 rules of the plugin interface that were "
                              "tried; put right what the list tells\n");
 }
 
@@ -84,6 +89,28 @@ TEST_CASE("materials --check reports a plugin that ends the program") {
     CHECK(outcome.status == 3);
     CHECK(broken_lines(outcome.out) ==
           "comes back from every call: broken: ended the program with exit status 0 while: " + asked + "\n");
+}
+
+TEST_CASE("materials --check reports a plugin that ends the program when it is loaded, or with it") {
+    CHECK(broken_lines(checked(plugin_file("ends_when_loaded")).out) ==
+          "comes back from every call: broken: ended the program with exit status 0 while: loads\n");
+    CHECK(broken_lines(checked(plugin_file("ends_at_end")).out) ==
+          "comes back from every call: broken: ended the program with exit status 5 while: the program "
+          "ended\n");
+}
+
+TEST_CASE("materials --check judges the time of the single answer") {
+    CHECK(broken_lines(checked(plugin_file("sleeps")).out)
+              .starts_with("answers each question within 2 seconds: broken: took 3."));
+    // Many quick answers may take longer than one slow one: 0.25 s for each of the 84 of the first rule.
+    CHECK(broken_lines(checked(plugin_file("dawdles")).out).empty());
+}
+
+TEST_CASE("materials --check finds what a plugin does to the processes of the program") {
+    for (const std::string name : {"forks", "leaves_child", "runs_program"})
+        CHECK(broken_lines(checked(plugin_file(name)).out)
+                  .starts_with("leaves the child processes alone: broken: was none left, none ended and "
+                               "became "));
 }
 
 TEST_CASE("materials --check stops a plugin that never comes back") {
@@ -100,7 +127,7 @@ TEST_CASE("materials --check reports a plugin that prints, and shows none of it 
     CHECK(broken_lines(outcome.out) == "prints nothing: broken: printed \"" + thinking + thinking + thinking +
                                            thinking + thinking + thinking + "thinki…\" to standard output\n");
     CHECK(outcome.err == plugin_file("prints") +
-                             ": breaks 1 of the 19 rules of the plugin interface that were "
+                             ": breaks 1 of the 24 rules of the plugin interface that were "
                              "tried; put right what the list tells\n");
     CHECK(broken_lines(checked(plugin_file("complains")).out) ==
           "prints nothing: broken: printed \"hello\" to standard error\n");

@@ -22,12 +22,16 @@ namespace {
 /// Puts back what the plugins of these tests change.
 class Keep {
   public:
-    Keep() : folder_(std::filesystem::current_path()), mask_(::umask(0)) { ::umask(mask_); }
+    Keep() : folder_(std::filesystem::current_path()), mask_(::umask(0)) {
+        ::umask(mask_);
+        ::sigprocmask(SIG_SETMASK, nullptr, &signals_);
+    }
     Keep(const Keep&) = delete;
     Keep& operator=(const Keep&) = delete;
     ~Keep() {
         std::filesystem::current_path(folder_);
         ::umask(mask_);
+        ::sigprocmask(SIG_SETMASK, &signals_, nullptr);
         std::signal(SIGINT, SIG_DFL);
         std::setlocale(LC_ALL, "C");
     }
@@ -35,6 +39,7 @@ class Keep {
   private:
     std::filesystem::path folder_;
     mode_t mask_;
+    sigset_t signals_ = {};
 };
 
 /// "rule: how", a line for each rule that a plugin breaks.
@@ -65,6 +70,7 @@ TEST_CASE("a good plugin keeps every rule, in a fixed order, each told as it beg
     const std::vector<std::string> expected = {
         "loads",
         "exports ringfill_material_v1 only",
+        "leaves nothing to run at the end of the program",
         "brings a table that can be read",
         "answers every question on the metals of its table",
         "gives the same answer to the same question",
@@ -73,12 +79,16 @@ TEST_CASE("a good plugin keeps every rule, in a fixed order, each told as it beg
         "calls a topic it does not know unsupported",
         "asks no less of a thicker wall",
         "asks no less for more hydrogen",
+        "answers each question within 2 seconds",
         "leaves the locale alone",
         "leaves the decimal point alone",
         "leaves the working directory alone",
         "leaves the rights of new files alone",
         "leaves the signal handlers alone",
         "leaves the open files alone",
+        "leaves the blocked signals alone",
+        "leaves the limits of the process alone",
+        "leaves the child processes alone",
         "leaves the threads alone",
     };
     CHECK(begun == expected);
@@ -88,7 +98,7 @@ TEST_CASE("a good plugin keeps every rule, in a fixed order, each told as it beg
 
 TEST_CASE("a plugin without a rule is not asked") {
     const auto rules = conformance(plugin_file("twin_a"), test_sources());
-    CHECK(rules.size() == 10);
+    CHECK(rules.size() == 14);
     CHECK(broken_by("twin_a").empty());
 }
 
@@ -130,6 +140,11 @@ TEST_CASE("each plugin breaks just its own rule") {
          "asks no less for more hydrogen: bad/B1 with steel/ER70S-6, \"M\" fell from 370.15 K to "
          "368.15 K when the hydrogen rose from 3 to 5 mL/100 g\n"},
         {"sets_locale", "leaves the locale alone: was C and became C.UTF-8\n"},
+        {"runs_at_end", "leaves nothing to run at the end of the program: registers a function that runs "
+                        "then, with atexit or as the destructor of a static object\n"},
+        {"blocks_signals", "leaves the blocked signals alone: was none and became 15\n"},
+        {"closes_output",
+         answers + "closed or replaced standard output" + about + "; leave the files of the program alone\n"},
         {"masks", "leaves the rights of new files alone: was 022 and became 000\n"},
     };
     ::umask(022);

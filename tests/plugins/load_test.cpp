@@ -52,6 +52,8 @@ const std::vector<Refusal> refused_when_loaded = {
     {"table_not_utf8", "brings a table that is not UTF-8 at byte 9" + again},
     {"fast_math", "changes the floating-point mode of the program when it is loaded; build it again without "
                   "-ffast-math, -Ofast and -funsafe-math-optimizations"},
+    {"takes_output_when_loaded", "closes or replaces standard output when it is loaded; build the plugin "
+                                 "again without what does that"},
     {"undefined_symbol",
      "cannot be loaded: undefined symbol: nowhere_answer; install what it needs, or build it again "
      "with -Wl,-z,defs, which names what is missing"},

@@ -2,7 +2,6 @@
 
 #include <cmath>
 #include <exception>
-#include <mutex>
 #include <optional>
 #include <stdexcept>
 
@@ -11,7 +10,7 @@
 #include <ringfill/fault/fault.hpp>
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/material/answer_check.hpp>
-#include <ringfill/material/guard.hpp>
+#include <ringfill/material/plugin_run.hpp>
 
 namespace ringfill {
 namespace {
@@ -69,10 +68,8 @@ void safely(void* context, Parts... parts) noexcept {
     }
 }
 
-/// Calls the plugin; throws Breach for what it says, throws or leaves changed. The interface promises that no
-/// two calls of `answer` run at once, however many threads plan.
+/// Calls the plugin; throws Breach for what it says, throws or leaves changed.
 rf_status call(const Plugin& plugin, const rf_question& question, Said& said) {
-    static std::mutex turn_of_plugins;
     const rf_sink sink = {.size = sizeof sink,
                           .reserved = 0,
                           .context = &said,
@@ -82,8 +79,7 @@ rf_status call(const Plugin& plugin, const rf_question& question, Said& said) {
                           .fault = safely<take_fault>};
     rf_status status = RF_REFUSED;
     std::optional<std::string> thrown; // as text: nothing of the plugin's is kept
-    const std::lock_guard turn(turn_of_plugins);
-    ArithmeticGuard guard;
+    PluginRun run(plugin.file);
     try {
         status = plugin.answer(&sink, &question);
     } catch (const std::exception& error) {
@@ -91,14 +87,16 @@ rf_status call(const Plugin& plugin, const rf_question& question, Said& said) {
     } catch (...) {
         thrown = "something that is no std::exception";
     }
-    const bool arithmetic_changed = guard.put_back();
+    const LeftChanged left = run.end();
     if (said.broken)
         std::rethrow_exception(said.broken);
     if (thrown)
         throw Breach{"threw across the interface", "catch it in the plugin and give it to the sink's fault",
                      *thrown};
-    refuse_if(arithmetic_changed, "leave rounding, traps and small numbers as they are",
+    refuse_if(left.arithmetic, "leave rounding, traps and small numbers as they are",
               "changed the floating-point mode");
+    refuse_if(!left.stream.empty(), "leave the files of the program alone", "closed or replaced {}",
+              left.stream);
     return status;
 }
 

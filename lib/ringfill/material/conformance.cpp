@@ -1,9 +1,13 @@
 #include <ringfill/material/conformance.hpp>
 
 #include <algorithm>
+#include <chrono>
 #include <cstddef>
+#include <string_view>
 
 #include <fmt/format.h>
+
+#include <range/v3/algorithm/contains.hpp>
 
 #include <ringfill/document/parse.hpp>
 #include <ringfill/fault/listed.hpp>
@@ -19,8 +23,13 @@ namespace {
 struct Trial {
     Plugin plugin;
     Family family;
-    std::vector<Question> middles; ///< one on each pair of metals
+    std::vector<Question> middles;            ///< one on each pair of metals
+    std::chrono::duration<double> longest{0}; ///< that it took for one answer
+    std::string longest_on = {};              ///< the metals of that question
 };
+
+/// For one answer: a plan asks some dozens of times. Common practice, no source.
+constexpr std::chrono::seconds patience{2};
 
 /// The rules as they are tried, each told as it begins and ends.
 struct Rules {
@@ -53,8 +62,14 @@ std::string broken_exports(const std::string& file) {
     return names.empty() ? std::string() : fmt::format("exports {} too", printable(listed(names, ", ")));
 }
 
-FamilyAnswer answer_to(const Trial& trial, const Question& question) {
-    return ask(trial.plugin, question, trial.family.sources);
+/// What would run when the program ends: exit handlers, and destructors of static objects, which are handed
+/// to the system by the same function.
+std::string broken_end(const std::string& file) {
+    constexpr std::string_view registering[] = {"__cxa_at_quick_exit", "__cxa_atexit", "atexit", "on_exit"};
+    for (const std::string& name : imported_names(file))
+        if (ranges::contains(registering, name))
+            return "registers a function that runs then, with atexit or as the destructor of a static object";
+    return {};
 }
 
 /// The pair of metals in words: "steel/C45 with steel/ER70S-6".
@@ -62,8 +77,25 @@ std::string metals_of(const Trial& trial, const Question& question) {
     return fmt::format("{}/{} with {}", trial.family.name, question.grade, question.filler);
 }
 
+FamilyAnswer answer_to(Trial& trial, const Question& question) {
+    using Clock = std::chrono::steady_clock;
+    const auto begin = Clock::now();
+    FamilyAnswer answer = ask(trial.plugin, question, trial.family.sources);
+    if (const auto took = Clock::now() - begin; took > trial.longest) {
+        trial.longest = took;
+        trial.longest_on = metals_of(trial, question);
+    }
+    return answer;
+}
+
+std::string broken_patience(const Trial& trial) {
+    return trial.longest <= patience
+               ? std::string()
+               : fmt::format("took {:.1f} s on {}", trial.longest.count(), trial.longest_on);
+}
+
 /// All answers on a pair of metals, in the order of the questions, whichever is asked first.
-std::vector<FamilyAnswer> answers_on(const Trial& trial, const Question& middle, bool backwards = false) {
+std::vector<FamilyAnswer> answers_on(Trial& trial, const Question& middle, bool backwards = false) {
     const std::vector<Question> questions = all_questions(middle);
     std::vector<FamilyAnswer> answers(questions.size());
     for (std::size_t k = 0; k < questions.size(); ++k) {
@@ -82,7 +114,7 @@ std::size_t print_of(const std::vector<FamilyAnswer>& answers) {
 }
 
 /// Asks all again and compares; how the first difference shows, or nothing.
-std::string broken_repetition(const Trial& trial, const std::vector<std::size_t>& first, bool backwards) {
+std::string broken_repetition(Trial& trial, const std::vector<std::size_t>& first, bool backwards) {
     for (std::size_t k = 0; k < first.size(); ++k) {
         const std::size_t i = backwards ? first.size() - 1 - k : k;
         if (print_of(answers_on(trial, trial.middles[i], backwards)) != first[i])
@@ -92,7 +124,7 @@ std::string broken_repetition(const Trial& trial, const std::vector<std::size_t>
 }
 
 /// Numbers may come in any order, and with them numbers that a plugin does not know.
-std::string broken_by_names(const Trial& trial) {
+std::string broken_by_names(Trial& trial) {
     for (const Question& middle : trial.middles) {
         Question question = middle;
         std::reverse(question.numbers.begin(), question.numbers.end());
@@ -105,7 +137,7 @@ std::string broken_by_names(const Trial& trial) {
     return {};
 }
 
-std::string broken_by_other_topic(const Trial& trial) {
+std::string broken_by_other_topic(Trial& trial) {
     for (Question question : trial.middles) {
         question.topic = "a topic of later days";
         if (answer_to(trial, question).supported)
@@ -114,7 +146,7 @@ std::string broken_by_other_topic(const Trial& trial) {
     return {};
 }
 
-void try_answers(Rules& rules, const Trial& trial) {
+void try_answers(Rules& rules, Trial& trial) {
     std::vector<std::size_t> first;
     Lowered lowered;
     if (!rules.keeps("answers every question on the metals of its table", [&] {
@@ -135,6 +167,8 @@ void try_answers(Rules& rules, const Trial& trial) {
     rules.keeps("calls a topic it does not know unsupported", [&] { return broken_by_other_topic(trial); });
     rules.keeps("asks no less of a thicker wall", [&] { return lowered.by_wall; });
     rules.keeps("asks no less for more hydrogen", [&] { return lowered.by_hydrogen; });
+    rules.keeps(fmt::format("answers each question within {} seconds", patience.count()),
+                [&] { return broken_patience(trial); });
 }
 
 } // namespace
@@ -150,6 +184,8 @@ std::vector<RuleKept> conformance(const std::string& path, const Bibliography& s
         }))
         return rules.all;
     rules.keeps("exports " RF_SYMBOL " only", [&] { return broken_exports(trial.plugin.file); });
+    rules.keeps("leaves nothing to run at the end of the program",
+                [&] { return broken_end(trial.plugin.file); });
     const bool reads = rules.keeps("brings a table that can be read", [&] {
         trial.family = read_family(trial.plugin.family,
                                    {parse("its table", trial.plugin.table, Origin::table)}, sources);

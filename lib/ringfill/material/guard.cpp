@@ -9,7 +9,9 @@
 #include <limits>
 
 #include <fenv.h>
+#include <sys/resource.h>
 #include <sys/stat.h>
+#include <sys/wait.h>
 
 #ifdef __SSE__
 #include <xmmintrin.h>
@@ -56,12 +58,49 @@ std::string handler_in_words(int signal) {
 
 std::string signal_handlers() {
     constexpr std::pair<int, const char*> signals[] = {
-        {SIGSEGV, "SEGV"}, {SIGBUS, "BUS"},   {SIGFPE, "FPE"},   {SIGILL, "ILL"},  {SIGABRT, "ABRT"},
-        {SIGINT, "INT"},   {SIGTERM, "TERM"}, {SIGPIPE, "PIPE"}, {SIGALRM, "ALRM"}};
+        {SIGSEGV, "SEGV"}, {SIGBUS, "BUS"},   {SIGFPE, "FPE"},   {SIGILL, "ILL"},   {SIGABRT, "ABRT"},
+        {SIGINT, "INT"},   {SIGTERM, "TERM"}, {SIGPIPE, "PIPE"}, {SIGALRM, "ALRM"}, {SIGCHLD, "CHLD"}};
     std::vector<std::string> all;
     for (const auto& [signal, name] : signals)
         all.push_back(fmt::format("{} {}", name, handler_in_words(signal)));
     return listed(all, ", ");
+}
+
+std::string blocked_signals() {
+    sigset_t blocked;
+    ::sigemptyset(&blocked);
+    ::pthread_sigmask(SIG_BLOCK, nullptr, &blocked);
+    std::vector<std::string> all;
+    for (int signal = 1; signal <= SIGRTMAX; ++signal)
+        if (::sigismember(&blocked, signal) == 1)
+            all.push_back(std::to_string(signal));
+    return all.empty() ? "none" : listed(all, ", ");
+}
+
+std::string limits() {
+    constexpr std::pair<decltype(RLIMIT_CPU), const char*> kinds[] = {
+        {RLIMIT_AS, "memory"},       {RLIMIT_CORE, "core"},  {RLIMIT_CPU, "processor time"},
+        {RLIMIT_DATA, "data"},       {RLIMIT_FSIZE, "file"}, {RLIMIT_NOFILE, "open files"},
+        {RLIMIT_NPROC, "processes"}, {RLIMIT_STACK, "stack"}};
+    std::vector<std::string> all;
+    for (const auto& [kind, name] : kinds) {
+        struct rlimit limit = {};
+        ::getrlimit(kind, &limit);
+        const auto in_words = [](rlim_t most) {
+            return most == RLIM_INFINITY ? std::string("any") : std::to_string(most);
+        };
+        all.push_back(fmt::format("{} {} of {}", name, in_words(limit.rlim_cur), in_words(limit.rlim_max)));
+    }
+    return listed(all, ", ");
+}
+
+/// Whether this process has children, running or not yet waited for, and whether it has waited for others.
+std::string child_processes() {
+    siginfo_t any = {};
+    const bool left = ::waitid(P_ALL, 0, &any, WEXITED | WNOHANG | WNOWAIT) == 0;
+    struct rusage ended = {};
+    ::getrusage(RUSAGE_CHILDREN, &ended);
+    return fmt::format("{} left, {} ended", left ? "some" : "none", ended.ru_maxrss > 0 ? "some" : "none");
 }
 
 /// The entries of a folder of /proc, sorted, with what each leads to.
@@ -108,6 +147,9 @@ Surroundings surroundings() {
             {"the rights of new files", rights_of_new_files()},
             {"the signal handlers", signal_handlers()},
             {"the open files", entries("/proc/self/fd")},
+            {"the blocked signals", blocked_signals()},
+            {"the limits of the process", limits()},
+            {"the child processes", child_processes()},
             {"the threads", entries("/proc/self/task")}};
 }
 

@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <cstring>
 #include <fstream>
+#include <functional>
 #include <string_view>
 
 #include <elf.h>
@@ -166,6 +167,27 @@ std::string name_at(const std::vector<char>& names, std::size_t offset) {
     return offset < rest.size() ? std::string(rest.substr(offset, rest.find('\0', offset) - offset)) : "";
 }
 
+/// The names of some symbols that the loader goes by, in alphabetical order.
+std::vector<std::string> names_of(const std::string& path, const std::function<bool(const Symbol&)>& wanted) {
+    return look_at(path, [&] {
+        ElfFile file(path);
+        Header header = {};
+        check_readable(file.read(0, &header, sizeof header) && header.e_shentsize == sizeof(Section));
+        const auto sections =
+            read_rows<Section>(file, header.e_shoff, std::uint64_t{header.e_shnum} * sizeof(Section));
+        const auto table = ranges::find(sections, std::uint32_t{SHT_DYNSYM}, &Section::sh_type);
+        check_readable(table != sections.end() && table->sh_link < sections.size());
+        const Section& text = sections[table->sh_link];
+        const auto names = read_rows<char>(file, text.sh_offset, text.sh_size);
+        std::vector<std::string> found;
+        for (const Symbol& symbol : read_rows<Symbol>(file, table->sh_offset, table->sh_size))
+            if (wanted(symbol))
+                found.push_back(name_at(names, symbol.st_name));
+        std::sort(found.begin(), found.end());
+        return found;
+    });
+}
+
 } // namespace
 
 void check_image(const std::string& path) {
@@ -189,23 +211,11 @@ void check_image(const std::string& path) {
 }
 
 std::vector<std::string> exported_names(const std::string& path) {
-    return look_at(path, [&] {
-        ElfFile file(path);
-        Header header = {};
-        check_readable(file.read(0, &header, sizeof header) && header.e_shentsize == sizeof(Section));
-        const auto sections =
-            read_rows<Section>(file, header.e_shoff, std::uint64_t{header.e_shnum} * sizeof(Section));
-        const auto table = ranges::find(sections, std::uint32_t{SHT_DYNSYM}, &Section::sh_type);
-        check_readable(table != sections.end() && table->sh_link < sections.size());
-        const Section& text = sections[table->sh_link];
-        const auto names = read_rows<char>(file, text.sh_offset, text.sh_size);
-        std::vector<std::string> exported;
-        for (const Symbol& symbol : read_rows<Symbol>(file, table->sh_offset, table->sh_size))
-            if (is_exported(symbol))
-                exported.push_back(name_at(names, symbol.st_name));
-        std::sort(exported.begin(), exported.end());
-        return exported;
-    });
+    return names_of(path, is_exported);
+}
+
+std::vector<std::string> imported_names(const std::string& path) {
+    return names_of(path, [](const Symbol& symbol) { return symbol.st_shndx == SHN_UNDEF; });
 }
 
 } // namespace ringfill

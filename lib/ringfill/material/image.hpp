@@ -14,4 +14,7 @@ void check_image(const std::string& path);
 /// has passed check_image. Throws Faulty (Origin::table) when its table of symbols cannot be read.
 std::vector<std::string> exported_names(const std::string& path);
 
+/// The names it takes from other libraries, likewise.
+std::vector<std::string> imported_names(const std::string& path);
+
 } // namespace ringfill

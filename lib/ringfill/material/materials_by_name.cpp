@@ -39,6 +39,13 @@ void refuse_missing(const std::vector<MissingFamily>& missing, const std::string
             throw Faulty(Origin::table, one.why);
 }
 
+/// A family that nobody knows may be that of a plugin which did not load.
+void refuse_unloaded(const std::vector<MissingFamily>& missing) {
+    for (const MissingFamily& one : missing)
+        if (one.may_be_any)
+            throw Faulty(Origin::table, one.why);
+}
+
 template <class Row>
 const Row* row_of(const Registry& registry, std::vector<Row> Family::*rows, const std::string& name) {
     if (const Family* family = registry.family(family_part(name)))
@@ -67,6 +74,8 @@ const Row* find_row(const Registry& registry, std::vector<Row> Family::*rows, co
     for (const Family& family : registry.families())
         for (const Row& row : family.*rows)
             known.push_back(fmt::format("{}/{}", family.name, row.name));
+    if (!registry.family(family_part(name)) && name.find('/') != std::string::npos && !nearest(name, known))
+        refuse_unloaded(registry.missing());
     faults.push_back(fault_at_path(path, in_quotes(name), fmt::format("is not a known {}", what),
                                    which_meant(name, known)));
     return nullptr;

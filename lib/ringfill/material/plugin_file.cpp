@@ -4,8 +4,8 @@
 #include <cerrno>
 #include <cstring>
 #include <filesystem>
+#include <map>
 #include <mutex>
-#include <set>
 #include <string_view>
 #include <utility>
 
@@ -13,8 +13,8 @@
 
 #include <ringfill/fault/printable.hpp>
 #include <ringfill/material/breach.hpp>
-#include <ringfill/material/guard.hpp>
 #include <ringfill/material/image.hpp>
+#include <ringfill/material/plugin_run.hpp>
 #include <ringfill/material/search.hpp>
 #include <ringfill/table/shelf.hpp>
 
@@ -59,27 +59,27 @@ std::string loader_words(const std::string& file) {
     return printable(said);
 }
 
-/// Whether a library has set other arithmetic when it was loaded. Its constructors run at the first loading
-/// only, so what was seen then is kept with its handle, which stays good: nothing is ever closed.
-bool changes_arithmetic(void* library, bool changed_now) {
+/// What a library has changed when it was loaded. Its constructors run at the first loading only, so what was
+/// seen then is kept with its handle, which stays good: nothing is ever closed.
+LeftChanged changed_by_loading(void* library, LeftChanged now) {
     static std::mutex one_at_a_time;
-    static std::set<void*> changers;
+    static std::map<void*, LeftChanged> seen;
     const std::lock_guard lock(one_at_a_time);
-    if (changed_now)
-        changers.insert(library);
-    return changers.contains(library);
+    return seen.try_emplace(library, std::move(now)).first->second;
 }
 
 void* load(const std::string& file) {
-    ArithmeticGuard guard;
+    PluginRun run(file);
     void* library = ::dlopen(file.c_str(), RTLD_NOW | RTLD_LOCAL);
-    const bool changed = guard.put_back();
+    LeftChanged now = run.end();
     refuse_if(!library,
               "install what it needs, or build it again with -Wl,-z,defs, which names what is missing",
               "cannot be loaded: {}", library ? "" : loader_words(file));
-    refuse_if(changes_arithmetic(library, changed),
-              "build it again without -ffast-math, -Ofast and -funsafe-math-optimizations",
+    const LeftChanged left = changed_by_loading(library, std::move(now));
+    refuse_if(left.arithmetic, "build it again without -ffast-math, -Ofast and -funsafe-math-optimizations",
               "changes the floating-point mode of the program when it is loaded");
+    refuse_if(!left.stream.empty(), "build the plugin again without what does that",
+              "closes or replaces {} when it is loaded", left.stream);
     return library;
 }
 

@@ -120,7 +120,7 @@ class Registry::Reader {
                 loaded_.emplace(file, load_plugin(file));
             return &loaded_.at(file);
         } catch (const Faulty& faulty) {
-            read.missing.push_back({stem_of(file), faulty.faults().front()});
+            read.missing.push_back({stem_of(file), faulty.faults().front(), true});
             read.may_pass = read.may_pass || faulty.origin() == Origin::file;
             return nullptr;
         }

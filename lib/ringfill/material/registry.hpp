@@ -27,6 +27,7 @@ namespace ringfill {
 struct MissingFamily {
     std::string name; ///< as its file says it; the plugin may claim another
     Fault why;
+    bool may_be_any = false; ///< its plugin did not load, so which family it brings is not known
 };
 
 /// The material families of the shelf and the plugin folders. Each is read when it is first asked for, once,

@@ -1,0 +1,13 @@
+/* Puts another program in the place of this one. */
+#include <unistd.h>
+
+#include "bad.h"
+
+static rf_status answer(const rf_sink* sink, const rf_question* question) {
+    const rf_figure figure = good_method();
+    (void)question;
+    execl("/bin/true", "true", (char*)0);
+    return say_method(sink, &figure);
+}
+
+PLUGIN_WITH(answer);
