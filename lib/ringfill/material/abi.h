@@ -23,10 +23,13 @@
    WHAT A PLUGIN PROMISES
      - The same question gives the same answer, to the bit.
      - Nothing is printed, opened, exited, aborted or thrown; no thread, locale, working directory, signal
-       handler or floating-point mode is changed (so no -ffast-math: it changes the mode when it is loaded).
+       handler, limit or floating-point mode is changed (so no -ffast-math: it changes the mode when it is loaded).
+     - No process is started, no standard stream closed or replaced, nothing left to run at the end of the program
+       (atexit, static objects with destructors).
      - Text is UTF-8 without control characters, at most RF_TEXT_LONGEST bytes, and need not end in a nul.
      - A minimum is given whenever one is known, higher rather than lower; what is not known is said in a note.
    A plugin that breaks one is refused with its file and the reason; the program goes on without its family.
+   One that ends the program, or puts another in its place, is named and the run fails with status 3.
 
    HOW IT CHANGES
      A field is only ever appended, with a higher RF_MINOR and a comment that says from which minor it may be
