@@ -174,8 +174,4 @@ std::string show_maximum(Temperature temperature, UnitSystem system) {
     return show_degrees(in_steps(temperature, system, false), system);
 }
 
-bool rounding_crosses(Temperature minimum, Temperature maximum, UnitSystem system) {
-    return maximum >= minimum && in_steps(minimum, system, true) > in_steps(maximum, system, false);
-}
-
 } // namespace ringfill

@@ -33,8 +33,6 @@ std::string show_turning(Turning turning);                ///< 1.19 rev/min
 std::string show(Current current);                        ///< 180 A
 std::string show_minimum(Temperature temperature, UnitSystem system); ///< rounded up to 5 °C or 10 °F
 std::string show_maximum(Temperature temperature, UnitSystem system); ///< rounded down likewise
-/// Whether the rounding of the two above puts a minimum over a maximum that it is not over.
-bool rounding_crosses(Temperature minimum, Temperature maximum, UnitSystem system);
 std::string show(Temperature temperature, UnitSystem system);       ///< 4 °C, 39 °F
 std::string show_exact(Temperature temperature, UnitSystem system); ///< 4.1 °C, 39.4 °F; 4 °C when whole
 
