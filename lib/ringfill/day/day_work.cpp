@@ -75,9 +75,10 @@ void add_rings(std::vector<WorkStep>& steps, const HeatRun& run) {
         else if (step.stage == HeatStage::clean)
             steps.push_back({steps::clean_layer, step.told});
         else if (step.stage == HeatStage::weld)
-            steps.push_back({steps::weld, step.arc + step.told,
+            steps.push_back({step.in_stitches ? steps::weld_in_stitches : steps::weld, step.arc + step.told,
                              step.pass == "bore"
-                                 ? fmt::format("layer {} to ring {}", step.layer, step.after_ring)
+                                 ? fmt::format("layer {} to {} {}", step.layer,
+                                               step.in_stitches ? "stitch" : "ring", step.after_ring)
                                  : fmt::format("{} layer {}", step.pass, step.layer),
                              step.arc});
     }

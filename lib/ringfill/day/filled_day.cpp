@@ -25,9 +25,10 @@ Time length_from(const std::vector<WorkStep>& steps, std::size_t first) {
 
 Piece piece_from(const std::vector<WorkStep>& steps, std::size_t first) {
     const Step& step = steps[first].step;
-    Piece piece{1, steps[first].length, step.has_fire, step.can_be_cut};
+    const bool stays_hot = step.has_fire && !step.can_be_cut;
+    Piece piece{1, steps[first].length, stays_hot, step.can_be_cut};
     Time length = piece.length;
-    for (std::size_t i = first + 1; step.has_fire && i < steps.size(); ++i) {
+    for (std::size_t i = first + 1; stays_hot && i < steps.size() && !steps[i].step.can_be_cut; ++i) {
         length += steps[i].length;
         if (steps[i].step.has_fire)
             piece = {i + 1 - first, length, true, false};

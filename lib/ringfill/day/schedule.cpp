@@ -69,7 +69,9 @@ class Filling {
             if (part < piece.length) {
                 WorkStep begun = steps[i];
                 begun.length = part;
+                begun.arc_time = (part / steps[i].length).value() * steps[i].arc_time;
                 steps[i].length -= part;
+                steps[i].arc_time -= begun.arc_time;
                 day_.put(bore, begun);
                 continue;
             }

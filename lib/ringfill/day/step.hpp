@@ -47,6 +47,8 @@ inline constexpr Step soak{"let the heat even out, read it", Phase::heating, {},
 inline constexpr Step wait_too_hot{"wait: too hot after", Phase::waiting, {}, true, true, true};
 inline constexpr Step clean_layer{"clean the layer", Phase::welding, {}, true, true, true};
 inline constexpr Step weld{"weld", Phase::welding, {}, true, true, true};
+/// On iron that is laid cold: it may be left between two stitches.
+inline constexpr Step weld_in_stitches{"weld in stitches", Phase::welding, {}, true, true, true, true};
 inline constexpr Step reheat{"reheats between rings", Phase::heating, {}, true, true};
 inline constexpr Step hold{"hold hot after the last ring", Phase::heating, {}, true, true};
 inline constexpr Step cool_to_rough{"cools for roughing", Phase::waiting};
