@@ -1,5 +1,7 @@
 #include <catch2/catch.hpp>
 
+#include <cmath>
+
 #include <ringfill/day/longer_day.hpp>
 
 #include "day/schedule_sample.hpp"
@@ -119,4 +121,21 @@ TEST_CASE("an hour more in the evening that ends the work a day earlier is found
     CHECK(found->day.day == 0);
     CHECK(found->day.by.value() / 60 == 60);
     CHECK(found->ends.value() / 60 == 420 + 200 + 40 + 20 + 30);
+}
+
+// By hand: 30 + 60 + 60 + 20 of hand work and 30 of preheat end at 200; of 700 in stitches 400 are done up to
+// the evening, 300 in the morning. The arc of 70 goes with them: 40 and 30.
+TEST_CASE("stitches on cold iron are left over night, with their share of the arc") {
+    BoreWork iron = hot_bore(60, 30);
+    iron.blocks[1].steps.back() = {steps::weld_in_stitches, minutes(700), {}, minutes(70)};
+    const Schedule schedule = lay_out(job_of(std::move(iron)), ten_hours, {}, Turns::one_by_one);
+    CHECK(has(schedule, "170-200 left preheat\n200-600 left weld in stitches\n"
+                        "600-1440 left wait for the morning (night)\n1440-1740 left weld in stitches\n"));
+    std::vector<Time> arcs;
+    for (const DayEntry& entry : schedule.entries)
+        if (entry.step == steps::weld_in_stitches)
+            arcs.push_back(entry.arc_time);
+    REQUIRE(arcs.size() == 2);
+    CHECK(std::abs(arcs[0].value() - 40 * 60) < 1e-6);
+    CHECK(std::abs(arcs[1].value() - 30 * 60) < 1e-6);
 }

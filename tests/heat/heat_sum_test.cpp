@@ -103,6 +103,6 @@ TEST_CASE("what cannot be done is told, with what would do") {
     CHECK(heat_run(light, layers(1, 3, 60)).end == HeatEnd::melts);
 
     HeatRunSettings film = usual();
-    film.boss = shape_of(500.5000001, 500.5, 5);
+    film.boss = shape_of(1001.000202, 1001.0002, 5);
     CHECK(heat_run(film, layers(1, 3, 60)).end == HeatEnd::melts);
 }

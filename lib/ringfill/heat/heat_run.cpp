@@ -8,6 +8,7 @@
 #include <ringfill/heat/boss_hold.hpp>
 #include <ringfill/heat/heat_log.hpp>
 #include <ringfill/heat/ring_window.hpp>
+#include <ringfill/heat/run_equation.hpp>
 #include <ringfill/heat/stitches.hpp>
 #include <ringfill/heat/surface_loss.hpp>
 #include <ringfill/units/metric.hpp>
@@ -22,17 +23,6 @@ constexpr double warm_up_at_rate = 1.5;
 constexpr double over_minimum_K = 2;
 /// Over this the boss as a whole is near melting.
 const Temperature near_melting = celsius(1400);
-
-/// Of iron that is laid cold the boss stands for the whole casting, where its mass is known.
-BossEquation equation_of(const HeatRunSettings& settings) {
-    BossMesh mesh = boss_mesh(settings.boss);
-    const double wrap = blanket_W_mK / settings.blanket.value();
-    if (settings.by_stitches) {
-        const double boss = boss_mass(BossEquation(mesh, settings.metal, settings.ambient, wrap));
-        stand_for(mesh, std::max(1.0, settings.part.value() / boss));
-    }
-    return BossEquation(std::move(mesh), settings.metal, settings.ambient, wrap);
-}
 
 /// A run as it goes on.
 class Follower {
