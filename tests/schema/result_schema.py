@@ -15,7 +15,7 @@ from plain_json import read
 
 PROGRAM, RANDOM_JOBS, SAMPLES = sys.argv[1], sys.argv[2], sys.argv[3:]
 VIEWS = ["take", "passes", "heat", "boring", "day", "quote", "cautions"]
-RANDOM, AT_THE_EDGES = 700, 1500
+RANDOM, AT_THE_EDGES = 500, 1900
 
 
 def printed(*words):
