@@ -27,9 +27,9 @@ struct Job {
     Time day_start; ///< from midnight
     Time working_day;
     Time breaks = in_si<Time>(45 * 60); ///< a day, less than the working day
-    Length blanket = millimetres(25); ///< thickness, of ceramic fibre
-    Time change_over;                 ///< going to another bore of a line and back
-    Ratio reserve;                    ///< share of each need taken on top
+    Length blanket = millimetres(25);   ///< thickness, of ceramic fibre
+    Time change_over;                   ///< going to another bore of a line and back
+    Ratio reserve;                      ///< share of each need taken on top
     Prices prices;
     std::optional<std::string> welding_rules; ///< the document that the job works by
     std::vector<Assumed> assumed;             ///< values the file left out

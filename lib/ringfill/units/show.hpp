@@ -33,7 +33,7 @@ std::string show_turning(Turning turning);                ///< 1.19 rev/min
 std::string show(Current current);                        ///< 180 A
 std::string show_minimum(Temperature temperature, UnitSystem system); ///< rounded up to 5 °C or 10 °F
 std::string show_maximum(Temperature temperature, UnitSystem system); ///< rounded down likewise
-std::string show(Temperature temperature, UnitSystem system);       ///< 4 °C, 39 °F
-std::string show_exact(Temperature temperature, UnitSystem system); ///< 4.1 °C, 39.4 °F; 4 °C when whole
+std::string show(Temperature temperature, UnitSystem system);         ///< 4 °C, 39 °F
+std::string show_exact(Temperature temperature, UnitSystem system);   ///< 4.1 °C, 39.4 °F; 4 °C when whole
 
 } // namespace ringfill
