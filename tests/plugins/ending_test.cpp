@@ -19,7 +19,6 @@ const std::vector<std::pair<std::string, std::string>> told = {
     {"ends_quickly", ended + "(exit status 0)" + away},
     {"becomes_another", ended + "(exit status 0)" + away},
     {"ends_when_loaded", ended + "(exit status 0)" + away},
-    {"crashes", ended + "(signal 11, Segmentation fault)" + away},
     {"closes_output",
      "closed or replaced standard output (preheat of bad/B1); leave the files of the program alone\n"},
     {"takes_output",
@@ -30,6 +29,15 @@ const std::vector<std::pair<std::string, std::string>> told = {
 };
 
 } // namespace
+
+// A sanitizer ends the program in its own words.
+TEST_CASE("a plugin that crashes is named") {
+    const PluginFolder mine({"crashes"});
+    const Outcome outcome = mine.run({"take", "-"}, on_one_line(job_of("bad/B1")));
+    CHECK(outcome.status == 3);
+    CHECK(outcome.out.empty());
+    CHECK(outcome.err == mine.file("crashes") + ": " + ended + "(signal 11, Segmentation fault)" + away);
+}
 
 TEST_CASE("a plugin that ends the program or takes its output is named, and nothing passes for a plan") {
     for (const auto& [name, words] : told) {
