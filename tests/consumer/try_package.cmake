@@ -61,7 +61,7 @@ foreach(file bin/ringfill share/man/man1/ringfill.1 share/man/man5/ringfill-job.
 endforeach()
 # Of the headers only the public door, what it includes and the interface of plugins: no stage of a plan, no report.
 file(GLOB rooms RELATIVE ${prefix}/include/ringfill ${prefix}/include/ringfill/*/)
-if(NOT rooms STREQUAL "document;fault;job;material;ringfill.hpp;table;units;version.hpp")
+if(NOT rooms STREQUAL "document;fault;heat;job;material;ringfill.hpp;table;units;version.hpp")
   message(FATAL_ERROR "the installed headers are of ${rooms}")
 endif()
 run(${CMAKE_COMMAND} -G ${GENERATOR} -S ${SOURCE} -B ${built} -D CMAKE_PREFIX_PATH=${prefix} -D CMAKE_BUILD_TYPE=Release
