@@ -111,11 +111,10 @@ std::vector<HotSpan> hot_pieces(const Schedule& day, const std::vector<BorePlan>
             HotSpan hot{{}, {}, slowed_by_heater(*bore.heat_balance), piece_name(bore, piece)};
             for (const DayEntry& entry : day.entries)
                 if (entry.step.has_fire && entry.bore == hot.piece) {
-                    if (hot.to > Time() && entry.step.can_be_cut && entry.from > hot.to) // left over night
+                    const bool was_left = entry.step.can_be_cut && entry.from > hot.to; // over night
+                    if (was_left && hot.to > Time())
                         pieces.push_back({hot.from, hot.to, {}, hot.piece});
-                    if (entry.step.can_be_cut && entry.from > hot.to)
-                        hot.to = Time();
-                    hot.from = hot.to > Time() ? hot.from : entry.from;
+                    hot.from = hot.to > Time() && !was_left ? hot.from : entry.from;
                     hot.to = entry.to + hot.slowed;
                 }
             if (hot.to > Time())

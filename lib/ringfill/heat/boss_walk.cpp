@@ -61,9 +61,10 @@ void BossWalk::take_step(double length) {
     fastest_ = equation_->fastest();
     seconds_ += length;
     heater_heat_ += load_.heater * length;
-    if (load_.heater > 0)
+    if (load_.heater > 0) {
         heated_until_ = seconds_;
-    heater_time_ += load_.heater > 0 ? length : 0;
+        heater_time_ += length;
+    }
     arc_heat_ += load_.arc * length;
     if (!trace_)
         return;
